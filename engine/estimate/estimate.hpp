@@ -1,0 +1,48 @@
+// A positive quantity known only within a margin, as a log-normal: the median and the standard
+// deviation of its natural logarithm. For small margins `spread` is the relative uncertainty
+// (0.02 = 2 %). A spread of 0 is an exact value.
+#pragma once
+
+#include <cmath>
+
+namespace gristwright {
+
+// Standard normal distribution. `normal_quantile` takes 0 < p < 1, else throws std::domain_error.
+double normal_below(double z);
+double normal_quantile(double p);
+
+inline double together(double a, double b) { return std::hypot(a, b); }  // independent margins
+
+template <class Q>
+struct Estimate {
+    Q mid{};
+    double spread = 0;
+
+    // The value that the quantity stays below with chance p.
+    Q quantile(double p) const { return mid * std::exp(spread * normal_quantile(p)); }
+    // The central 90 % range.
+    Q low() const { return quantile(0.05); }
+    Q high() const { return quantile(0.95); }
+};
+
+// Chance that what is needed does not exceed what is there: P(need <= have), both log-normal and
+// independent. Exact values give 0 or 1 (1 when equal). Nothing needed is always enough.
+double chance_of_enough(double need_mid, double need_spread, double have_mid, double have_spread);
+
+template <class Q>
+double chance_of_enough(const Estimate<Q>& need, const Estimate<Q>& have) {
+    return chance_of_enough(need.mid.si(), need.spread, have.mid.si(), have.spread);
+}
+
+// Two readings of one quantity, weighted by their precision in the logarithm. When they disagree by
+// more than their margins allow, the margin of the answer is widened by the Birge ratio
+// (R. T. Birge 1932, Phys. Rev. 40:207 - from memory) so that it never hides the disagreement.
+Estimate<double> weigh(Estimate<double> a, Estimate<double> b);
+
+template <class Q>
+Estimate<Q> weigh(const Estimate<Q>& a, const Estimate<Q>& b) {
+    const auto both = weigh(Estimate<double>{a.mid.si(), a.spread}, {b.mid.si(), b.spread});
+    return {Q::from_si(both.mid), both.spread};
+}
+
+}  // namespace gristwright

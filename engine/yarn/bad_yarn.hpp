@@ -1,0 +1,15 @@
+// A batch that cannot be, or is very unlikely to be, yarn.
+#pragma once
+
+#include <stdexcept>
+
+namespace gristwright {
+
+// `likely_slip` is true when insisting is allowed ("51 yd weighing 248 g? swapped?").
+struct ImplausibleYarn : std::invalid_argument {
+    ImplausibleYarn(const std::string& why, bool likely_slip)
+        : std::invalid_argument(why), may_insist(likely_slip) {}
+    bool may_insist;
+};
+
+}  // namespace gristwright

@@ -1,0 +1,68 @@
+// A finished batch of handspun as the spinner measured it. Nothing here is computed.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "engine/units/quantity.hpp"
+
+namespace gristwright {
+
+// How the length was taken. Lengths in different states are never compared silently: a washed
+// skein can be a fifth shorter than it was on the reel.
+enum class LengthState { unknown, on_reel, off_reel, washed };
+
+struct Skein {
+    std::string name;
+    Length length;  // > 0
+    Mass mass;      // > 0
+    LengthState state = LengthState::unknown;
+};
+
+// Laid side by side (spinners, knitters) or packed to refusal (weavers): the counts differ about
+// twofold, so a count without its convention is assumed laid and the answer says so.
+enum class WrapsHow { assumed_laid, laid, packed };
+
+struct WrapsReading {
+    Wraps count;                // > 0
+    Length over = inches(1.0);  // how much of the ruler was wrapped
+    WrapsHow how = WrapsHow::assumed_laid;
+};
+
+enum class Preparation { unknown, carded, combed };
+enum class Draw { unknown, long_draw, short_draw };
+
+// One fibre, or a share of a blend. Diameter and staple as ranges; either may be missing.
+struct FibrePart {
+    std::string name;  // as the person wrote it, or as the fibre table spells it
+    double share = 1;  // of the mass, 0..1; the shares of a blend sum to 1
+    Density density = grams_per_cm3(1.31);
+    std::optional<Length> micron_low, micron_high;
+    std::optional<Length> staple_low, staple_high;
+    std::string felting;  // high, medium, low, unknown
+    std::string source;   // where the figures come from; empty: the person's own
+};
+
+// How the yarn was weighed and measured, for the margin of its grist.
+struct Measuring {
+    Mass scale_step;     // the scale's resolution; 0: take the finest digit written
+    bool tared = true;   // two readings instead of one
+    Length length_step;  // resolution of the length; 0: covered by the loop's margin
+    double loop = 0.01;  // relative margin of the reel's or niddy-noddy's loop
+};
+
+struct Batch {
+    std::string name;
+    std::vector<Skein> skeins;  // at least one
+    Measuring measuring;
+    std::optional<WrapsReading> wraps;
+    std::vector<FibrePart> fibre;  // empty: unknown, wool is assumed and the answer says so
+    Preparation preparation = Preparation::unknown;
+    Draw draw = Draw::unknown;
+    int plies = 0;  // 0: unknown
+    std::optional<Twist> ply_twist;
+    bool variegated = false;  // colour changes that break up the surface
+};
+
+}  // namespace gristwright
