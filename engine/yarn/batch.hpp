@@ -46,10 +46,10 @@ struct FibrePart {
 
 // How the yarn was weighed and measured, for the margin of its grist.
 struct Measuring {
-    Mass scale_step;     // the scale's resolution; 0: take the finest digit written
-    bool tared = true;   // two readings instead of one
-    Length length_step;  // resolution of the length; 0: covered by the loop's margin
-    double loop = 0.01;  // relative margin of the reel's or niddy-noddy's loop
+    Mass scale_step{};     // the scale's resolution; 0: exact
+    bool tared = true;     // two readings instead of one
+    Length length_step{};  // resolution of the length; 0: covered by the loop's margin
+    double loop = 0.01;    // relative margin of the reel's or niddy-noddy's loop
 };
 
 struct Batch {

@@ -1,0 +1,54 @@
+#include "engine/yarn/loft.hpp"
+
+#include <numbers>
+
+#include "engine/estimate/constant.hpp"
+
+namespace gristwright {
+namespace {
+
+constexpr std::string_view handspun = "published handspun skeins (laid wraps), small number";
+constexpr Constant combed_packing{
+    "packing of combed short-draw wool", 0.18, 0.14, 0.22, "1", Mark::derived, handspun};
+constexpr Constant carded_packing{
+    "packing of carded long-draw wool", 0.11, 0.07, 0.15, "1", Mark::derived, handspun};
+constexpr Constant between_people{
+    "wraps counted by another person", 0.07, 0.05, 0.10, "relative", Mark::judgement, ""};
+
+double cross_section(Length diameter) {
+    return std::numbers::pi / 4 * diameter.si() * diameter.si();
+}
+
+}  // namespace
+
+Length diameter_from_volume(LinearDensity d, double volume) {
+    const double square_metres = d.si() * volume * 1e-3;  // cm3/g = 1e-3 m3/kg
+    return Length::from_si(std::sqrt(4 * square_metres / std::numbers::pi));
+}
+
+double packing_from_wraps(LinearDensity d, Wraps wraps, Density fibre) {
+    return d.si() / (fibre.si() * cross_section(diameter_from_wraps(wraps)));
+}
+
+double specific_volume(LinearDensity d, Wraps wraps) {
+    return cross_section(diameter_from_wraps(wraps)) / d.si() * 1e3;
+}
+
+double wraps_margin(const WrapsReading& reading) {
+    const double counted = reading.count * reading.over;
+    return together(0.5 / counted / std::sqrt(3.0), between_people);
+}
+
+double packing_margin(double tex_margin, double wraps_margin) {
+    return together(tex_margin, 2 * wraps_margin);
+}
+
+PackingBand usual_packing(Preparation preparation, Draw draw) {
+    if (preparation == Preparation::combed && draw == Draw::short_draw)
+        return {combed_packing.low, combed_packing.high};
+    if (preparation == Preparation::carded && draw == Draw::long_draw)
+        return {carded_packing.low, carded_packing.high};
+    return {};
+}
+
+}  // namespace gristwright

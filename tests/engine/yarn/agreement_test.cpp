@@ -1,0 +1,84 @@
+#include "engine/yarn/agreement.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+#include "engine/yarn/grist_margin.hpp"
+
+using namespace gristwright;
+using doctest::Approx;
+
+namespace {
+
+GristReading reading(const Skein& skein, const Measuring& how) {
+    return {std::log(in_tex(skein.mass / skein.length)), grist_margin(skein, how).own()};
+}
+
+}  // namespace
+
+TEST_CASE("worked budget of a 200 m, 44.4 g skein (GUM, JCGM 100; arithmetic by hand)") {
+    const Skein skein{"", metres(200), grams(44.4)};
+    Measuring how{.scale_step = grams(1), .tared = true, .length_step = yards(2), .loop = 0.01};
+    const auto margin = grist_margin(skein, how);
+    CHECK(margin.mass == Approx(0.0092).epsilon(0.01));
+    CHECK(margin.length == Approx(0.0026).epsilon(0.02));
+    CHECK(margin.loop == Approx(0.0058).epsilon(0.01));
+    CHECK(margin.relaxation == Approx(0.0115).epsilon(0.01));
+    CHECK(margin.humidity == Approx(0.0156).epsilon(0.01));
+    CHECK(margin.whole() == Approx(0.0224).epsilon(0.005));
+    CHECK(margin.own() == Approx(0.0150).epsilon(0.005));
+    how.scale_step = grams(0.1);
+    CHECK(grist_margin(skein, how).whole() == Approx(0.0204).epsilon(0.005));
+    CHECK(grist_margin(skein, how).own() == Approx(0.0119).epsilon(0.005));
+}
+
+TEST_CASE(
+    "the published Falkland pair differs beyond measuring (handspun_skeins_open.csv C1, C2)") {
+    const Measuring eighth{.scale_step = ounces(0.125), .tared = false};
+    const auto found = agree({reading({"C1", metres(232.3), grams(60.24)}, eighth),
+                              reading({"C2", metres(238.7), grams(67.33)}, eighth)});
+    CHECK(found.answer == SameYarn::differ);
+    CHECK(found.statistic > 2.5);
+    CHECK(found.widest == Approx(282.1 / 259.4 - 1).epsilon(0.01));
+}
+
+TEST_CASE("248 yd/51 g and 342 yd/69 g on a 1 g scale are not called different (common practice)") {
+    const Measuring gram{.scale_step = grams(1)};
+    const auto found = agree(
+        {reading({"1", yards(248), grams(51)}, gram), reading({"2", yards(342), grams(69)}, gram)});
+    CHECK(found.answer == SameYarn::same);
+    CHECK(found.widest == Approx(0.020).epsilon(0.05));
+}
+
+TEST_CASE("a coarse scale cannot tell, and says what it could have shown") {
+    const Measuring coarse{.scale_step = grams(10)};
+    const auto found = agree({reading({"1", metres(100), grams(22)}, coarse),
+                              reading({"2", metres(100), grams(25)}, coarse)});
+    CHECK(found.answer == SameYarn::cannot_tell);
+    CHECK(found.smallest_shown > 0.3);
+}
+
+TEST_CASE("one skein agrees with itself; none is no question") {
+    CHECK(agree({}).answer == SameYarn::only_one_skein);
+    CHECK(agree({{5.4, 0.02}}).answer == SameYarn::only_one_skein);
+}
+
+TEST_CASE("k skeins: Q and the between-skein spread, worked by hand") {
+    // Equal margins u: Q = sum (x - mean)^2 / u^2 = (4 + 0 + 4) = 8 > 5.991 (chi-square, 2, 95 %);
+    // DerSimonian-Laird with equal weights w = 1/u^2: (Q - 2) / (2 w) = 3 u^2.
+    const double u = 0.01;
+    const auto found = agree({{5.38, u}, {5.40, u}, {5.42, u}});
+    CHECK(found.statistic == Approx(8));
+    CHECK(found.critical == Approx(5.991).epsilon(0.0005));
+    CHECK(found.answer == SameYarn::differ);
+    CHECK(found.between == Approx(u * std::sqrt(3.0)));
+}
+
+TEST_CASE("the order of the skeins changes nothing") {
+    const auto one = agree({{5.38, 0.01}, {5.40, 0.03}, {5.43, 0.02}});
+    const auto two = agree({{5.43, 0.02}, {5.38, 0.01}, {5.40, 0.03}});
+    CHECK(one.statistic == Approx(two.statistic));
+    CHECK(one.smallest_shown == Approx(two.smallest_shown));
+    CHECK(one.answer == two.answer);
+}
