@@ -1,0 +1,39 @@
+// Plain knitted cloth from its loop: gauge, tightness, metres and mass per area, needle.
+//
+// With w stitches and c rows per length and l the yarn in one stitch, w = kw / l, c = kc / l and
+// the loops per area are ks / l^2; kw, kc, ks depend only on how far the cloth has relaxed.
+#pragma once
+
+#include "engine/estimate/estimate.hpp"
+#include "engine/units/quantity.hpp"
+
+namespace gristwright {
+
+// dry: rested off the needles; wet: soaked and dried flat; full: washed with agitation.
+enum class Relaxation { dry, wet, full };
+
+Length loop_from_stitches(Gauge stitches, Relaxation state);
+Gauge stitches_from_loop(Length loop, Relaxation state);
+Gauge rows_from_loop(Length loop, Relaxation state);
+LengthPerArea plain_metres_per_area(Length loop, Relaxation state);
+
+// K = sqrt(tex) / l(mm): the higher, the firmer the cloth of a given yarn.
+double tightness(LinearDensity d, Length loop);
+Length loop_for_tightness(LinearDensity d, double k);
+
+// The tightness that a purpose wants, and where a knitter's cloth for it usually lies.
+enum class Firmness { lace, drapey, ordinary, firm, sock };
+struct TightnessBand {
+    double low, high;
+    double middle() const { return (low + high) / 2; }
+};
+TightnessBand tightness_band(Firmness purpose);
+
+// Stocking-stitch gauge, washed, without a swatch: from the grist through K, and from the wraps.
+Estimate<Gauge> gauge_by_grist(LinearDensity d, Firmness purpose);
+Estimate<Gauge> gauge_by_wraps(Wraps laid, double wraps_spread, Firmness purpose);
+
+// Needle diameter that usually makes a stocking-stitch loop of this length.
+Length needle_for(Length loop);
+
+}  // namespace gristwright

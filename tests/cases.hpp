@@ -1,0 +1,11 @@
+// Reads the published case tables in tests/cases: RFC 4180 CSV with a header row.
+#pragma once
+
+#include <map>
+#include <string>
+#include <vector>
+
+using CaseRow = std::map<std::string, std::string>;
+
+// Throws std::runtime_error when the file is missing or has no rows.
+std::vector<CaseRow> read_cases(const std::string& file_name);

@@ -1,0 +1,130 @@
+#include "engine/cloth/loop.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+#include "tests/cases.hpp"
+
+using namespace gristwright;
+using doctest::Approx;
+
+namespace {
+
+double number(const CaseRow& row, const char* key) { return std::stod(row.at(key)); }
+
+// Yards of yarn in a plain, fully relaxed panel of inches at a gauge per inch.
+double plain_yards(double square_inches, double per_inch) {
+    const auto loop = loop_from_stitches(stitches_per_inch(per_inch), Relaxation::full);
+    const auto area = square_metres(square_inches * 0.0254 * 0.0254);
+    return in_yards(plain_metres_per_area(loop, Relaxation::full) * area);
+}
+
+// The rows of the weight table that state both ends of gauge and needle.
+std::vector<CaseRow> whole_classes() {
+    std::vector<CaseRow> rows;
+    for (auto& row : read_cases("weight_classes.csv"))
+        if (row["number"] <= "5") rows.push_back(row);
+    return rows;
+}
+
+double middle(const CaseRow& row, const char* low, const char* high) {
+    return (number(row, low) + number(row, high)) / 2;
+}
+
+Length loop_of_class(const CaseRow& row) {
+    const double per_4in = middle(row, "st_per_4in_lo", "st_per_4in_hi");
+    return loop_from_stitches(stitches_per_inch(per_4in / 4), Relaxation::full);
+}
+
+}  // namespace
+
+TEST_CASE("gauge and loop are inverse, rows follow stitches by kc / kw") {
+    for (const auto state : {Relaxation::dry, Relaxation::wet, Relaxation::full}) {
+        const auto loop = loop_from_stitches(stitches_per_10cm(28), state);
+        CHECK(in_stitches_per_10cm(stitches_from_loop(loop, state)) == Approx(28));
+        const double ratio =
+            rows_from_loop(loop, state).si() / stitches_from_loop(loop, state).si();
+        CHECK(ratio > 1.28);  // published hand-knitted soaked swatches: 1.30-1.35
+        CHECK(ratio < 1.36);
+    }
+}
+
+TEST_CASE("5 st/in fully relaxed takes 0.764 yd a square inch (worked by hand: 5.5 x 5 / 36)") {
+    CHECK(plain_yards(1, 5) == Approx(0.764).epsilon(0.001));
+}
+
+TEST_CASE("metres per area grow with the gauge, width and length grow the metres in step") {
+    CHECK(plain_yards(1, 7) == Approx(7 * plain_yards(1, 1)));
+    CHECK(plain_yards(200, 5) == Approx(2 * plain_yards(100, 5)));
+}
+
+TEST_CASE("tightness and its loop are inverse; bands rise with firmness") {
+    CHECK(tightness(tex(224.7), loop_for_tightness(tex(224.7), 1.05)) == Approx(1.05));
+    double before = 0;
+    for (const auto purpose :
+         {Firmness::lace, Firmness::drapey, Firmness::ordinary, Firmness::firm, Firmness::sock}) {
+        CHECK(tightness_band(purpose).middle() > before);
+        before = tightness_band(purpose).middle();
+    }
+}
+
+TEST_CASE("the trade's weight table: each class's gauge from its own grist within 10 %") {
+    // Craft Yarn Council gauges, Spin-Off yards per pound; lace and super bulky have open bands.
+    for (const auto& row : read_cases("weight_classes.csv")) {
+        if (row.at("yd_per_lb_lo").empty() || row.at("yd_per_lb_hi").empty()) continue;
+        const double yards_per_pound =
+            std::sqrt(number(row, "yd_per_lb_lo") * number(row, "yd_per_lb_hi"));
+        const auto ours = gauge_by_grist(pounds(1) / yards(yards_per_pound), Firmness::ordinary);
+        INFO(row.at("name"), ": ", 4 * in_stitches_per_inch(ours.mid), " st / 4 in");
+        const double tables = middle(row, "st_per_4in_lo", "st_per_4in_hi");
+        CHECK(std::abs(4 * in_stitches_per_inch(ours.mid) / tables - 1) < 0.10);
+        CHECK(in_stitches_per_inch(ours.low()) * 4 < tables);
+        CHECK(in_stitches_per_inch(ours.high()) * 4 > tables);
+    }
+}
+
+TEST_CASE("16 laid wraps: 6.9 st/in by wraps, near 7.4 by 224.7 tex (worked by hand)") {
+    const auto wraps = gauge_by_wraps(wraps_per_inch(16), 0.07, Firmness::ordinary);
+    CHECK(in_stitches_per_inch(wraps.mid) == Approx(6.88));
+    const auto grist = gauge_by_grist(tex(224.7), Firmness::ordinary);
+    CHECK(in_stitches_per_inch(grist.mid) == Approx(7.47).epsilon(0.005));
+    const auto both = weigh(grist, wraps);
+    CHECK(both.mid < grist.mid);
+    CHECK(both.mid > wraps.mid);
+}
+
+TEST_CASE("needle: the fit to the weight table is the least-squares line, residual under 0.3 mm") {
+    double n = 0, x = 0, y = 0, xx = 0, xy = 0;
+    for (const auto& row : whole_classes()) {
+        const double loop = in_millimetres(loop_of_class(row));
+        const double needle = middle(row, "needle_mm_lo", "needle_mm_hi");
+        n += 1, x += loop, y += needle, xx += loop * loop, xy += loop * needle;
+        CHECK(std::abs(in_millimetres(needle_for(millimetres(loop))) - needle) < 0.3);
+    }
+    const double slope = (n * xy - x * y) / (n * xx - x * x);
+    const double ours =
+        in_millimetres(needle_for(millimetres(21))) - in_millimetres(needle_for(millimetres(20)));
+    CHECK(ours == Approx(slope).epsilon(0.002));
+}
+
+TEST_CASE("published panels lie in their whole-skein interval (70-yd skeins; Star Book 225)") {
+    // Cables and trinity take 1.29-1.41 times plain cloth of the same stitch gauge (derived).
+    struct Panel {
+        const char* id;
+        double factor, extra_square_inches, yards_above, yards_to;
+    };
+    const auto cases = read_cases("knit_cases_open.csv");
+    for (const auto& panel : {Panel{"K55", 1.35, 0, 140, 210}, Panel{"K57", 1.35, 0, 70, 140},
+                              Panel{"K61", 1.0, 60, 210, 280}}) {
+        for (const auto& row : cases) {
+            if (row.at("id") != panel.id) continue;
+            const double area =
+                number(row, "width_in") * number(row, "length_in") + panel.extra_square_inches;
+            const double ours = panel.factor * plain_yards(area, number(row, "gauge_st_per_in"));
+            INFO(panel.id, " ", ours, " yd");
+            CHECK(ours > panel.yards_above);
+            CHECK(ours <= panel.yards_to);
+        }
+    }
+}
