@@ -1,0 +1,78 @@
+#include "engine/units/reading.hpp"
+
+#include <doctest/doctest.h>
+
+#include <initializer_list>
+
+using namespace gristwright;
+using doctest::Approx;
+
+TEST_CASE("lengths as people type them") {
+    struct Row {
+        const char* text;
+        double metres, step;
+    };
+    for (const auto& [text, length, step] :
+         {Row{"226yd", 206.6544, 0.9144}, Row{"206 m", 206, 1}, Row{" 171m ", 171, 1},
+          Row{"171,5 m", 171.5, 0.1}, Row{"15.2cm", 0.152, 0.001}, Row{"3 1/2 in", 0.0889, 0.0127},
+          Row{"2 ft", 0.6096, 0.3048}, Row{".5 m", 0.5, 0.1}, Row{"1200 yards", 1097.28, 0.9144}}) {
+        INFO(text);
+        CHECK(in_metres(read_length(text).value) == Approx(length));
+        CHECK(in_metres(read_length(text).step) == Approx(step));
+    }
+}
+
+TEST_CASE("masses, with the step of the last digit written") {
+    CHECK(in_grams(read_mass("51g").value) == Approx(51));
+    CHECK(in_grams(read_mass("38.5 g").step) == Approx(0.1));
+    CHECK(in_ounces(read_mass("1 3/4 oz").value) == Approx(1.75));
+    CHECK(in_ounces(read_mass("1 3/4 oz").step) == Approx(0.25));
+    CHECK(in_ounces(read_mass("3/4oz").value) == Approx(0.75));
+    CHECK(in_grams(read_mass("0.5 lb").value) == Approx(226.796).epsilon(1e-5));
+}
+
+TEST_CASE("wraps per inch and per centimetre") {
+    CHECK(in_wraps_per_inch(read_wraps("16wpi")) == Approx(16));
+    CHECK(in_wraps_per_inch(read_wraps("6.3 wraps/cm")) == Approx(16.002));
+}
+
+TEST_CASE("a skein is a length and a mass, fractions included") {
+    const auto [length, mass] = read_skein("171m/38.5g");
+    CHECK(in_metres(length.value) == Approx(171));
+    CHECK(in_grams(mass.value) == Approx(38.5));
+    const auto [yd, oz] = read_skein("100 1/2 yd / 1 3/4 oz");
+    CHECK(in_yards(yd.value) == Approx(100.5));
+    CHECK(in_ounces(oz.value) == Approx(1.75));
+}
+
+TEST_CASE("micron ranges") {
+    CHECK(in_microns(read_micron_range("24-27").second) == Approx(27));
+    CHECK(in_microns(read_micron_range("25 micron").first) == Approx(25));
+    for (const char* bad : {"27-24", "x", "200", "24-", "24-27 m", "-24"})
+        CHECK_THROWS_AS(read_micron_range(bad), Unreadable);
+}
+
+TEST_CASE("what is not clearly a measurement is refused") {
+    for (const char* bad : {"", "m", "171", "010 m", "1,200 yd", "nan m", "inf m", "1e999 m",
+                            "-5 m", "0 m", "5 parsecs", "5 m m", "5 m\n", "1 3/0 in", "1..5 m",
+                            "9999999999999999 m", "1 2 m", "+5 m", "5 g"}) {
+        INFO(bad);
+        CHECK_THROWS_AS(read_length(bad), Unreadable);
+    }
+    for (const char* bad : {"171m", "171/38", "38.5g/171m", "171m/", "/38g"}) {
+        INFO(bad);
+        CHECK_THROWS_AS(read_skein(bad), Unreadable);
+    }
+}
+
+TEST_CASE("the complaint names the text, the fault and what would be right") {
+    CHECK_THROWS_WITH(read_length("38 g"),
+                      "cannot read '38 g': this is a mass, and a length is wanted here; write it "
+                      "such as 171m or 187yd (units: m, cm, mm, yd, ft, in)");
+    CHECK_THROWS_WITH(
+        read_wraps("16"),
+        "cannot read '16': a wraps count needs a unit; write it such as 16wpi or 6.3 wraps/cm");
+    CHECK_THROWS_WITH(read_mass("5 \x1b[31m"),
+                      "cannot read '5 ?[31m': '?[31m' is no unit for a mass; write it such as "
+                      "38.5g or 1 3/4 oz (units: g, kg, oz, lb)");
+}
