@@ -3,6 +3,7 @@
 #include <cstdio>
 #include <exception>
 #include <string>
+#include <string_view>
 
 #include "cli/commands/yarn.hpp"
 
@@ -23,6 +24,12 @@ int complain(const std::exception& error, int code) {
     return code;
 }
 
+// The parser calls a mistyped command "missing": say the word that was typed instead.
+void check_command_name(int argc, char** argv) {
+    if (argc < 2 || argv[1][0] == '-' || std::string_view(argv[1]) == "yarn") return;
+    throw CLI::ParseError("there is no command of that name; the commands are: yarn", usage);
+}
+
 int run(int argc, char** argv) {
     CLI::App app{"gristwright: what a finished batch of handspun is", "gristwright"};
     app.require_subcommand(1);
@@ -37,6 +44,7 @@ int run(int argc, char** argv) {
     yarn->add_option("--micron", request.micron, "fibre diameter, 24-27");
     yarn->add_option("--scale", request.scale, "what the scale reads to, 1g; else as written");
     try {
+        check_command_name(argc, argv);
         app.parse(argc, argv);
     } catch (const CLI::Success& help) {
         return app.exit(help);
