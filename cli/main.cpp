@@ -19,8 +19,15 @@ int print(const std::string& text) {
     return io_error;
 }
 
+// A complaint may quote what was typed: no byte of it may drive the terminal.
+std::string inert(std::string text) {
+    for (char& c : text)
+        if (c < ' ' || c > '~') c = '?';
+    return text;
+}
+
 int complain(const std::exception& error, int code) {
-    std::fprintf(stderr, "gristwright: %s\n", error.what());
+    std::fprintf(stderr, "gristwright: %s\n", inert(error.what()).c_str());
     return code;
 }
 
