@@ -34,6 +34,14 @@ constexpr std::array mass_units{Unit{"g", 1e-3},
                                 Unit{"lb", in_kilograms(pounds(1))}};
 constexpr std::array wraps_units{Unit{"wpi", 1 / 0.0254}, Unit{"wraps/in", 1 / 0.0254},
                                  Unit{"wraps/cm", 100}};
+constexpr std::array twist_units{Unit{"tpi", 1 / 0.0254}, Unit{"turns/in", 1 / 0.0254},
+                                 Unit{"turns/m", 1}, Unit{"turns/cm", 100}};
+// What may stand between the count and the stroke of a gauge or a sett.
+constexpr std::array gauge_units{Unit{"", 1},         Unit{"st", 1},   Unit{"sts", 1},
+                                 Unit{"stitches", 1}, Unit{"rows", 1}, Unit{"row", 1}};
+constexpr std::array sett_units{Unit{"", 1},  Unit{"ends", 1}, Unit{"picks", 1},
+                                Unit{"e", 1}, Unit{"p", 1},    Unit{"threads", 1}};
+constexpr std::array per_inch_units{Unit{"epi", 1 / 0.0254}, Unit{"ppi", 1 / 0.0254}};
 
 struct Kind {
     std::string_view name, right;
@@ -44,6 +52,9 @@ constexpr Kind length_kind{"a length", "such as 171m or 187yd (units: m, cm, mm,
                            length_units};
 constexpr Kind mass_kind{"a mass", "such as 38.5g or 1 3/4 oz (units: g, kg, oz, lb)", mass_units};
 constexpr Kind wraps_kind{"a wraps count", "such as 16wpi or 6.3 wraps/cm", wraps_units};
+constexpr Kind twist_kind{"a twist", "such as 5tpi or 200 turns/m", twist_units};
+constexpr Kind gauge_kind{"a gauge", "such as 28st/10cm or 7 st/in", gauge_units};
+constexpr Kind sett_kind{"a sett", "such as 40/10cm, 10 epi or 12 ends/in", sett_units};
 
 std::string_view trimmed(std::string_view text) {
     const auto first = text.find_first_not_of(" \t");
@@ -132,6 +143,26 @@ Reading<Q> read(std::string_view text, const Kind& kind) {
     return {Q::from_si(number->value * *size), Q::from_si(number->step * *size)};
 }
 
+// "28 st/10 cm", "7 st/in": a count over a length, in counts per metre.
+double read_count_per_length(std::string_view text, const Kind& kind) {
+    auto rest = trimmed(text);
+    const auto count = take_decimal(rest);
+    if (!count || count->value <= 0)
+        throw Unreadable(text, "the number is missing or unclear", kind.right);
+    if (const auto per_inch = unit_size(per_inch_units, trimmed(rest));
+        per_inch && kind.name == sett_kind.name)
+        return count->value * *per_inch;
+    const auto stroke = rest.find('/');
+    if (stroke == std::string_view::npos || !unit_size(kind.units, trimmed(rest.substr(0, stroke))))
+        throw Unreadable(text, fmt::format("this is not {}", kind.name), kind.right);
+    auto under = trimmed(rest.substr(stroke + 1));
+    const auto number = take_decimal(under).value_or(Number{1, 1});
+    const auto unit = unit_size(length_units, trimmed(under));
+    if (!unit || number.value <= 0)
+        throw Unreadable(text, "the length it is counted over is unclear", kind.right);
+    return count->value / (number.value * *unit);
+}
+
 }  // namespace
 
 Unreadable::Unreadable(std::string_view text, std::string_view why, std::string_view right)
@@ -143,6 +174,25 @@ Reading<Length> read_length(std::string_view text) { return read<Length>(text, l
 Reading<Mass> read_mass(std::string_view text) { return read<Mass>(text, mass_kind); }
 
 Wraps read_wraps(std::string_view text) { return read<Wraps>(text, wraps_kind).value; }
+
+Twist read_twist(std::string_view text) { return read<Twist>(text, twist_kind).value; }
+
+Gauge read_gauge(std::string_view text) {
+    return Gauge::from_si(read_count_per_length(text, gauge_kind));
+}
+
+Sett read_sett(std::string_view text) {
+    return Sett::from_si(read_count_per_length(text, sett_kind));
+}
+
+double read_share(std::string_view text) {
+    auto rest = trimmed(text);
+    const auto number = take_decimal(rest);
+    rest = trimmed(rest);
+    if (!number || !(rest.empty() || rest == "%") || number->value > 100)
+        throw Unreadable(text, "this is no share", "such as 90 or 90% (0 to 100)");
+    return number->value / 100;
+}
 
 std::pair<Reading<Length>, Reading<Mass>> read_skein(std::string_view text) {
     // A fraction's stroke stands between digits; the one between length and mass follows a unit.

@@ -29,6 +29,10 @@ struct Reading {
 Reading<Length> read_length(std::string_view text);  // m, cm, mm, yd, ft, in
 Reading<Mass> read_mass(std::string_view text);      // g, kg, oz, lb
 Wraps read_wraps(std::string_view text);             // wpi, wraps/in, wraps/cm
+Twist read_twist(std::string_view text);             // tpi, turns/in, turns/m, turns/cm
+Gauge read_gauge(std::string_view text);             // 28st/10cm, 7 st/in, 40 rows/10cm
+Sett read_sett(std::string_view text);               // 10 epi, 40/10cm, 12 ends/in
+double read_share(std::string_view text);            // "90" or "90%" gives 0.9; 0 to 100
 
 // "171m/38.5g": a skein's length and mass.
 std::pair<Reading<Length>, Reading<Mass>> read_skein(std::string_view text);

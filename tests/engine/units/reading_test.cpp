@@ -76,3 +76,26 @@ TEST_CASE("the complaint names the text, the fault and what would be right") {
                       "cannot read '5 ?[31m': '?[31m' is no unit for a mass; write it such as "
                       "38.5g or 1 3/4 oz (units: g, kg, oz, lb)");
 }
+
+TEST_CASE("gauges, setts and twist are read as the trade writes them") {
+    CHECK(in_stitches_per_10cm(read_gauge("28st/10cm")) == doctest::Approx(28));
+    CHECK(in_stitches_per_10cm(read_gauge("28 sts / 10 cm")) == doctest::Approx(28));
+    CHECK(in_stitches_per_inch(read_gauge("7 st/in")) == doctest::Approx(7));
+    CHECK(in_stitches_per_inch(read_gauge("28/4in")) == doctest::Approx(7));
+    CHECK(in_ends_per_10cm(read_sett("40/10cm")) == doctest::Approx(40));
+    CHECK(in_ends_per_inch(read_sett("12.5 epi")) == doctest::Approx(12.5));
+    CHECK(in_ends_per_inch(read_sett("10 ends/in")) == doctest::Approx(10));
+    CHECK(in_turns_per_inch(read_twist("5tpi")) == doctest::Approx(5));
+    CHECK(read_share("90") == doctest::Approx(0.9));
+    CHECK(read_share("95 %") == doctest::Approx(0.95));
+}
+
+TEST_CASE("unclear gauges, setts and shares are refused") {
+    for (const char* bad : {"", "28", "28st", "st/10cm", "28st/", "28st/0cm", "0st/10cm",
+                            "28st/10g", "28epi", "nan/10cm", "28 loops/10cm", "-3st/in"})
+        CHECK_THROWS_AS(read_gauge(bad), Unreadable);
+    for (const char* bad : {"", "10", "10 wpi", "7 st/in", "0epi", "inf epi"})
+        CHECK_THROWS_AS(read_sett(bad), Unreadable);
+    for (const char* bad : {"", "101", "-1", "0.9x", "90 g"})
+        CHECK_THROWS_AS(read_share(bad), Unreadable);
+}
