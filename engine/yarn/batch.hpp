@@ -40,8 +40,10 @@ struct FibrePart {
     Density density = grams_per_cm3(1.31);
     std::optional<Length> micron_low, micron_high;
     std::optional<Length> staple_low, staple_high;
-    std::string felting;  // high, medium, low, unknown
-    std::string source;   // where the figures come from; empty: the person's own
+    std::string kind;      // sheep, goat, plant, silk, ... as the fibre table has it; may be empty
+    std::string category;  // fine, medium, longwool, down, ...; may be empty
+    std::string felting;   // high, medium, low, unknown
+    std::string source;    // where the figures come from; empty: the person's own
 };
 
 // How the yarn was weighed and measured, for the margin of its grist.
@@ -62,7 +64,8 @@ struct Batch {
     Draw draw = Draw::unknown;
     int plies = 0;  // 0: unknown
     std::optional<Twist> ply_twist;
-    bool variegated = false;  // colour changes that break up the surface
+    std::optional<Gauge> washed_gauge;  // stocking stitch, from a washed swatch of this yarn
+    bool variegated = false;            // colour changes that break up the surface
 };
 
 }  // namespace gristwright

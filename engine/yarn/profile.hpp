@@ -1,0 +1,70 @@
+// What yarn this is: everything the measurements of a batch say, with margins and reasons.
+#pragma once
+
+#include <array>
+#include <string>
+#include <vector>
+
+#include "engine/estimate/estimate.hpp"
+#include "engine/yarn/agreement.hpp"
+#include "engine/yarn/batch.hpp"
+#include "engine/yarn/grist_margin.hpp"
+#include "engine/yarn/loft.hpp"
+#include "engine/yarn/traits.hpp"
+#include "engine/yarn/weight_class.hpp"
+
+namespace gristwright {
+
+struct SkeinGrist {
+    std::string name;
+    Length length;  // as washed: a length taken on the reel is shortened
+    Mass mass;
+    Estimate<LinearDensity> linear_density;  // spread: the whole margin
+    GristMargin margin;
+};
+
+struct YarnProfile {
+    std::vector<SkeinGrist> skeins;  // in the batch's order
+    Mass mass;
+    Estimate<Length> length;  // metres to hand, washed
+    Estimate<LinearDensity> linear_density;
+    Agreement agreement;
+
+    bool wraps_measured = false;
+    bool wraps_packed = false;   // counted packed, turned into laid wraps
+    Estimate<Wraps> laid_wraps;  // measured, or guessed from the grist (with a wide margin)
+    Length laid_diameter;        // 1 / laid wraps
+    Length packed_diameter;      // squeezed, as it lies in cloth (Ashenhurst)
+    Estimate<double> packing;    // share of the laid cylinder that is fibre; needs wraps
+    double specific_volume = 0;  // cm3/g; needs wraps
+    PackingBand usual;           // packing usual for the make-up; {0, 0}: not known
+    std::vector<WeightClass> class_by_grist;
+    std::vector<WeightClass> class_by_wraps;  // empty when no wraps were measured
+
+    std::optional<Length> fibre_diameter;  // mean
+    double share_over_prickle = 0;         // 0 when the diameter is not known
+    std::optional<double> twist_factor;    // plied turns per inch / sqrt(worsted count)
+    std::array<Trait, trait_count> traits;
+    double consistency = 1;  // 1: one yarn; falls with the spread between skeins
+    bool plied = false;
+    std::string felting;  // high, medium, low; empty: not known
+    std::optional<Gauge> washed_gauge;
+
+    std::vector<std::string> assumed;  // what was missing and what was taken instead
+    std::vector<std::string> sharpen;  // the measurements that would narrow most, best first
+    std::vector<std::string> cautions;
+
+    const Trait& trait(TraitName name) const { return traits[static_cast<std::size_t>(name)]; }
+};
+
+struct YarnTables {
+    std::vector<WeightClass> classes;
+    std::vector<TraitRow> traits;
+};
+
+// Throws ImplausibleYarn (bad_yarn.hpp) for a batch no yarn can be: no skein, packing above the
+// closest possible, a length and a mass that look swapped. With `insist`, what is merely unlikely
+// passes and becomes a caution.
+YarnProfile profile(const Batch& batch, const YarnTables& tables, bool insist = false);
+
+}  // namespace gristwright

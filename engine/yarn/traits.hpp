@@ -1,0 +1,76 @@
+// How a yarn behaves, 0 (not at all) to 1 (as much as a yarn can), from its fibre and make-up.
+//
+// A table of rows says what each feature of the make-up adds to each trait. Nobody has published
+// such scores, so the rows are judgement unless a row's source says otherwise; they are data
+// (catalog/tables/traits.csv) and can be argued with.
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/estimate/constant.hpp"
+#include "engine/yarn/batch.hpp"
+
+namespace gristwright {
+
+enum class TraitName {
+    softness,
+    wear,
+    definition,
+    bloom,
+    elasticity,
+    warp_fitness,
+    warmth,
+    drape,
+};
+inline constexpr std::size_t trait_count = 8;
+std::string_view words(TraitName name);
+std::optional<TraitName> trait_named(std::string_view word);
+
+// A feature of the make-up that a row can depend on. Flags are 0 or 1.
+enum class Driver {
+    base,       // always 1
+    micron,     // mean fibre diameter
+    staple,     // mean staple, mm
+    plies,      // 1, 2, 3, ...
+    twist,      // plied twist factor, turns per inch / sqrt(worsted count)
+    packing,    // share of the wrapped yarn that is fibre, laid wraps
+    combed,     // 1 combed, 0 carded
+    long_draw,  // 1 long, 0 short
+    crimp,      // 1 fine or down wool, 0 longwool, plant or silk
+    lustre,     // 1 longwool, silk; 0 down wool
+    inelastic,  // 1 plant fibre or silk
+    variegated,
+};
+inline constexpr std::size_t driver_count = 12;
+std::optional<Driver> driver_named(std::string_view word);
+
+// Adds `adds` in full when the driver is at `to` or beyond, nothing at `from`, a share between.
+struct TraitRow {
+    TraitName trait{};
+    Driver driver{};
+    double from = 0, to = 1;
+    double adds = 0;
+    std::string more, less;  // said when the row helps above or below its middle
+    Mark mark = Mark::judgement;
+    std::string source;
+};
+
+using Drivers = std::array<std::optional<double>, driver_count>;  // nothing: not known
+
+struct Trait {
+    double value = 0;                  // 0..1
+    double spread = 0;                 // one standard deviation: what is not known widens it
+    std::vector<std::string> reasons;  // strongest first
+};
+
+// A driver that is not known counts for half its row and widens the spread.
+Trait trait(TraitName name, const Drivers& drivers, const std::vector<TraitRow>& rows);
+
+// What the batch says about each driver; packing and twist factor are computed by the profile.
+Drivers drivers_of(const Batch& batch, std::optional<double> packing, std::optional<double> twist);
+
+}  // namespace gristwright
