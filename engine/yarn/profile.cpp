@@ -34,6 +34,13 @@ constexpr Constant packed_to_laid{"laid wraps for one packed wrap",
                                   "1",
                                   Mark::derived,
                                   "published counts of both kinds; they differ two- to threefold"};
+constexpr Constant no_consistency{"spread between skeins that leaves no consistency",
+                                  0.15,
+                                  0.10,
+                                  0.20,
+                                  "relative",
+                                  Mark::judgement,
+                                  ""};
 constexpr Constant thickest_yarn{"thickest handspun yarn", 5000, 3000, 5000, "tex", Mark::judgement,
                                  "questioned, not refused"};
 constexpr Constant finest_yarn{"finest handspun yarn",   10, 10, 20, "tex", Mark::judgement,
@@ -100,8 +107,7 @@ void compare_skeins(const Batch& batch, YarnProfile& out) {
     if (std::any_of(batch.skeins.begin(), batch.skeins.end(),
                     [&](const Skein& s) { return s.state != state; }))
         out.agreement.answer = SameYarn::states_differ;
-    // A spread of 15 % between skeins leaves no consistency (judgement).
-    out.consistency = std::clamp(1 - out.agreement.between / 0.15, 0.0, 1.0);
+    out.consistency = std::clamp(1 - out.agreement.between / no_consistency, 0.0, 1.0);
 }
 
 void total(double state_doubt, YarnProfile& out) {

@@ -1,0 +1,116 @@
+#include "engine/cloth/knitting.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace gristwright {
+namespace {
+
+constexpr Constant no_swatch{
+    "metres of knitting before any swatch",  0.12, 0.08, 0.18, "relative", Mark::judgement,
+    "to be calibrated on published articles"};
+constexpr Constant counted_swatch{"metres of knitting with a washed swatch's gauge",
+                                  0.07,
+                                  0.05,
+                                  0.10,
+                                  "relative",
+                                  Mark::judgement,
+                                  "to be calibrated on published articles"};
+constexpr Constant besides_gauge{
+    "metres per area at a known gauge", 0.06, 0.04, 0.08, "relative", Mark::judgement,
+    "loop shape, joins, tails"};
+constexpr Constant swatch_gauge{
+    "gauge counted on a washed swatch",          0.03, 0.014, 0.056, "relative", Mark::derived,
+    "0.25 to 0.5 stitch over 4 in and over 1 in"};
+constexpr Constant habit_carried{
+    "gauge habit carried to another firmness", 0.05, 0.03, 0.08, "relative", Mark::judgement, ""};
+constexpr double band_slack = 0.10;    // a swatch this near a band still serves it (judgement)
+constexpr double needle_slack = 0.35;  // mm between the size wanted and one that will do
+
+constexpr std::array usual_needles{2.0, 2.25, 2.5, 2.75, 3.0, 3.25, 3.5, 3.75, 4.0,  4.5,
+                                   5.0, 5.5,  6.0, 6.5,  7.0, 8.0,  9.0, 10.0, 12.0, 15.0};
+
+double band_spread(double low, double high) { return std::log(high / low) / std::sqrt(12.0); }
+
+double to_band(double k, TightnessBand band) {
+    if (k < band.low) return std::log(band.low / k);
+    if (k > band.high) return std::log(k / band.high);
+    return 0;
+}
+
+TightnessBand nearest_band(double k) {
+    auto best = tightness_band(Firmness::lace);
+    for (const auto purpose :
+         {Firmness::drapey, Firmness::ordinary, Firmness::firm, Firmness::sock})
+        if (to_band(k, tightness_band(purpose)) < to_band(k, best)) best = tightness_band(purpose);
+    return best;
+}
+
+Estimate<Gauge> gauge_from_swatch(const YarnProfile& yarn, Firmness purpose) {
+    const auto counted = *yarn.washed_gauge;
+    const double k =
+        tightness(yarn.linear_density.mid, loop_from_stitches(counted, Relaxation::full));
+    if (to_band(k, tightness_band(purpose)) <= band_slack) return {counted, swatch_gauge};
+    const double habit = std::clamp(k / nearest_band(k).middle(), 0.8, 1.25);
+    const auto table = gauge_by_grist(yarn.linear_density.mid, purpose);
+    return {table.mid * habit, together(swatch_gauge, habit_carried)};
+}
+
+void guess_gauge(const YarnProfile& yarn, Firmness purpose, KnitCloth& cloth) {
+    cloth.by_grist = gauge_by_grist(yarn.linear_density.mid, purpose);
+    cloth.gauge = cloth.by_grist;
+    if (yarn.wraps_measured) {
+        cloth.by_wraps = gauge_by_wraps(yarn.laid_wraps.mid, yarn.laid_wraps.spread, purpose);
+        cloth.gauge = weigh(cloth.by_grist, cloth.by_wraps);
+    }
+    cloth.from_swatch = yarn.washed_gauge.has_value();
+    if (cloth.from_swatch) cloth.gauge = gauge_from_swatch(yarn, purpose);
+}
+
+void choose_needle(const std::vector<Length>& owned, KnitCloth& cloth) {
+    const double wanted = in_millimetres(needle_for(cloth.loop));
+    const auto nearer = [&](double a, double b) {
+        return std::abs(a - wanted) < std::abs(b - wanted);
+    };
+    if (owned.empty()) {
+        cloth.needle =
+            millimetres(*std::min_element(usual_needles.begin(), usual_needles.end(), nearer));
+        return;
+    }
+    cloth.needle = *std::min_element(owned.begin(), owned.end(), [&](Length a, Length b) {
+        return nearer(in_millimetres(a), in_millimetres(b));
+    });
+    const double away = std::abs(in_millimetres(cloth.needle) - wanted);
+    cloth.needle_owned = away <= needle_slack + 0.05 * wanted;
+}
+
+double metres_margin(const KnitCloth& cloth) {
+    const double known = cloth.from_swatch ? counted_swatch : no_swatch;
+    const double built = together(cloth.gauge.spread, besides_gauge);
+    const auto& f = *cloth.fabric;
+    return together(std::max(known, built), together(band_spread(f.metres_low, f.metres_high),
+                                                     band_spread(f.growth_low, f.growth_high)));
+}
+
+}  // namespace
+
+KnitCloth knit_cloth(const YarnProfile& yarn, const KnitFabric& fabric, Firmness purpose,
+                     const std::vector<Length>& needles) {
+    KnitCloth cloth;
+    cloth.fabric = &fabric;
+    cloth.purpose = purpose;
+    guess_gauge(yarn, purpose, cloth);
+    cloth.loop = loop_from_stitches(cloth.gauge.mid, Relaxation::full);
+    cloth.tightness = tightness(yarn.linear_density.mid, cloth.loop);
+    choose_needle(needles, cloth);
+    const double stretch = std::sqrt(fabric.growth);
+    cloth.stitches = cloth.gauge.mid * (fabric.stitches / stretch);
+    cloth.rows = rows_from_loop(cloth.loop, Relaxation::full) * (fabric.rows / stretch);
+    const auto plain = plain_metres_per_area(cloth.loop, Relaxation::full);
+    cloth.metres_per_area = {plain * (fabric.metres / fabric.growth), metres_margin(cloth)};
+    cloth.mass_per_area = cloth.metres_per_area.mid * yarn.linear_density.mid;
+    return cloth;
+}
+
+}  // namespace gristwright

@@ -1,0 +1,66 @@
+#include "engine/cloth/weaving.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace gristwright {
+namespace {
+
+constexpr Constant before_sample{
+    "metres of weaving before any sample",  0.08, 0.05, 0.12, "relative", Mark::judgement,
+    "to be calibrated on published records"};
+constexpr Constant hole_share{"room of a rigid heddle's hole",
+                              0.5,
+                              0.4,
+                              0.6,
+                              "of the space between ends",
+                              Mark::judgement,
+                              ""};
+constexpr Constant shed_room{
+    "room a yarn needs to slide", 1.3, 1.2, 1.5, "of its squeezed width", Mark::judgement, ""};
+constexpr double share_slack = 0.10;  // a share this far outside the band is still near it
+
+// Metric heddles first: 20 to 60 per 10 cm; then 5 to 15 per inch (common practice).
+constexpr std::array usual_heddles{200.0, 300.0, 400.0, 500.0, 600.0};
+
+// The sett whose share lies nearest the middle of the band; the first listed of two as near.
+void choose_heddle(const std::vector<Sett>& owned, WovenCloth& cloth) {
+    const double middle = (cloth.wanted.low + cloth.wanted.high) / 2;
+    double best = INFINITY;
+    const auto offer = [&](Sett sett) {
+        const double share = sett / cloth.greatest;
+        if (std::abs(share - middle) >= best) return;
+        best = std::abs(share - middle);
+        cloth.ends = sett;
+        cloth.share = share;
+    };
+    for (const auto sett : owned) offer(sett);
+    if (owned.empty())
+        for (const double sett : usual_heddles) offer(Sett::from_si(sett));
+    cloth.within_reach = cloth.share >= cloth.wanted.low - share_slack &&
+                         cloth.share <= cloth.wanted.high + share_slack;
+}
+
+}  // namespace
+
+WovenCloth weave_cloth(const YarnProfile& yarn, const Weave& weave, Spacing purpose, Finish finish,
+                       const Equipment& owned) {
+    WovenCloth cloth;
+    cloth.weave = &weave;
+    cloth.greatest = greatest_sett(yarn.packed_diameter, weave.interlacing);
+    cloth.wanted = share_band(purpose);
+    choose_heddle(owned.heddles, cloth);
+    cloth.picks = cloth.ends;  // balanced
+    cloth.shafts_enough = owned.shafts == 0 || owned.shafts >= weave.shafts;
+    const auto hole = Length::from_si(hole_share / cloth.ends.si());
+    cloth.through_hole = yarn.packed_diameter * shed_room <= hole;
+    const double crimp = weave.take_up * take_up(cloth.ends, yarn.packed_diameter);
+    cloth.warp_take_up = cloth.weft_take_up = std::min(crimp, 0.25);
+    cloth.width = width_loss(finish);
+    cloth.length = length_loss(finish);
+    cloth.spread = before_sample;
+    return cloth;
+}
+
+}  // namespace gristwright

@@ -1,0 +1,44 @@
+// A woven cloth planned from a yarn and a loom: heddle, share of the greatest sett, take-up,
+// losses.
+#pragma once
+
+#include <string>
+
+#include "engine/cloth/equipment.hpp"
+#include "engine/cloth/sett.hpp"
+#include "engine/estimate/constant.hpp"
+#include "engine/yarn/profile.hpp"
+
+namespace gristwright {
+
+// A weave: a row of catalog/tables/weaves.csv.
+struct Weave {
+    std::string name;
+    Interlacing interlacing = plain_weave;  // averaged over all picks of the repeat
+    int shafts = 2;                         // 2: one rigid heddle weaves it
+    double take_up = 1;                     // against plain weave at the same sett
+    int end_repeat = 2, pick_repeat = 2;
+    double definition = 0;     // definition it asks of the yarn, 0..1
+    bool loose_loops = false;  // floats that catch
+    Mark mark = Mark::judgement;
+    std::string source;
+};
+
+struct WovenCloth {
+    const Weave* weave = nullptr;  // outlives the cloth
+    Sett ends, picks;              // on the loom; ends is the heddle's
+    Sett greatest;
+    double share = 0;  // of the greatest sett
+    ShareBand wanted{};
+    bool within_reach = true;   // false: no heddle owned comes near the band
+    bool shafts_enough = true;  // false: this loom cannot weave it
+    bool through_hole = true;   // false: the yarn is too thick for the heddle's hole
+    double warp_take_up = 0, weft_take_up = 0;
+    Loss width{}, length{};
+    double spread = 0;  // relative margin of its metres
+};
+
+WovenCloth weave_cloth(const YarnProfile& yarn, const Weave& weave, Spacing purpose, Finish finish,
+                       const Equipment& owned);
+
+}  // namespace gristwright

@@ -1,0 +1,317 @@
+#include "engine/project/plan.hpp"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <cmath>
+#include <stdexcept>
+
+namespace gristwright {
+namespace {
+
+constexpr Constant weft_slack{"weft laid in slack",  0.03, 0.0, 0.05, "relative",
+                              Mark::common_practice, ""};
+constexpr Constant joins_and_tails{
+    "yarn lost in joins and tails",        0.4, 0.2, 0.6, "m a piece", Mark::judgement,
+    "a cast-on tail and two woven-in ends"};
+constexpr double size_step = 0.01;  // sizes are whole centimetres
+
+bool width_grows(Grows g) { return g == Grows::width || g == Grows::both; }
+bool length_grows(Grows g) { return g == Grows::length || g == Grows::both; }
+
+// What one piece's cloth makes of it: its metres by how they grow, and their relative margin.
+struct Costed {
+    const PieceTemplate* piece = nullptr;
+    std::optional<KnitCloth> knit;
+    std::optional<WovenCloth> woven;
+    Need need;
+    double spread = 0;
+};
+
+void add(Need& need, int powers, double metres) {
+    (powers == 0 ? need.fixed : powers == 1 ? need.linear : need.square) += metres;
+}
+
+Costed cost_knitted(const PieceTemplate& piece, const KnitCloth& cloth) {
+    Costed out{&piece, cloth, {}, {}, cloth.metres_per_area.spread};
+    const int powers = piece.grows == Grows::neither                                    ? 0
+                       : piece.grows == Grows::both || one_measure(piece.outline.shape) ? 2
+                                                                                        : 1;
+    const Length metres = cloth.metres_per_area.mid * area(piece.outline) * piece.count;
+    add(out.need, powers, metres.si());
+    out.need.fixed += joins_and_tails * piece.count;
+    return out;
+}
+
+// Panels alike are woven one after the other on one warp: its waste is paid once.
+Costed cost_woven(const Template& article, const PieceTemplate& piece, const WovenCloth& cloth) {
+    Costed out{&piece, {}, cloth, {}, cloth.spread};
+    const double reed = before_loss(piece.outline.width, cloth.width.mid).si();
+    const double woven = before_loss(piece.outline.length, cloth.length.mid).si() * piece.count;
+    const double ends = cloth.ends.si() * reed;
+    const int wide = width_grows(piece.grows) ? 1 : 0;
+    const int along = length_grows(piece.grows) ? 1 : 0;
+    add(out.need, wide + along, ends * woven * (1 + cloth.warp_take_up));
+    add(out.need, wide, ends * (2 * article.fringe.si() * piece.count + article.loom_waste.si()));
+    add(out.need, wide + along,
+        cloth.picks.si() * woven * reed * (1 + weft_slack + cloth.weft_take_up));
+    return out;
+}
+
+Costed cost(const Template& article, const PieceTemplate& piece, const YarnProfile& yarn,
+            const Fabrics& fabrics, const Equipment& owned) {
+    const auto unknown = [&] {
+        return std::out_of_range(fmt::format("template {}, piece {}: there is no {} fabric '{}'",
+                                             article.name, piece.name, words(article.craft),
+                                             piece.fabric));
+    };
+    if (article.craft == Craft::knitted) {
+        const auto* fabric = fabrics.knitted_named(piece.fabric);
+        if (!fabric) throw unknown();
+        return cost_knitted(piece, knit_cloth(yarn, *fabric, article.firmness, owned.needles));
+    }
+    const auto* weave = fabrics.weave_named(piece.fabric);
+    if (!weave) throw unknown();
+    return cost_woven(article, piece,
+                      weave_cloth(yarn, *weave, article.spacing, article.finish, owned));
+}
+
+struct Total {
+    Need need, other_yarn;
+    double spread = 0;  // of the need near the ideal size; pieces share their error
+};
+
+Total total(const std::vector<Costed>& costed) {
+    Total sum;
+    double weighted = 0;
+    for (const auto& c : costed) {
+        if (c.piece->yarn != 1) {
+            sum.other_yarn += c.need;
+            continue;
+        }
+        sum.need += c.need;
+        weighted += c.need.at(1) * c.spread;
+    }
+    const double all = sum.need.at(1);
+    sum.spread = all > 0 ? weighted / all : 0;
+    return sum;
+}
+
+void note(Plan& out, bool is, Obstacle what) {
+    if (is && std::find(out.obstacles.begin(), out.obstacles.end(), what) == out.obstacles.end())
+        out.obstacles.push_back(what);
+}
+
+// The largest size the loom's width allows; notes the obstacles that stand in the way.
+double equipment_limit(const Template& article, const std::vector<Costed>& costed,
+                       const Equipment& owned, Plan& out) {
+    double most = article.largest / article.ideal;
+    for (const auto& c : costed) {
+        if (c.knit) note(out, !c.knit->needle_owned, Obstacle::no_needle_fits);
+        if (!c.woven) continue;
+        note(out, !c.woven->shafts_enough, Obstacle::needs_shafts);
+        note(out, !c.woven->within_reach, Obstacle::no_heddle_fits);
+        note(out, !c.woven->through_hole, Obstacle::too_thick);
+        if (owned.loom_width.si() <= 0) continue;
+        const double fits = owned.loom_width * (1 - c.woven->width.mid) / c.piece->outline.width;
+        if (width_grows(c.piece->grows))
+            most = std::min(most, fits);
+        else
+            note(out, fits < 1 - 1e-9, Obstacle::loom_too_narrow);
+    }
+    note(out, most < article.smallest / article.ideal, Obstacle::loom_too_narrow);
+    return most;
+}
+
+// Whole repeats, at least one, never more than asked; what is left out is made smaller.
+int whole_repeats(double count, int repeat) {
+    return std::max(repeat, repeat * static_cast<int>(std::floor(count / repeat + 1e-6)));
+}
+
+void realise_knitted(const KnitCloth& cloth, PlanPiece& out) {
+    const auto wanted = stitches_and_rows(out.outline, cloth.stitches, cloth.rows);
+    out.stitches = whole_repeats(wanted.stitches, cloth.fabric->stitch_repeat);
+    out.rows = whole_repeats(wanted.rows, cloth.fabric->row_repeat);
+    if (out.outline.shape == Shape::rectangle || out.outline.shape == Shape::tube) {
+        out.outline.width = Length::from_si(out.stitches / cloth.stitches.si());
+        out.outline.length = Length::from_si(out.rows / cloth.rows.si());
+    }
+    const auto one = cloth.metres_per_area.mid * area(out.outline);
+    out.metres = {(one + metres(joins_and_tails)) * out.piece->count, cloth.metres_per_area.spread};
+}
+
+void realise_woven(const Template& article, const WovenCloth& cloth, PlanPiece& out) {
+    const int count = out.piece->count;
+    const Panel panel{.width = out.outline.width,
+                      .length = out.outline.length,
+                      .fringe = article.fringe * 2,
+                      .loom_waste = article.loom_waste / count,
+                      .ends = cloth.ends,
+                      .picks = cloth.picks,
+                      .width_loss = cloth.width.mid,
+                      .length_loss = cloth.length.mid,
+                      .warp_take_up = cloth.warp_take_up,
+                      .weft_slack = weft_slack + cloth.weft_take_up,
+                      .end_repeat = cloth.weave->end_repeat};
+    out.panel = panel_metres(panel);
+    out.panel.picks = whole_repeats(out.panel.picks, cloth.weave->pick_repeat);
+    out.outline.width = out.panel.reed_width * (1 - cloth.width.mid);
+    out.warp = out.panel.warp * count;
+    out.weft = out.panel.weft * count;
+    out.metres = {out.warp + out.weft, cloth.spread};
+}
+
+PlanPiece realise(const Template& article, const Costed& costed, double s, LinearDensity grist) {
+    PlanPiece out;
+    out.piece = costed.piece;
+    out.knit = costed.knit;
+    out.woven = costed.woven;
+    out.outline = costed.piece->outline;
+    if (width_grows(out.piece->grows)) {
+        out.outline.width = out.outline.width * s;
+        out.outline.narrow = out.outline.narrow * s;
+    }
+    if (length_grows(out.piece->grows)) out.outline.length = out.outline.length * s;
+    if (costed.knit)
+        realise_knitted(*costed.knit, out);
+    else
+        realise_woven(article, *costed.woven, out);
+    out.mass = out.metres.mid * grist;
+    return out;
+}
+
+void realise_at(Length size, const std::vector<Costed>& costed, const YarnProfile& yarn,
+                double spread, Plan& out) {
+    out.size = size;
+    out.pieces.clear();
+    out.need = {{}, spread};
+    out.second_yarn = {};
+    for (const auto& c : costed) {
+        out.pieces.push_back(
+            realise(*out.article, c, size / out.article->ideal, yarn.linear_density.mid));
+        auto& metres = c.piece->yarn == 1 ? out.need.mid : out.second_yarn;
+        metres += out.pieces.back().metres.mid;
+    }
+    out.mass = out.need.mid * yarn.linear_density.mid;
+    out.certainty = chance_of_enough(out.need, out.have);
+}
+
+// Whole repeats can need a little more than the quadratic says: step down until the chance holds.
+void realise_largest(Length size, Length smallest, const std::vector<Costed>& costed,
+                     const YarnProfile& yarn, double spread, Plan& out) {
+    realise_at(size, costed, yarn, spread, out);
+    while (out.certainty < out.asked && size - metres(size_step) >= smallest) {
+        size -= metres(size_step);
+        realise_at(size, costed, yarn, spread, out);
+    }
+}
+
+double exact_multiple(double value) { return std::floor(value / size_step + 1e-6) * size_step; }
+
+}  // namespace
+
+double Need::largest(double metres, double most) const {
+    if (at(most) <= metres) return most;
+    if (fixed > metres) return 0;
+    if (square <= 0) return linear > 0 ? (metres - fixed) / linear : most;
+    const double half = linear / (2 * square);
+    return -half + std::sqrt(half * half + (metres - fixed) / square);
+}
+
+Need& Need::operator+=(const Need& other) {
+    fixed += other.fixed;
+    linear += other.linear;
+    square += other.square;
+    return *this;
+}
+
+std::string_view words(Reach reach) {
+    switch (reach) {
+        case Reach::enough:
+            return "enough";
+        case Reach::enough_if_smaller:
+            return "enough if smaller";
+        case Reach::short_of:
+            return "short";
+    }
+    return "";
+}
+
+std::string_view words(Obstacle obstacle) {
+    switch (obstacle) {
+        case Obstacle::needs_shafts:
+            return "needs four shafts; a loom with one heddle cannot weave it";
+        case Obstacle::loom_too_narrow:
+            return "needs a wider loom, even at the smallest useful size";
+        case Obstacle::no_heddle_fits:
+            return "no heddle you own gives a sett for this";
+        case Obstacle::no_needle_fits:
+            return "no needle you own is near the size for this";
+        case Obstacle::too_thick:
+            return "the yarn may not pass the heddle's holes: try one end first";
+    }
+    return "";
+}
+
+bool stops(Obstacle obstacle) {
+    return obstacle == Obstacle::needs_shafts || obstacle == Obstacle::loom_too_narrow;
+}
+
+const KnitFabric* Fabrics::knitted_named(std::string_view name) const {
+    for (const auto& row : knitted)
+        if (row.name == name) return &row;
+    return nullptr;
+}
+
+const Weave* Fabrics::weave_named(std::string_view name) const {
+    for (const auto& row : weaves)
+        if (row.name == name) return &row;
+    return nullptr;
+}
+
+Length Plan::left() const { return std::max(have.mid - need.mid, Length{}); }
+
+Plan plan(const Template& article, const YarnProfile& yarn, const Fabrics& fabrics,
+          const Equipment& owned, const Request& request) {
+    if (!(request.certainty >= 0.5 && request.certainty <= 0.999))
+        throw std::invalid_argument("certainty is from 50 to 99.9 %");
+    Plan out;
+    out.article = &article;
+    out.asked = request.certainty;
+    out.have = {std::max(yarn.length.mid - request.keep, Length{}), yarn.length.spread};
+
+    std::vector<Costed> costed;
+    for (const auto& piece : article.pieces)
+        costed.push_back(cost(article, piece, yarn, fabrics, owned));
+    const auto sum = total(costed);
+    out.by_size = sum.need;
+    const double most = equipment_limit(article, costed, owned, out);
+
+    // P(need <= have) = asked, solved for the median need.
+    const double spread = together(sum.spread, out.have.spread);
+    const double covered =
+        out.have.mid.si() * std::exp(-spread * normal_quantile(request.certainty));
+    const double reached = sum.need.largest(covered, most);
+    const Length fits = metres(exact_multiple(reached * article.ideal.si()));
+
+    if (request.size) {
+        realise_at(*request.size, costed, yarn, sum.spread, out);
+    } else {
+        realise_largest(std::max(fits, article.smallest), article.smallest, costed, yarn,
+                        sum.spread, out);
+    }
+    if (out.certainty < request.certainty) {
+        out.reach = Reach::short_of;
+        out.short_by = metres(std::max(0.0, out.need.mid.si() - covered));
+    } else {
+        out.reach = out.size >= article.ideal ? Reach::enough : Reach::enough_if_smaller;
+    }
+    return out;
+}
+
+double Plan::certainty_at(Length at) const {
+    return chance_of_enough(by_size.at(at / article->ideal), need.spread, have.mid.si(),
+                            have.spread);
+}
+
+}  // namespace gristwright

@@ -1,0 +1,79 @@
+// A plan: a template realised with one batch at the largest size that its metres cover with the
+// certainty asked for.
+//
+// Every piece's metres are a quadratic in the size, so the largest size is a root, not a search:
+// what a piece needs is a + b s + c s^2, with s = size / ideal size.
+#pragma once
+
+#include <optional>
+#include <string_view>
+#include <vector>
+
+#include "engine/cloth/equipment.hpp"
+#include "engine/project/template.hpp"
+
+namespace gristwright {
+
+struct Need {
+    double fixed = 0, linear = 0, square = 0;  // metres at s = 1, by how they grow
+
+    double at(double s) const { return fixed + s * (linear + s * square); }
+    // The largest s in [0, most] with at(s) <= metres; 0 when even s = 0 needs more.
+    double largest(double metres, double most) const;
+    Need& operator+=(const Need& other);
+};
+
+struct PlanPiece {
+    const PieceTemplate* piece = nullptr;  // outlives the plan
+    std::optional<KnitCloth> knit;
+    std::optional<WovenCloth> woven;
+    Outline outline;             // finished, of one
+    int stitches = 0, rows = 0;  // knitted, of one
+    PanelMetres panel;           // woven, of one
+    Estimate<Length> metres;     // of all alike
+    Length warp, weft;           // woven, of all alike; the loom's waste is in the warp
+    Mass mass;
+};
+
+enum class Reach { enough, enough_if_smaller, short_of };
+std::string_view words(Reach reach);
+
+// What stands in the way besides the yarn.
+enum class Obstacle { needs_shafts, loom_too_narrow, no_heddle_fits, no_needle_fits, too_thick };
+std::string_view words(Obstacle obstacle);
+// A needle or a heddle can be borrowed; shafts and a wider loom cannot.
+bool stops(Obstacle obstacle);
+
+struct Plan {
+    const Template* article = nullptr;  // outlives the plan
+    Reach reach{};
+    Length size;           // of the template's measure
+    double certainty = 0;  // chance that the metres suffice at this size
+    double asked = 0;
+    Estimate<Length> need;  // of this batch
+    Estimate<Length> have;
+    Length second_yarn;  // of another yarn, when the template has two
+    Length short_by;     // at the smallest useful size, at the certainty asked; else 0
+    Mass mass;
+    std::vector<PlanPiece> pieces;
+    std::vector<Obstacle> obstacles;
+
+    Need by_size;  // of this batch, before whole repeats
+
+    Length left() const;  // median to spare, never below 0
+    // Chance that the batch reaches for another size: the curve behind "how big?".
+    double certainty_at(Length size) const;
+};
+
+struct Request {
+    double certainty = 0.90;     // 0.5 to 0.999
+    std::optional<Length> size;  // fixed instead of the largest
+    Length keep;                 // metres not to be used: a sample, a mending reserve
+};
+
+// Throws std::out_of_range when the template names a fabric that the tables do not hold,
+// std::invalid_argument for a certainty outside its range.
+Plan plan(const Template& article, const YarnProfile& yarn, const Fabrics& fabrics,
+          const Equipment& owned, const Request& request);
+
+}  // namespace gristwright

@@ -1,0 +1,86 @@
+// A template: an article that can be made in a range of sizes. Data, not code: one TOML file each
+// in catalog/templates/; docs/templates.md describes the format.
+#pragma once
+
+#include <array>
+#include <string>
+#include <vector>
+
+#include "engine/cloth/knitting.hpp"
+#include "engine/cloth/weaving.hpp"
+#include "engine/project/shape.hpp"
+
+namespace gristwright {
+
+enum class Craft { knitted, woven };
+constexpr std::string_view words(Craft c) { return c == Craft::knitted ? "knitted" : "woven"; }
+
+// Which of a piece's two sizes grow with the article's size.
+enum class Grows { neither, width, length, both };
+
+struct PieceTemplate {
+    std::string name;    // "body", "border"
+    std::string fabric;  // a knitted fabric or a weave by its name in the tables
+    Outline outline;     // at the ideal size
+    Grows grows = Grows::both;
+    int count = 1;          // how many alike
+    int yarn = 1;           // 1: this batch; 2: a second yarn, which is not taken from it
+    bool unbroken = false;  // wants one unbroken length
+};
+
+// What a template asks of the yarn: at least this much (0..1), and how much it matters (0..1).
+struct Wish {
+    double at_least = 0, weight = 0;
+};
+enum class Asked {
+    definition,
+    drape,
+    softness,
+    wear,
+    warmth,
+    elasticity,
+    warp_fitness,
+    consistency,
+};
+inline constexpr std::size_t asked_count = 8;
+
+enum class Skill { first_project, some_practice, experienced };
+enum class Touches { skin, clothes, nothing };
+
+struct Template {
+    std::string name;     // its file without .toml: "half-circle-shawl"
+    std::string title;    // "Half-circle shawl"
+    std::string article;  // the kind that knitted and woven share: "shawl"
+    std::string about;    // one line
+    Craft craft = Craft::knitted;
+    Skill skill = Skill::some_practice;
+    Touches touches = Touches::clothes;
+    bool for_baby = false;
+
+    std::string measure;  // what a person measures: "span", "length", "round the head"
+    Length smallest, ideal, largest;
+
+    Firmness firmness = Firmness::ordinary;  // knitted
+    Spacing spacing = Spacing::general;      // woven
+    Finish finish = Finish::light;           // woven
+    Length fringe;                           // woven: at each end of each panel, both hems included
+    Length loom_waste;                       // woven: what cannot be woven, once a warp
+
+    std::vector<PieceTemplate> pieces;  // at least one
+    std::array<Wish, asked_count> wishes{};
+    std::vector<std::string> steps;  // words with {piece.stitches} and the like
+    std::vector<std::string> cautions;
+    std::string origin;  // "built in", or the file it came from
+
+    const Wish& wish(Asked what) const { return wishes[static_cast<std::size_t>(what)]; }
+};
+
+struct Fabrics {
+    std::vector<KnitFabric> knitted;
+    std::vector<Weave> weaves;
+    // The row of that name or nullptr.
+    const KnitFabric* knitted_named(std::string_view name) const;
+    const Weave* weave_named(std::string_view name) const;
+};
+
+}  // namespace gristwright

@@ -1,0 +1,152 @@
+#include "engine/suitability/judgement.hpp"
+
+#include <cmath>
+
+#include "engine/suitability/desirability.hpp"
+
+namespace gristwright {
+namespace {
+
+constexpr std::array<std::string_view, factor_count> factor_words{
+    "definition", "drape",        "softness",    "wear",  "warmth",
+    "elasticity", "warp fitness", "consistency", "cover", "equipment"};
+
+constexpr Constant reach{
+    "trait missing that makes a yarn useless", 0.6, 0.5, 0.8, "of 1", Mark::judgement, ""};
+constexpr Constant cover_weight{"weight of cover", 0.7, 0.5, 1.0, "1", Mark::judgement, ""};
+constexpr Constant equipment_weight{"weight of equipment", 0.8, 0.5, 1.0, "1", Mark::judgement, ""};
+constexpr Constant borrowed{
+    "equipment that must be borrowed", 0.5, 0.3, 0.7, "of 1", Mark::judgement, ""};
+constexpr Constant tightness_tail{
+    "tightness outside the band that makes cloth useless", 0.4, 0.3, 0.5, "1", Mark::judgement, ""};
+constexpr Constant share_tail{"share of the greatest sett outside the band, useless",
+                              0.30,
+                              0.2,
+                              0.4,
+                              "1",
+                              Mark::judgement,
+                              ""};
+constexpr Constant cloth_part{
+    "part of drape that is the cloth's, not the yarn's", 0.6, 0.4, 0.8, "1", Mark::judgement, ""};
+constexpr Constant serves_well_from{"serves well from", 80, 75, 85, "points", Mark::judgement, ""};
+constexpr Constant serves_from{"serves from", 60, 55, 65, "points", Mark::judgement, ""};
+constexpr Constant serves_poorly_from{"serves poorly from", 35, 30, 40, "points",
+                                      Mark::judgement,      ""};
+
+// Openness of a cloth, 0 as firm as board, 1 as loose as holds together.
+double looseness(const PlanPiece& piece) {
+    if (piece.knit) return std::clamp((1.6 - piece.knit->tightness) / (1.6 - 0.6), 0.0, 1.0);
+    return std::clamp((1.0 - piece.woven->share) / (1.0 - 0.4), 0.0, 1.0);
+}
+
+double drape_had(const PlanPiece& piece, const YarnProfile& yarn) {
+    return cloth_part * looseness(piece) + (1 - cloth_part) * yarn.trait(TraitName::drape).value;
+}
+
+double fabric_definition(const PlanPiece& piece) {
+    return piece.knit ? piece.knit->fabric->definition : piece.woven->weave->definition;
+}
+
+Factor& at(Judgement& j, FactorName name) { return j.factors[static_cast<std::size_t>(name)]; }
+
+Factor wished(const Wish& wish, double had) {
+    return {had, wish.at_least, wish.weight, desire_more(had, wish.at_least, reach)};
+}
+
+void judge_traits(const Plan& plan, const YarnProfile& yarn, Judgement& out) {
+    const auto& article = *plan.article;
+    const auto has = [&](TraitName name) { return yarn.trait(name).value; };
+    auto definition = article.wish(Asked::definition);
+    for (const auto& piece : plan.pieces)
+        definition.at_least = std::max(definition.at_least, fabric_definition(piece));
+    at(out, FactorName::definition) = wished(definition, has(TraitName::definition));
+    at(out, FactorName::drape) =
+        wished(article.wish(Asked::drape), drape_had(plan.pieces.front(), yarn));
+    at(out, FactorName::softness) = wished(article.wish(Asked::softness), has(TraitName::softness));
+    at(out, FactorName::wear) = wished(article.wish(Asked::wear), has(TraitName::wear));
+    at(out, FactorName::warmth) = wished(article.wish(Asked::warmth), has(TraitName::warmth));
+    at(out, FactorName::elasticity) =
+        wished(article.wish(Asked::elasticity), has(TraitName::elasticity));
+    if (article.craft == Craft::woven)
+        at(out, FactorName::warp_fitness) =
+            wished(article.wish(Asked::warp_fitness), has(TraitName::warp_fitness));
+    at(out, FactorName::consistency) = wished(article.wish(Asked::consistency), yarn.consistency);
+}
+
+Factor cover(const PlanPiece& piece) {
+    if (piece.knit) {
+        const auto band = tightness_band(piece.knit->purpose);
+        const double k = piece.knit->tightness;
+        return {k, band.middle(), cover_weight,
+                desire_within(k, band.low, band.high, tightness_tail)};
+    }
+    const auto& w = *piece.woven;
+    return {w.share, (w.wanted.low + w.wanted.high) / 2, cover_weight,
+            desire_within(w.share, w.wanted.low, w.wanted.high, share_tail)};
+}
+
+Factor equipment(const Plan& plan) {
+    Factor out{1, 1, equipment_weight, 1};
+    for (const auto obstacle : plan.obstacles)
+        out.had = std::min<double>(out.had, stops(obstacle) ? 0 : borrowed);
+    out.desirability = out.had;
+    return out;
+}
+
+// 100 x product of d^(w / sum w); each factor's cost is what the score would gain at d = 1.
+void combine(Judgement& out) {
+    double weights = 0, logs = 0;
+    int zeros = 0;
+    for (const auto& f : out.factors) {
+        weights += f.weight;
+        if (f.weight > 0 && f.desirability <= 0)
+            ++zeros;
+        else if (f.weight > 0)
+            logs += f.weight * std::log(f.desirability);
+    }
+    const double others = 100 * std::exp(logs / weights);  // with every zero taken as one
+    out.score = zeros > 0 ? 0 : others;
+    for (auto& f : out.factors) {
+        if (f.weight == 0 || f.desirability >= 1) continue;
+        if (f.desirability <= 0)
+            f.cost = zeros == 1 ? others : 0;
+        else
+            f.cost = out.score * std::expm1(-f.weight / weights * std::log(f.desirability));
+    }
+}
+
+}  // namespace
+
+std::string_view words(FactorName name) { return factor_words[static_cast<std::size_t>(name)]; }
+
+Serves serves(double score) {
+    if (score >= serves_well_from) return Serves::well;
+    if (score >= serves_from) return Serves::fairly;
+    if (score >= serves_poorly_from) return Serves::poorly;
+    return Serves::not_at_all;
+}
+
+std::string_view words(Serves s) {
+    switch (s) {
+        case Serves::well:
+            return "serves well";
+        case Serves::fairly:
+            return "serves";
+        case Serves::poorly:
+            return "serves poorly";
+        case Serves::not_at_all:
+            return "does not serve";
+    }
+    return "";
+}
+
+Judgement judge(const Plan& plan, const YarnProfile& yarn) {
+    Judgement out;
+    judge_traits(plan, yarn, out);
+    at(out, FactorName::cover) = cover(plan.pieces.front());
+    at(out, FactorName::equipment) = equipment(plan);
+    combine(out);
+    return out;
+}
+
+}  // namespace gristwright

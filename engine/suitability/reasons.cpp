@@ -1,0 +1,175 @@
+#include "engine/suitability/reasons.hpp"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+
+namespace gristwright {
+namespace {
+
+std::optional<TraitName> trait_of(FactorName name) {
+    switch (name) {
+        case FactorName::definition:
+            return TraitName::definition;
+        case FactorName::softness:
+            return TraitName::softness;
+        case FactorName::wear:
+            return TraitName::wear;
+        case FactorName::warmth:
+            return TraitName::warmth;
+        case FactorName::elasticity:
+            return TraitName::elasticity;
+        case FactorName::warp_fitness:
+            return TraitName::warp_fitness;
+        case FactorName::drape:
+            return TraitName::drape;
+        default:
+            return {};
+    }
+}
+
+std::string cover_sentence(const Plan& plan) {
+    const auto& piece = plan.pieces.front();
+    if (piece.knit) {
+        const auto band = tightness_band(piece.knit->purpose);
+        return fmt::format("cover: tightness {:.2f}, {:.2f} to {:.2f} wanted",
+                           piece.knit->tightness, band.low, band.high);
+    }
+    const auto& w = *piece.woven;
+    return fmt::format("cover: {:.0f} % of the greatest sett, {:.0f} to {:.0f} % wanted",
+                       100 * w.share, 100 * w.wanted.low, 100 * w.wanted.high);
+}
+
+std::string short_against(FactorName name, const Plan& plan) {
+    switch (name) {
+        case FactorName::definition:
+            return "stitches will blur";
+        case FactorName::drape:
+            return "hangs stiffly";
+        case FactorName::softness:
+            return "may prickle";
+        case FactorName::wear:
+            return "wears and pills";
+        case FactorName::warmth:
+            return "not so warm";
+        case FactorName::elasticity:
+            return "little spring";
+        case FactorName::warp_fitness:
+            return "delicate as warp";
+        case FactorName::consistency:
+            return "skeins differ";
+        case FactorName::cover: {
+            const auto& p = plan.pieces.front();
+            const bool open = p.knit ? p.knit->tightness < tightness_band(p.knit->purpose).low
+                                     : p.woven->share < p.woven->wanted.low;
+            return open ? "cloth more open than it should be" : "cloth firmer than it should be";
+        }
+        case FactorName::equipment:
+            return plan.obstacles.empty() ? "" : std::string(words(plan.obstacles.front()));
+    }
+    return "";
+}
+
+std::string_view short_for(FactorName name) {
+    switch (name) {
+        case FactorName::definition:
+            return "stitches read clearly";
+        case FactorName::drape:
+            return "drapes";
+        case FactorName::softness:
+            return "soft enough";
+        case FactorName::wear:
+            return "wears well";
+        case FactorName::warmth:
+            return "warm";
+        case FactorName::elasticity:
+            return "springy";
+        case FactorName::warp_fitness:
+            return "stands as warp";
+        case FactorName::consistency:
+            return "skeins match";
+        default:
+            return "";
+    }
+}
+
+std::vector<FactorName> ordered(const Judgement& judged,
+                                bool (*before)(const Factor&, const Factor&)) {
+    std::vector<FactorName> names;
+    for (std::size_t f = 0; f < factor_count; ++f) names.push_back(static_cast<FactorName>(f));
+    std::stable_sort(names.begin(), names.end(), [&](FactorName a, FactorName b) {
+        return before(judged.factor(a), judged.factor(b));
+    });
+    return names;
+}
+
+}  // namespace
+
+std::string sentence(FactorName name, const Judgement& judged, const Plan& plan,
+                     const YarnProfile& yarn) {
+    const auto& f = judged.factor(name);
+    if (name == FactorName::cover) return cover_sentence(plan);
+    if (name == FactorName::equipment)
+        return plan.obstacles.empty() ? "equipment: nothing stands in the way"
+                                      : fmt::format("equipment: {}", words(plan.obstacles.front()));
+    auto out = fmt::format("{} {:.2f}, at least {:.2f} wanted", words(name), f.had, f.wanted);
+    const auto trait = trait_of(name);
+    if (!trait) return out;
+    const auto& reasons = yarn.trait(*trait).reasons;
+    for (std::size_t r = 0; r < std::min<std::size_t>(2, reasons.size()); ++r)
+        out += (r == 0 ? ": " : ", ") + reasons[r];
+    return out;
+}
+
+std::string remedy(FactorName name, const Judgement& judged, const Plan& plan) {
+    if (judged.factor(name).cost < 0.5) return "";
+    switch (name) {
+        case FactorName::definition:
+            return "more twist, a third ply or combed fibre; or a plainer stitch";
+        case FactorName::drape:
+            return plan.article->craft == Craft::knitted ? "a larger needle" : "a wider sett";
+        case FactorName::softness:
+            return "finer fibre, or wear it over a collar";
+        case FactorName::wear:
+            return "another ply, more twist, or keep it from rubbing";
+        case FactorName::warmth:
+            return "a loftier carded yarn";
+        case FactorName::elasticity:
+            return "a crimpier wool; knit ribs on a smaller needle";
+        case FactorName::warp_fitness:
+            return "more ply twist; tug-test a metre, or use another yarn as warp";
+        case FactorName::consistency:
+            return "alternate skeins every two rows, or use the odd skein for a border";
+        case FactorName::cover:
+            return plan.article->craft == Craft::knitted ? "another needle, after a swatch"
+                                                         : "another heddle";
+        case FactorName::equipment:
+            return "borrow what is missing, or choose another plan";
+    }
+    return "";
+}
+
+std::vector<std::string> against(const Judgement& judged, const Plan& plan,
+                                 const YarnProfile& yarn) {
+    std::vector<std::string> out;
+    for (const auto name :
+         ordered(judged, [](const Factor& a, const Factor& b) { return a.cost > b.cost; }))
+        if (judged.factor(name).cost >= 1) out.push_back(short_against(name, plan));
+    if (yarn.agreement.answer == SameYarn::differ) out.emplace_back("the skeins are not one yarn");
+    return out;
+}
+
+std::vector<std::string> in_favour(const Judgement& judged, const Plan&) {
+    std::vector<std::string> out;
+    for (const auto name : ordered(judged, [](const Factor& a, const Factor& b) {
+             return a.weight * a.wanted > b.weight * b.wanted;
+         })) {
+        const auto& f = judged.factor(name);
+        const auto said = short_for(name);
+        if (f.weight >= 0.3 && f.wanted >= 0.3 && f.had >= f.wanted && !said.empty())
+            out.emplace_back(said);
+    }
+    return out;
+}
+
+}  // namespace gristwright
