@@ -88,7 +88,7 @@ Factor cover(const PlanPiece& piece) {
 Factor equipment(const Plan& plan) {
     Factor out{1, 1, equipment_weight, 1};
     for (const auto obstacle : plan.obstacles)
-        out.had = std::min<double>(out.had, stops(obstacle) ? 0 : borrowed);
+        out.had = std::min<double>(out.had, stops(obstacle) ? 0.0 : double{borrowed});
     out.desirability = out.had;
     return out;
 }
