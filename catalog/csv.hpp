@@ -1,0 +1,29 @@
+// Comma-separated text as rows of named fields, read leniently: a byte-order mark, CRLF, quotes
+// with commas and line ends inside, and a semicolon or a tab in place of the comma.
+#pragma once
+
+#include <stdexcept>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace gristwright::catalog {
+
+struct CsvRow {
+    std::size_t number = 0;           // of the record, the header being 1, as a spreadsheet counts
+    std::vector<std::string> fields;  // as many as there are headers; trimmed
+};
+
+struct Csv {
+    std::vector<std::string> headers;  // trimmed
+    std::vector<CsvRow> rows;          // empty records are left out
+
+    // Position of that header or npos.
+    std::size_t column(std::string_view header) const;
+    static constexpr std::size_t npos = static_cast<std::size_t>(-1);
+};
+
+// Throws BadText (bad_text.hpp) for no header or a record with more fields than there are headers.
+Csv read_csv(std::string_view text, const std::string& file);
+
+}  // namespace gristwright::catalog

@@ -1,0 +1,244 @@
+#include "catalog/image.hpp"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+#include <fmt/core.h>
+#include <sqlite3.h>
+
+#include <map>
+
+#include "catalog/image_schema.hpp"
+
+namespace gristwright::catalog {
+namespace {
+
+// Binds the values in order and runs the statement once.
+class Insert {
+  public:
+    Insert(SQLite::Database& db, const std::string& table, int columns)
+        : statement_(db, fmt::format("INSERT INTO {} VALUES ({}?)", table, places(columns - 1))) {}
+
+    template <class... Values>
+    void operator()(const Values&... values) {
+        int at = 0;
+        (put(++at, values), ...);
+        statement_.exec();
+        statement_.reset();
+        statement_.clearBindings();
+    }
+
+  private:
+    static std::string places(int count) {
+        std::string out;
+        while (count-- > 0) out += "?,";
+        return out;
+    }
+    void put(int at, const std::optional<double>& v) {
+        if (v) statement_.bind(at, *v);
+    }
+    void put(int at, const std::optional<Length>& v) {
+        if (v) statement_.bind(at, v->si());
+    }
+    void put(int at, Length v) { statement_.bind(at, v.si()); }
+    void put(int at, double v) { statement_.bind(at, v); }
+    void put(int at, const std::string& v) { statement_.bind(at, v); }
+    template <class Whole>
+        requires std::is_enum_v<Whole> || std::is_integral_v<Whole>
+    void put(int at, Whole v) {
+        statement_.bind(at, static_cast<int>(v));
+    }
+
+    SQLite::Statement statement_;
+};
+
+// Reads the columns of the current row in order.
+class Columns {
+  public:
+    explicit Columns(SQLite::Statement& row) : row_(row) {}
+
+    template <class T>
+    Columns& operator>>(T& out) {
+        take(row_.getColumn(at_++), out);
+        return *this;
+    }
+
+  private:
+    static void take(const SQLite::Column& c, double& out) { out = c.getDouble(); }
+    static void take(const SQLite::Column& c, std::string& out) { out = c.getString(); }
+    static void take(const SQLite::Column& c, Length& out) { out = metres(c.getDouble()); }
+    static void take(const SQLite::Column& c, Density& out) {
+        out = Density::from_si(c.getDouble());
+    }
+    template <class T>
+    static void take(const SQLite::Column& c, std::optional<T>& out) {
+        if (c.isNull()) return out.reset();
+        T value{};
+        take(c, value);
+        out = value;
+    }
+    template <class Whole>
+        requires std::is_enum_v<Whole> || std::is_integral_v<Whole>
+    static void take(const SQLite::Column& c, Whole& out) {
+        out = static_cast<Whole>(c.getInt());
+    }
+
+    SQLite::Statement& row_;
+    int at_ = 0;
+};
+
+template <class Row, class Read>
+std::vector<Row> read_all(SQLite::Database& db, const std::string& table, Read read) {
+    SQLite::Statement query(db, "SELECT * FROM " + table);
+    std::vector<Row> out;
+    while (query.executeStep()) {
+        Columns columns(query);
+        read(columns, out.emplace_back());
+    }
+    return out;
+}
+
+void write_tables(SQLite::Database& db, const Catalogue& c) {
+    Insert weight_class(db, "weight_class", 11);
+    for (const auto& r : c.yarn.classes)
+        weight_class(r.number, r.name, r.stitches_4in_low, r.stitches_4in_high, r.needle_mm_low,
+                     r.needle_mm_high, r.wpi_low, r.wpi_high, r.yd_per_lb_low, r.yd_per_lb_high,
+                     r.source);
+    Insert trait_row(db, "trait_row", 9);
+    for (const auto& r : c.yarn.traits)
+        trait_row(r.trait, r.driver, r.from, r.to, r.adds, r.more, r.less, r.mark, r.source);
+    Insert knitted(db, "knitted_fabric", 16);
+    for (const auto& r : c.fabrics.knitted)
+        knitted(r.name, r.metres, r.metres_low, r.metres_high, r.stitches, r.rows, r.growth,
+                r.growth_low, r.growth_high, r.stitch_repeat, r.row_repeat, r.definition,
+                r.openness, r.loose_loops, r.mark, r.source);
+    Insert weave(db, "weave", 11);
+    for (const auto& r : c.fabrics.weaves)
+        weave(r.name, r.interlacing.threads, r.interlacing.intersections, r.shafts, r.take_up,
+              r.end_repeat, r.pick_repeat, r.definition, r.loose_loops, r.mark, r.source);
+    Insert fibre(db, "fibre", 10);
+    for (const auto& r : c.fibres)
+        fibre(r.name, r.kind, r.category, r.density.si(), r.micron_low, r.micron_high, r.staple_low,
+              r.staple_high, r.felting, r.source);
+}
+
+void write_templates(SQLite::Database& db, const std::vector<Template>& templates) {
+    Insert article(db, "template", 17), piece(db, "piece", 12), wish(db, "wish", 4),
+        saying(db, "saying", 4);
+    for (const auto& t : templates) {
+        article(t.name, t.title, t.article, t.about, t.craft, t.skill, t.touches, t.for_baby,
+                t.measure, t.smallest, t.ideal, t.largest, t.firmness, t.spacing, t.finish,
+                t.fringe, t.loom_waste);
+        int place = 0;
+        for (const auto& p : t.pieces)
+            piece(t.name, place++, p.name, p.fabric, p.outline.shape, p.outline.width,
+                  p.outline.length, p.outline.narrow, p.grows, p.count, p.yarn, p.unbroken);
+        for (std::size_t w = 0; w < asked_count; ++w)
+            if (t.wishes[w].weight > 0) wish(t.name, w, t.wishes[w].at_least, t.wishes[w].weight);
+        place = 0;
+        for (const auto& step : t.steps) saying(t.name, std::string("step"), place++, step);
+        place = 0;
+        for (const auto& said : t.cautions) saying(t.name, std::string("caution"), place++, said);
+    }
+}
+
+void read_tables(SQLite::Database& db, Catalogue& c) {
+    c.yarn.classes = read_all<WeightClass>(db, "weight_class", [](Columns& in, WeightClass& r) {
+        in >> r.number >> r.name >> r.stitches_4in_low >> r.stitches_4in_high >> r.needle_mm_low >>
+            r.needle_mm_high >> r.wpi_low >> r.wpi_high >> r.yd_per_lb_low >> r.yd_per_lb_high >>
+            r.source;
+    });
+    c.yarn.traits = read_all<TraitRow>(db, "trait_row", [](Columns& in, TraitRow& r) {
+        in >> r.trait >> r.driver >> r.from >> r.to >> r.adds >> r.more >> r.less >> r.mark >>
+            r.source;
+    });
+    c.fabrics.knitted = read_all<KnitFabric>(db, "knitted_fabric", [](Columns& in, KnitFabric& r) {
+        in >> r.name >> r.metres >> r.metres_low >> r.metres_high >> r.stitches >> r.rows >>
+            r.growth >> r.growth_low >> r.growth_high >> r.stitch_repeat >> r.row_repeat >>
+            r.definition >> r.openness >> r.loose_loops >> r.mark >> r.source;
+    });
+    c.fabrics.weaves = read_all<Weave>(db, "weave", [](Columns& in, Weave& r) {
+        in >> r.name >> r.interlacing.threads >> r.interlacing.intersections >> r.shafts >>
+            r.take_up >> r.end_repeat >> r.pick_repeat >> r.definition >> r.loose_loops >> r.mark >>
+            r.source;
+    });
+    c.fibres = read_all<FibrePart>(db, "fibre", [](Columns& in, FibrePart& r) {
+        in >> r.name >> r.kind >> r.category >> r.density >> r.micron_low >> r.micron_high >>
+            r.staple_low >> r.staple_high >> r.felting >> r.source;
+    });
+}
+
+// The rows of a template's own tables, handed to `read` with the template they belong to.
+template <class Read>
+void read_parts(SQLite::Database& db, const std::string& query,
+                const std::map<std::string, Template*>& by_name, Read read) {
+    SQLite::Statement rows(db, query);
+    std::string name;
+    while (rows.executeStep()) {
+        Columns in(rows);
+        in >> name;
+        read(in, *by_name.at(name));
+    }
+}
+
+void read_templates(SQLite::Database& db, std::vector<Template>& templates) {
+    templates = read_all<Template>(db, "template ORDER BY name", [](Columns& in, Template& t) {
+        in >> t.name >> t.title >> t.article >> t.about >> t.craft >> t.skill >> t.touches >>
+            t.for_baby >> t.measure >> t.smallest >> t.ideal >> t.largest >> t.firmness >>
+            t.spacing >> t.finish >> t.fringe >> t.loom_waste;
+        t.origin = "built in";
+    });
+    std::map<std::string, Template*> by_name;
+    for (auto& t : templates) by_name[t.name] = &t;
+    read_parts(db,
+               "SELECT template, name, fabric, shape, width_m, length_m, narrow_m, grows, alike, "
+               "yarn, unbroken FROM piece ORDER BY template, place",
+               by_name, [](Columns& in, Template& t) {
+                   auto& p = t.pieces.emplace_back();
+                   in >> p.name >> p.fabric >> p.outline.shape >> p.outline.width >>
+                       p.outline.length >> p.outline.narrow >> p.grows >> p.count >> p.yarn >>
+                       p.unbroken;
+               });
+    read_parts(db, "SELECT * FROM wish", by_name, [](Columns& in, Template& t) {
+        std::size_t asked = 0;
+        in >> asked;
+        in >> t.wishes.at(asked).at_least >> t.wishes.at(asked).weight;
+    });
+    read_parts(db, "SELECT template, kind, text FROM saying ORDER BY template, kind, place",
+               by_name, [](Columns& in, Template& t) {
+                   std::string kind, text;
+                   in >> kind >> text;
+                   (kind == "step" ? t.steps : t.cautions).push_back(text);
+               });
+}
+
+}  // namespace
+
+void write_image(const Catalogue& catalogue, const std::string& path) {
+    SQLite::Database db(path, SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+    SQLite::Transaction transaction(db);
+    db.exec(image_schema);
+    write_tables(db, catalogue);
+    write_templates(db, catalogue.templates);
+    db.exec(fmt::format("PRAGMA user_version = {}", image_version));
+    transaction.commit();
+    db.exec("VACUUM");
+}
+
+Catalogue read_image(std::span<const unsigned char> image) {
+    SQLite::Database db(":memory:", SQLite::OPEN_READWRITE);
+    // Read only, and not copied: SQLite never writes to or frees the bytes.
+    auto* bytes = const_cast<unsigned char*>(image.data());
+    const auto size = static_cast<sqlite3_int64>(image.size());
+    if (sqlite3_deserialize(db.getHandle(), "main", bytes, size, size,
+                            SQLITE_DESERIALIZE_READONLY) != SQLITE_OK)
+        throw std::runtime_error("the built-in catalogue cannot be opened");
+    const int version = db.execAndGet("PRAGMA user_version").getInt();
+    if (version != image_version)
+        throw std::runtime_error(fmt::format("the catalogue has layout {}, this program reads {}",
+                                             version, image_version));
+    Catalogue out;
+    read_tables(db, out);
+    read_templates(db, out.templates);
+    return out;
+}
+
+}  // namespace gristwright::catalog

@@ -1,0 +1,39 @@
+#include "catalog/nearest.hpp"
+
+#include <algorithm>
+
+namespace gristwright::catalog {
+namespace {
+
+// Restricted Damerau-Levenshtein distance.
+std::size_t slips(std::string_view a, std::string_view b) {
+    std::vector<std::vector<std::size_t>> d(a.size() + 1, std::vector<std::size_t>(b.size() + 1));
+    for (std::size_t i = 0; i <= a.size(); ++i) d[i][0] = i;
+    for (std::size_t j = 0; j <= b.size(); ++j) d[0][j] = j;
+    for (std::size_t i = 1; i <= a.size(); ++i)
+        for (std::size_t j = 1; j <= b.size(); ++j) {
+            const std::size_t other = a[i - 1] == b[j - 1] ? 0 : 1;
+            d[i][j] = std::min({d[i - 1][j] + 1, d[i][j - 1] + 1, d[i - 1][j - 1] + other});
+            if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
+                d[i][j] = std::min(d[i][j], d[i - 2][j - 2] + 1);
+        }
+    return d[a.size()][b.size()];
+}
+
+}  // namespace
+
+std::string nearest(std::string_view word, const std::vector<std::string>& candidates) {
+    word = word.substr(0, 60);
+    std::size_t best = std::max<std::size_t>(1, word.size() / 3) + 1;
+    std::string found;
+    for (const auto& candidate : candidates)
+        if (const auto away = slips(word, candidate); away < best) best = away, found = candidate;
+    return found;
+}
+
+std::string did_you_mean(std::string_view word, const std::vector<std::string>& candidates) {
+    const auto found = nearest(word, candidates);
+    return found.empty() ? "" : "; did you mean '" + found + "'?";
+}
+
+}  // namespace gristwright::catalog

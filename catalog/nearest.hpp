@@ -1,0 +1,17 @@
+// The nearest word to a mistyped one, for "did you mean ...?".
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace gristwright::catalog {
+
+// The candidate with the fewest single-letter slips (an exchanged pair counts one), or empty when
+// all are further away than a third of the word's letters (at least one slip is allowed).
+std::string nearest(std::string_view word, const std::vector<std::string>& candidates);
+
+// "; did you mean 'scarf'?" or nothing.
+std::string did_you_mean(std::string_view word, const std::vector<std::string>& candidates);
+
+}  // namespace gristwright::catalog

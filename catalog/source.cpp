@@ -1,0 +1,65 @@
+#include "catalog/source.hpp"
+
+#include <algorithm>
+#include <fstream>
+#include <iterator>
+#include <system_error>
+
+#include "catalog/bad_text.hpp"
+#include "catalog/tables.hpp"
+#include "catalog/template_text.hpp"
+
+namespace gristwright::catalog {
+namespace {
+
+namespace fs = std::filesystem;
+
+// Letters, digits and hyphens: a template's name is typed and stands in other files' names.
+void check_name(const std::string& name, const std::string& file) {
+    const auto fits = [](unsigned char c) {
+        return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-';
+    };
+    if (name.empty() || !std::all_of(name.begin(), name.end(), fits))
+        throw BadText(file, 0,
+                      "a template's file is named in small letters, digits and hyphens: "
+                      "half-circle-shawl.toml");
+}
+
+}  // namespace
+
+std::string read_file(const fs::path& path) {
+    std::error_code error;
+    std::ifstream file(path, std::ios::binary);
+    if (!file || fs::is_directory(path, error))
+        throw MissingFile("cannot open '" + path.string() + "'");
+    std::string text{std::istreambuf_iterator<char>(file), {}};
+    if (file.bad()) throw MissingFile("cannot read '" + path.string() + "'");
+    return text;
+}
+
+Template read_template_file(const fs::path& path, const Fabrics& fabrics) {
+    const auto name = path.stem().string();
+    check_name(name, path.string());
+    return read_template(read_file(path), name, path.string(), fabrics);
+}
+
+Catalogue read_source(const fs::path& folder) {
+    const auto table = [&](const char* name, auto read) {
+        const auto path = folder / "tables" / name;
+        return read(read_file(path), path.filename().string());
+    };
+    Catalogue out;
+    out.yarn.classes = table("weight_classes.csv", read_weight_classes);
+    out.yarn.traits = table("traits.csv", read_traits);
+    out.fabrics.knitted = table("knitted_fabrics.csv", read_knitted_fabrics);
+    out.fabrics.weaves = table("weaves.csv", read_weaves);
+    out.fibres = table("fibres.csv", read_fibres);
+    for (const auto& entry : fs::directory_iterator(folder / "templates"))
+        if (entry.path().extension() == ".toml")
+            out.templates.push_back(read_template_file(entry.path(), out.fabrics));
+    std::sort(out.templates.begin(), out.templates.end(),
+              [](const Template& a, const Template& b) { return a.name < b.name; });
+    return out;
+}
+
+}  // namespace gristwright::catalog

@@ -1,0 +1,199 @@
+#include "catalog/tables.hpp"
+
+#include <array>
+#include <charconv>
+
+#include "catalog/bad_text.hpp"
+#include "catalog/csv.hpp"
+#include "catalog/nearest.hpp"
+
+namespace gristwright::catalog {
+namespace {
+
+// One row of a table with its columns by name.
+class Row {
+  public:
+    Row(const Csv& csv, const CsvRow& row, const std::string& file)
+        : csv_(csv), row_(row), file_(file) {}
+
+    const std::string& text(std::string_view column) const {
+        const auto at = csv_.column(column);
+        if (at == Csv::npos) throw wrong(fmt::format("there is no column '{}'", column));
+        return row_.fields[at];
+    }
+    std::optional<double> maybe(std::string_view column) const {
+        const auto& field = text(column);
+        if (field.empty()) return {};
+        double value = 0;
+        const auto end = field.data() + field.size();
+        const auto read = std::from_chars(field.data(), end, value);
+        if (read.ec != std::errc{} || read.ptr != end || !(value > -1e9 && value < 1e9))
+            throw wrong(fmt::format("{}: '{}' is not a number", column, field));
+        return value;
+    }
+    double number(std::string_view column) const {
+        const auto value = maybe(column);
+        if (!value) throw wrong(fmt::format("{}: a number is missing", column));
+        return *value;
+    }
+    int whole(std::string_view column) const {
+        const double value = number(column);
+        const int rounded = static_cast<int>(value);
+        if (rounded != value) throw wrong(fmt::format("{}: must be a whole number", column));
+        return rounded;
+    }
+    bool yes(std::string_view column) const {
+        const auto& field = text(column);
+        if (field != "yes" && field != "no") throw wrong(fmt::format("{}: yes or no", column));
+        return field == "yes";
+    }
+    template <class Enum>
+    Enum word(std::string_view column, std::optional<Enum> (*named)(std::string_view)) const {
+        const auto value = named(text(column));
+        if (!value) throw wrong(fmt::format("{}: '{}' is not known", column, text(column)));
+        return *value;
+    }
+    BadText wrong(const std::string& why) const { return {file_, row_.number, why}; }
+
+  private:
+    const Csv& csv_;
+    const CsvRow& row_;
+    const std::string& file_;
+};
+
+template <class Out>
+std::vector<Out> read_rows(const std::string& text, const std::string& file,
+                           Out (*read)(const Row&)) {
+    const auto csv = read_csv(text, file);
+    std::vector<Out> out;
+    for (const auto& row : csv.rows) out.push_back(read(Row(csv, row, file)));
+    if (out.empty()) throw BadText(file, 0, "the table is empty");
+    return out;
+}
+
+WeightClass weight_class(const Row& row) {
+    return {row.whole("number"),        row.text("name"),          row.maybe("st_per_4in_lo"),
+            row.maybe("st_per_4in_hi"), row.maybe("needle_mm_lo"), row.maybe("needle_mm_hi"),
+            row.maybe("wpi_lo"),        row.maybe("wpi_hi"),       row.maybe("yd_per_lb_lo"),
+            row.maybe("yd_per_lb_hi"),  row.text("source")};
+}
+
+TraitRow trait_row(const Row& row) {
+    TraitRow out;
+    out.trait = row.word("trait", trait_named);
+    out.driver = row.word("driver", driver_named);
+    out.from = row.number("from");
+    out.to = row.number("to");
+    if (out.from == out.to) throw row.wrong("from and to must differ");
+    out.adds = row.number("adds");
+    out.more = row.text("more");
+    out.less = row.text("less");
+    out.mark = row.word("mark", mark_named);
+    out.source = row.text("source");
+    return out;
+}
+
+KnitFabric knitted_fabric(const Row& row) {
+    KnitFabric out;
+    out.name = row.text("name");
+    out.metres = row.number("metres");
+    out.metres_low = row.number("metres_low");
+    out.metres_high = row.number("metres_high");
+    out.stitches = row.number("stitches");
+    out.rows = row.number("rows");
+    out.growth = row.number("growth");
+    out.growth_low = row.number("growth_low");
+    out.growth_high = row.number("growth_high");
+    out.stitch_repeat = row.whole("stitch_repeat");
+    out.row_repeat = row.whole("row_repeat");
+    out.definition = row.number("definition");
+    out.openness = row.number("openness");
+    out.loose_loops = row.yes("loose_loops");
+    out.mark = row.word("mark", mark_named);
+    out.source = row.text("source");
+    const auto inside = [](double low, double mid, double high) {
+        return 0 < low && low <= mid && mid <= high;
+    };
+    if (!inside(out.metres_low, out.metres, out.metres_high) ||
+        !inside(out.growth_low, out.growth, out.growth_high) || out.stitches <= 0 ||
+        out.rows <= 0 || out.stitch_repeat < 1 || out.row_repeat < 1)
+        throw row.wrong("each range must hold its value, and factors and repeats be positive");
+    return out;
+}
+
+Weave weave(const Row& row) {
+    Weave out;
+    out.name = row.text("name");
+    out.interlacing = {row.number("threads"), row.number("intersections")};
+    out.shafts = row.whole("shafts");
+    out.take_up = row.number("take_up");
+    out.end_repeat = row.whole("end_repeat");
+    out.pick_repeat = row.whole("pick_repeat");
+    out.definition = row.number("definition");
+    out.loose_loops = row.yes("loose_loops");
+    out.mark = row.word("mark", mark_named);
+    out.source = row.text("source");
+    if (out.interlacing.threads <= 0 || out.interlacing.intersections <= 0 || out.shafts < 2 ||
+        out.end_repeat < 1 || out.pick_repeat < 1)
+        throw row.wrong("threads, intersections and repeats must be positive, shafts at least 2");
+    return out;
+}
+
+// Densities from Morton and Hearle, Physical Properties of Textile Fibres (from memory).
+Density density_of(const std::string& kind, const std::string& category) {
+    if (kind == "silk") return grams_per_cm3(1.34);
+    if (kind == "plant") return grams_per_cm3(category == "seed hair" ? 1.52 : 1.50);
+    if (category == "regenerated cellulose") return grams_per_cm3(1.52);
+    if (category == "synthetic") return grams_per_cm3(1.14);
+    return grams_per_cm3(1.31);
+}
+
+FibrePart fibre(const Row& row) {
+    FibrePart out;
+    out.name = row.text("name");
+    out.kind = row.text("kind");
+    out.category = row.text("category");
+    if (out.category == "silk") out.kind = "silk";
+    out.density = density_of(out.kind, out.category);
+    const auto read = [&](std::string_view column, double unit) -> std::optional<Length> {
+        const auto value = row.maybe(column);
+        if (!value) return {};
+        return metres(*value * unit);
+    };
+    out.micron_low = read("micron_lo", 1e-6);
+    out.micron_high = read("micron_hi", 1e-6);
+    out.staple_low = read("staple_lo_mm", 1e-3);
+    out.staple_high = read("staple_hi_mm", 1e-3);
+    out.felting = row.text("felting");
+    out.source = row.text("source");
+    const auto& how = row.text("how_known");
+    if (how.find("from memory") != std::string::npos) out.source += " (from memory)";
+    return out;
+}
+
+}  // namespace
+
+std::optional<Mark> mark_named(std::string_view word) {
+    if (word == "common practice") return Mark::common_practice;
+    for (const auto mark : {Mark::read, Mark::derived, Mark::memory, Mark::judgement})
+        if (words(mark) == word) return mark;
+    return {};
+}
+
+std::vector<WeightClass> read_weight_classes(const std::string& text, const std::string& file) {
+    return read_rows(text, file, weight_class);
+}
+std::vector<TraitRow> read_traits(const std::string& text, const std::string& file) {
+    return read_rows(text, file, trait_row);
+}
+std::vector<KnitFabric> read_knitted_fabrics(const std::string& text, const std::string& file) {
+    return read_rows(text, file, knitted_fabric);
+}
+std::vector<Weave> read_weaves(const std::string& text, const std::string& file) {
+    return read_rows(text, file, weave);
+}
+std::vector<FibrePart> read_fibres(const std::string& text, const std::string& file) {
+    return read_rows(text, file, fibre);
+}
+
+}  // namespace gristwright::catalog

@@ -1,0 +1,24 @@
+// The reference tables as reviewed text (catalog/tables/*.csv), each row with its source.
+//
+// Every reader takes the file's text and the name to use in complaints, and throws BadText with
+// the line for a missing column, an unreadable number or a word that is not in the list.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "engine/project/template.hpp"
+#include "engine/yarn/profile.hpp"
+
+namespace gristwright::catalog {
+
+std::vector<WeightClass> read_weight_classes(const std::string& text, const std::string& file);
+std::vector<TraitRow> read_traits(const std::string& text, const std::string& file);
+std::vector<KnitFabric> read_knitted_fabrics(const std::string& text, const std::string& file);
+std::vector<Weave> read_weaves(const std::string& text, const std::string& file);
+// Rows known only from memory are marked so in their source.
+std::vector<FibrePart> read_fibres(const std::string& text, const std::string& file);
+
+std::optional<Mark> mark_named(std::string_view word);
+
+}  // namespace gristwright::catalog

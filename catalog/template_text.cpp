@@ -1,0 +1,161 @@
+#include "catalog/template_text.hpp"
+
+#include "catalog/toml_text.hpp"
+#include "engine/project/words.hpp"
+#include "engine/units/reading.hpp"
+
+namespace gristwright::catalog {
+namespace {
+
+constexpr std::array<const char*, asked_count> wish_keys{"definition",   "drape",      "softness",
+                                                         "wear",         "warmth",     "elasticity",
+                                                         "warp_fitness", "consistency"};
+const std::vector<std::pair<std::string, Craft>> crafts{{"knitted", Craft::knitted},
+                                                        {"woven", Craft::woven}};
+const std::vector<std::pair<std::string, Skill>> skills{{"first project", Skill::first_project},
+                                                        {"some practice", Skill::some_practice},
+                                                        {"experienced", Skill::experienced}};
+const std::vector<std::pair<std::string, Touches>> touching{
+    {"skin", Touches::skin}, {"clothes", Touches::clothes}, {"nothing", Touches::nothing}};
+const std::vector<std::pair<std::string, Firmness>> firmnesses{{"lace", Firmness::lace},
+                                                               {"drapey", Firmness::drapey},
+                                                               {"ordinary", Firmness::ordinary},
+                                                               {"firm", Firmness::firm},
+                                                               {"sock", Firmness::sock}};
+const std::vector<std::pair<std::string, Spacing>> spacings{{"open", Spacing::open},
+                                                            {"scarf", Spacing::scarf},
+                                                            {"general", Spacing::general},
+                                                            {"firm", Spacing::firm}};
+const std::vector<std::pair<std::string, Finish>> finishes{
+    {"light", Finish::light},
+    {"open or fulled", Finish::open_or_fulled},
+    {"hard fulled", Finish::hard_fulled}};
+const std::vector<std::pair<std::string, Grows>> growing{{"neither", Grows::neither},
+                                                         {"width", Grows::width},
+                                                         {"length", Grows::length},
+                                                         {"both", Grows::both}};
+const std::vector<std::pair<std::string, Shape>> shapes = [] {
+    std::vector<std::pair<std::string, Shape>> out;
+    for (int s = 0; s <= static_cast<int>(Shape::taper); ++s)
+        out.emplace_back(words(static_cast<Shape>(s)), static_cast<Shape>(s));
+    return out;
+}();
+
+Length length_of(const std::string& written) { return read_length(written).value; }
+
+// Fringe and loom waste may be none at all.
+Length length_or_none(const std::string& written) {
+    return written == "0" || written == "0cm" || written == "0 cm" ? Length{} : length_of(written);
+}
+
+void check_fabric(TomlTable& from, const Template& t, const PieceTemplate& piece,
+                  const Fabrics& fabrics) {
+    const bool knitted = t.craft == Craft::knitted;
+    if (knitted ? fabrics.knitted_named(piece.fabric) != nullptr
+                : fabrics.weave_named(piece.fabric) != nullptr)
+        return;
+    std::vector<std::string> names;
+    for (const auto& row : fabrics.knitted)
+        if (knitted) names.push_back(row.name);
+    for (const auto& row : fabrics.weaves)
+        if (!knitted) names.push_back(row.name);
+    throw from.wrong("fabric",
+                     fmt::format("'{}' is not one of: {}", piece.fabric, fmt::join(names, ", ")));
+}
+
+PieceTemplate read_piece(TomlTable from, const Template& t, const Fabrics& fabrics) {
+    PieceTemplate piece;
+    piece.name = from.text("name");
+    piece.fabric = from.text("fabric");
+    check_fabric(from, t, piece, fabrics);
+    piece.outline.shape = from.word("shape", shapes);
+    if (t.craft == Craft::woven && piece.outline.shape != Shape::rectangle)
+        throw from.wrong("shape", "a woven piece is a rectangle");
+    piece.outline.width = from.measure("width", length_of);
+    if (one_measure(piece.outline.shape))
+        piece.outline.length = piece.outline.width;
+    else
+        piece.outline.length = from.measure("length", length_of);
+    if (piece.outline.shape == Shape::taper)
+        piece.outline.narrow = from.measure("narrow", length_of);
+    piece.grows = from.word("grows", growing);
+    piece.count = from.whole_or("count", 1, 1, 100);
+    piece.yarn = from.whole_or("yarn", 1, 1, 2);
+    piece.unbroken = from.flag("unbroken");
+    from.nothing_else();
+    return piece;
+}
+
+void read_size(TomlTable from, Template& t) {
+    t.measure = from.text("measure");
+    t.smallest = from.measure("smallest", length_of);
+    t.ideal = from.measure("ideal", length_of);
+    t.largest = from.measure("largest", length_of);
+    if (!(t.smallest <= t.ideal && t.ideal <= t.largest))
+        throw from.wrong("ideal", "must lie between smallest and largest");
+    from.nothing_else();
+}
+
+void read_cloth(TomlTable from, Template& t) {
+    if (t.craft == Craft::knitted) {
+        t.firmness = from.word("firmness", firmnesses);
+    } else {
+        t.spacing = from.word("spacing", spacings);
+        t.finish = from.word("finish", finishes);
+        t.fringe = from.measure("fringe", length_or_none);
+        t.loom_waste = from.measure("loom_waste", length_or_none);
+    }
+    from.nothing_else();
+}
+
+void read_wishes(TomlTable from, Template& t) {
+    for (std::size_t w = 0; w < asked_count; ++w) {
+        if (!from.has(wish_keys[w])) continue;
+        const auto pair = from.numbers(wish_keys[w], 2);
+        for (const double value : pair)
+            if (value < 0 || value > 1)
+                throw from.wrong(wish_keys[w], "both numbers are from 0 to 1");
+        t.wishes[w] = {pair[0], pair[1]};
+    }
+    from.nothing_else();
+}
+
+void read_words(TomlTable from, Template& t) {
+    t.steps = from.texts("steps");
+    t.cautions = from.texts("cautions");
+    for (const auto& step : t.steps) try {
+            check_words(step, t);
+        } catch (const std::invalid_argument& error) {
+            throw from.wrong("steps", fmt::format("{} in \"{}\"", error.what(), step));
+        }
+    if (t.steps.empty()) throw from.wrong("steps", "at least one step is needed");
+    from.nothing_else();
+}
+
+}  // namespace
+
+Template read_template(std::string_view text, const std::string& name, const std::string& file,
+                       const Fabrics& fabrics) {
+    const auto parsed = parse_toml(text, file);
+    TomlTable from(parsed, file, "");
+    Template t;
+    t.name = name;
+    t.origin = file;
+    t.title = from.text("title");
+    t.article = from.text("article");
+    t.about = from.text("about");
+    t.craft = from.word("craft", crafts);
+    t.skill = from.word("skill", skills);
+    t.touches = from.word("touches", touching);
+    t.for_baby = from.flag("for_baby");
+    read_size(from.table("size"), t);
+    read_cloth(from.table("cloth"), t);
+    for (auto& piece : from.tables("piece"))
+        t.pieces.push_back(read_piece(std::move(piece), t, fabrics));
+    read_wishes(from.table("wants"), t);
+    read_words(from.table("words"), t);
+    from.nothing_else();
+    return t;
+}
+
+}  // namespace gristwright::catalog

@@ -1,0 +1,104 @@
+#include "engine/project/words.hpp"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace gristwright {
+namespace {
+
+constexpr std::array<std::string_view, 5> for_any{"width", "length", "metres", "grams", "count"};
+constexpr std::array<std::string_view, 3> for_knitted{"stitches", "rows", "fabric"};
+constexpr std::array<std::string_view, 8> for_woven{"ends",      "picks", "reed", "woven",
+                                                    "warp_each", "warp",  "weft", "fabric"};
+
+template <class List>
+bool holds(const List& list, std::string_view word) {
+    return std::find(list.begin(), list.end(), word) != list.end();
+}
+
+bool known(std::string_view field, Craft craft) {
+    return holds(for_any, field) ||
+           (craft == Craft::knitted ? holds(for_knitted, field) : holds(for_woven, field));
+}
+
+// Calls `replace` for each word in braces and puts what it gives in the word's place.
+template <class Replace>
+std::string replaced(std::string_view step, Replace replace) {
+    std::string out;
+    while (true) {
+        const auto open = step.find('{');
+        out += step.substr(0, open);
+        if (open == std::string_view::npos) return out;
+        const auto close = step.find('}', open);
+        if (close == std::string_view::npos)
+            throw std::invalid_argument("a brace is opened and not closed");
+        out += replace(step.substr(open + 1, close - open - 1));
+        step.remove_prefix(close + 1);
+    }
+}
+
+std::invalid_argument unknown(std::string_view word) {
+    return std::invalid_argument(fmt::format("'{{{}}}' cannot be filled in", word));
+}
+
+std::string needle(const Plan& plan) {
+    return fmt::format("{:g} mm", in_millimetres(plan.pieces.front().knit->needle));
+}
+
+std::string heddle(const Plan& plan) {
+    return fmt::format("{:g}/10 cm",
+                       std::round(10 * in_ends_per_10cm(plan.pieces.front().woven->ends)) / 10);
+}
+
+std::string field_of(const PlanPiece& p, std::string_view field, WriteLength size,
+                     WriteLength yarn) {
+    if (field == "stitches") return fmt::format("{}", p.stitches);
+    if (field == "rows") return fmt::format("{}", p.rows);
+    if (field == "count") return fmt::format("{}", p.piece->count);
+    if (field == "fabric") return p.piece->fabric;
+    if (field == "width") return size(p.outline.width);
+    if (field == "length") return size(p.outline.length);
+    if (field == "metres") return yarn(p.metres.mid);
+    if (field == "grams") return fmt::format("{:.0f} g", in_grams(p.mass));
+    if (field == "ends") return fmt::format("{}", p.panel.ends);
+    if (field == "picks") return fmt::format("{}", p.panel.picks);
+    if (field == "reed") return size(p.panel.reed_width);
+    if (field == "woven") return size(p.panel.woven_length);
+    if (field == "warp_each") return size(p.warp / p.panel.ends);
+    if (field == "warp") return yarn(p.warp);
+    if (field == "weft") return yarn(p.weft);
+    throw unknown(field);
+}
+
+}  // namespace
+
+std::string filled_in(std::string_view step, const Plan& plan, WriteLength size, WriteLength yarn) {
+    return replaced(step, [&](std::string_view word) -> std::string {
+        if (word == "needle") return needle(plan);
+        if (word == "heddle") return heddle(plan);
+        if (word == "size") return size(plan.size);
+        const auto dot = word.find('.');
+        for (const auto& p : plan.pieces)
+            if (p.piece->name == word.substr(0, dot) && dot != std::string_view::npos)
+                return field_of(p, word.substr(dot + 1), size, yarn);
+        throw unknown(word);
+    });
+}
+
+void check_words(std::string_view step, const Template& article) {
+    replaced(step, [&](std::string_view word) -> std::string {
+        if (word == "size") return "";
+        if (word == (article.craft == Craft::knitted ? "needle" : "heddle")) return "";
+        const auto dot = word.find('.');
+        for (const auto& p : article.pieces)
+            if (dot != std::string_view::npos && p.name == word.substr(0, dot) &&
+                known(word.substr(dot + 1), article.craft))
+                return "";
+        throw unknown(word);
+    });
+}
+
+}  // namespace gristwright
