@@ -1,5 +1,7 @@
 #include "engine/cloth/knitting.hpp"
 
+#include "engine/cloth/constants.hpp"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -7,24 +9,8 @@
 namespace gristwright {
 namespace {
 
-constexpr Constant no_swatch{
-    "metres of knitting before any swatch",  0.12, 0.08, 0.18, "relative", Mark::judgement,
-    "to be calibrated on published articles"};
-constexpr Constant counted_swatch{"metres of knitting with a washed swatch's gauge",
-                                  0.07,
-                                  0.05,
-                                  0.10,
-                                  "relative",
-                                  Mark::judgement,
-                                  "to be calibrated on published articles"};
-constexpr Constant besides_gauge{
-    "metres per area at a known gauge", 0.06, 0.04, 0.08, "relative", Mark::judgement,
-    "loop shape, joins, tails"};
-constexpr Constant swatch_gauge{
-    "gauge counted on a washed swatch",          0.03, 0.014, 0.056, "relative", Mark::derived,
-    "0.25 to 0.5 stitch over 4 in and over 1 in"};
-constexpr Constant habit_carried{
-    "gauge habit carried to another firmness", 0.05, 0.03, 0.08, "relative", Mark::judgement, ""};
+using namespace constants;
+
 constexpr double band_slack = 0.10;    // a swatch this near a band still serves it (judgement)
 constexpr double needle_slack = 0.35;  // mm between the size wanted and one that will do
 

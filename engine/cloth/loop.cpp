@@ -2,49 +2,20 @@
 // Text. Res. J. 38:999 (from memory). Tightness bands: judgement, beside a published machine range.
 #include "engine/cloth/loop.hpp"
 
+#include "engine/cloth/constants.hpp"
+
 #include <array>
 #include <cmath>
-
-#include "engine/estimate/constant.hpp"
 
 namespace gristwright {
 namespace {
 
-constexpr std::string_view munden = "Munden 1959; Knapton et al. 1968 (plain wool)";
-
-struct LoopConstants {
-    Constant kw, kc;
-};
-
-constexpr std::array loop_constants{
-    LoopConstants{{"kw, dry-relaxed", 3.8, 3.7, 3.9, "1", Mark::memory, munden},
-                  {"kc, dry-relaxed", 5.0, 4.8, 5.2, "1", Mark::memory, munden}},
-    LoopConstants{{"kw, wet-relaxed", 4.1, 4.0, 4.2, "1", Mark::memory, munden},
-                  {"kc, wet-relaxed", 5.3, 5.1, 5.5, "1", Mark::memory, munden}},
-    LoopConstants{{"kw, fully relaxed", 4.2, 4.1, 4.3, "1", Mark::memory, munden},
-                  {"kc, fully relaxed", 5.5, 5.3, 5.7, "1", Mark::memory, munden}},
-};
+using namespace constants;
 
 constexpr std::array<TightnessBand, 5> bands{
     {{0.50, 0.75}, {0.80, 0.95}, {0.95, 1.15}, {1.15, 1.30}, {1.30, 1.50}}};
 
-constexpr Constant wraps_to_stitches{
-    "stitches per laid wrap, ordinary cloth",        0.43, 0.40, 0.45, "1", Mark::derived,
-    "the trade's weight table (gauge against wraps)"};
-constexpr Constant between_knitters{"gauge between knitters, same yarn and needle",
-                                    0.056,
-                                    0.04,
-                                    0.08,
-                                    "relative",
-                                    Mark::read,
-                                    "a swatch trial of 2016, median"};
-constexpr std::string_view needle_fit = "least squares on the trade's weight table, rows 0 to 5";
-constexpr Constant needle_slope{
-    "needle per loop length", 0.2405, 0.23, 0.25, "mm/mm", Mark::derived, needle_fit};
-constexpr Constant needle_offset{"needle at no loop", -0.724,    -1.0, -0.4, "mm",
-                                 Mark::derived,       needle_fit};
-
-const LoopConstants& constants(Relaxation state) {
+const LoopConstants& loop_of(Relaxation state) {
     return loop_constants[static_cast<std::size_t>(state)];
 }
 
@@ -54,19 +25,19 @@ double band_spread(double low, double high) { return std::log(high / low) / std:
 }  // namespace
 
 Length loop_from_stitches(Gauge stitches, Relaxation state) {
-    return Length::from_si(constants(state).kw / stitches.si());
+    return Length::from_si(loop_of(state).kw / stitches.si());
 }
 
 Gauge stitches_from_loop(Length loop, Relaxation state) {
-    return Gauge::from_si(constants(state).kw / loop.si());
+    return Gauge::from_si(loop_of(state).kw / loop.si());
 }
 
 Gauge rows_from_loop(Length loop, Relaxation state) {
-    return Gauge::from_si(constants(state).kc / loop.si());
+    return Gauge::from_si(loop_of(state).kc / loop.si());
 }
 
 LengthPerArea plain_metres_per_area(Length loop, Relaxation state) {
-    const auto& k = constants(state);
+    const auto& k = loop_of(state);
     return metres_per_square_metre(k.kw * k.kc / loop.si());
 }
 

@@ -3,21 +3,15 @@
 // (weave_cases_open.csv, rows M); weft = picks x reed width: Taylor, Brooks 1892.
 #include "engine/cloth/sett.hpp"
 
+#include "engine/cloth/constants.hpp"
+
 #include <array>
 #include <cmath>
-
-#include "engine/estimate/constant.hpp"
 
 namespace gristwright {
 namespace {
 
-constexpr Constant worsted_c{
-    "Ashenhurst's C, worsted", 0.90, 0.88, 0.92, "1", Mark::read, "Ashenhurst"};
-constexpr Constant woollen_c{
-    "Ashenhurst's C, woollen", 0.84, 0.82, 0.86, "1", Mark::read, "Ashenhurst"};
-constexpr Constant crimp_factor{
-    "crimp per squared sett x diameter",     9.0 / 16, 0.5, 0.62, "1", Mark::derived,
-    "Peirce 1937, as read in teaching notes"};
+using namespace constants;
 
 constexpr std::array<ShareBand, 4> shares{{{0.50, 0.60}, {0.60, 0.70}, {0.75, 0.80}, {0.80, 0.90}}};
 

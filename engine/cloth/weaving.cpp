@@ -1,5 +1,7 @@
 #include "engine/cloth/weaving.hpp"
 
+#include "engine/cloth/constants.hpp"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -7,18 +9,8 @@
 namespace gristwright {
 namespace {
 
-constexpr Constant before_sample{
-    "metres of weaving before any sample",  0.08, 0.05, 0.12, "relative", Mark::judgement,
-    "to be calibrated on published records"};
-constexpr Constant hole_share{"room of a rigid heddle's hole",
-                              0.5,
-                              0.4,
-                              0.6,
-                              "of the space between ends",
-                              Mark::judgement,
-                              ""};
-constexpr Constant shed_room{
-    "room a yarn needs to slide", 1.3, 1.2, 1.5, "of its squeezed width", Mark::judgement, ""};
+using namespace constants;
+
 constexpr double share_slack = 0.10;  // a share this far outside the band is still near it
 
 // Metric heddles first: 20 to 60 per 10 cm; then 5 to 15 per inch (common practice).

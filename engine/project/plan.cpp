@@ -1,5 +1,7 @@
 #include "engine/project/plan.hpp"
 
+#include "engine/project/constants.hpp"
+
 #include <fmt/core.h>
 
 #include <algorithm>
@@ -9,11 +11,8 @@
 namespace gristwright {
 namespace {
 
-constexpr Constant weft_slack{"weft laid in slack",  0.03, 0.0, 0.05, "relative",
-                              Mark::common_practice, ""};
-constexpr Constant joins_and_tails{
-    "yarn lost in joins and tails",        0.4, 0.2, 0.6, "m a piece", Mark::judgement,
-    "a cast-on tail and two woven-in ends"};
+using namespace constants;
+
 constexpr double size_step = 0.01;  // sizes are whole centimetres
 
 bool width_grows(Grows g) { return g == Grows::width || g == Grows::both; }

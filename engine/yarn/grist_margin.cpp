@@ -1,36 +1,15 @@
 #include "engine/yarn/grist_margin.hpp"
 
+#include "engine/yarn/constants.hpp"
+
 #include <cmath>
 
-#include "engine/estimate/constant.hpp"
 #include "engine/estimate/estimate.hpp"
 
 namespace gristwright {
 namespace {
 
-constexpr Constant relaxation_half_width{
-    "relaxation of a skein",
-    0.02,
-    0.01,
-    0.28,
-    "relative",
-    Mark::judgement,
-    "half-width for a rested skein; a skein straight off the reel lost 28 % on washing in one "
-    "spinner's published record (2014)"};
-constexpr Constant humidity_half_width{"humidity at the scale",
-                                       0.15,
-                                       0.05,
-                                       0.25,
-                                       "relative humidity",
-                                       Mark::judgement,
-                                       "half-width of an unheated or a heated room"};
-constexpr Constant mass_per_humidity{"mass of wool per relative humidity",
-                                     0.18,
-                                     0.15,
-                                     0.20,
-                                     "relative mass per unit RH",
-                                     Mark::memory,
-                                     "Morton and Hearle, Physical Properties of Textile Fibres"};
+using namespace constants;
 
 // A reading that is equally likely anywhere within +- half_width (GUM 4.3.7).
 double rectangular(double half_width) { return half_width / std::sqrt(3.0); }

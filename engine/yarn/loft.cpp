@@ -1,19 +1,13 @@
 #include "engine/yarn/loft.hpp"
 
-#include <numbers>
+#include "engine/yarn/constants.hpp"
 
-#include "engine/estimate/constant.hpp"
+#include <numbers>
 
 namespace gristwright {
 namespace {
 
-constexpr std::string_view handspun = "published handspun skeins (laid wraps), small number";
-constexpr Constant combed_packing{
-    "packing of combed short-draw wool", 0.18, 0.14, 0.22, "1", Mark::derived, handspun};
-constexpr Constant carded_packing{
-    "packing of carded long-draw wool", 0.11, 0.07, 0.15, "1", Mark::derived, handspun};
-constexpr Constant between_people{
-    "wraps counted by another person", 0.07, 0.05, 0.10, "relative", Mark::judgement, ""};
+using namespace constants;
 
 double cross_section(Length diameter) {
     return std::numbers::pi / 4 * diameter.si() * diameter.si();

@@ -1,5 +1,7 @@
 #include "engine/yarn/profile.hpp"
 
+#include "engine/yarn/constants.hpp"
+
 #include <fmt/core.h>
 
 #include <algorithm>
@@ -14,37 +16,7 @@
 namespace gristwright {
 namespace {
 
-constexpr Constant washed_from_reel{
-    "washed length of a skein measured on the reel", 0.90, 0.72, 1.0, "of it", Mark::judgement,
-    "one published skein kept 0.72; most lose less"};
-constexpr Constant washed_from_rest{"washed length of a skein measured off the reel",
-                                    0.97,
-                                    0.93,
-                                    1.0,
-                                    "of it",
-                                    Mark::judgement,
-                                    ""};
-constexpr Constant wraps_per_root_grist{
-    "laid wraps per inch from sqrt(yd/lb)",   0.37, 0.31, 0.43, "1", Mark::derived,
-    "the trade's weight table, ordinary yarn"};
-constexpr Constant packed_to_laid{"laid wraps for one packed wrap",
-                                  0.5,
-                                  0.33,
-                                  0.6,
-                                  "1",
-                                  Mark::derived,
-                                  "published counts of both kinds; they differ two- to threefold"};
-constexpr Constant no_consistency{"spread between skeins that leaves no consistency",
-                                  0.15,
-                                  0.10,
-                                  0.20,
-                                  "relative",
-                                  Mark::judgement,
-                                  ""};
-constexpr Constant thickest_yarn{"thickest handspun yarn", 5000, 3000, 5000, "tex", Mark::judgement,
-                                 "questioned, not refused"};
-constexpr Constant finest_yarn{"finest handspun yarn",   10, 10, 20, "tex", Mark::judgement,
-                               "questioned, not refused"};
+using namespace constants;
 
 // Half the width of what is likely, as a standard deviation of the logarithm.
 double spread_of(const Constant& c) { return std::log(c.high / c.low) / std::sqrt(12.0); }

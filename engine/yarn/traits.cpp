@@ -1,10 +1,14 @@
 #include "engine/yarn/traits.hpp"
 
+#include "engine/yarn/constants.hpp"
+
 #include <algorithm>
 #include <cmath>
 
 namespace gristwright {
 namespace {
+
+using namespace constants;
 
 constexpr std::array<std::string_view, trait_count> trait_words{
     "softness", "wear", "definition", "bloom", "elasticity", "warp fitness", "warmth", "drape"};
@@ -12,13 +16,6 @@ constexpr std::array<std::string_view, driver_count> driver_words{
     "base",   "micron",    "staple", "plies",  "twist",     "packing",
     "combed", "long draw", "crimp",  "lustre", "inelastic", "variegated"};
 
-constexpr Constant own_doubt{"a trait with everything known",
-                             0.10,
-                             0.05,
-                             0.20,
-                             "of 1",
-                             Mark::judgement,
-                             "two practised spinners differ by about this much"};
 constexpr double worth_saying = 0.03;
 
 template <class Enum, std::size_t n>

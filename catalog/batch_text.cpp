@@ -1,0 +1,110 @@
+#include "catalog/batch_text.hpp"
+
+#include <algorithm>
+
+#include "catalog/source.hpp"
+#include "catalog/toml_text.hpp"
+
+namespace gristwright::catalog {
+namespace {
+
+// A value that stands in TOML as text, number, flag or a list of texts.
+std::vector<Written> written(const toml::node& node, const std::string& where) {
+    std::vector<Written> out;
+    if (const auto* list = node.as_array()) {
+        for (const auto& item : *list)
+            for (auto& one : written(item, where)) out.push_back(std::move(one));
+    } else if (const auto* text = node.as_string()) {
+        out.push_back({text->get(), where});
+    } else if (const auto* whole = node.as_integer()) {
+        out.push_back({fmt::format("{}", whole->get()), where});
+    } else if (const auto* flag = node.as_boolean()) {
+        out.push_back({flag->get() ? "yes" : "no", where});
+    } else {
+        throw BadText(where, 0, "must be text in quotes, a whole number, or a list of texts");
+    }
+    return out;
+}
+
+std::string place(const std::string& file, const toml::node& node, std::string_view key) {
+    return fmt::format("{}:{}: {}", file, node.source().begin.line, key);
+}
+
+void read_keys(const toml::table& table, const std::string& file,
+               const std::vector<std::string>& allowed, BatchText& out) {
+    for (const auto& [key, node] : table) {
+        const std::string name(key.str());
+        if (name == "skein" || name == "equipment") continue;
+        if (std::find(allowed.begin(), allowed.end(), name) == allowed.end())
+            throw BadText(
+                file, node.source().begin.line,
+                fmt::format("'{}' is not a key here{}", name, did_you_mean(name, allowed)));
+        out.fields[name] = written(node, place(file, node, name));
+    }
+}
+
+SkeinText read_skein(TomlTable from, const toml::table& table, const std::string& file) {
+    const auto one = [&](std::string_view key, bool needed) -> Written {
+        if (!from.has(key)) {
+            if (needed) throw from.wrong(key, "is missing");
+            return {};
+        }
+        return {from.text(key), place(file, *table.get(key), key)};
+    };
+    SkeinText skein{one("name", false), one("length", true), one("mass", true),
+                    one("measured", false)};
+    from.nothing_else();
+    return skein;
+}
+
+const std::vector<std::string> equipment_keys{"heddles", "loom_width", "shafts", "needles"};
+
+}  // namespace
+
+const std::vector<std::string>& batch_keys() {
+    static const std::vector<std::string> keys{
+        "name",  "preparation", "draw",  "plies", "fibre",      "micron", "staple",
+        "wraps", "wraps_how",   "twist", "gauge", "variegated", "scale",  "measured"};
+    return keys;
+}
+
+void BatchText::overlay(const BatchText& other) {
+    if (!other.skeins.empty()) skeins = other.skeins;
+    for (const auto& [key, texts] : other.fields) fields[key] = texts;
+    notes.insert(notes.end(), other.notes.begin(), other.notes.end());
+}
+
+BatchText read_batch_toml(std::string_view text, const std::string& file) {
+    const auto parsed = parse_toml(text, file);
+    BatchText out;
+    auto top = batch_keys();
+    top.insert(top.end(), {"skein", "equipment"});
+    read_keys(parsed, file, top, out);
+    if (const auto* equipment = parsed.get("equipment")) {
+        const auto* table = equipment->as_table();
+        if (!table)
+            throw BadText(file, equipment->source().begin.line, "[equipment] must be a table");
+        read_keys(*table, file, equipment_keys, out);
+    }
+    TomlTable reader(parsed, file, "");
+    if (!reader.has("skein")) throw BadText(file, 0, "no [[skein]]: a batch has at least one");
+    const auto tables = reader.tables("skein");
+    for (std::size_t s = 0; s < tables.size(); ++s)
+        out.skeins.push_back(
+            read_skein(tables[s], *parsed.get("skein")->as_array()->get(s)->as_table(), file));
+    return out;
+}
+
+BatchText read_batch_file(const std::string& path) {
+    const auto ends = [&](std::string_view ending) {
+        return path.size() > ending.size() &&
+               path.compare(path.size() - ending.size(), ending.size(), ending) == 0;
+    };
+    if (!ends(".toml") && !ends(".csv"))
+        throw std::invalid_argument(
+            fmt::format("'{}' is no batch file: its name must end in .toml or .csv", path));
+    const auto text = read_file(path);
+    return ends(".toml") ? read_batch_toml(text, path) : read_batch_csv(text, path);
+}
+
+}  // namespace gristwright::catalog

@@ -1,0 +1,96 @@
+#include "cli/command.hpp"
+
+#include <fmt/core.h>
+
+#include <CLI/CLI.hpp>
+#include <algorithm>
+
+#include "catalog/nearest.hpp"
+#include "cli/output/layout.hpp"
+
+namespace gristwright::cli {
+namespace {
+
+std::vector<std::string> option_names(const Command& command) {
+    std::vector<std::string> names{"--help"};
+    for (const auto& option : command.options) names.push_back("--" + std::string(option.name));
+    return names;
+}
+
+// The parser takes an unknown option for a spare word: say which it was.
+void check_options(const Command& command, const std::vector<std::string>& typed) {
+    const auto names = option_names(command);
+    for (const auto& word : typed) {
+        if (word == "--") return;
+        if (word.size() < 2 || word[0] != '-' || (word[1] >= '0' && word[1] <= '9')) continue;
+        const auto name = word.substr(0, word.find('='));
+        if (std::find(names.begin(), names.end(), name) == names.end())
+            throw Misused(fmt::format("{} has no option '{}'{}", command.name, name,
+                                      catalog::did_you_mean(name, names)));
+    }
+}
+
+}  // namespace
+
+std::string Arguments::text(std::string_view option, std::string_view otherwise) const {
+    const auto found = options.find(option);
+    if (found == options.end() || found->second.empty()) return std::string(otherwise);
+    return found->second.back();
+}
+
+std::vector<std::string> Arguments::all(std::string_view option) const {
+    const auto found = options.find(option);
+    return found == options.end() ? std::vector<std::string>{} : found->second;
+}
+
+Arguments parse(const Command& command, const std::vector<std::string>& typed) {
+    check_options(command, typed);
+    CLI::App app;
+    app.set_help_flag();
+    Arguments out;
+    std::map<std::string, std::vector<std::string>, std::less<>> values;
+    std::map<std::string, bool> flags;
+    for (const auto& option : command.options) {
+        const std::string name(option.name);
+        if (option.value.empty())
+            app.add_flag("--" + name, flags[name]);
+        else
+            app.add_option("--" + name, values[name])
+                ->allow_extra_args(false)
+                ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+    }
+    if (command.most_words > 0) app.add_option("words", out.words);
+    auto reversed = typed;
+    std::reverse(reversed.begin(), reversed.end());
+    try {
+        app.parse(reversed);
+    } catch (const CLI::ParseError& error) {
+        throw Misused(fmt::format("{}: {}", command.name, error.what()));
+    }
+    for (auto& [name, given] : values)
+        if (!given.empty()) out.options[name] = std::move(given);
+    for (const auto& [name, given] : flags)
+        if (given) out.options[name] = {};
+    if (out.words.size() < command.least_words || out.words.size() > command.most_words)
+        throw Misused(fmt::format("{} takes {}; see gristwright {} --help", command.name,
+                                  command.words.empty() ? "no words" : command.words,
+                                  command.name));
+    return out;
+}
+
+std::string help(const Command& command) {
+    auto out = fmt::format("gristwright {}{}{}\n{}\n\n", command.name,
+                           command.words.empty() ? "" : " ", command.words, command.summary);
+    for (const auto& option : command.options) {
+        auto left = "  --" + std::string(option.name);
+        if (!option.value.empty()) left += " " + std::string(option.value);
+        if (left.size() < 27)
+            left.resize(27, ' ');
+        else
+            left += "\n" + std::string(27, ' ');
+        out += left + wrapped(option.help, 27).substr(27) + "\n";
+    }
+    return out;
+}
+
+}  // namespace gristwright::cli

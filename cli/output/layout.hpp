@@ -1,0 +1,32 @@
+// Text for an 80-column terminal.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace gristwright::cli {
+
+inline constexpr std::size_t text_width = 79;
+
+// The text broken into lines of at most `text_width`, each after `indent` spaces; no end of line.
+// Widths count characters of UTF-8, not bytes.
+std::string wrapped(std::string_view text, std::size_t indent);
+
+// The first line after `label`, the others under the text: "for: soft,\n     warm".
+std::string labelled(std::string_view label, std::string_view text, std::size_t indent);
+
+std::string joined(const std::vector<std::string>& parts, std::string_view separator = ", ");
+std::string capital(std::string text);
+std::size_t characters(std::string_view text);
+// Text padded with spaces to a width in characters.
+std::string padded(std::string text, std::size_t width);
+
+// Text from people: control characters, line ends and direction overrides become '?', so that it
+// cannot drive the terminal.
+std::string inert(std::string_view text);
+
+// Bold where the output is a terminal that wants colour (NO_COLOR unset, TERM not dumb).
+std::string heading(std::string_view text);
+
+}  // namespace gristwright::cli

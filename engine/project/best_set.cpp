@@ -1,0 +1,101 @@
+#include "engine/project/best_set.hpp"
+
+#include "engine/project/constants.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace gristwright {
+namespace {
+
+using namespace constants;
+
+constexpr int sizes_tried = 5;
+
+struct Candidate {
+    const Plan* plan;
+    double score;                  // 0..1
+    std::vector<SetMember> sizes;  // largest first
+};
+
+std::vector<Candidate> candidates(const std::vector<Judged>& plans) {
+    std::vector<Candidate> out;
+    for (const auto& judged : plans) {
+        const auto s = serves(judged.score);
+        const auto& p = *judged.plan;
+        if (p.reach == Reach::short_of || s == Serves::poorly || s == Serves::not_at_all) continue;
+        Candidate c{&p, judged.score / 100, {}};
+        for (int i = 0; i < sizes_tried; ++i) {
+            const auto step = (p.size - p.article->smallest) * (i / double{sizes_tried - 1});
+            const auto size = metres(std::floor((p.size - step).si() * 100 + 1e-6) / 100);
+            const auto need = metres(p.by_size.at(size / p.article->ideal));
+            if (c.sizes.empty() || size < c.sizes.back().size)
+                c.sizes.push_back({&p, size, i == 0 ? p.need.mid : need});
+        }
+        out.push_back(std::move(c));
+    }
+    std::stable_sort(out.begin(), out.end(),
+                     [](const auto& a, const auto& b) { return a.score > b.score; });
+    return out;
+}
+
+class Search {
+  public:
+    Search(const std::vector<Candidate>& from, std::size_t most) : from_(from), most_(most) {
+        const auto& first = *from.front().plan;
+        double spread = 0;
+        for (const auto& c : from) spread = std::max(spread, c.plan->need.spread);
+        have_ = first.have.mid.si();
+        price_ = article_price * have_;
+        margin_ = together(spread, first.have.spread);
+        budget_ = have_ * std::exp(-margin_ * normal_quantile(first.asked));
+    }
+
+    BestSet run() {
+        go(0, 0, 0);
+        best_.certainty = normal_below(std::log(have_ / best_.need.si()) / margin_);
+        std::stable_sort(best_.members.begin(), best_.members.end(),
+                         [](const auto& a, const auto& b) { return a.need > b.need; });
+        return best_;
+    }
+
+  private:
+    void go(std::size_t next, double used, double worth) {
+        if (worth > best_.worth + 1e-9) best_ = {chosen_, metres(used), 0, worth};
+        if (chosen_.size() == most_) return;
+        for (std::size_t i = next; i < from_.size(); ++i) {
+            const auto& c = from_[i];
+            // Scores only fall from here on: no filling of what is left beats this.
+            if (worth + (budget_ - used) * c.score - price_ <= best_.worth + 1e-9) return;
+            if (taken(c.plan->article->article)) continue;
+            for (const auto& member : c.sizes) {
+                const double need = member.need.si();
+                if (used + need > budget_) continue;
+                chosen_.push_back(member);
+                go(i + 1, used + need, worth + need * c.score - price_);
+                chosen_.pop_back();
+            }
+        }
+    }
+
+    bool taken(const std::string& article) const {
+        return std::any_of(chosen_.begin(), chosen_.end(),
+                           [&](const SetMember& m) { return m.plan->article->article == article; });
+    }
+
+    const std::vector<Candidate>& from_;
+    std::size_t most_;
+    double have_ = 0, price_ = 0, margin_ = 0, budget_ = 0;
+    std::vector<SetMember> chosen_;
+    BestSet best_;
+};
+
+}  // namespace
+
+BestSet best_set(const std::vector<Judged>& plans, std::size_t most) {
+    const auto from = candidates(plans);
+    if (from.empty()) return {};
+    return Search(from, most).run();
+}
+
+}  // namespace gristwright
