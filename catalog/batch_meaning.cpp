@@ -181,7 +181,10 @@ class Meaning {
                                     100 * shares));
         const auto* micron = one("micron");
         const auto* staple = one("staple");
-        if ((micron || staple) && fibre.empty()) fibre.push_back({});
+        if ((micron || staple) && fibre.empty()) {
+            fibre.push_back({});
+            fibre[0].kind = "sheep";  // the profile says that wool is assumed
+        }
         if ((micron || staple) && fibre.size() > 1)
             throw wrong(micron ? *micron : *staple, "give micron and staple, or a blend, not both");
         if (micron) {

@@ -2,192 +2,179 @@
 
 #include <fmt/core.h>
 
-#include <algorithm>
 #include <cmath>
 
-#include "engine/cloth/loop.hpp"
-#include "engine/cloth/sett.hpp"
-#include "engine/units/reading.hpp"
-#include "engine/yarn/agreement.hpp"
+#include <nlohmann/json.hpp>
+
+#include "cli/output/describe.hpp"
+#include "cli/output/json.hpp"
+#include "cli/output/layout.hpp"
+#include "cli/output/working.hpp"
+#include "engine/cloth/knitting.hpp"
+#include "engine/cloth/weaving.hpp"
 #include "engine/yarn/count.hpp"
-#include "engine/yarn/grist_margin.hpp"
-#include "engine/yarn/loft.hpp"
 #include "engine/yarn/softness.hpp"
 
 namespace gristwright::cli {
 namespace {
 
-Preparation preparation_named(const std::string& word) {
-    if (word.empty()) return Preparation::unknown;
-    if (word == "carded") return Preparation::carded;
-    if (word == "combed") return Preparation::combed;
-    throw std::invalid_argument("--prep is carded or combed, not '" + word + "'");
-}
+constexpr double ninety = 1.645;  // standard deviations that hold 90 % of a normal
 
-Draw draw_named(const std::string& word) {
-    if (word.empty()) return Draw::unknown;
-    if (word == "long") return Draw::long_draw;
-    if (word == "short") return Draw::short_draw;
-    throw std::invalid_argument("--draw is long or short, not '" + word + "'");
-}
-
-// A skein given with a mass of more grams than metres is rope or a slip of the pen.
-void question(const std::string& text, const Skein& skein) {
-    if (in_grams(skein.mass) > in_metres(skein.length))
-        throw std::invalid_argument(
-            fmt::format("'{}' would be rope: are the length and the mass swapped?", text));
-}
-
-Batch batch_of(const YarnRequest& request) {
-    Batch batch;
-    Mass finest = kilograms(1);
-    Length ruler = metres(1000);
-    for (const auto& text : request.skeins) {
-        const auto [length, mass] = read_skein(text);
-        const auto name = fmt::format("skein {}", batch.skeins.size() + 1);
-        batch.skeins.push_back({name, length.value, mass.value});
-        question(text, batch.skeins.back());
-        finest = std::min(finest, mass.step);
-        ruler = std::min(ruler, length.step);
-    }
-    batch.measuring.scale_step = request.scale.empty() ? finest : read_mass(request.scale).value;
-    batch.measuring.length_step = ruler;
-    if (!request.wraps.empty()) batch.wraps = WrapsReading{read_wraps(request.wraps)};
-    batch.preparation = preparation_named(request.preparation);
-    batch.draw = draw_named(request.draw);
-    return batch;
-}
-
-struct Whole {
-    Length length;
-    Mass mass;
-    Estimate<LinearDensity> grist;
-};
-
-Whole whole_of(const Batch& batch) {
-    Skein all;
-    for (const auto& skein : batch.skeins) all.length += skein.length, all.mass += skein.mass;
-    return {
-        all.length, all.mass, {all.mass / all.length, grist_margin(all, batch.measuring).whole()}};
-}
-
-std::string range(double low, double high, const char* unit) {
-    return fmt::format("{:.0f} to {:.0f} {}", low, high, unit);
-}
-
-std::string counts(const Whole& whole) {
+std::string counts(const Question& q, bool all) {
     std::string out;
-    for (const char* name : {"metres per gram", "yards per pound", "tex", "metric count",
-                             "worsted count", "metres per 100 g"}) {
+    std::vector<std::string_view> names{"metres per gram", "yards per pound", "tex",
+                                        "metric count",    "worsted count",   "metres per 100 g"};
+    if (all) {
+        names.clear();
+        for (const auto& system : count_systems()) names.push_back(system.name);
+    }
+    const auto& grist = q.yarn.linear_density;
+    for (const auto name : names) {
         const auto& system = count_system(name);
-        const double count = count_of(whole.grist.mid, system);
-        out += fmt::format("  {:<18}{:>10.{}f}  ± {:.{}f}\n", name, count, count < 100 ? 2 : 0,
-                           1.645 * whole.grist.spread * count, count < 100 ? 2 : 0);
+        const double count = count_of(grist.mid, system);
+        out += fmt::format("  {:<20}{:>10.{}f}  ± {:.{}f}\n", name, count, count < 100 ? 2 : 0,
+                           ninety * grist.spread * count, count < 100 ? 2 : 0);
     }
     return out;
 }
 
-std::string each_skein(const Batch& batch) {
+std::string each_skein(const Question& q) {
     std::string out;
-    for (const auto& skein : batch.skeins)
-        out += fmt::format("  {:<10}{:>7.1f} m {:>7.1f} g {:>8.1f} tex  ± {:.1f} %\n", skein.name,
-                           in_metres(skein.length), in_grams(skein.mass),
-                           in_tex(skein.mass / skein.length),
-                           164.5 * grist_margin(skein, batch.measuring).whole());
+    for (const auto& s : q.yarn.skeins)
+        out += fmt::format("  {} {:>7.1f} m {:>7.1f} g {:>8.1f} tex  ± {:.1f} %\n",
+                           padded(inert(s.name).substr(0, 40), 10), in_metres(s.length),
+                           in_grams(s.mass), in_tex(s.linear_density.mid),
+                           100 * ninety * s.linear_density.spread);
     return out;
 }
 
-std::string agreement(const Batch& batch) {
-    std::vector<GristReading> readings;
-    for (const auto& skein : batch.skeins)
-        readings.push_back({std::log(in_tex(skein.mass / skein.length)),
-                            grist_margin(skein, batch.measuring).own()});
-    const auto found = agree(readings);
-    const auto seen = fmt::format("the widest pair differs by {:.1f} %", 100 * found.widest);
-    switch (found.answer) {
-        case SameYarn::only_one_skein:
-            return "one skein, nothing to compare";
-        case SameYarn::differ:
-            return "the skeins differ beyond measuring: " + seen;
-        case SameYarn::same:
-            return "one yarn: the same within 10 % in grist; " + seen;
-        default:
-            return fmt::format("this scale cannot tell: {}, and under {:.0f} % it shows nothing",
-                               seen, 100 * found.smallest_shown);
+std::string loft(const YarnProfile& yarn) {
+    if (!yarn.wraps_measured)
+        return "not known: wrap the yarn round a ruler and give --wraps 16wpi";
+    auto out = fmt::format("{:.0f} % of the wrapped yarn is fibre, {:.1f} cm3/g; {:.2f} mm thick",
+                           100 * yarn.packing.mid, yarn.specific_volume,
+                           in_millimetres(yarn.laid_diameter));
+    if (yarn.usual.high == 0) return out;
+    const char* place = yarn.packing.mid < yarn.usual.low    ? "loftier than"
+                        : yarn.packing.mid > yarn.usual.high ? "denser than"
+                                                             : "as lofty as";
+    return out + fmt::format("; {} {} yarns usually are", place,
+                             yarn.usual.high < 0.16 ? "carded long-draw" : "combed short-draw");
+}
+
+std::string classes(const YarnProfile& yarn) {
+    auto out = wrapped(capital(class_line(yarn)) + ".", 2) + "\n";
+    if (!yarn.wraps_measured) return out;
+    const auto same = yarn.class_by_grist.front().name == yarn.class_by_wraps.front().name &&
+                      yarn.class_by_grist.size() == yarn.class_by_wraps.size();
+    return out +
+           (same
+                ? "  The two agree.\n"
+                : wrapped("Trust the grist for metres and mass, the wraps for gauge and sett.", 2) +
+                      "\n");
+}
+
+std::string behaviour(const YarnProfile& yarn) {
+    std::string out;
+    for (std::size_t t = 0; t < trait_count; ++t) {
+        const auto& trait = yarn.traits[t];
+        auto reasons = trait.reasons;
+        reasons.resize(std::min<std::size_t>(3, reasons.size()));
+        const auto left = fmt::format("  {:<14}{:.2f} ± {:.2f}  ", words(static_cast<TraitName>(t)),
+                                      trait.value, ninety * trait.spread);
+        out += labelled(left.substr(2), joined(reasons), 2) + "\n";
     }
+    return out;
 }
 
-std::string loft(const Batch& batch, const Whole& whole, Density fibre) {
-    if (!batch.wraps) return "not known: wrap the yarn round a ruler and give --wraps 16wpi";
-    const double packing = packing_from_wraps(whole.grist.mid, batch.wraps->count, fibre);
-    if (packing > closest_packing)
-        throw std::invalid_argument(
-            "these wraps would need more fibre than fits the space: check --wraps and the skeins");
-    auto out = fmt::format("{:.0f} % of the wrapped yarn is fibre (laid side by side, assumed)",
-                           100 * packing);
-    const auto band = usual_packing(batch.preparation, batch.draw);
-    if (band.high == 0) return out;
-    const char* place = packing < band.low    ? "loftier than"
-                        : packing > band.high ? "denser than"
-                                              : "as lofty as";
-    return out + fmt::format(";\n  {} {} yarns usually are", place,
-                             batch.preparation == Preparation::carded ? "carded long-draw"
-                                                                      : "combed short-draw");
+std::string prickle(const YarnProfile& yarn) {
+    if (!yarn.fibre_diameter) return "";
+    return wrapped(fmt::format("Next to the skin: about {:.0f} % of fibres over 30.5 micron; "
+                               "prickle is felt above about {:.0f} %.",
+                               100 * yarn.share_over_prickle, 100 * prickle_felt_above),
+                   2) +
+           "\n";
 }
 
-std::string gauge_for(const Batch& batch, const Whole& whole, Firmness purpose) {
-    auto gauge = gauge_by_grist(whole.grist.mid, purpose);
-    if (batch.wraps)
-        gauge =
-            weigh(gauge, gauge_by_wraps(batch.wraps->count, wraps_margin(*batch.wraps), purpose));
-    const auto needle = needle_for(loop_from_stitches(gauge.mid, Relaxation::full));
-    return range(in_stitches_per_10cm(gauge.low()), in_stitches_per_10cm(gauge.high()),
-                 "st / 10 cm") +
-           fmt::format(", needle near {:.1f} mm", in_millimetres(needle));
+bool yarn_disagrees(const KnitCloth& cloth) {
+    return cloth.by_wraps.mid.si() > 0 && !cloth.from_swatch &&
+           std::abs(cloth.by_wraps.mid / cloth.by_grist.mid - 1) > 0.08;
 }
 
-std::string sett_for(const Batch& batch, const Whole& whole, Spacing purpose) {
-    const auto spun = batch.preparation == Preparation::combed ? SpunAs::worsted : SpunAs::woollen;
-    const auto most =
-        greatest_sett(packed_diameter(whole.grist.mid, ashenhurst(spun)), plain_weave);
-    const auto share = share_band(purpose);
-    return range(in_ends_per_10cm(most * share.low), in_ends_per_10cm(most * share.high),
-                 "ends / 10 cm") +
-           fmt::format(" ({:.0f} to {:.0f} epi)", in_ends_per_inch(most * share.low),
-                       in_ends_per_inch(most * share.high));
+std::string gauge(const Question& q, Firmness purpose, const char* name) {
+    const KnitFabric plain;
+    const auto cloth = knit_cloth(q.yarn, plain, purpose, q.measured.owned.needles);
+    auto out = fmt::format("  {:<12}{:.0f} to {:.0f} st/10 cm, {} needles", name,
+                           in_stitches_per_10cm(cloth.gauge.low()),
+                           in_stitches_per_10cm(cloth.gauge.high()), needle_size(cloth.needle));
+    if (yarn_disagrees(cloth))
+        out += fmt::format(" (grist says {:.0f}, wraps say {:.0f})",
+                           in_stitches_per_10cm(cloth.by_grist.mid),
+                           in_stitches_per_10cm(cloth.by_wraps.mid));
+    return out + "\n";
 }
 
-std::string prickle(const std::string& micron) {
-    const auto [low, high] = read_micron_range(micron);
-    const double share = share_over_prickle((low + high) / 2);
-    return fmt::format(
-        "about {:.0f} % of fibres over 30.5 micron; prickle is felt above about {:.0f} %",
-        100 * share, 100 * prickle_felt_above);
+std::string sett(const Question& q, Spacing purpose, const char* name) {
+    const Weave plain;
+    const auto cloth = weave_cloth(q.yarn, plain, purpose, Finish::light, q.measured.owned);
+    const auto share = cloth.wanted;
+    auto out = fmt::format("  {:<12}{:.0f} to {:.0f} ends/10 cm ({:.0f} to {:.0f} epi)", name,
+                           in_ends_per_10cm(cloth.greatest * share.low),
+                           in_ends_per_10cm(cloth.greatest * share.high),
+                           in_ends_per_inch(cloth.greatest * share.low),
+                           in_ends_per_inch(cloth.greatest * share.high));
+    if (!q.measured.owned.heddles.empty())
+        out += (cloth.within_reach ? "; of yours " : "; of yours the nearest is ") +
+               q.units.sett(cloth.ends);
+    return out + "\n";
+}
+
+std::string yarn_text(const Question& q, bool all) {
+    auto out = wrapped(batch_line(q), 0) + "\n" + classes(q.yarn);
+    out += "\n" + heading("Grist (± holds 9 times in 10)") + "\n" + counts(q, all);
+    out += "\n" + heading("Skeins") + "\n" + each_skein(q) +
+           wrapped(capital(agreement_line(q.yarn.agreement)) + ".", 2) + "\n";
+    out += "\n" + heading("Loft") + "\n" + wrapped(loft(q.yarn), 2) + "\n";
+    out += "\n" + heading("Behaviour (0 to 1; our judgement, ± holds 9 times in 10)") + "\n" +
+           behaviour(q.yarn) + prickle(q.yarn);
+    out += "\n" +
+           heading(q.yarn.washed_gauge ? "Knitted, stocking stitch, from your washed swatch"
+                                       : "Knitted, stocking stitch, washed, before any swatch") +
+           "\n";
+    out += gauge(q, Firmness::drapey, "drapey") + gauge(q, Firmness::ordinary, "ordinary") +
+           gauge(q, Firmness::firm, "firm");
+    out += "\n" + heading("Woven, plain weave") + "\n" + sett(q, Spacing::open, "open shawl") +
+           sett(q, Spacing::scarf, "scarf") + sett(q, Spacing::general, "general") + "\n";
+    if (!q.yarn.cautions.empty()) out += labelled("Mind:", joined(q.yarn.cautions, "; "), 0) + "\n";
+    out += labelled("Assumed:", joined(q.yarn.assumed, "; "), 0) + "\n";
+    if (!q.yarn.sharpen.empty())
+        out += labelled("Sharper:", joined(q.yarn.sharpen, "; "), 0) + "\n";
+    return out;
+}
+
+Answer run(const Arguments& arguments) {
+    const auto q = ask(arguments, arguments.words.empty() ? "" : arguments.words[0]);
+    const auto notes = joined(q.measured.notes, "\n");
+    if (!q.json)
+        return {yarn_text(q, arguments.has("counts")) + (q.working ? yarn_working(q) : ""), notes};
+    auto out = json_answer("yarn");
+    out["batch"] = to_json(q);
+    return {dumped(out), notes};
 }
 
 }  // namespace
 
-std::string yarn_answer(const YarnRequest& request) {
-    const auto batch = batch_of(request);
-    const auto whole = whole_of(batch);
-    const auto wool = FibrePart{}.density;
-    auto out = fmt::format("{:.0f} m, {:.1f} g in {} skein{}\n\nGrist (± holds 9 times in 10)\n",
-                           in_metres(whole.length), in_grams(whole.mass), batch.skeins.size(),
-                           batch.skeins.size() == 1 ? "" : "s");
-    out += counts(whole) + "\nSkeins\n" + each_skein(batch) + "  " + agreement(batch) + "\n";
-    out += "\nLoft\n  " + loft(batch, whole, wool) + "\n";
-    if (!request.micron.empty()) out += "\nNext to the skin\n  " + prickle(request.micron) + "\n";
-    out += "\nKnitted, stocking stitch, washed, before any swatch\n";
-    out += "  ordinary cloth    " + gauge_for(batch, whole, Firmness::ordinary) + "\n";
-    out += "  drapey cloth      " + gauge_for(batch, whole, Firmness::drapey) + "\n";
-    out += "\nWoven, plain weave\n";
-    out += "  scarf             " + sett_for(batch, whole, Spacing::scarf) + "\n";
-    out += "  open shawl        " + sett_for(batch, whole, Spacing::open) + "\n";
-    out += fmt::format(
-        "\nAssumed: fibre of wool's density; skeins in one length state; scale read to "
-        "{:.2g} g.\nSample and wash before you trust a gauge or a sett.\n",
-        in_grams(batch.measuring.scale_step));
-    return out;
+Command yarn_command() {
+    return {"yarn",
+            "What yarn a batch is: grist with its range, whether the skeins are one yarn, loft, "
+            "weight class twice, how it behaves, gauges and setts to begin sampling from.",
+            "[BATCH.toml | SKEINS.csv]",
+            0,
+            1,
+            together({{{"counts", "", "every count system, not the usual six"}},
+                      batch_options(),
+                      answer_options()}),
+            run};
 }
 
 }  // namespace gristwright::cli

@@ -1,19 +1,10 @@
-// gristwright yarn: what yarn a batch is, from its measurements given as options.
+// gristwright yarn: what yarn a batch is.
 #pragma once
 
-#include <string>
-#include <vector>
+#include "cli/command.hpp"
 
 namespace gristwright::cli {
 
-// The options as typed; empty means not given.
-struct YarnRequest {
-    std::vector<std::string> skeins;  // "171m/38.5g"
-    std::string wraps, micron, scale, preparation, draw;
-};
-
-// The answer as text for an 80-column terminal. Throws Unreadable or std::invalid_argument with a
-// message for the person when an option cannot be read or the yarn cannot be.
-std::string yarn_answer(const YarnRequest& request);
+Command yarn_command();
 
 }  // namespace gristwright::cli

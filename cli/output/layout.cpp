@@ -37,6 +37,20 @@ bool drives(std::string_view character) {
            (second == 0x81 && third >= 0xA0 && third <= 0xAF);
 }
 
+// A word of a line; a number keeps its unit, "12 %" and "38.5 g".
+std::string_view next_word(std::string_view text) {
+    auto end = text.find(' ');
+    const auto number = text.substr(0, end);
+    if (end == std::string_view::npos || number.empty() || number.back() < '0' ||
+        number.back() > '9')
+        return number;
+    const auto after = text.find(' ', end + 1);
+    const auto unit = text.substr(end + 1, after - end - 1);
+    return unit.size() <= 4 && unit.find_first_of("0123456789") == std::string_view::npos
+               ? text.substr(0, after)
+               : number;
+}
+
 bool wants_colour() {
     const char* term = std::getenv("TERM");
     const char* no_colour = std::getenv("NO_COLOR");
@@ -63,7 +77,7 @@ std::string wrapped(std::string_view text, std::size_t indent) {
     std::size_t column = indent;
     bool fresh = true;
     while (!text.empty()) {
-        const auto word = text.substr(0, text.find(' '));
+        const auto word = next_word(text);
         text.remove_prefix(std::min(text.size(), word.size() + 1));
         if (word.empty()) continue;
         const auto wide = characters(word);
@@ -82,6 +96,7 @@ std::string wrapped(std::string_view text, std::size_t indent) {
 
 std::string labelled(std::string_view label, std::string_view text, std::size_t indent) {
     const auto hang = indent + characters(label) + 1;
+    if (text.empty()) return std::string(indent, ' ') + std::string(label);
     return std::string(indent, ' ') + std::string(label) + " " + wrapped(text, hang).substr(hang);
 }
 

@@ -52,9 +52,11 @@ std::string Units::mass(Mass q) const {
     return choose(figures(in_grams(q)) + " g", fmt::format("{:.1f} oz", in_ounces(q)));
 }
 
-std::string Units::gauge(Gauge q, const char* of) const {
-    return choose(fmt::format("{:.0f} {}/10 cm", in_stitches_per_10cm(q), of),
-                  fmt::format("{:.1f} {}/in", in_stitches_per_inch(q), of));
+std::string Units::gauge(Gauge stitches, Gauge rows) const {
+    return choose(fmt::format("{:.0f} st and {:.0f} rows/10 cm", in_stitches_per_10cm(stitches),
+                              in_stitches_per_10cm(rows)),
+                  fmt::format("{:.1f} st and {:.1f} rows/in", in_stitches_per_inch(stitches),
+                              in_stitches_per_inch(rows)));
 }
 
 std::string Units::sett(Sett q) const {

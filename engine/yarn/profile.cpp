@@ -186,6 +186,7 @@ void say_what_is_assumed(const Batch& batch, YarnProfile& out) {
             "lengths taken on washed, rested skeins");
     missing(batch.fibre.empty(),
             "fibre not given: wool's density is taken, its thickness left open");
+    missing(!batch.fibre.empty() && batch.fibre.front().name.empty(), "your own fibre is wool");
     missing(batch.preparation == Preparation::unknown,
             "preparation not given: between carded and combed");
     missing(batch.draw == Draw::unknown, "draw not given: between long and short");

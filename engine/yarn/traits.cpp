@@ -39,8 +39,15 @@ bool starts(std::string_view text, std::string_view head) {
 }
 
 // Crimp, lustre and elasticity of one fibre by its category in the fibre table.
+// Of a wool without a category, by its diameter: finer wool is crimpier.
+double crimp_by_diameter(const FibrePart& part) {
+    const auto mid = middle(part.micron_low, part.micron_high);
+    return mid ? 1 - ramp(*mid * 1e6, 20, 38) : 0.6;
+}
+
 double crimp_of(const FibrePart& part) {
     if (part.kind == "plant" || part.kind == "silk" || part.kind == "man-made") return 0;
+    if (part.category.empty()) return crimp_by_diameter(part);
     if (starts(part.category, "longwool")) return 0.2;
     if (starts(part.category, "fine") || starts(part.category, "down")) return 1;
     return 0.6;
@@ -97,7 +104,7 @@ Trait trait(TraitName name, const Drivers& drivers, const std::vector<TraitRow>&
         out.value += row.adds * share;
         if (!x) variance += row.adds * row.adds / 12;
         const double moved = row.adds * (share - 0.5);
-        const auto& why = moved > 0 ? row.more : row.less;
+        const auto& why = share > 0.5 ? row.more : row.less;
         if (x && std::abs(moved) >= worth_saying && !why.empty())
             said.emplace_back(std::abs(moved), &why);
     }

@@ -54,7 +54,7 @@ struct TraitRow {
     Driver driver{};
     double from = 0, to = 1;
     double adds = 0;
-    std::string more, less;  // said when the row helps above or below its middle
+    std::string more, less;  // said when the driver is above or below the middle
     Mark mark = Mark::judgement;
     std::string source;
 };

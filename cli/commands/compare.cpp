@@ -1,0 +1,136 @@
+#include "cli/commands/compare.hpp"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <nlohmann/json.hpp>
+
+#include "catalog/nearest.hpp"
+#include "cli/output/describe.hpp"
+#include "cli/output/json.hpp"
+#include "cli/output/layout.hpp"
+#include "engine/suitability/reasons.hpp"
+
+namespace gristwright::cli {
+namespace {
+
+constexpr std::size_t label_width = 13, column_width = 31;
+
+std::vector<std::string> lines_of(const std::string& text) {
+    std::vector<std::string> out;
+    const auto folded = wrapped(text, text_width - column_width);
+    std::size_t from = 0;
+    while (from <= folded.size()) {
+        const auto end = std::min(folded.find('\n', from), folded.size());
+        out.push_back(folded.substr(from + text_width - column_width,
+                                    end - from - (text_width - column_width)));
+        from = end + 1;
+    }
+    return out;
+}
+
+std::string row(const std::string& label, const std::string& left, const std::string& right) {
+    const auto a = lines_of(left), b = lines_of(right);
+    std::string out;
+    for (std::size_t i = 0; i < std::max(a.size(), b.size()); ++i) {
+        auto line = padded(i == 0 ? label : "", label_width) +
+                    padded(i < a.size() ? a[i] : "", column_width + 2) + (i < b.size() ? b[i] : "");
+        while (!line.empty() && line.back() == ' ') line.pop_back();
+        out += line + "\n";
+    }
+    return out;
+}
+
+// The best of a craft for that article, or nullptr.
+const JudgedPlan* best_of(const std::vector<JudgedPlan>& plans, Craft craft) {
+    const JudgedPlan* best = nullptr;
+    const auto key = [](const JudgedPlan& j) {
+        return std::pair(j.plan.reach != Reach::short_of, j.judgement.score);
+    };
+    for (const auto& j : plans)
+        if (j.plan.article->craft == craft && (!best || key(j) > key(*best))) best = &j;
+    return best;
+}
+
+std::string side_by_side(const JudgedPlan& a, const JudgedPlan& b, const Question& q) {
+    const auto two = [&](const std::string& label, auto say) { return row(label, say(a), say(b)); };
+    auto out = two("", [](const JudgedPlan& j) {
+        return fmt::format("{} ({})", j.plan.article->title, words(j.plan.article->craft));
+    });
+    out += two("suitability", [](const JudgedPlan& j) {
+        return fmt::format("{:.0f}, {}", j.judgement.score, words(serves(j.judgement.score)));
+    });
+    out += two("size", [&](const JudgedPlan& j) { return reach_line(j.plan, q.units); });
+    out += two("made with",
+               [&](const JudgedPlan& j) { return making_line(j.plan.pieces.front(), q.units); });
+    out += two("metres", [&](const JudgedPlan& j) { return q.units.yarn_range(j.plan.need); });
+    out += two("left", [&](const JudgedPlan& j) { return q.units.yarn(j.plan.left()); });
+    out += two("certainty", [](const JudgedPlan& j) { return percent(j.plan.certainty); });
+    out += two("for", [](const JudgedPlan& j) { return joined(in_favour(j.judgement, j.plan)); });
+    out += two("against",
+               [&](const JudgedPlan& j) { return joined(against(j.judgement, j.plan, q.yarn)); });
+    return out;
+}
+
+std::string verdict(const JudgedPlan& a, const JudgedPlan& b) {
+    if (a.plan.reach == Reach::short_of && b.plan.reach == Reach::short_of)
+        return "The metres reach for neither.";
+    if (a.plan.reach == Reach::short_of || b.plan.reach == Reach::short_of)
+        return fmt::format("The metres reach only for the {} one.",
+                           words((a.plan.reach == Reach::short_of ? b : a).plan.article->craft));
+    const double ahead = a.judgement.score - b.judgement.score;
+    if (std::abs(ahead) < 5) return "The yarn serves both about alike: choose by hand and loom.";
+    return fmt::format("The yarn serves the {} one better, by {:.0f} points.",
+                       words((ahead > 0 ? a : b).plan.article->craft), std::abs(ahead));
+}
+
+std::vector<std::string> kinds(const catalog::Catalogue& catalogue) {
+    std::vector<std::string> out;
+    for (const auto& t : catalogue.templates)
+        if (std::find(out.begin(), out.end(), t.article) == out.end()) out.push_back(t.article);
+    std::sort(out.begin(), out.end());
+    return out;
+}
+
+Answer run(const Arguments& arguments) {
+    const auto q = ask(arguments, arguments.words.size() > 1 ? arguments.words[1] : "");
+    const auto& article = arguments.words[0];
+    std::vector<JudgedPlan> plans;
+    for (const auto& t : q.catalogue.templates)
+        if (t.article == article) plans.push_back(judged_plan(t, q));
+    if (plans.empty())
+        throw std::invalid_argument(fmt::format("there is no article '{}'{}; known: {}", article,
+                                                catalog::did_you_mean(article, kinds(q.catalogue)),
+                                                joined(kinds(q.catalogue))));
+    const auto* knitted = best_of(plans, Craft::knitted);
+    const auto* woven = best_of(plans, Craft::woven);
+    if (!knitted || !woven)
+        throw std::invalid_argument(
+            fmt::format("the catalogue has a {} only {}", article, knitted ? "knitted" : "woven"));
+    const auto notes = joined(q.measured.notes, "\n");
+    if (q.json) {
+        auto out = json_answer("compare");
+        out["batch"] = to_json(q);
+        out["knitted"] = to_json(*knitted, q.yarn);
+        out["woven"] = to_json(*woven, q.yarn);
+        return {dumped(out), notes};
+    }
+    return {wrapped(batch_line(q), 0) + "\n\n" + side_by_side(*knitted, *woven, q) + "\n" +
+                verdict(*knitted, *woven) + "\n",
+            notes};
+}
+
+}  // namespace
+
+Command compare_command() {
+    return {"compare",
+            "The same article knitted and woven, side by side, each in the template that this "
+            "yarn serves best.",
+            "ARTICLE [BATCH.toml | SKEINS.csv]",
+            1,
+            2,
+            together({plan_options(), batch_options(), answer_options()}),
+            run};
+}
+
+}  // namespace gristwright::cli

@@ -1,0 +1,199 @@
+#include "cli/commands/makes.hpp"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <charconv>
+#include <nlohmann/json.hpp>
+
+#include "catalog/nearest.hpp"
+#include "cli/output/describe.hpp"
+#include "cli/output/json.hpp"
+#include "cli/output/layout.hpp"
+#include "engine/project/best_set.hpp"
+#include "engine/suitability/reasons.hpp"
+
+namespace gristwright::cli {
+namespace {
+
+constexpr std::size_t usual_most = 6;  // of each part, unless --all
+
+struct Ranked {
+    std::vector<JudgedPlan> large, small, short_of, useless;
+};
+
+bool better(const JudgedPlan& a, const JudgedPlan& b) {
+    if (a.judgement.score != b.judgement.score) return a.judgement.score > b.judgement.score;
+    return a.plan.article->name < b.plan.article->name;
+}
+
+// Parts: what uses half the batch or more, smaller things, what the metres do not reach for, and
+// what this yarn does not serve.
+Ranked rank(const Question& q, const std::string& craft) {
+    Ranked out;
+    for (const auto& article : q.catalogue.templates) {
+        if (!craft.empty() && craft != words(article.craft)) continue;
+        auto judged = judged_plan(article, q);
+        auto& part = serves(judged.judgement.score) == Serves::not_at_all ? out.useless
+                     : judged.plan.reach == Reach::short_of               ? out.short_of
+                     : judged.plan.need.mid >= judged.plan.have.mid * 0.5 ? out.large
+                                                                          : out.small;
+        part.push_back(std::move(judged));
+    }
+    for (auto* part : {&out.large, &out.small, &out.useless})
+        std::sort(part->begin(), part->end(), better);
+    std::sort(out.short_of.begin(), out.short_of.end(),
+              [](const auto& a, const auto& b) { return a.plan.short_by < b.plan.short_by; });
+    return out;
+}
+
+std::string for_and_against(const JudgedPlan& judged, const YarnProfile& yarn) {
+    auto pro = in_favour(judged.judgement, judged.plan);
+    auto con = against(judged.judgement, judged.plan, yarn);
+    pro.resize(std::min<std::size_t>(pro.size(), 3));
+    con.resize(std::min<std::size_t>(con.size(), 3));
+    std::string out;
+    if (!pro.empty()) out += labelled("for:", joined(pro), 5) + "\n";
+    if (!con.empty()) out += labelled("against:", joined(con), 5) + "\n";
+    return out;
+}
+
+std::string entry(const JudgedPlan& judged, const Question& q) {
+    const auto& plan = judged.plan;
+    auto out = fmt::format(
+        "{:>3.0f}  {}  {}\n", judged.judgement.score,
+        heading(
+            padded(fmt::format("{} ({})", plan.article->title, words(plan.article->craft)), 42)),
+        words(serves(judged.judgement.score)));
+    out += wrapped(fmt::format("{}; uses {}, about {} left", reach_line(plan, q.units),
+                               q.units.yarn_range(plan.need), q.units.yarn(plan.left())),
+                   5) +
+           "\n";
+    out += wrapped(making_line(plan.pieces.front(), q.units), 5) + "\n";
+    return out + for_and_against(judged, q.yarn);
+}
+
+std::string part(const std::string& title, const std::vector<JudgedPlan>& plans, std::size_t most,
+                 const Question& q) {
+    if (plans.empty()) return "";
+    auto out = "\n" + heading(title) + "\n";
+    for (std::size_t i = 0; i < std::min(most, plans.size()); ++i) out += entry(plans[i], q);
+    if (plans.size() > most)
+        out += fmt::format("     and {} more: --all lists them\n", plans.size() - most);
+    return out;
+}
+
+std::string out_of_reach(const std::vector<JudgedPlan>& plans, const Question& q) {
+    if (plans.empty()) return "";
+    std::vector<std::string> said;
+    for (const auto& judged : plans)
+        said.push_back(fmt::format("{} ({}) by {}", judged.plan.article->title,
+                                   words(judged.plan.article->craft),
+                                   q.units.yarn(judged.plan.short_by)));
+    return "\n" + heading("Out of reach even at the smallest useful size") + "\n" +
+           wrapped(joined(said), 5) + "\n";
+}
+
+std::string not_for_this_yarn(const std::vector<JudgedPlan>& plans) {
+    if (plans.empty()) return "";
+    std::vector<std::string> said;
+    for (const auto& judged : plans)
+        said.push_back(
+            fmt::format("{} ({})", judged.plan.article->title, words(judged.plan.article->craft)));
+    return "\n" + heading("This yarn does not serve") + "\n" + wrapped(joined(said), 5) + "\n";
+}
+
+BestSet set_of(const Ranked& ranked) {
+    std::vector<Judged> plans;
+    for (const auto* part : {&ranked.large, &ranked.small})
+        for (const auto& judged : *part) plans.push_back({&judged.plan, judged.judgement.score});
+    return best_set(plans);
+}
+
+std::string set_text(const BestSet& set, const Question& q) {
+    if (set.members.size() < 2) return "";
+    std::vector<std::string> said;
+    for (const auto& m : set.members)
+        said.push_back(fmt::format("{} ({}), {} {}, {}", m.plan->article->title,
+                                   words(m.plan->article->craft), m.plan->article->measure,
+                                   q.units.size(m.size), q.units.yarn(m.need)));
+    return "\n" + heading("The set that puts most of the batch to good use") + "\n" +
+           wrapped(joined(said, "; "), 5) + "\n" +
+           wrapped(
+               fmt::format("together {} of {}, chance that it reaches {}", q.units.yarn(set.need),
+                           q.units.yarn(q.yarn.length.mid), percent(set.certainty)),
+               5) +
+           "\n";
+}
+
+std::string foot(const Question& q) {
+    std::string out = "\n";
+    if (!q.yarn.cautions.empty()) out += labelled("Mind:", joined(q.yarn.cautions, "; "), 0) + "\n";
+    out += labelled("Assumed:", joined(q.yarn.assumed, "; "), 0) + "\n";
+    if (!q.yarn.sharpen.empty()) out += labelled("Sharper:", q.yarn.sharpen.front(), 0) + "\n";
+    if (q.measured.owned.heddles.empty())
+        out += wrapped(
+                   "Heddles not said: the usual metric ones are taken (--heddles 30/10cm,40/10cm).",
+                   0) +
+               "\n";
+    out += "One in full, with steps and reasons: gristwright plan NAME BATCH\n";
+    return out;
+}
+
+std::string makes_text(const Ranked& ranked, const Question& q, std::size_t most) {
+    auto out =
+        wrapped(batch_line(q), 0) + "\n" + wrapped(capital(class_line(q.yarn)) + ".", 0) + "\n\n";
+    out += wrapped(fmt::format("What it can make, at the largest size with a {} chance that the "
+                               "yarn does not run out. Suitability is out of 100.",
+                               percent(q.request.certainty)),
+                   0) +
+           "\n";
+    out += part("Uses most of the batch", ranked.large, most, q);
+    out += part("Smaller things", ranked.small, most, q);
+    if (ranked.large.empty() && ranked.small.empty())
+        out += "\nNothing in the catalogue fits this batch at this certainty.\n";
+    return out + set_text(set_of(ranked), q) + out_of_reach(ranked.short_of, q) +
+           not_for_this_yarn(ranked.useless) + foot(q);
+}
+
+std::string makes_json(const Ranked& ranked, const Question& q) {
+    auto out = json_answer("makes");
+    out["batch"] = to_json(q);
+    out["plans"] = Json::array();
+    for (const auto* part : {&ranked.large, &ranked.small, &ranked.short_of, &ranked.useless})
+        for (const auto& judged : *part) out["plans"].push_back(to_json(judged, q.yarn));
+    out["best_set"] = to_json(set_of(ranked));
+    return dumped(out);
+}
+
+Answer run(const Arguments& arguments) {
+    const auto craft = arguments.text("craft");
+    if (!craft.empty() && craft != "knitted" && craft != "woven")
+        throw std::invalid_argument(
+            fmt::format("--craft is knitted or woven, not '{}'{}", craft,
+                        catalog::did_you_mean(craft, {"knitted", "woven"})));
+    const auto q = ask(arguments, arguments.words.empty() ? "" : arguments.words[0]);
+    const auto ranked = rank(q, craft);
+    const auto most = arguments.has("all") ? 1000 : usual_most;
+    return {q.json ? makes_json(ranked, q) : makes_text(ranked, q, most),
+            joined(q.measured.notes, "\n")};
+}
+
+}  // namespace
+
+Command makes_command() {
+    return {"makes",
+            "What a batch can make, knitted and woven, ranked, each at the largest size that its "
+            "metres cover.",
+            "[BATCH.toml | SKEINS.csv]",
+            0,
+            1,
+            together({{{"craft", "woven", "only knitted or only woven things"},
+                       {"all", "", "list everything, not the first six of each part"}},
+                      plan_options(),
+                      batch_options(),
+                      answer_options()}),
+            run};
+}
+
+}  // namespace gristwright::cli

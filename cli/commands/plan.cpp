@@ -1,0 +1,208 @@
+#include "cli/commands/plan.hpp"
+
+#include <fmt/core.h>
+
+#include <cmath>
+#include <nlohmann/json.hpp>
+
+#include "cli/output/describe.hpp"
+#include "cli/output/json.hpp"
+#include "cli/output/layout.hpp"
+#include "cli/output/working.hpp"
+#include "engine/project/words.hpp"
+#include "engine/suitability/reasons.hpp"
+
+namespace gristwright::cli {
+namespace {
+
+std::string one_size(Length q) { return fmt::format("{:.0f} cm", in_centimetres(q)); }
+std::string one_size_in(Length q) { return fmt::format("{:.1f} in", in_inches(q)); }
+std::string one_yarn(Length q) { return fmt::format("{:.0f} m", in_metres(q)); }
+std::string one_yarn_yd(Length q) { return fmt::format("{:.0f} yd", in_yards(q)); }
+
+std::string piece_text(const PlanPiece& p, const Units& units) {
+    std::string name = capital(p.piece->name);
+    if (p.piece->count > 1) name += fmt::format(", {} alike", p.piece->count);
+    if (p.piece->yarn != 1) name += " (another yarn)";
+    auto out = "  " + heading(name) + "\n";
+    const auto measure = one_measure(p.outline.shape)
+                             ? units.size(p.outline.width)
+                             : units.sizes(p.outline.width, p.outline.length);
+    out += wrapped(
+               fmt::format("{}, {}, {} finished", p.piece->fabric, words(p.outline.shape), measure),
+               4) +
+           "\n";
+    if (p.knit)
+        out += wrapped(fmt::format("{} stitches at the widest, {} rows; {}", p.stitches, p.rows,
+                                   making_line(p, units)),
+                       4) +
+               "\n";
+    else
+        out += wrapped(fmt::format("{} ends of {}, {} picks; {}; warp {}, weft {}", p.panel.ends,
+                                   units.yarn(p.warp / p.panel.ends), p.panel.picks,
+                                   making_line(p, units), units.yarn(p.warp), units.yarn(p.weft)),
+                       4) +
+               "\n";
+    return out + wrapped(fmt::format("{}, {}", units.yarn_range(p.metres), units.mass(p.mass)), 4) +
+           "\n";
+}
+
+// Chance that the yarn reaches, over the sizes from smallest to largest.
+std::string curve(const Plan& plan, const Units& units) {
+    std::string out;
+    const auto& t = *plan.article;
+    for (int i = 0; i <= 4; ++i) {
+        const auto size = metres(
+            std::round((t.smallest + (t.largest - t.smallest) * (i / 4.0)).si() * 100) / 100);
+        const double chance = plan.certainty_at(size);
+        const auto bar = static_cast<std::size_t>(std::lround(30 * chance));
+        out += fmt::format("  {:>8}  {} {}\n", units.size(size), padded(std::string(bar, '='), 30),
+                           percent(chance));
+        if (t.largest == t.smallest) break;
+    }
+    return out;
+}
+
+std::string reasons(const JudgedPlan& judged, const Question& q, bool all) {
+    std::string out;
+    for (std::size_t f = 0; f < factor_count; ++f) {
+        const auto name = static_cast<FactorName>(f);
+        const auto& factor = judged.judgement.factor(name);
+        if (factor.weight == 0 || (!all && factor.cost < 1)) continue;
+        auto line = sentence(name, judged.judgement, judged.plan, q.yarn);
+        if (factor.cost >= 0.5) line += fmt::format("; costs {:.0f} points", factor.cost);
+        const auto raise = remedy(name, judged.judgement, judged.plan);
+        if (!raise.empty()) line += "; would help: " + raise;
+        out += labelled("-", line, 2) + "\n";
+    }
+    return out;
+}
+
+std::string to_weigh_out(const Plan& plan, const Question& q) {
+    const auto most = plan.need.quantile(plan.asked);
+    const auto mass = std::min(most, plan.have.mid) * q.yarn.linear_density.mid;
+    return wrapped(
+               fmt::format("Weigh out {} before you start; {} of the batch is kept for this and "
+                           "about {} should be left.",
+                           q.units.mass(mass), percent(std::min(1.0, mass / q.yarn.mass)),
+                           q.units.yarn(plan.left())),
+               2) +
+           "\n";
+}
+
+// Where one skein ends and the next begins, by the share of the yarn used.
+std::string joins(const Plan& plan, const Question& q) {
+    std::vector<std::string> said;
+    const auto& body = plan.pieces.front();
+    if (!body.knit || body.piece->count > 1 || body.piece->yarn != 1) return "";
+    double used = 0;
+    for (std::size_t s = 0; s + 1 < q.yarn.skeins.size(); ++s) {
+        used += q.yarn.skeins[s].length.si();
+        const double share = used / body.metres.mid.si();
+        if (share >= 1) break;
+        said.push_back(fmt::format("{} ends near row {:.0f}", inert(q.yarn.skeins[s].name),
+                                   rows_for_yarn(body.outline, share) * body.rows));
+    }
+    if (said.empty()) return "";
+    return wrapped("Joins in the " + body.piece->name + ": " + joined(said, "; ") + ".", 2) + "\n";
+}
+
+std::string steps(const Plan& plan, const Question& q) {
+    const bool inches = q.units.size(metres(1)).find("in") != std::string::npos &&
+                        q.units.size(metres(1)).find("cm") == std::string::npos;
+    std::string out;
+    int number = 0;
+    for (const auto& step : plan.article->steps)
+        out += labelled(fmt::format("{}.", ++number),
+                        filled_in(step, plan, inches ? one_size_in : one_size,
+                                  inches ? one_yarn_yd : one_yarn),
+                        2) +
+               "\n";
+    return out;
+}
+
+std::string metres_text(const Plan& plan, const Question& q) {
+    auto out =
+        wrapped(fmt::format("Uses {}, {}; chance that the yarn does not run out {} ({} asked).",
+                            q.units.yarn_range(plan.need), q.units.mass(plan.mass),
+                            percent(plan.certainty), percent(plan.asked)),
+                2) +
+        "\n";
+    if (plan.second_yarn.si() > 0)
+        out += wrapped(fmt::format("Besides, about {} of another yarn of the same grist.",
+                                   q.units.yarn(plan.second_yarn)),
+                       2) +
+               "\n";
+    return out + to_weigh_out(plan, q) + joins(plan, q);
+}
+
+std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {
+    const auto& plan = judged.plan;
+    const auto& t = *plan.article;
+    auto out =
+        wrapped(fmt::format("{} ({}): {}, suitability {:.0f} of 100", t.title, words(t.craft),
+                            words(serves(judged.judgement.score)), judged.judgement.score),
+                0) +
+        "\n";
+    out += wrapped(capital(reach_line(plan, q.units)) + ".", 0) + "\n" + wrapped(t.about, 0) + "\n";
+    out += "\n" + heading("Metres") + "\n" + metres_text(plan, q);
+    out += "\n" + heading("How big? Chance that the yarn reaches") + "\n" + curve(plan, q.units);
+    out += "\n" + heading("Pieces") + "\n";
+    for (const auto& piece : plan.pieces) out += piece_text(piece, q.units);
+    out += "\n" + heading("Steps") + "\n" + steps(plan, q);
+    const auto because = reasons(judged, q, why);
+    if (!because.empty())
+        out += "\n" + heading(why ? "Why, factor by factor" : "What counts against it") + "\n" +
+               because;
+    std::string stands;
+    for (const auto obstacle : plan.obstacles) stands += labelled("-", words(obstacle), 2) + "\n";
+    if (!stands.empty()) out += "\n" + heading("In the way") + "\n" + stands;
+    std::string mind;
+    for (const auto& said : cautions(plan, q.yarn)) mind += labelled("-", said, 2) + "\n";
+    for (const auto& said : q.yarn.cautions) mind += labelled("-", said, 2) + "\n";
+    if (!mind.empty()) out += "\n" + heading("Mind") + "\n" + mind;
+    out += "\n" + labelled("Assumed:", joined(q.yarn.assumed, "; "), 0) + "\n";
+    if (!q.yarn.sharpen.empty()) out += labelled("Sharper:", q.yarn.sharpen.front(), 0) + "\n";
+    return out;
+}
+
+Answer run(const Arguments& arguments) {
+    auto q = ask(arguments, arguments.words.size() > 1 ? arguments.words[1] : "");
+    const auto& article = find_template(q.catalogue, arguments.words[0]);
+    if (q.request.size &&
+        (*q.request.size < article.smallest * 0.2 || *q.request.size > article.largest * 5))
+        throw std::invalid_argument(fmt::format("--size {}: a {} has a {} from {:.0f} to {:.0f} cm",
+                                                arguments.text("size"), article.article,
+                                                article.measure, in_centimetres(article.smallest),
+                                                in_centimetres(article.largest)));
+    const auto judged = judged_plan(article, q);
+    const auto notes = joined(q.measured.notes, "\n");
+    if (!q.json)
+        return {
+            plan_text(judged, q, arguments.has("why")) + (q.working ? plan_working(judged, q) : ""),
+            notes};
+    auto out = json_answer("plan");
+    out["batch"] = to_json(q);
+    out["plan"] = to_json(judged, q.yarn);
+    return {dumped(out), notes};
+}
+
+}  // namespace
+
+Command plan_command() {
+    return {
+        "plan",
+        "One article in full with this batch: size, gauge or sett, stitches and rows or ends "
+        "and picks, metres, steps, reasons.",
+        "TEMPLATE [BATCH.toml | SKEINS.csv]",
+        1,
+        2,
+        together({{{"size", "130cm", "this size, not the largest that the metres cover"},
+                   {"why", "", "every factor of the suitability, not only what counts against"}},
+                  plan_options(),
+                  batch_options(),
+                  answer_options()}),
+        run};
+}
+
+}  // namespace gristwright::cli

@@ -1,0 +1,120 @@
+#include "cli/output/describe.hpp"
+
+#include <fmt/core.h>
+
+#include <cmath>
+
+#include "cli/output/layout.hpp"
+#include "engine/yarn/count.hpp"
+#include "engine/yarn/softness.hpp"
+
+namespace gristwright::cli {
+namespace {
+
+std::string class_names(const std::vector<WeightClass>& classes) {
+    std::vector<std::string> names;
+    for (const auto& c : classes) names.push_back(c.name);
+    return joined(names, " or ");
+}
+
+}  // namespace
+
+JudgedPlan judged_plan(const Template& article, const Question& q) {
+    JudgedPlan out;
+    out.plan = plan(article, q.yarn, q.catalogue.fabrics, q.measured.owned, q.request);
+    out.judgement = judge(out.plan, q.yarn);
+    return out;
+}
+
+std::string batch_line(const Question& q) {
+    const auto grist = q.yarn.linear_density.mid;
+    const auto count = q.yarn.skeins.size();
+    const auto& name = q.measured.batch.name;
+    return fmt::format("{}: {}, {} in {} skein{}; {:.2f} m/g ({:.0f} yd/lb), {:.0f} tex",
+                       name.empty() ? "Your batch" : inert(name), q.units.yarn(q.yarn.length.mid),
+                       q.units.mass(q.yarn.mass), count, count == 1 ? "" : "s",
+                       count_of(grist, count_system("metres per gram")),
+                       count_of(grist, count_system("yards per pound")), in_tex(grist));
+}
+
+std::string class_line(const YarnProfile& yarn) {
+    auto out = class_names(yarn.class_by_grist) + " by its grist";
+    if (yarn.wraps_measured) out += ", " + class_names(yarn.class_by_wraps) + " by its wraps";
+    return out;
+}
+
+std::string agreement_line(const Agreement& found) {
+    const auto seen = fmt::format("the widest pair differs by {:.1f} %", 100 * found.widest);
+    switch (found.answer) {
+        case SameYarn::only_one_skein:
+            return "one skein, nothing to compare";
+        case SameYarn::differ:
+            return "the skeins differ beyond measuring: " + seen;
+        case SameYarn::same:
+            return "one yarn: the same within 10 % in grist; " + seen;
+        case SameYarn::states_differ:
+            return "measured in different states, so not compared";
+        case SameYarn::cannot_tell:
+            break;
+    }
+    return fmt::format(
+        "this scale cannot tell whether they are one yarn: {}, and under {:.0f} % "
+        "it shows nothing",
+        seen, 100 * found.smallest_shown);
+}
+
+std::string percent(double share) {
+    const double value = 100 * share;
+    if (value > 99.5 && value < 99.95) return fmt::format("{:.1f} %", value);
+    if (value >= 99.95) return "over 99.9 %";
+    return value < 0.5 ? "under 1 %" : fmt::format("{:.0f} %", value);
+}
+
+std::string making_line(const PlanPiece& piece, const Units& units) {
+    if (piece.knit) {
+        const auto& k = *piece.knit;
+        return fmt::format("{}, {} needles", units.gauge(k.stitches, k.rows),
+                           needle_size(k.needle));
+    }
+    const auto& w = *piece.woven;
+    return fmt::format("{} heddle ({:.0f} % of the greatest sett), {} wide in it",
+                       units.sett(w.ends), 100 * w.share, units.size(piece.panel.reed_width));
+}
+
+std::string reach_line(const Plan& plan, const Units& units) {
+    const auto& t = *plan.article;
+    const auto size = fmt::format("{} {}", t.measure, units.size(plan.size));
+    if (plan.reach == Reach::short_of)
+        return fmt::format("short by {} for a {} of {}", units.yarn(plan.short_by), t.measure,
+                           units.size(plan.size));
+    if (plan.reach == Reach::enough) return fmt::format("enough: {}", size);
+    return fmt::format("enough if smaller: {} (ideal {})", size, units.size(t.ideal));
+}
+
+std::vector<std::string> cautions(const Plan& plan, const YarnProfile& yarn) {
+    std::vector<std::string> out = plan.article->cautions;
+    bool loose = false;
+    for (const auto& piece : plan.pieces)
+        loose = loose ||
+                (piece.knit ? piece.knit->fabric->loose_loops : piece.woven->weave->loose_loops);
+    if (plan.article->for_baby) {
+        out.emplace_back(
+            "for a baby: no cords, ties, fringes or long loose loops; follow your local safety "
+            "rules for children's things");
+        if (loose)
+            out.emplace_back("this fabric has holes or floats that small fingers can catch in");
+    }
+    if (plan.article->touches == Touches::skin) {
+        if (yarn.fibre_diameter && yarn.share_over_prickle > 2 * prickle_felt_above)
+            out.push_back(fmt::format(
+                "about {:.0f} % of the fibre is thick enough to prickle; ask the wearer, and about "
+                "fibre allergies too",
+                100 * yarn.share_over_prickle));
+    }
+    if (plan.article->craft == Craft::woven && plan.article->finish == Finish::hard_fulled)
+        out.emplace_back(
+            "fulling is hot, wet work and cannot be undone: try a sample, mind scalding water");
+    return out;
+}
+
+}  // namespace gristwright::cli

@@ -1,0 +1,33 @@
+// Sentences about a yarn and a plan that several commands say alike.
+#pragma once
+
+#include <string>
+
+#include "cli/question.hpp"
+#include "engine/suitability/judgement.hpp"
+
+namespace gristwright::cli {
+
+struct JudgedPlan {
+    Plan plan;
+    Judgement judgement;
+};
+
+JudgedPlan judged_plan(const Template& article, const Question& q);
+
+// "Heron: 659 m, 148 g in 4 skeins; 4.45 m/g (2207 yd/lb), 225 tex"
+std::string batch_line(const Question& q);
+// "super fine by its grist, fine or super fine by its wraps"
+std::string class_line(const YarnProfile& yarn);
+// "one yarn: ..." / "this scale cannot tell ..."
+std::string agreement_line(const Agreement& found);
+// "90 %"
+std::string percent(double share);
+// "27 st and 36 rows/10 cm with 3.5 mm needles" or "40/10 cm heddle, 52 % of the greatest sett"
+std::string making_line(const PlanPiece& piece, const Units& units);
+// "enough if smaller: span 139 cm of the ideal 150 cm"
+std::string reach_line(const Plan& plan, const Units& units);
+// What a person should beware of, for this article in this yarn.
+std::vector<std::string> cautions(const Plan& plan, const YarnProfile& yarn);
+
+}  // namespace gristwright::cli

@@ -1,0 +1,198 @@
+#include "cli/output/json.hpp"
+
+#include <cmath>
+#include <nlohmann/json.hpp>
+
+#include "cli/output/layout.hpp"
+#include "engine/suitability/reasons.hpp"
+#include "engine/yarn/count.hpp"
+
+namespace gristwright::cli {
+namespace {
+
+// Six significant figures: more than any measurement bears, and no NaN ever.
+Json number(double value) {
+    if (!std::isfinite(value)) return nullptr;
+    if (value == 0) return 0.0;
+    const double scale = std::pow(10.0, 5 - std::floor(std::log10(std::abs(value))));
+    return std::round(value * scale) / scale;
+}
+
+template <class Q>
+Json range(const Estimate<Q>& e, double (*in)(Q)) {
+    return {
+        {"mid", number(in(e.mid))}, {"low", number(in(e.low()))}, {"high", number(in(e.high()))}};
+}
+
+Json texts(const std::vector<std::string>& list) {
+    Json out = Json::array();
+    for (const auto& text : list) out.push_back(inert(text));
+    return out;
+}
+
+const char* word(SameYarn answer) {
+    switch (answer) {
+        case SameYarn::only_one_skein:
+            return "only one skein";
+        case SameYarn::differ:
+            return "differ beyond measuring";
+        case SameYarn::same:
+            return "same within your margin";
+        case SameYarn::states_differ:
+            return "measured in different states";
+        case SameYarn::cannot_tell:
+            break;
+    }
+    return "this scale cannot tell";
+}
+
+Json classes(const std::vector<WeightClass>& list) {
+    Json out = Json::array();
+    for (const auto& c : list) out.push_back(c.name);
+    return out;
+}
+
+Json traits(const YarnProfile& yarn) {
+    Json out = Json::object();
+    for (std::size_t t = 0; t < trait_count; ++t) {
+        const auto& trait = yarn.traits[t];
+        out[std::string(words(static_cast<TraitName>(t)))] = {{"value", number(trait.value)},
+                                                              {"spread", number(trait.spread)},
+                                                              {"reasons", texts(trait.reasons)}};
+    }
+    return out;
+}
+
+Json piece_json(const PlanPiece& p) {
+    Json out{{"name", p.piece->name},
+             {"alike", p.piece->count},
+             {"fabric", p.piece->fabric},
+             {"shape", words(p.outline.shape)},
+             {"width_cm", number(in_centimetres(p.outline.width))},
+             {"length_cm", number(in_centimetres(p.outline.length))},
+             {"from_this_batch", p.piece->yarn == 1},
+             {"metres", range(p.metres, in_metres)},
+             {"grams", number(in_grams(p.mass))}};
+    if (p.knit) {
+        out["stitches"] = p.stitches;
+        out["rows"] = p.rows;
+        out["stitches_per_10cm"] = number(in_stitches_per_10cm(p.knit->stitches));
+        out["rows_per_10cm"] = number(in_stitches_per_10cm(p.knit->rows));
+        out["needle_mm"] = number(in_millimetres(p.knit->needle));
+        out["tightness"] = number(p.knit->tightness);
+    } else {
+        out["ends"] = p.panel.ends;
+        out["picks"] = p.panel.picks;
+        out["ends_per_10cm"] = number(in_ends_per_10cm(p.woven->ends));
+        out["share_of_greatest_sett"] = number(p.woven->share);
+        out["heddle_width_cm"] = number(in_centimetres(p.panel.reed_width));
+        out["warp_metres"] = number(in_metres(p.warp));
+        out["weft_metres"] = number(in_metres(p.weft));
+    }
+    return out;
+}
+
+Json factors(const JudgedPlan& judged, const YarnProfile& yarn) {
+    Json out = Json::array();
+    for (std::size_t f = 0; f < factor_count; ++f) {
+        const auto name = static_cast<FactorName>(f);
+        const auto& factor = judged.judgement.factor(name);
+        if (factor.weight == 0) continue;
+        out.push_back({{"factor", words(name)},
+                       {"had", number(factor.had)},
+                       {"wanted", number(factor.wanted)},
+                       {"weight", number(factor.weight)},
+                       {"desirability", number(factor.desirability)},
+                       {"cost", number(factor.cost)},
+                       {"reason", inert(sentence(name, judged.judgement, judged.plan, yarn))},
+                       {"raise", remedy(name, judged.judgement, judged.plan)}});
+    }
+    return out;
+}
+
+}  // namespace
+
+Json json_answer(const std::string& command) {
+    return {{"gristwright", json_version}, {"command", command}};
+}
+
+Json to_json(const Question& q) {
+    const auto& yarn = q.yarn;
+    Json skeins = Json::array();
+    for (const auto& s : yarn.skeins)
+        skeins.push_back({{"name", inert(s.name)},
+                          {"metres", number(in_metres(s.length))},
+                          {"grams", number(in_grams(s.mass))},
+                          {"tex", range(s.linear_density, in_tex)}});
+    Json counts = Json::object();
+    for (const auto& system : count_systems())
+        counts[std::string(system.name)] = number(count_of(yarn.linear_density.mid, system));
+    Json out{{"name", inert(q.measured.batch.name)},
+             {"metres", range(yarn.length, in_metres)},
+             {"grams", number(in_grams(yarn.mass))},
+             {"tex", range(yarn.linear_density, in_tex)},
+             {"counts", counts},
+             {"skeins", skeins},
+             {"agreement",
+              {{"answer", word(yarn.agreement.answer)},
+               {"widest_difference", number(yarn.agreement.widest)},
+               {"smallest_difference_shown", number(yarn.agreement.smallest_shown)}}},
+             {"wraps_per_inch", number(in_wraps_per_inch(yarn.laid_wraps.mid))},
+             {"wraps_measured", yarn.wraps_measured},
+             {"class_by_grist", classes(yarn.class_by_grist)},
+             {"class_by_wraps", classes(yarn.class_by_wraps)},
+             {"packing", yarn.wraps_measured ? number(yarn.packing.mid) : Json(nullptr)},
+             {"specific_volume_cm3_per_g",
+              yarn.wraps_measured ? number(yarn.specific_volume) : Json(nullptr)},
+             {"share_over_prickle",
+              yarn.fibre_diameter ? number(yarn.share_over_prickle) : Json(nullptr)},
+             {"traits", traits(yarn)},
+             {"assumed", texts(yarn.assumed)},
+             {"sharpen", texts(yarn.sharpen)},
+             {"cautions", texts(yarn.cautions)}};
+    return out;
+}
+
+Json to_json(const JudgedPlan& judged, const YarnProfile& yarn) {
+    const auto& plan = judged.plan;
+    Json pieces = Json::array();
+    for (const auto& p : plan.pieces) pieces.push_back(piece_json(p));
+    Json obstacles = Json::array();
+    for (const auto o : plan.obstacles) obstacles.push_back(words(o));
+    return {{"template", plan.article->name},
+            {"article", plan.article->article},
+            {"craft", words(plan.article->craft)},
+            {"suitability", number(judged.judgement.score)},
+            {"serves", words(serves(judged.judgement.score))},
+            {"reach", words(plan.reach)},
+            {"measure", plan.article->measure},
+            {"size_cm", number(in_centimetres(plan.size))},
+            {"certainty", number(plan.certainty)},
+            {"certainty_asked", number(plan.asked)},
+            {"metres_needed", range(plan.need, in_metres)},
+            {"metres_left", number(in_metres(plan.left()))},
+            {"metres_short", number(in_metres(plan.short_by))},
+            {"second_yarn_metres", number(in_metres(plan.second_yarn))},
+            {"grams", number(in_grams(plan.mass))},
+            {"pieces", pieces},
+            {"obstacles", obstacles},
+            {"for", texts(in_favour(judged.judgement, plan))},
+            {"against", texts(against(judged.judgement, plan, yarn))},
+            {"factors", factors(judged, yarn)},
+            {"cautions", texts(cautions(plan, yarn))}};
+}
+
+Json to_json(const BestSet& set) {
+    Json members = Json::array();
+    for (const auto& m : set.members)
+        members.push_back({{"template", m.plan->article->name},
+                           {"size_cm", number(in_centimetres(m.size))},
+                           {"metres_needed", number(in_metres(m.need))}});
+    return {{"members", members},
+            {"metres_needed", number(in_metres(set.need))},
+            {"certainty", number(set.certainty)}};
+}
+
+std::string dumped(const Json& json) { return json.dump(2) + "\n"; }
+
+}  // namespace gristwright::cli

@@ -1,0 +1,24 @@
+// The answers as JSON: SI units named in every key, finite numbers, keys in a fixed order. The
+// schemas stand in docs/schema/.
+#pragma once
+
+#include <nlohmann/json_fwd.hpp>
+#include <string>
+
+#include "cli/output/describe.hpp"
+#include "engine/project/best_set.hpp"
+
+namespace gristwright::cli {
+
+using Json = nlohmann::ordered_json;
+
+inline constexpr int json_version = 1;
+
+// {"gristwright": 1, "command": "makes"}
+Json json_answer(const std::string& command);
+Json to_json(const Question& q);  // the batch and its yarn
+Json to_json(const JudgedPlan& judged, const YarnProfile& yarn);
+Json to_json(const BestSet& set);
+std::string dumped(const Json& json);
+
+}  // namespace gristwright::cli

@@ -1,0 +1,176 @@
+#include "cli/output/working.hpp"
+
+#include <fmt/core.h>
+
+#include <cmath>
+
+#include "cli/output/layout.hpp"
+#include "engine/cloth/constants.hpp"
+#include "engine/project/constants.hpp"
+#include "engine/suitability/constants.hpp"
+#include "engine/yarn/constants.hpp"
+#include "engine/yarn/count.hpp"
+#include "engine/yarn/softness.hpp"
+
+namespace gristwright::cli {
+namespace {
+
+std::string step(const std::string& text) { return wrapped(text, 2) + "\n"; }
+
+std::string figure(const Constant& c) {
+    auto text = fmt::format("{} = {:g} {}", c.name, c.value, c.unit == "1" ? "" : c.unit);
+    if (c.low != c.high) text += fmt::format(" ({:g} to {:g})", c.low, c.high);
+    text += fmt::format(" [{}{}{}]", words(c.mark), c.source.empty() ? "" : ": ", c.source);
+    return wrapped(text, 6) + "\n";
+}
+
+std::string grist_steps(const Question& q) {
+    const auto& yarn = q.yarn;
+    const auto& m = yarn.skeins.front().margin;
+    auto out = step(fmt::format("grist = mass / length = {:.1f} g / {:.1f} m = {:.1f} tex",
+                                in_grams(yarn.mass), in_metres(yarn.length.mid),
+                                in_tex(yarn.linear_density.mid)));
+    out += step(fmt::format(
+        "margin of {} (1 sd): scale {:.2f} %, length {:.2f} %, loop {:.2f} %, relaxation "
+        "{:.2f} %, humidity {:.2f} %; together {:.2f} % (GUM, JCGM 100); between skeins, where "
+        "loop and humidity are shared, {:.2f} %",
+        yarn.skeins.front().name, 100 * m.mass, 100 * m.length, 100 * m.loop, 100 * m.relaxation,
+        100 * m.humidity, 100 * m.whole(), 100 * m.own()));
+    return out + figure(constants::relaxation_half_width) + figure(constants::humidity_half_width) +
+           figure(constants::mass_per_humidity);
+}
+
+std::string agreement_steps(const Agreement& a) {
+    if (a.answer == SameYarn::only_one_skein) return "";
+    return step(
+        fmt::format("skeins: statistic {:.2f}, critical {:.2f} (5 %); spread between "
+                    "skeins beyond measuring {:.1f} % (DerSimonian and Laird 1986)",
+                    a.statistic, a.critical, 100 * a.between));
+}
+
+std::string loft_steps(const YarnProfile& yarn) {
+    if (!yarn.wraps_measured) return figure(constants::wraps_per_root_grist);
+    return step(fmt::format("packing = tex / (fibre density x area of a circle 1 / wraps wide) = "
+                            "{:.3f}, ± {:.0f} %",
+                            yarn.packing.mid, 164.5 * yarn.packing.spread)) +
+           figure(constants::carded_packing) + figure(constants::combed_packing) +
+           figure(constants::between_people);
+}
+
+std::string trait_steps(const Question& q) {
+    auto out = step("traits are sums of the rows of the trait table that apply:");
+    for (const auto& row : q.catalogue.yarn.traits)
+        if (!row.source.empty())
+            out += wrapped(fmt::format("{} {:+.2f}: [{}: {}]", words(row.trait), row.adds,
+                                       words(row.mark), row.source),
+                           6) +
+                   "\n";
+    return out;
+}
+
+std::string knit_steps(const KnitCloth& k, const YarnProfile& yarn) {
+    const auto band = tightness_band(k.purpose);
+    auto out = step(fmt::format(
+        "{}: tightness {:.2f} to {:.2f} wanted (judgement); loop = sqrt({:.0f} tex) / {:.3f}; "
+        "stocking stitch by grist = kw / loop = {:.1f} st/10 cm, ± {:.0f} %",
+        k.fabric->name, band.low, band.high, in_tex(yarn.linear_density.mid), band.middle(),
+        in_stitches_per_10cm(k.by_grist.mid), 164.5 * k.by_grist.spread));
+    if (k.by_wraps.mid.si() > 0)
+        out += step(fmt::format("by wraps = {:.2f} x {:.1f} wpi, scaled to the firmness = {:.1f} "
+                                "st/10 cm, ± {:.0f} %",
+                                constants::wraps_to_stitches.value,
+                                in_wraps_per_inch(yarn.laid_wraps.mid),
+                                in_stitches_per_10cm(k.by_wraps.mid), 164.5 * k.by_wraps.spread)) +
+               figure(constants::wraps_to_stitches);
+    out +=
+        step(fmt::format("{} = {:.1f} st/10 cm, loop {:.2f} mm, tightness {:.2f}",
+                         k.from_swatch ? "your washed swatch gives" : "weighed by their margins",
+                         in_stitches_per_10cm(k.gauge.mid), in_millimetres(k.loop), k.tightness));
+    const auto& loop = constants::loop_constants[static_cast<std::size_t>(Relaxation::full)];
+    out += figure(loop.kw) + figure(loop.kc);
+    out += step(fmt::format(
+        "metres per area = kw kc / loop x {:.2f} for {} / {:.2f} blocked = {:.0f} m/m2, ± {:.0f} %",
+        k.fabric->metres, k.fabric->name, k.fabric->growth,
+        in_metres_per_square_metre(k.metres_per_area.mid), 164.5 * k.metres_per_area.spread));
+    out += wrapped(fmt::format("{}: {:.2f} to {:.2f}, blocked {:.2f} to {:.2f} [{}: {}]",
+                               k.fabric->name, k.fabric->metres_low, k.fabric->metres_high,
+                               k.fabric->growth_low, k.fabric->growth_high, words(k.fabric->mark),
+                               k.fabric->source),
+                   6) +
+           "\n";
+    return out + figure(k.from_swatch ? constants::counted_swatch : constants::no_swatch) +
+           step(fmt::format("needle = {:.4g} x loop {:+.3f} mm = {:.2f} mm",
+                            constants::needle_slope.value, constants::needle_offset.value,
+                            in_millimetres(needle_for(k.loop)))) +
+           figure(constants::needle_slope);
+}
+
+std::string woven_steps(const WovenCloth& w, const YarnProfile& yarn) {
+    auto out = step(fmt::format(
+        "{}: squeezed diameter {:.3f} mm (Ashenhurst); greatest sett = {:g} / ({:g} + {:g}) / "
+        "diameter = {:.1f} ends/10 cm",
+        w.weave->name, in_millimetres(yarn.packed_diameter), w.weave->interlacing.threads,
+        w.weave->interlacing.threads, w.weave->interlacing.intersections,
+        in_ends_per_10cm(w.greatest)));
+    out += figure(constants::woollen_c) + figure(constants::worsted_c);
+    out += step(fmt::format(
+        "heddle {:.1f} ends/10 cm = {:.0f} %; {:.0f} to {:.0f} % wanted "
+        "(general 75 to 80: Osterkamp 2011, read; the rest common practice)",
+        in_ends_per_10cm(w.ends), 100 * w.share, 100 * w.wanted.low, 100 * w.wanted.high));
+    out +=
+        step(fmt::format("take-up {:.1f} % of warp and of weft; losses from reed to finished: "
+                         "width {:.0f} %, length {:.0f} % (nine weavers' published records)",
+                         100 * w.warp_take_up, 100 * w.width.mid, 100 * w.length.mid));
+    return out + figure(constants::crimp_factor) + figure(constants::before_sample) +
+           figure(constants::weft_slack);
+}
+
+std::string certainty_steps(const Plan& p) {
+    return step(fmt::format(
+        "needed {:.0f} m ± {:.0f} %, to hand {:.0f} m ± {:.1f} %: chance = P(needed <= to hand), "
+        "both log-normal = {}; asked {}",
+        in_metres(p.need.mid), 164.5 * p.need.spread, in_metres(p.have.mid), 164.5 * p.have.spread,
+        percent(p.certainty), percent(p.asked)));
+}
+
+std::string suitability_steps(const Judgement& j) {
+    auto out = step(
+        "suitability = 100 x weighted geometric mean of desirabilities (Derringer and Suich "
+        "1980):");
+    for (std::size_t f = 0; f < factor_count; ++f) {
+        const auto& factor = j.factors[f];
+        if (factor.weight > 0)
+            out += fmt::format(
+                "      {:<14}had {:.2f}  wanted {:.2f}  weight {:.1f}  "
+                "desirability {:.2f}\n",
+                words(static_cast<FactorName>(f)), factor.had, factor.wanted, factor.weight,
+                factor.desirability);
+    }
+    return out + figure(constants::reach);
+}
+
+}  // namespace
+
+std::string yarn_working(const Question& q) {
+    return "\n" + heading("Working") + "\n" + grist_steps(q) + agreement_steps(q.yarn.agreement) +
+           loft_steps(q.yarn) + trait_steps(q);
+}
+
+std::string plan_working(const JudgedPlan& judged, const Question& q) {
+    auto out = "\n" + heading("Working") + "\n" + grist_steps(q);
+    std::string_view last;
+    for (const auto& piece : judged.plan.pieces) {
+        if (piece.piece->fabric == last) continue;
+        last = piece.piece->fabric;
+        out += piece.knit ? knit_steps(*piece.knit, q.yarn) : woven_steps(*piece.woven, q.yarn);
+    }
+    for (const auto& piece : judged.plan.pieces)
+        out += step(
+            fmt::format("{}: {} of {:.0f} cm2{}{}", piece.piece->name, words(piece.outline.shape),
+                        area(piece.outline).si() * 1e4,
+                        piece.piece->count > 1 ? fmt::format(", {} alike", piece.piece->count) : "",
+                        fmt::format(" = {:.0f} m", in_metres(piece.metres.mid))));
+    return out + certainty_steps(judged.plan) + suitability_steps(judged.judgement);
+}
+
+}  // namespace gristwright::cli

@@ -1,0 +1,14 @@
+// The working: each step of an answer with its numbers, the figures it used, their marks and
+// sources, so that a person can disagree with one and change it.
+#pragma once
+
+#include <string>
+
+#include "cli/output/describe.hpp"
+
+namespace gristwright::cli {
+
+std::string yarn_working(const Question& q);
+std::string plan_working(const JudgedPlan& judged, const Question& q);
+
+}  // namespace gristwright::cli

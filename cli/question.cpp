@@ -1,0 +1,179 @@
+#include "cli/question.hpp"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <cstdlib>
+#include <filesystem>
+
+#include "catalog/nearest.hpp"
+#include "catalog/source.hpp"
+#include "engine/units/reading.hpp"
+#include "engine/yarn/bad_yarn.hpp"
+
+namespace gristwright::cli {
+namespace {
+
+namespace fs = std::filesystem;
+
+// Which key of a batch each option fills.
+struct Filled {
+    std::string_view option, key;
+};
+constexpr Filled filled[] = {
+    {"name", "name"},         {"prep", "preparation"}, {"draw", "draw"},
+    {"ply", "plies"},         {"fibre", "fibre"},      {"micron", "micron"},
+    {"staple", "staple"},     {"wraps", "wraps"},      {"wraps-how", "wraps_how"},
+    {"twist", "twist"},       {"gauge", "gauge"},      {"scale", "scale"},
+    {"measured", "measured"}, {"heddles", "heddles"},  {"loom-width", "loom_width"},
+    {"shafts", "shafts"},     {"needles", "needles"},
+};
+
+catalog::BatchText typed_batch(const Arguments& arguments) {
+    catalog::BatchText text;
+    for (const auto& skein : arguments.all("skein")) {
+        // Split where the length ends and the mass begins; read_skein says what is wrong.
+        read_skein(skein);
+        auto stroke = skein.find('/');
+        while (stroke > 0 && skein[stroke - 1] >= '0' && skein[stroke - 1] <= '9')
+            stroke = skein.find('/', stroke + 1);
+        text.skeins.push_back(
+            {{}, {skein.substr(0, stroke), "--skein"}, {skein.substr(stroke + 1), "--skein"}, {}});
+    }
+    for (const auto& [option, key] : filled)
+        for (const auto& value : arguments.all(option))
+            text.fields[std::string(key)].push_back({value, "--" + std::string(option)});
+    if (arguments.has("variegated")) text.fields["variegated"] = {{"yes", "--variegated"}};
+    return text;
+}
+
+Units units_of(const Arguments& arguments, bool yards) {
+    const auto word = arguments.text("units", yards ? "imperial" : "metric");
+    if (word == "metric") return Units{UnitChoice::metric};
+    if (word == "imperial") return Units{UnitChoice::imperial};
+    if (word == "both") return Units{UnitChoice::both};
+    throw std::invalid_argument(fmt::format("--units is metric, imperial or both, not '{}'", word));
+}
+
+Request request_of(const Arguments& arguments) {
+    Request out;
+    if (arguments.has("certainty")) {
+        out.certainty = read_share(arguments.text("certainty"));
+        if (out.certainty < 0.5 || out.certainty > 0.999)
+            throw std::invalid_argument("--certainty is from 50 to 99.9 %");
+    }
+    if (arguments.has("size")) out.size = read_length(arguments.text("size")).value;
+    if (arguments.has("keep")) out.keep = read_length(arguments.text("keep")).value;
+    return out;
+}
+
+fs::path data_folder() {
+    if (const char* data = std::getenv("XDG_DATA_HOME"); data && *data)
+        return fs::path(data) / "gristwright";
+    if (const char* home = std::getenv("HOME"); home && *home)
+        return fs::path(home) / ".local/share/gristwright";
+    return {};
+}
+
+void keep(catalog::Catalogue& catalogue, Template own) {
+    if (catalogue.template_named(own.name))
+        throw std::invalid_argument(
+            fmt::format("{}: there is already a template called '{}'; give the file another name",
+                        own.origin, own.name));
+    catalogue.templates.push_back(std::move(own));
+}
+
+}  // namespace
+
+std::vector<Option> batch_options() {
+    return {
+        {"skein", "171m/38.5g", "length and mass of a skein, as washed; once for each", true},
+        {"name", "Heron", "what to call the batch"},
+        {"wraps", "16wpi", "wraps round a ruler, laid side by side; or 6.3 wraps/cm"},
+        {"wraps-how", "packed", "laid (usual) or packed to refusal"},
+        {"prep", "carded", "how the fibre was prepared: carded or combed"},
+        {"draw", "long", "how it was drafted: long or short"},
+        {"ply", "2", "number of plies; 1 for singles"},
+        {"twist", "5tpi", "plied turns; or 200 turns/m"},
+        {"fibre", "Corriedale", "a fibre of the table; for a blend 'Corriedale 70%', repeated",
+         true},
+        {"micron", "24-27", "fibre diameter, for a fibre of your own"},
+        {"staple", "75mm", "staple length, or 70-90mm"},
+        {"variegated", "", "colour changes break up the surface"},
+        {"gauge", "27st/10cm", "stocking stitch, counted on a washed swatch of this yarn"},
+        {"scale", "0.1g", "what the scale reads to; else as the masses are written"},
+        {"measured", "washed", "when lengths were taken: washed, off the reel, on the reel"},
+        {"heddles", "30/10cm,40/10cm", "rigid heddles or reeds you own", true},
+        {"loom-width", "60cm", "weaving width of your loom"},
+        {"shafts", "2", "2 for one rigid heddle"},
+        {"needles", "3mm,3.5mm", "needles you own", true},
+        {"insist", "", "take unlikely measurements as they are"},
+    };
+}
+
+std::vector<Option> plan_options() {
+    return {
+        {"certainty", "90", "wished chance that the yarn does not run out, 50 to 99.9 %"},
+        {"keep", "10m", "metres to leave unused, for a sample or for mending"},
+    };
+}
+
+std::vector<Option> answer_options() {
+    return {
+        {"units", "metric", "metric, imperial or both; else as you typed"},
+        {"working", "", "show each step with its figures, marks and sources"},
+        {"json", "", "the answer as JSON (docs/schema)"},
+    };
+}
+
+std::vector<Option> together(std::initializer_list<std::vector<Option>> groups) {
+    std::vector<Option> out;
+    for (const auto& group : groups) out.insert(out.end(), group.begin(), group.end());
+    return out;
+}
+
+catalog::Catalogue whole_catalogue() {
+    auto catalogue = catalog::built_in();
+    const auto folder = data_folder() / "templates";
+    std::error_code none;
+    std::vector<fs::path> files;
+    for (const auto& entry : fs::directory_iterator(folder, none))
+        if (entry.path().extension() == ".toml") files.push_back(entry.path());
+    std::sort(files.begin(), files.end());
+    for (const auto& file : files)
+        keep(catalogue, catalog::read_template_file(file, catalogue.fabrics));
+    return catalogue;
+}
+
+Question ask(const Arguments& arguments, const std::string& file) {
+    Question q;
+    q.catalogue = whole_catalogue();
+    catalog::BatchText text;
+    if (!file.empty()) text = catalog::read_batch_file(file);
+    text.overlay(typed_batch(arguments));
+    q.measured = catalog::interpret(text, q.catalogue);
+    q.request = request_of(arguments);
+    q.units = units_of(arguments, q.measured.yards);
+    q.json = arguments.has("json");
+    q.working = arguments.has("working");
+    try {
+        q.yarn = profile(q.measured.batch, q.catalogue.yarn, arguments.has("insist"));
+    } catch (const ImplausibleYarn& doubt) {
+        if (!doubt.may_insist) throw;
+        throw std::invalid_argument(fmt::format("{} (--insist takes it as it is)", doubt.what()));
+    }
+    return q;
+}
+
+const Template& find_template(catalog::Catalogue& catalogue, const std::string& name) {
+    if (const auto* found = catalogue.template_named(name)) return *found;
+    if (name.find('/') != std::string::npos || name.find(".toml") != std::string::npos) {
+        keep(catalogue, catalog::read_template_file(name, catalogue.fabrics));
+        return catalogue.templates.back();
+    }
+    throw std::invalid_argument(
+        fmt::format("there is no template '{}'{}; see gristwright templates", name,
+                    catalog::did_you_mean(name, catalogue.template_names())));
+}
+
+}  // namespace gristwright::cli
