@@ -110,10 +110,11 @@ void write_tables(SQLite::Database& db, const Catalogue& c) {
         knitted(r.name, r.metres, r.metres_low, r.metres_high, r.stitches, r.rows, r.growth,
                 r.growth_low, r.growth_high, r.stitch_repeat, r.row_repeat, r.definition,
                 r.openness, r.loose_loops, r.mark, r.source);
-    Insert weave(db, "weave", 11);
+    Insert weave(db, "weave", 12);
     for (const auto& r : c.fabrics.weaves)
         weave(r.name, r.interlacing.threads, r.interlacing.intersections, r.shafts, r.take_up,
-              r.end_repeat, r.pick_repeat, r.definition, r.loose_loops, r.mark, r.source);
+              r.most_in_hole, r.end_repeat, r.pick_repeat, r.definition, r.loose_loops, r.mark,
+              r.source);
     Insert fibre(db, "fibre", 10);
     for (const auto& r : c.fibres)
         fibre(r.name, r.kind, r.category, r.density.si(), r.micron_low, r.micron_high, r.staple_low,

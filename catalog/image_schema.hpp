@@ -21,7 +21,7 @@ CREATE TABLE knitted_fabric (
   loose_loops INTEGER NOT NULL, mark INTEGER NOT NULL, source TEXT NOT NULL) STRICT;
 CREATE TABLE weave (
   name TEXT NOT NULL UNIQUE, threads REAL NOT NULL, intersections REAL NOT NULL,
-  shafts INTEGER NOT NULL, take_up REAL NOT NULL, end_repeat INTEGER NOT NULL,
+  shafts INTEGER NOT NULL, take_up REAL NOT NULL, most_in_hole INTEGER NOT NULL, end_repeat INTEGER NOT NULL,
   pick_repeat INTEGER NOT NULL, definition REAL NOT NULL, loose_loops INTEGER NOT NULL,
   mark INTEGER NOT NULL, source TEXT NOT NULL) STRICT;
 CREATE TABLE fibre (

@@ -127,6 +127,7 @@ Weave weave(const Row& row) {
     out.interlacing = {row.number("threads"), row.number("intersections")};
     out.shafts = row.whole("shafts");
     out.take_up = row.number("take_up");
+    out.most_in_hole = row.whole("most_in_hole");
     out.end_repeat = row.whole("end_repeat");
     out.pick_repeat = row.whole("pick_repeat");
     out.definition = row.number("definition");
@@ -134,7 +135,7 @@ Weave weave(const Row& row) {
     out.mark = row.word("mark", mark_named);
     out.source = row.text("source");
     if (out.interlacing.threads <= 0 || out.interlacing.intersections <= 0 || out.shafts < 2 ||
-        out.end_repeat < 1 || out.pick_repeat < 1)
+        out.most_in_hole < 1 || out.end_repeat < 1 || out.pick_repeat < 1)
         throw row.wrong("threads, intersections and repeats must be positive, shafts at least 2");
     return out;
 }

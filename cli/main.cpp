@@ -54,7 +54,7 @@ bool asks_for_help(const std::vector<std::string>& typed) {
 }
 
 int run(const std::vector<std::string>& typed) {
-    if (typed.empty()) throw cli::Misused("say what to do:\n" + overview());
+    if (typed.empty()) return std::fputs(overview().c_str(), stderr), usage;
     if (typed[0] == "--help" || typed[0] == "help") return print(overview(), answered);
     if (typed[0] == "--version") return print("gristwright " GRISTWRIGHT_VERSION "\n", answered);
     const auto& command = command_named(typed[0]);

@@ -78,15 +78,13 @@ std::string reasons(const JudgedPlan& judged, const Question& q, bool all) {
     return out;
 }
 
-std::string to_weigh_out(const Plan& plan, const Question& q) {
-    const auto most = plan.need.quantile(plan.asked);
-    const auto mass = std::min(most, plan.have.mid) * q.yarn.linear_density.mid;
-    return wrapped(
-               fmt::format("Weigh out {} before you start; {} of the batch is kept for this and "
-                           "about {} should be left.",
-                           q.units.mass(mass), percent(std::min(1.0, mass / q.yarn.mass)),
-                           q.units.yarn(plan.left())),
-               2) +
+std::string to_set_aside(const Plan& plan, const Question& q) {
+    const auto most = std::min(plan.need.quantile(plan.asked), plan.have.mid);
+    const auto mass = most * q.yarn.linear_density.mid;
+    return wrapped(fmt::format(
+                       "Set aside {} for it, {} of the batch; most likely about {} are left.",
+                       q.units.mass(mass), percent(mass / q.yarn.mass), q.units.yarn(plan.left())),
+                   2) +
            "\n";
 }
 
@@ -133,7 +131,7 @@ std::string metres_text(const Plan& plan, const Question& q) {
                                    q.units.yarn(plan.second_yarn)),
                        2) +
                "\n";
-    return out + to_weigh_out(plan, q) + joins(plan, q);
+    return out + to_set_aside(plan, q) + joins(plan, q);
 }
 
 std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {

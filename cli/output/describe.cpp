@@ -77,8 +77,10 @@ std::string making_line(const PlanPiece& piece, const Units& units) {
                            needle_size(k.needle));
     }
     const auto& w = *piece.woven;
-    return fmt::format("{} heddle ({:.0f} % of the greatest sett), {} wide in it",
-                       units.sett(w.ends), 100 * w.share, units.size(piece.panel.reed_width));
+    return fmt::format("{} {}{} ({:.0f} % of the greatest sett), {} wide in it",
+                       units.sett(w.heddle), w.weave->shafts > 2 ? "reed" : "heddle",
+                       w.in_hole == 2 ? ", ends doubled" : "", 100 * w.share,
+                       units.size(piece.panel.reed_width));
 }
 
 std::string reach_line(const Plan& plan, const Units& units) {

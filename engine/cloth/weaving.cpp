@@ -20,16 +20,20 @@ constexpr std::array usual_heddles{200.0, 300.0, 400.0, 500.0, 600.0};
 void choose_heddle(const std::vector<Sett>& owned, WovenCloth& cloth) {
     const double middle = (cloth.wanted.low + cloth.wanted.high) / 2;
     double best = INFINITY;
-    const auto offer = [&](Sett sett) {
-        const double share = sett / cloth.greatest;
+    const auto offer = [&](Sett heddle, int in_hole) {
+        const double share = heddle * in_hole / cloth.greatest;
         if (std::abs(share - middle) >= best) return;
         best = std::abs(share - middle);
-        cloth.ends = sett;
+        cloth.heddle = heddle;
+        cloth.in_hole = in_hole;
+        cloth.ends = heddle * in_hole;
         cloth.share = share;
     };
-    for (const auto sett : owned) offer(sett);
-    if (owned.empty())
-        for (const double sett : usual_heddles) offer(Sett::from_si(sett));
+    for (int in_hole = 1; in_hole <= cloth.weave->most_in_hole; ++in_hole) {
+        for (const auto heddle : owned) offer(heddle, in_hole);
+        if (owned.empty())
+            for (const double sett : usual_heddles) offer(Sett::from_si(sett), in_hole);
+    }
     cloth.within_reach = cloth.share >= cloth.wanted.low - share_slack &&
                          cloth.share <= cloth.wanted.high + share_slack;
 }
@@ -45,7 +49,7 @@ WovenCloth weave_cloth(const YarnProfile& yarn, const Weave& weave, Spacing purp
     choose_heddle(owned.heddles, cloth);
     cloth.picks = cloth.ends;  // balanced
     cloth.shafts_enough = owned.shafts == 0 || owned.shafts >= weave.shafts;
-    const auto hole = Length::from_si(hole_share / cloth.ends.si());
+    const auto hole = Length::from_si(hole_share / cloth.heddle.si() / cloth.in_hole);
     cloth.through_hole = yarn.packed_diameter * shed_room <= hole;
     const double crimp = weave.take_up * take_up(cloth.ends, yarn.packed_diameter);
     cloth.warp_take_up = cloth.weft_take_up = std::min(crimp, 0.25);

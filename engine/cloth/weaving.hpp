@@ -17,6 +17,7 @@ struct Weave {
     Interlacing interlacing = plain_weave;  // averaged over all picks of the repeat
     int shafts = 2;                         // 2: one rigid heddle weaves it
     double take_up = 1;                     // against plain weave at the same sett
+    int most_in_hole = 1;                   // ends that may share a hole or a dent
     int end_repeat = 2, pick_repeat = 2;
     double definition = 0;     // definition it asks of the yarn, 0..1
     bool loose_loops = false;  // floats that catch
@@ -26,7 +27,9 @@ struct Weave {
 
 struct WovenCloth {
     const Weave* weave = nullptr;  // outlives the cloth
-    Sett ends, picks;              // on the loom; ends is the heddle's
+    Sett heddle;                   // the heddle's or reed's own
+    int in_hole = 1;               // ends in each hole or dent
+    Sett ends, picks;              // on the loom
     Sett greatest;
     double share = 0;  // of the greatest sett
     ShareBand wanted{};

@@ -50,7 +50,7 @@ std::string needle(const Plan& plan) {
 
 std::string heddle(const Plan& plan) {
     return fmt::format("{:g}/10 cm",
-                       std::round(10 * in_ends_per_10cm(plan.pieces.front().woven->ends)) / 10);
+                       std::round(10 * in_ends_per_10cm(plan.pieces.front().woven->heddle)) / 10);
 }
 
 std::string field_of(const PlanPiece& p, std::string_view field, WriteLength size,
