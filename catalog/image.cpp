@@ -122,12 +122,12 @@ void write_tables(SQLite::Database& db, const Catalogue& c) {
 }
 
 void write_templates(SQLite::Database& db, const std::vector<Template>& templates) {
-    Insert article(db, "template", 17), piece(db, "piece", 12), wish(db, "wish", 4),
+    Insert article(db, "template", 19), piece(db, "piece", 12), wish(db, "wish", 4),
         saying(db, "saying", 4);
     for (const auto& t : templates) {
         article(t.name, t.title, t.article, t.about, t.craft, t.skill, t.touches, t.for_baby,
-                t.measure, t.smallest, t.ideal, t.largest, t.firmness, t.spacing, t.finish,
-                t.fringe, t.loom_waste);
+                t.sample, t.measure, t.smallest, t.ideal, t.largest, t.fitted, t.firmness,
+                t.spacing, t.finish, t.fringe, t.loom_waste);
         int place = 0;
         for (const auto& p : t.pieces)
             piece(t.name, place++, p.name, p.fabric, p.outline.shape, p.outline.width,
@@ -183,8 +183,8 @@ void read_parts(SQLite::Database& db, const std::string& query,
 void read_templates(SQLite::Database& db, std::vector<Template>& templates) {
     templates = read_all<Template>(db, "template ORDER BY name", [](Columns& in, Template& t) {
         in >> t.name >> t.title >> t.article >> t.about >> t.craft >> t.skill >> t.touches >>
-            t.for_baby >> t.measure >> t.smallest >> t.ideal >> t.largest >> t.firmness >>
-            t.spacing >> t.finish >> t.fringe >> t.loom_waste;
+            t.for_baby >> t.sample >> t.measure >> t.smallest >> t.ideal >> t.largest >> t.fitted >>
+            t.firmness >> t.spacing >> t.finish >> t.fringe >> t.loom_waste;
         t.origin = "built in";
     });
     std::map<std::string, Template*> by_name;

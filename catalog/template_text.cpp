@@ -91,6 +91,7 @@ void read_size(TomlTable from, Template& t) {
     t.smallest = from.measure("smallest", length_of);
     t.ideal = from.measure("ideal", length_of);
     t.largest = from.measure("largest", length_of);
+    t.fitted = from.flag("fitted");
     if (!(t.smallest <= t.ideal && t.ideal <= t.largest))
         throw from.wrong("ideal", "must lie between smallest and largest");
     from.nothing_else();
@@ -148,6 +149,7 @@ Template read_template(std::string_view text, const std::string& name, const std
     t.skill = from.word("skill", skills);
     t.touches = from.word("touches", touching);
     t.for_baby = from.flag("for_baby");
+    t.sample = from.flag("sample");
     read_size(from.table("size"), t);
     read_cloth(from.table("cloth"), t);
     for (auto& piece : from.tables("piece"))

@@ -19,7 +19,7 @@ namespace {
 constexpr std::size_t usual_most = 6;  // of each part, unless --all
 
 struct Ranked {
-    std::vector<JudgedPlan> large, small, short_of, useless;
+    std::vector<JudgedPlan> large, small, samples, short_of, useless;
 };
 
 bool better(const JudgedPlan& a, const JudgedPlan& b) {
@@ -36,11 +36,12 @@ Ranked rank(const Question& q, const std::string& craft) {
         auto judged = judged_plan(article, q);
         auto& part = serves(judged.judgement.score) == Serves::not_at_all ? out.useless
                      : judged.plan.reach == Reach::short_of               ? out.short_of
+                     : article.sample                                     ? out.samples
                      : judged.plan.need.mid >= judged.plan.have.mid * 0.5 ? out.large
                                                                           : out.small;
         part.push_back(std::move(judged));
     }
-    for (auto* part : {&out.large, &out.small, &out.useless})
+    for (auto* part : {&out.large, &out.small, &out.samples, &out.useless})
         std::sort(part->begin(), part->end(), better);
     std::sort(out.short_of.begin(), out.short_of.end(),
               [](const auto& a, const auto& b) { return a.plan.short_by < b.plan.short_by; });
@@ -150,6 +151,7 @@ std::string makes_text(const Ranked& ranked, const Question& q, std::size_t most
            "\n";
     out += part("Uses most of the batch", ranked.large, most, q);
     out += part("Smaller things", ranked.small, most, q);
+    out += part("To learn from first", ranked.samples, std::min<std::size_t>(most, 2), q);
     if (ranked.large.empty() && ranked.small.empty())
         out += "\nNothing in the catalogue fits this batch at this certainty.\n";
     return out + set_text(set_of(ranked), q) + out_of_reach(ranked.short_of, q) +
@@ -160,7 +162,8 @@ std::string makes_json(const Ranked& ranked, const Question& q) {
     auto out = json_answer("makes");
     out["batch"] = to_json(q);
     out["plans"] = Json::array();
-    for (const auto* part : {&ranked.large, &ranked.small, &ranked.short_of, &ranked.useless})
+    for (const auto* part :
+         {&ranked.large, &ranked.small, &ranked.samples, &ranked.short_of, &ranked.useless})
         for (const auto& judged : *part) out["plans"].push_back(to_json(judged, q.yarn));
     out["best_set"] = to_json(set_of(ranked));
     return dumped(out);

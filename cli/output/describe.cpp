@@ -89,6 +89,8 @@ std::string reach_line(const Plan& plan, const Units& units) {
     if (plan.reach == Reach::short_of)
         return fmt::format("short by {} for a {} of {}", units.yarn(plan.short_by), t.measure,
                            units.size(plan.size));
+    if (plan.reach == Reach::enough && plan.article->fitted && plan.covered > plan.size)
+        return fmt::format("enough: {} (up to {} is covered)", size, units.size(plan.covered));
     if (plan.reach == Reach::enough) return fmt::format("enough: {}", size);
     return fmt::format("enough if smaller: {} (ideal {})", size, units.size(t.ideal));
 }

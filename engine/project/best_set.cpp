@@ -43,38 +43,53 @@ class Search {
   public:
     Search(const std::vector<Candidate>& from, std::size_t most) : from_(from), most_(most) {
         const auto& first = *from.front().plan;
-        double spread = 0;
-        for (const auto& c : from) spread = std::max(spread, c.plan->need.spread);
-        have_ = first.have.mid.si();
-        price_ = article_price * have_;
-        margin_ = together(spread, first.have.spread);
-        budget_ = have_ * std::exp(-margin_ * normal_quantile(first.asked));
+        have_ = first.have;
+        quantile_ = normal_quantile(first.asked);
+        price_ = article_price * have_.mid.si();
     }
 
     BestSet run() {
-        go(0, 0, 0);
-        best_.certainty = normal_below(std::log(have_ / best_.need.si()) / margin_);
+        go(0, {}, 0);
         std::stable_sort(best_.members.begin(), best_.members.end(),
                          [](const auto& a, const auto& b) { return a.need > b.need; });
         return best_;
     }
 
   private:
-    void go(std::size_t next, double used, double worth) {
-        if (worth > best_.worth + 1e-9) best_ = {chosen_, metres(used), 0, worth};
+    // Articles from one yarn share their error: medians add, and so do the spreads in metres.
+    struct Used {
+        double need = 0, error = 0;
+        double spread() const { return need > 0 ? error / need : 0; }
+    };
+
+    double margin(const Used& used) const { return together(used.spread(), have_.spread); }
+    bool reaches(const Used& used) const {
+        return used.need * std::exp(quantile_ * margin(used)) <= have_.mid.si();
+    }
+
+    void go(std::size_t next, const Used& used, double worth) {
+        if (chosen_.size() > 1 && worth > best_.worth + 1e-9)
+            best_ = {chosen_, metres(used.need),
+                     normal_below(std::log(have_.mid.si() / used.need) / margin(used)), worth};
         if (chosen_.size() == most_) return;
         for (std::size_t i = next; i < from_.size(); ++i) {
             const auto& c = from_[i];
             // Scores only fall from here on: no filling of what is left beats this.
-            if (worth + (budget_ - used) * c.score - price_ <= best_.worth + 1e-9) return;
-            if (taken(c.plan->article->article)) continue;
-            for (const auto& member : c.sizes) {
-                const double need = member.need.si();
-                if (used + need > budget_) continue;
-                chosen_.push_back(member);
-                go(i + 1, used + need, worth + need * c.score - price_);
-                chosen_.pop_back();
-            }
+            if (worth + (have_.mid.si() - used.need) * c.score - price_ <= best_.worth + 1e-9)
+                return;
+            if (!taken(c.plan->article->article)) choose(i, used, worth);
+        }
+    }
+
+    void choose(std::size_t i, const Used& used, double worth) {
+        const auto& c = from_[i];
+        for (const auto& member : c.sizes) {
+            const double need = member.need.si();
+            const Used more{used.need + need, used.error + need * c.plan->need.spread};
+            if (!reaches(more)) continue;
+            chosen_.push_back(member);
+            go(i + 1, more, worth + need * c.score - price_);
+            chosen_.pop_back();
         }
     }
 
@@ -85,7 +100,8 @@ class Search {
 
     const std::vector<Candidate>& from_;
     std::size_t most_;
-    double have_ = 0, price_ = 0, margin_ = 0, budget_ = 0;
+    Estimate<Length> have_;
+    double quantile_ = 0, price_ = 0;
     std::vector<SetMember> chosen_;
     BestSet best_;
 };

@@ -26,7 +26,7 @@ struct Judged {
     double score = 0;  // 0..100
 };
 
-// Exact, by depth-first search with a bound: the set of at most `most` articles of different kinds,
+// Exact, by depth-first search with a bound: the set of two to `most` articles of different kinds,
 // each at one of five sizes between its smallest and its largest, that puts the most metres to good
 // use while their chance of reaching holds. Plans that are short, or that serve poorly or not at
 // all, are left out. Equal worth: the set found first in the order given.

@@ -296,9 +296,11 @@ Plan plan(const Template& article, const YarnProfile& yarn, const Fabrics& fabri
     if (request.size) {
         realise_at(*request.size, costed, yarn, sum.spread, out);
     } else {
-        realise_largest(std::max(fits, article.smallest), article.smallest, costed, yarn,
+        const auto most_wanted = article.fitted ? std::min(fits, article.ideal) : fits;
+        realise_largest(std::max(most_wanted, article.smallest), article.smallest, costed, yarn,
                         sum.spread, out);
     }
+    out.covered = std::max(fits, out.size);
     if (out.certainty < request.certainty) {
         out.reach = Reach::short_of;
         out.short_by = metres(std::max(0.0, out.need.mid.si() - covered));

@@ -48,6 +48,7 @@ struct Plan {
     const Template* article = nullptr;  // outlives the plan
     Reach reach{};
     Length size;           // of the template's measure
+    Length covered;        // the largest size that the metres cover; at least `size`
     double certainty = 0;  // chance that the metres suffice at this size
     double asked = 0;
     Estimate<Length> need;  // of this batch

@@ -56,9 +56,11 @@ struct Template {
     Skill skill = Skill::some_practice;
     Touches touches = Touches::clothes;
     bool for_baby = false;
+    bool sample = false;  // made to learn from
 
     std::string measure;  // what a person measures: "span", "length", "round the head"
     Length smallest, ideal, largest;
+    bool fitted = false;  // a body decides the size: larger than ideal is not better
 
     Firmness firmness = Firmness::ordinary;  // knitted
     Spacing spacing = Spacing::general;      // woven

@@ -7,7 +7,14 @@
 namespace gristwright::constants {
 
 inline constexpr Constant reach{
-    "trait missing that makes a yarn useless", 0.6, 0.5, 0.8, "of 1", Mark::judgement, ""};
+    "trait missing that makes a yarn useless", 0.75, 0.6, 0.9, "of 1", Mark::judgement, ""};
+inline constexpr Constant ease{"trait beyond the least wanted that leaves nothing to wish",
+                               0.15,
+                               0.10,
+                               0.25,
+                               "of 1",
+                               Mark::judgement,
+                               ""};
 inline constexpr Constant cover_weight{"weight of cover", 0.7, 0.5, 1.0, "1", Mark::judgement, ""};
 inline constexpr Constant equipment_weight{"weight of equipment", 0.8, 0.5, 1.0, "1",
                                            Mark::judgement,       ""};

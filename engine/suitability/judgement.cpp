@@ -32,7 +32,7 @@ double fabric_definition(const PlanPiece& piece) {
 Factor& at(Judgement& j, FactorName name) { return j.factors[static_cast<std::size_t>(name)]; }
 
 Factor wished(const Wish& wish, double had) {
-    return {had, wish.at_least, wish.weight, desire_more(had, wish.at_least, reach)};
+    return {had, wish.at_least, wish.weight, desire_more(had, wish.at_least + ease, reach)};
 }
 
 void judge_traits(const Plan& plan, const YarnProfile& yarn, Judgement& out) {

@@ -26,10 +26,12 @@ inline constexpr std::size_t factor_count = 10;
 std::string_view words(FactorName name);
 
 struct Factor {
-    double had = 0, wanted = 0;  // 0..1; of cover, the tightness or the share of greatest sett
-    double weight = 0;           // 0: does not matter here
-    double desirability = 1;     // 0..1
-    double cost = 0;             // points of 100 lost to this factor alone
+    double had = 0,
+           wanted =
+               0;  // wanted: the least; 0..1; of cover, the tightness or the share of greatest sett
+    double weight = 0;        // 0: does not matter here
+    double desirability = 1;  // 0..1
+    double cost = 0;          // points of 100 lost to this factor alone
 };
 
 struct Judgement {

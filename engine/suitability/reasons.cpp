@@ -93,6 +93,12 @@ std::string_view short_for(FactorName name) {
     }
 }
 
+// Less than the least wanted, and dearly enough to be worth saying.
+bool lacks(FactorName name, const Factor& f) {
+    const bool below = name == FactorName::cover || f.had < f.wanted;
+    return below && f.cost >= 1;
+}
+
 std::vector<FactorName> ordered(const Judgement& judged,
                                 bool (*before)(const Factor&, const Factor&)) {
     std::vector<FactorName> names;
@@ -122,7 +128,7 @@ std::string sentence(FactorName name, const Judgement& judged, const Plan& plan,
 }
 
 std::string remedy(FactorName name, const Judgement& judged, const Plan& plan) {
-    if (judged.factor(name).cost < 0.5) return "";
+    if (!lacks(name, judged.factor(name))) return "";
     switch (name) {
         case FactorName::definition:
             return "more twist, a third ply or combed fibre; or a plainer stitch";
@@ -154,7 +160,7 @@ std::vector<std::string> against(const Judgement& judged, const Plan& plan,
     std::vector<std::string> out;
     for (const auto name :
          ordered(judged, [](const Factor& a, const Factor& b) { return a.cost > b.cost; }))
-        if (judged.factor(name).cost >= 1) out.push_back(short_against(name, plan));
+        if (lacks(name, judged.factor(name))) out.push_back(short_against(name, plan));
     if (yarn.agreement.answer == SameYarn::differ) out.emplace_back("the skeins are not one yarn");
     return out;
 }
