@@ -93,9 +93,11 @@ std::string_view short_for(FactorName name) {
     }
 }
 
+constexpr double worth_saying = 0.04;  // a trait is not known to less (judgement)
+
 // Less than the least wanted, and dearly enough to be worth saying.
 bool lacks(FactorName name, const Factor& f) {
-    const bool below = name == FactorName::cover || f.had < f.wanted;
+    const bool below = name == FactorName::cover || f.had < f.wanted - worth_saying;
     return below && f.cost >= 1;
 }
 
