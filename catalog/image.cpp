@@ -102,6 +102,9 @@ void write_tables(SQLite::Database& db, const Catalogue& c) {
         weight_class(r.number, r.name, r.stitches_4in_low, r.stitches_4in_high, r.needle_mm_low,
                      r.needle_mm_high, r.wpi_low, r.wpi_high, r.yd_per_lb_low, r.yd_per_lb_high,
                      r.source);
+    Insert grade(db, "wool_grade", 6);
+    for (const auto& r : c.yarn.grades)
+        grade(r.blood, r.count, r.low, r.high, r.most_deviation, r.source);
     Insert trait_row(db, "trait_row", 9);
     for (const auto& r : c.yarn.traits)
         trait_row(r.trait, r.driver, r.from, r.to, r.adds, r.more, r.less, r.mark, r.source);
@@ -146,6 +149,9 @@ void read_tables(SQLite::Database& db, Catalogue& c) {
         in >> r.number >> r.name >> r.stitches_4in_low >> r.stitches_4in_high >> r.needle_mm_low >>
             r.needle_mm_high >> r.wpi_low >> r.wpi_high >> r.yd_per_lb_low >> r.yd_per_lb_high >>
             r.source;
+    });
+    c.yarn.grades = read_all<WoolGrade>(db, "wool_grade", [](Columns& in, WoolGrade& r) {
+        in >> r.blood >> r.count >> r.low >> r.high >> r.most_deviation >> r.source;
     });
     c.yarn.traits = read_all<TraitRow>(db, "trait_row", [](Columns& in, TraitRow& r) {
         in >> r.trait >> r.driver >> r.from >> r.to >> r.adds >> r.more >> r.less >> r.mark >>

@@ -9,6 +9,9 @@ CREATE TABLE weight_class (
   stitches_4in_low REAL, stitches_4in_high REAL, needle_mm_low REAL, needle_mm_high REAL,
   wpi_low REAL, wpi_high REAL, yd_per_lb_low REAL, yd_per_lb_high REAL,
   source TEXT NOT NULL) STRICT;
+CREATE TABLE wool_grade (
+  blood TEXT NOT NULL, count TEXT NOT NULL, low_m REAL NOT NULL, high_m REAL NOT NULL,
+  most_deviation_m REAL NOT NULL, source TEXT NOT NULL) STRICT;
 CREATE TABLE trait_row (
   trait INTEGER NOT NULL, driver INTEGER NOT NULL, starts REAL NOT NULL, ends REAL NOT NULL,
   adds REAL NOT NULL, more TEXT NOT NULL, less TEXT NOT NULL, mark INTEGER NOT NULL,

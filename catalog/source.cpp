@@ -50,6 +50,7 @@ Catalogue read_source(const fs::path& folder) {
     };
     Catalogue out;
     out.yarn.classes = table("weight_classes.csv", read_weight_classes);
+    out.yarn.grades = table("wool_grades.csv", read_wool_grades);
     out.yarn.traits = table("traits.csv", read_traits);
     out.fabrics.knitted = table("knitted_fabrics.csv", read_knitted_fabrics);
     out.fabrics.weaves = table("weaves.csv", read_weaves);

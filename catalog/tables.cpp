@@ -78,6 +78,15 @@ WeightClass weight_class(const Row& row) {
             row.maybe("yd_per_lb_hi"),  row.text("source")};
 }
 
+WoolGrade wool_grade_row(const Row& row) {
+    return {row.text("blood"),
+            row.text("count"),
+            microns(row.number("micron_lo")),
+            microns(row.number("micron_hi")),
+            microns(row.number("max_sd_micron")),
+            row.text("source")};
+}
+
 TraitRow trait_row(const Row& row) {
     TraitRow out;
     out.trait = row.word("trait", trait_named);
@@ -183,6 +192,9 @@ std::optional<Mark> mark_named(std::string_view word) {
 
 std::vector<WeightClass> read_weight_classes(const std::string& text, const std::string& file) {
     return read_rows(text, file, weight_class);
+}
+std::vector<WoolGrade> read_wool_grades(const std::string& text, const std::string& file) {
+    return read_rows(text, file, wool_grade_row);
 }
 std::vector<TraitRow> read_traits(const std::string& text, const std::string& file) {
     return read_rows(text, file, trait_row);

@@ -13,6 +13,7 @@
 namespace gristwright::catalog {
 
 std::vector<WeightClass> read_weight_classes(const std::string& text, const std::string& file);
+std::vector<WoolGrade> read_wool_grades(const std::string& text, const std::string& file);
 std::vector<TraitRow> read_traits(const std::string& text, const std::string& file);
 std::vector<KnitFabric> read_knitted_fabrics(const std::string& text, const std::string& file);
 std::vector<Weave> read_weaves(const std::string& text, const std::string& file);

@@ -89,10 +89,13 @@ std::string behaviour(const YarnProfile& yarn) {
 
 std::string prickle(const YarnProfile& yarn) {
     if (!yarn.fibre_diameter) return "";
-    return wrapped(fmt::format("Next to the skin: about {:.0f} % of fibres over 30.5 micron; "
-                               "prickle is felt above about {:.0f} %.",
-                               100 * yarn.share_over_prickle, 100 * prickle_felt_above),
-                   2) +
+    const auto grade = yarn.grade.empty() ? "" : ", wool grade " + yarn.grade;
+    return wrapped(
+               fmt::format("Next to the skin: {:.1f} micron{}; about {:.0f} % of fibres over 30.5 "
+                           "micron, and prickle is felt above about {:.0f} %.",
+                           in_microns(*yarn.fibre_diameter), grade, 100 * yarn.share_over_prickle,
+                           100 * prickle_felt_above),
+               2) +
            "\n";
 }
 

@@ -173,6 +173,10 @@ void characterise(const Batch& batch, const YarnTables& tables, YarnProfile& out
         out.fibre_diameter = microns(*micron);
         out.share_over_prickle = share_over_prickle(*out.fibre_diameter);
     }
+    const bool wool = !batch.fibre.empty() && batch.fibre.front().kind == "sheep";
+    if (out.fibre_diameter && wool)
+        if (const auto* grade = wool_grade(tables.grades, *out.fibre_diameter))
+            out.grade = fmt::format("{} ({} blood)", grade->count, grade->blood);
     out.plied = batch.plies >= 2;
     for (const auto& part : batch.fibre)
         if (part.felting == "high" || out.felting.empty()) out.felting = part.felting;

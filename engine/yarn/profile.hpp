@@ -12,6 +12,7 @@
 #include "engine/yarn/loft.hpp"
 #include "engine/yarn/traits.hpp"
 #include "engine/yarn/weight_class.hpp"
+#include "engine/yarn/wool_grade.hpp"
 
 namespace gristwright {
 
@@ -43,7 +44,8 @@ struct YarnProfile {
 
     std::optional<Length> fibre_diameter;  // mean
     double share_over_prickle = 0;         // 0 when the diameter is not known
-    std::optional<double> twist_factor;    // plied turns per inch / sqrt(worsted count)
+    std::string grade;                   // "58s (3/8 blood)"; empty: outside the grades, or no wool
+    std::optional<double> twist_factor;  // plied turns per inch / sqrt(worsted count)
     std::array<Trait, trait_count> traits;
     double consistency = 1;  // 1: one yarn; falls with the spread between skeins
     bool plied = false;
@@ -58,6 +60,7 @@ struct YarnProfile {
 };
 
 struct YarnTables {
+    std::vector<WoolGrade> grades;
     std::vector<WeightClass> classes;
     std::vector<TraitRow> traits;
 };
