@@ -125,11 +125,11 @@ void write_tables(SQLite::Database& db, const Catalogue& c) {
 }
 
 void write_templates(SQLite::Database& db, const std::vector<Template>& templates) {
-    Insert article(db, "template", 19), piece(db, "piece", 12), wish(db, "wish", 4),
+    Insert article(db, "template", 21), piece(db, "piece", 12), wish(db, "wish", 4),
         saying(db, "saying", 4);
     for (const auto& t : templates) {
         article(t.name, t.title, t.article, t.about, t.craft, t.skill, t.touches, t.for_baby,
-                t.sample, t.measure, t.smallest, t.ideal, t.largest, t.fitted, t.firmness,
+                t.sample, t.measure, t.smallest, t.ideal, t.largest, t.fitted, t.finest, t.thickest, t.firmness,
                 t.spacing, t.finish, t.fringe, t.loom_waste);
         int place = 0;
         for (const auto& p : t.pieces)
@@ -164,7 +164,7 @@ void read_tables(SQLite::Database& db, Catalogue& c) {
     });
     c.fabrics.weaves = read_all<Weave>(db, "weave", [](Columns& in, Weave& r) {
         in >> r.name >> r.interlacing.threads >> r.interlacing.intersections >> r.shafts >>
-            r.take_up >> r.end_repeat >> r.pick_repeat >> r.definition >> r.loose_loops >> r.mark >>
+            r.take_up >> r.most_in_hole >> r.end_repeat >> r.pick_repeat >> r.definition >> r.loose_loops >> r.mark >>
             r.source;
     });
     c.fibres = read_all<FibrePart>(db, "fibre", [](Columns& in, FibrePart& r) {
@@ -189,8 +189,7 @@ void read_parts(SQLite::Database& db, const std::string& query,
 void read_templates(SQLite::Database& db, std::vector<Template>& templates) {
     templates = read_all<Template>(db, "template ORDER BY name", [](Columns& in, Template& t) {
         in >> t.name >> t.title >> t.article >> t.about >> t.craft >> t.skill >> t.touches >>
-            t.for_baby >> t.sample >> t.measure >> t.smallest >> t.ideal >> t.largest >> t.fitted >>
-            t.firmness >> t.spacing >> t.finish >> t.fringe >> t.loom_waste;
+            t.for_baby >> t.sample >> t.measure >> t.smallest >> t.ideal >> t.largest >> t.fitted >> t.finest >> t.thickest >> t.firmness >> t.spacing >> t.finish >> t.fringe >> t.loom_waste;
         t.origin = "built in";
     });
     std::map<std::string, Template*> by_name;

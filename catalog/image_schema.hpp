@@ -35,7 +35,7 @@ CREATE TABLE template (
   name TEXT NOT NULL PRIMARY KEY, title TEXT NOT NULL, article TEXT NOT NULL, about TEXT NOT NULL,
   craft INTEGER NOT NULL, skill INTEGER NOT NULL, touches INTEGER NOT NULL,
   for_baby INTEGER NOT NULL, sample INTEGER NOT NULL, measure TEXT NOT NULL, smallest_m REAL NOT NULL,
-  ideal_m REAL NOT NULL, largest_m REAL NOT NULL, fitted INTEGER NOT NULL, firmness INTEGER NOT NULL,
+  ideal_m REAL NOT NULL, largest_m REAL NOT NULL, fitted INTEGER NOT NULL, finest INTEGER NOT NULL, thickest INTEGER NOT NULL, firmness INTEGER NOT NULL,
   spacing INTEGER NOT NULL, finish INTEGER NOT NULL, fringe_m REAL NOT NULL,
   loom_waste_m REAL NOT NULL) STRICT;
 CREATE TABLE piece (

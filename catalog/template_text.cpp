@@ -1,5 +1,7 @@
 #include "catalog/template_text.hpp"
 
+#include <algorithm>
+
 #include "catalog/toml_text.hpp"
 #include "engine/project/words.hpp"
 #include "engine/units/reading.hpp"
@@ -97,7 +99,27 @@ void read_size(TomlTable from, Template& t) {
     from.nothing_else();
 }
 
+// The trade's weight classes by their numbers.
+const std::vector<std::string> weights{"lace",   "super fine", "fine",        "light",
+                                       "medium", "bulky",      "super bulky", "jumbo"};
+
+void read_weights(TomlTable& from, Template& t) {
+    const auto pair = from.texts("weights");
+    const auto number = [&](const std::string& name) {
+        const auto found = std::find(weights.begin(), weights.end(), name);
+        if (found == weights.end())
+            throw from.wrong("weights", fmt::format("'{}' is not one of: {}", name,
+                                                    fmt::join(weights, ", ")));
+        return static_cast<int>(found - weights.begin());
+    };
+    if (pair.size() != 2) throw from.wrong("weights", "must be two: the finest and the thickest");
+    t.finest = number(pair[0]);
+    t.thickest = number(pair[1]);
+    if (t.finest > t.thickest) throw from.wrong("weights", "the finest comes first");
+}
+
 void read_cloth(TomlTable from, Template& t) {
+    read_weights(from, t);
     if (t.craft == Craft::knitted) {
         t.firmness = from.word("firmness", firmnesses);
     } else {

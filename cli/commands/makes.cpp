@@ -84,13 +84,19 @@ std::string part(const std::string& title, const std::vector<JudgedPlan>& plans,
     return out;
 }
 
-std::string out_of_reach(const std::vector<JudgedPlan>& plans, const Question& q) {
+std::string out_of_reach(const std::vector<JudgedPlan>& plans, std::size_t most,
+                         const Question& q) {
     if (plans.empty()) return "";
     std::vector<std::string> said;
-    for (const auto& judged : plans)
+    for (const auto& judged : plans) {
+        if (said.size() == most) {
+            said.push_back(fmt::format("and {} more", plans.size() - most));
+            break;
+        }
         said.push_back(fmt::format("{} ({}) by {}", judged.plan.article->title,
                                    words(judged.plan.article->craft),
                                    q.units.yarn(judged.plan.short_by)));
+    }
     return "\n" + heading("Out of reach even at the smallest useful size") + "\n" +
            wrapped(joined(said), 5) + "\n";
 }
@@ -154,7 +160,7 @@ std::string makes_text(const Ranked& ranked, const Question& q, std::size_t most
     out += part("To learn from first", ranked.samples, std::min<std::size_t>(most, 2), q);
     if (ranked.large.empty() && ranked.small.empty())
         out += "\nNothing in the catalogue fits this batch at this certainty.\n";
-    return out + set_text(set_of(ranked), q) + out_of_reach(ranked.short_of, q) +
+    return out + set_text(set_of(ranked), q) + out_of_reach(ranked.short_of, 2 * most, q) +
            not_for_this_yarn(ranked.useless) + foot(q);
 }
 

@@ -243,9 +243,9 @@ std::string_view words(Obstacle obstacle) {
         case Obstacle::loom_too_narrow:
             return "needs a wider loom, even at the smallest useful size";
         case Obstacle::no_heddle_fits:
-            return "no heddle you own gives a sett for this";
+            return "no heddle at hand gives a sett for this";
         case Obstacle::no_needle_fits:
-            return "no needle you own is near the size for this";
+            return "no needle at hand is near the size for this";
         case Obstacle::too_thick:
             return "the yarn may not pass the heddle's holes: try one end first";
     }

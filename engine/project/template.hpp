@@ -62,6 +62,8 @@ struct Template {
     Length smallest, ideal, largest;
     bool fitted = false;  // a body decides the size: larger than ideal is not better
 
+    int finest = 0, thickest = 7;  // weight classes it is usually made in, by number
+
     Firmness firmness = Firmness::ordinary;  // knitted
     Spacing spacing = Spacing::general;      // woven
     Finish finish = Finish::light;           // woven

@@ -13,7 +13,7 @@ using namespace constants;
 
 constexpr std::array<std::string_view, factor_count> factor_words{
     "definition", "drape",        "softness",    "wear",  "warmth",
-    "elasticity", "warp fitness", "consistency", "cover", "equipment"};
+    "elasticity", "warp fitness", "consistency", "cover", "fineness", "equipment"};
 
 // Openness of a cloth, 0 as firm as board, 1 as loose as holds together.
 double looseness(const PlanPiece& piece) {
@@ -65,6 +65,24 @@ Factor cover(const PlanPiece& piece) {
     const auto& w = *piece.woven;
     return {w.share, (w.wanted.low + w.wanted.high) / 2, cover_weight,
             desire_within(w.share, w.wanted.low, w.wanted.high, share_tail)};
+}
+
+// How many weight classes the yarn lies outside those the article is usually made in, counting the
+// class by grist and the class by wraps, whichever is nearer.
+Factor fineness(const Template& article, const YarnProfile& yarn) {
+    Factor out{0, double(article.finest), fineness_weight, 0};
+    double nearest = INFINITY;
+    for (const auto* classes : {&yarn.class_by_grist, &yarn.class_by_wraps})
+        for (const auto& c : *classes) {
+            const double finer = article.finest - c.number, thicker = c.number - article.thickest;
+            const double away = std::max({0.0, finer, thicker});
+            if (away >= nearest) continue;
+            nearest = away;
+            out.had = c.number;
+            out.wanted = thicker > 0 ? article.thickest : article.finest;
+        }
+    out.desirability = desire_more(0, nearest, classes_away);
+    return out;
 }
 
 Factor equipment(const Plan& plan) {
@@ -126,6 +144,7 @@ Judgement judge(const Plan& plan, const YarnProfile& yarn) {
     Judgement out;
     judge_traits(plan, yarn, out);
     at(out, FactorName::cover) = cover(plan.pieces.front());
+    at(out, FactorName::fineness) = fineness(*plan.article, yarn);
     at(out, FactorName::equipment) = equipment(plan);
     combine(out);
     return out;

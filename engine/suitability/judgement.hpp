@@ -20,9 +20,10 @@ enum class FactorName {
     warp_fitness,
     consistency,
     cover,
+    fineness,
     equipment,
 };
-inline constexpr std::size_t factor_count = 10;
+inline constexpr std::size_t factor_count = 11;
 std::string_view words(FactorName name);
 
 struct Factor {

@@ -3,6 +3,7 @@
 #include <fmt/core.h>
 
 #include <algorithm>
+#include <cmath>
 
 namespace gristwright {
 namespace {
@@ -40,7 +41,14 @@ std::string cover_sentence(const Plan& plan) {
                        100 * w.share, 100 * w.wanted.low, 100 * w.wanted.high);
 }
 
-std::string short_against(FactorName name, const Plan& plan) {
+std::string fineness_sentence(const Factor& f, const Plan& plan) {
+    if (f.desirability >= 1) return fmt::format("fineness: a usual weight for a {}", plan.article->article);
+    return fmt::format("fineness: {:.0f} weight class{} {} than a {} is usually made in",
+                       std::abs(f.had - f.wanted), std::abs(f.had - f.wanted) > 1.5 ? "es" : "",
+                       f.had < f.wanted ? "finer" : "thicker", plan.article->article);
+}
+
+std::string short_against(FactorName name, const Factor& f, const Plan& plan) {
     switch (name) {
         case FactorName::definition:
             return "stitches will blur";
@@ -64,6 +72,8 @@ std::string short_against(FactorName name, const Plan& plan) {
                                      : p.woven->share < p.woven->wanted.low;
             return open ? "cloth more open than it should be" : "cloth firmer than it should be";
         }
+        case FactorName::fineness:
+            return fmt::format("{} yarn than usual for it", f.had < f.wanted ? "finer" : "thicker");
         case FactorName::equipment:
             return plan.obstacles.empty() ? "" : std::string(words(plan.obstacles.front()));
     }
@@ -97,7 +107,8 @@ constexpr double worth_saying = 0.04;  // a trait is not known to less (judgemen
 
 // Less than the least wanted, and dearly enough to be worth saying.
 bool lacks(FactorName name, const Factor& f) {
-    const bool below = name == FactorName::cover || f.had < f.wanted - worth_saying;
+    const bool below =
+        name == FactorName::cover || name == FactorName::fineness || f.had < f.wanted - worth_saying;
     return below && f.cost >= 1;
 }
 
@@ -117,6 +128,7 @@ std::string sentence(FactorName name, const Judgement& judged, const Plan& plan,
                      const YarnProfile& yarn) {
     const auto& f = judged.factor(name);
     if (name == FactorName::cover) return cover_sentence(plan);
+    if (name == FactorName::fineness) return fineness_sentence(f, plan);
     if (name == FactorName::equipment)
         return plan.obstacles.empty() ? "equipment: nothing stands in the way"
                                       : fmt::format("equipment: {}", words(plan.obstacles.front()));
@@ -151,6 +163,10 @@ std::string remedy(FactorName name, const Judgement& judged, const Plan& plan) {
         case FactorName::cover:
             return plan.article->craft == Craft::knitted ? "another needle, after a swatch"
                                                          : "another heddle";
+        case FactorName::fineness:
+            return judged.factor(name).had < plan.article->finest
+                       ? "hold it double, or choose something finer"
+                       : "choose something in thicker yarn";
         case FactorName::equipment:
             return "borrow what is missing, or choose another plan";
     }
@@ -162,7 +178,7 @@ std::vector<std::string> against(const Judgement& judged, const Plan& plan,
     std::vector<std::string> out;
     for (const auto name :
          ordered(judged, [](const Factor& a, const Factor& b) { return a.cost > b.cost; }))
-        if (lacks(name, judged.factor(name))) out.push_back(short_against(name, plan));
+        if (lacks(name, judged.factor(name))) out.push_back(short_against(name, judged.factor(name), plan));
     if (yarn.agreement.answer == SameYarn::differ) out.emplace_back("the skeins are not one yarn");
     return out;
 }

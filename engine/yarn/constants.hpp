@@ -35,7 +35,7 @@ inline constexpr Constant no_consistency{"spread between skeins that leaves no c
                                          Mark::judgement,
                                          ""};
 inline constexpr Constant thickest_yarn{
-    "thickest handspun yarn", 5000, 3000, 5000, "tex", Mark::judgement, "questioned, not refused"};
+    "thickest handspun yarn", 2500, 2000, 5000, "tex", Mark::judgement, "questioned, not refused"};
 inline constexpr Constant finest_yarn{"finest handspun yarn",   10, 10, 20, "tex", Mark::judgement,
                                       "questioned, not refused"};
 inline constexpr Constant relaxation_half_width{

@@ -37,7 +37,7 @@ void check_skein(const Skein& s, bool insist, YarnProfile& out) {
         throw ImplausibleYarn(
             fmt::format("{}: length and mass must both be more than zero", s.name), false);
     const double grist = in_tex(s.mass / s.length);
-    if (grist > 1000 && in_grams(s.mass) > in_yards(s.length))
+    if (grist > thickest_yarn && in_grams(s.mass) > in_metres(s.length))
         question(insist, out,
                  fmt::format("{}: {:.0f} m weighing {:.0f} g is a yarn of {:.0f} tex; are the "
                              "length and the mass swapped?",

@@ -1,10 +1,12 @@
 #!/usr/bin/env python3
 """Runs the console sessions in a text file and compares every byte.
 
-usage: sessions.py PROGRAM FILE
+usage: sessions.py PROGRAM FILE [--write]
 
 In FILE a block fenced by ```console holds commands ("$ gristwright ...", a trailing backslash
 continues) and what they print on stdout; lines "! text" are stderr; "[exit N]" ends a failing one.
+Commands run in the project's root with an empty home folder. --write brings the file up to date
+instead of comparing: read the difference before you believe it.
 """
 import difflib
 import os
@@ -12,13 +14,9 @@ import re
 import shlex
 import subprocess
 import sys
+import tempfile
 
-
-def commands(text):
-    for block in re.findall(r"^```console\n(.*?)^```", text, re.S | re.M):
-        for part in re.split(r"^\$ ", block.replace("\\\n", ""), flags=re.M)[1:]:
-            command, _, expected = part.partition("\n")
-            yield command, expected
+ROOT = os.path.dirname(os.path.dirname(os.path.dirname(os.path.abspath(__file__))))
 
 
 def shown(done):
@@ -27,20 +25,39 @@ def shown(done):
     return out + (f"[exit {done.returncode}]\n" if done.returncode else "")
 
 
+def answer(program, command, home):
+    words = shlex.split(command.replace("\\\n", ""))
+    assert words[0] == "gristwright", command
+    return shown(subprocess.run([program, *words[1:]], capture_output=True, text=True, cwd=ROOT,
+                                env={**os.environ, "LC_ALL": "C", "NO_COLOR": "1", "HOME": home,
+                                     "XDG_DATA_HOME": home}))
+
+
 def main():
-    program, path = sys.argv[1:]
+    program, path = sys.argv[1:3]
+    text = open(path, encoding="utf-8").read()
     count = failures = 0
-    for command, expected in commands(open(path, encoding="utf-8").read()):
-        words = shlex.split(command)
-        assert words[0] == "gristwright", command
-        done = subprocess.run([program, *words[1:]], capture_output=True, text=True,
-                              env={**os.environ, "LC_ALL": "C", "NO_COLOR": "1"})
-        count += 1
-        if shown(done) != expected:
-            failures += 1
-            print("$ " + command)
-            sys.stdout.writelines(difflib.unified_diff(
-                expected.splitlines(True), shown(done).splitlines(True), "expected", "printed"))
+
+    def block(match):
+        nonlocal count, failures
+        out = ""
+        for part in re.split(r"^\$ ", match.group(1), flags=re.M)[1:]:
+            command, expected = re.match(r"((?:[^\n]*\\\n)*[^\n]*)\n(.*)", part, re.S).groups()
+            with tempfile.TemporaryDirectory() as home:
+                printed = answer(program, command, home)
+            count += 1
+            if printed != expected:
+                failures += 1
+                print("$ " + command)
+                sys.stdout.writelines(difflib.unified_diff(
+                    expected.splitlines(True), printed.splitlines(True), "expected", "printed"))
+            out += f"$ {command}\n{printed}"
+        return f"```console\n{out}```"
+
+    written = re.sub(r"^```console\n(.*?)^```", block, text, flags=re.S | re.M)
+    if sys.argv[3:] == ["--write"]:
+        open(path, "w", encoding="utf-8").write(written)
+        failures = 0
     print(f"{count} commands, {failures} differ")
     sys.exit(failures > 0 or count == 0)
 
