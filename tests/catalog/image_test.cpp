@@ -1,0 +1,147 @@
+// The image gives back what was put in, column by column.
+#include "catalog/image.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cstdio>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+#include <vector>
+
+#include "catalog/source.hpp"
+
+using namespace gristwright;
+using namespace gristwright::catalog;
+
+namespace {
+
+std::vector<unsigned char> bytes_of(const std::filesystem::path& path) {
+    std::ifstream file(path, std::ios::binary);
+    return {std::istreambuf_iterator<char>(file), {}};
+}
+
+// Packs into a scratch file and reads that back.
+Catalogue packed_and_read(const Catalogue& catalogue) {
+    const auto path =
+        std::filesystem::temp_directory_path() /
+        ("gristwright-image-" + std::to_string(reinterpret_cast<std::uintptr_t>(&catalogue)));
+    std::filesystem::remove(path);
+    write_image(catalogue, path.string());
+    const auto image = bytes_of(path);
+    std::filesystem::remove(path);
+    return read_image(image);
+}
+
+}  // namespace
+
+TEST_CASE("tables come back as they went in") {
+    const auto source = read_source(ROOT_DIR "/catalog");
+    const auto back = packed_and_read(source);
+    REQUIRE(back.fabrics.weaves.size() == source.fabrics.weaves.size());
+    for (std::size_t i = 0; i < source.fabrics.weaves.size(); ++i) {
+        // A column once read one place off turned a pick repeat of 8 into a wish of 8.
+        const auto &a = source.fabrics.weaves[i], &b = back.fabrics.weaves[i];
+        CHECK(a.name == b.name);
+        CHECK(a.interlacing.threads == b.interlacing.threads);
+        CHECK(a.interlacing.intersections == b.interlacing.intersections);
+        CHECK(a.shafts == b.shafts);
+        CHECK(a.take_up == b.take_up);
+        CHECK(a.most_in_hole == b.most_in_hole);
+        CHECK(a.end_repeat == b.end_repeat);
+        CHECK(a.pick_repeat == b.pick_repeat);
+        CHECK(a.definition == b.definition);
+        CHECK(a.loose_loops == b.loose_loops);
+        CHECK(a.mark == b.mark);
+        CHECK(a.source == b.source);
+    }
+    REQUIRE(back.fabrics.knitted.size() == source.fabrics.knitted.size());
+    for (std::size_t i = 0; i < source.fabrics.knitted.size(); ++i) {
+        const auto &a = source.fabrics.knitted[i], &b = back.fabrics.knitted[i];
+        CHECK(a.name == b.name);
+        CHECK(a.metres == b.metres);
+        CHECK(a.rows == b.rows);
+        CHECK(a.growth_high == b.growth_high);
+        CHECK(a.row_repeat == b.row_repeat);
+        CHECK(a.definition == b.definition);
+        CHECK(a.openness == b.openness);
+        CHECK(a.source == b.source);
+    }
+    REQUIRE(back.yarn.traits.size() == source.yarn.traits.size());
+    for (std::size_t i = 0; i < source.yarn.traits.size(); ++i) {
+        CHECK(source.yarn.traits[i].driver == back.yarn.traits[i].driver);
+        CHECK(source.yarn.traits[i].adds == back.yarn.traits[i].adds);
+        CHECK(source.yarn.traits[i].less == back.yarn.traits[i].less);
+    }
+    REQUIRE(back.fibres.size() == source.fibres.size());
+    CHECK(back.fibres[0].micron_high == source.fibres[0].micron_high);
+    CHECK(back.fibres[2].staple_low == source.fibres[2].staple_low);  // not known: stays not known
+    CHECK(back.yarn.grades.size() == source.yarn.grades.size());
+    CHECK(back.yarn.classes[7].yd_per_lb_low == source.yarn.classes[7].yd_per_lb_low);
+}
+
+TEST_CASE("templates come back as they went in") {
+    const auto source = read_source(ROOT_DIR "/catalog");
+    const auto back = packed_and_read(source);
+    REQUIRE(back.templates.size() == source.templates.size());
+    for (std::size_t i = 0; i < source.templates.size(); ++i) {
+        const auto &a = source.templates[i], &b = back.templates[i];
+        CAPTURE(a.name);
+        CHECK(a.name == b.name);
+        CHECK(a.craft == b.craft);
+        CHECK(a.ideal == b.ideal);
+        CHECK(a.fitted == b.fitted);
+        CHECK(a.sample == b.sample);
+        CHECK(a.finest == b.finest);
+        CHECK(a.thickest == b.thickest);
+        CHECK(a.firmness == b.firmness);
+        CHECK(a.spacing == b.spacing);
+        CHECK(a.finish == b.finish);
+        CHECK(a.fringe == b.fringe);
+        CHECK(a.loom_waste == b.loom_waste);
+        CHECK(a.steps == b.steps);
+        CHECK(a.cautions == b.cautions);
+        REQUIRE(a.pieces.size() == b.pieces.size());
+        for (std::size_t p = 0; p < a.pieces.size(); ++p) {
+            CHECK(a.pieces[p].name == b.pieces[p].name);
+            CHECK(a.pieces[p].fabric == b.pieces[p].fabric);
+            CHECK(a.pieces[p].outline.shape == b.pieces[p].outline.shape);
+            CHECK(a.pieces[p].outline.narrow == b.pieces[p].outline.narrow);
+            CHECK(a.pieces[p].grows == b.pieces[p].grows);
+            CHECK(a.pieces[p].count == b.pieces[p].count);
+            CHECK(a.pieces[p].yarn == b.pieces[p].yarn);
+        }
+        for (std::size_t w = 0; w < asked_count; ++w) {
+            CHECK(a.wishes[w].weight == b.wishes[w].weight);
+            if (a.wishes[w].weight > 0) CHECK(a.wishes[w].at_least == b.wishes[w].at_least);
+        }
+    }
+}
+
+TEST_CASE("a damaged or foreign image is refused") {
+    std::vector<unsigned char> noise(4096, 'x');
+    CHECK_THROWS(read_image(noise));
+    CHECK_THROWS(read_image({}));
+}
+
+TEST_CASE("the catalogue in the program is the reviewed text") {
+    const auto source = read_source(ROOT_DIR "/catalog");
+    const auto carried = built_in();
+    CHECK(carried.template_names() == source.template_names());
+    CHECK(carried.fibre_names() == source.fibre_names());
+}
+
+TEST_CASE("the catalogue holds enough, of both crafts, and nothing twice") {
+    const auto carried = built_in();
+    CHECK(carried.templates.size() >= 36);
+    std::size_t woven = 0;
+    for (const auto& t : carried.templates) {
+        CAPTURE(t.name);
+        woven += t.craft == Craft::woven ? 1 : 0;
+        CHECK(t.steps.size() >= 3);
+        CHECK(t.smallest < t.largest);
+        // A thing for a baby carries its caution with it.
+        if (t.for_baby) CHECK(!t.cautions.empty());
+    }
+    CHECK(woven * 5 >= carried.templates.size() * 2);
+}

@@ -1,0 +1,16 @@
+#include "catalog/nearest.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace gristwright::catalog;
+
+TEST_CASE("one slip, two slips, and a word of its own") {
+    const std::vector<std::string> words{"scarf", "shawl", "socks"};
+    CHECK(nearest("scrf", words) == "scarf");
+    CHECK(nearest("sahwl", words) == "shawl");
+    CHECK(nearest("blanket", words).empty());
+    CHECK(nearest("", words).empty());
+    CHECK(nearest(std::string(100000, 'x'), words).empty());
+    CHECK(did_you_mean("soks", words) == "; did you mean 'socks'?");
+    CHECK(did_you_mean("zzz", words).empty());
+}
