@@ -64,6 +64,10 @@ Arguments parse(const Command& command, const std::vector<std::string>& typed) {
     std::reverse(reversed.begin(), reversed.end());
     try {
         app.parse(reversed);
+    } catch (const CLI::ArgumentMismatch& error) {
+        const std::string what = error.what();
+        throw Misused(
+            fmt::format("{}: {} needs a value", command.name, what.substr(0, what.find(':'))));
     } catch (const CLI::ParseError& error) {
         throw Misused(fmt::format("{}: {}", command.name, error.what()));
     }

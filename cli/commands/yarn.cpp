@@ -121,14 +121,14 @@ std::string sett(const Question& q, Spacing purpose, const char* name) {
     const Weave plain;
     const auto cloth = weave_cloth(q.yarn, plain, purpose, Finish::light, q.measured.owned);
     const auto share = cloth.wanted;
-    auto out = fmt::format("  {:<12}{:.0f} to {:.0f} ends/10 cm ({:.0f} to {:.0f} epi)", name,
+    auto out = fmt::format("  {:<12}{:.0f} to {:.0f} ends/10 cm ({:.1f} to {:.1f} epi)", name,
                            in_ends_per_10cm(cloth.greatest * share.low),
                            in_ends_per_10cm(cloth.greatest * share.high),
                            in_ends_per_inch(cloth.greatest * share.low),
                            in_ends_per_inch(cloth.greatest * share.high));
     if (!q.measured.owned.heddles.empty())
-        out += (cloth.within_reach ? "; of yours " : "; of yours the nearest is ") +
-               q.units.sett(cloth.ends);
+        out +=
+            (cloth.within_reach ? "; of yours " : "; nearest of yours ") + q.units.sett(cloth.ends);
     return out + "\n";
 }
 

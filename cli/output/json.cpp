@@ -13,7 +13,7 @@ namespace {
 // Six significant figures: more than any measurement bears, and no NaN ever.
 Json number(double value) {
     if (!std::isfinite(value)) return nullptr;
-    if (value == 0) return 0.0;
+    if (std::abs(value) < 1e-12) return 0.0;
     const double scale = std::pow(10.0, 5 - std::floor(std::log10(std::abs(value))));
     return std::round(value * scale) / scale;
 }

@@ -96,7 +96,10 @@ std::string wrapped(std::string_view text, std::size_t indent) {
 
 std::string labelled(std::string_view label, std::string_view text, std::size_t indent) {
     const auto hang = indent + characters(label) + 1;
-    if (text.empty()) return std::string(indent, ' ') + std::string(label);
+    if (text.empty()) {
+        label = label.substr(0, label.find_last_not_of(' ') + 1);
+        return std::string(indent, ' ') + std::string(label);
+    }
     return std::string(indent, ' ') + std::string(label) + " " + wrapped(text, hang).substr(hang);
 }
 

@@ -51,7 +51,7 @@ std::string agreement_steps(const Agreement& a) {
 std::string loft_steps(const YarnProfile& yarn) {
     if (!yarn.wraps_measured) return figure(constants::wraps_per_root_grist);
     return step(fmt::format("packing = tex / (fibre density x area of a circle 1 / wraps wide) = "
-                            "{:.3f}, ± {:.0f} %",
+                            "{:.3f}, ±{:.0f} %",
                             yarn.packing.mid, 164.5 * yarn.packing.spread)) +
            figure(constants::carded_packing) + figure(constants::combed_packing) +
            figure(constants::between_people);

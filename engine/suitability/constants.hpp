@@ -16,8 +16,15 @@ inline constexpr Constant ease{"trait beyond the least wanted that leaves nothin
                                Mark::judgement,
                                ""};
 inline constexpr Constant cover_weight{"weight of cover", 0.7, 0.5, 1.0, "1", Mark::judgement, ""};
-inline constexpr Constant fineness_weight{"weight of fineness", 0.9, 0.5, 1.0, "1", Mark::judgement, ""};
-inline constexpr Constant classes_away{"weight classes outside the usual that make a yarn useless", 3.5, 3, 4, "classes", Mark::judgement, ""};
+inline constexpr Constant fineness_weight{"weight of fineness", 0.9, 0.5, 1.0, "1",
+                                          Mark::judgement,      ""};
+inline constexpr Constant classes_away{"weight classes outside the usual that make a yarn useless",
+                                       3.5,
+                                       3,
+                                       4,
+                                       "classes",
+                                       Mark::judgement,
+                                       ""};
 inline constexpr Constant equipment_weight{"weight of equipment", 0.8, 0.5, 1.0, "1",
                                            Mark::judgement,       ""};
 inline constexpr Constant borrowed{

@@ -12,8 +12,8 @@ namespace {
 using namespace constants;
 
 constexpr std::array<std::string_view, factor_count> factor_words{
-    "definition", "drape",        "softness",    "wear",  "warmth",
-    "elasticity", "warp fitness", "consistency", "cover", "fineness", "equipment"};
+    "definition",   "drape",       "softness", "wear",     "warmth",   "elasticity",
+    "warp fitness", "consistency", "cover",    "fineness", "equipment"};
 
 // Openness of a cloth, 0 as firm as board, 1 as loose as holds together.
 double looseness(const PlanPiece& piece) {

@@ -42,7 +42,8 @@ std::string cover_sentence(const Plan& plan) {
 }
 
 std::string fineness_sentence(const Factor& f, const Plan& plan) {
-    if (f.desirability >= 1) return fmt::format("fineness: a usual weight for a {}", plan.article->article);
+    if (f.desirability >= 1)
+        return fmt::format("fineness: a usual weight for a {}", plan.article->article);
     return fmt::format("fineness: {:.0f} weight class{} {} than a {} is usually made in",
                        std::abs(f.had - f.wanted), std::abs(f.had - f.wanted) > 1.5 ? "es" : "",
                        f.had < f.wanted ? "finer" : "thicker", plan.article->article);
@@ -107,8 +108,8 @@ constexpr double worth_saying = 0.04;  // a trait is not known to less (judgemen
 
 // Less than the least wanted, and dearly enough to be worth saying.
 bool lacks(FactorName name, const Factor& f) {
-    const bool below =
-        name == FactorName::cover || name == FactorName::fineness || f.had < f.wanted - worth_saying;
+    const bool below = name == FactorName::cover || name == FactorName::fineness ||
+                       f.had < f.wanted - worth_saying;
     return below && f.cost >= 1;
 }
 
@@ -178,7 +179,8 @@ std::vector<std::string> against(const Judgement& judged, const Plan& plan,
     std::vector<std::string> out;
     for (const auto name :
          ordered(judged, [](const Factor& a, const Factor& b) { return a.cost > b.cost; }))
-        if (lacks(name, judged.factor(name))) out.push_back(short_against(name, judged.factor(name), plan));
+        if (lacks(name, judged.factor(name)))
+            out.push_back(short_against(name, judged.factor(name), plan));
     if (yarn.agreement.answer == SameYarn::differ) out.emplace_back("the skeins are not one yarn");
     return out;
 }

@@ -82,6 +82,14 @@ void compare_skeins(const Batch& batch, YarnProfile& out) {
     out.consistency = std::clamp(1 - out.agreement.between / no_consistency, 0.0, 1.0);
 }
 
+// What is each skein's own averages out over the batch; what they share does not.
+double batch_margin(const YarnProfile& out) {
+    double own = 0;
+    for (const auto& s : out.skeins) own = std::hypot(own, s.mass / out.mass * s.margin.own());
+    const auto& shared = out.skeins.front().margin;
+    return together(own, together(shared.loop, shared.humidity));
+}
+
 void total(double state_doubt, YarnProfile& out) {
     Length length;
     double own = 0, shared = 0;
@@ -93,9 +101,7 @@ void total(double state_doubt, YarnProfile& out) {
     }
     const double metres_spread = together(together(own / length.si(), shared), state_doubt);
     out.length = {length, metres_spread};
-    double whole = 0;
-    for (const auto& s : out.skeins) whole = std::max(whole, s.margin.whole());
-    out.linear_density = {out.mass / length, together(whole, state_doubt)};
+    out.linear_density = {out.mass / length, together(batch_margin(out), state_doubt)};
 }
 
 void wrap(const Batch& batch, YarnProfile& out) {
@@ -188,8 +194,7 @@ void say_what_is_assumed(const Batch& batch, YarnProfile& out) {
     };
     missing(batch.skeins.front().state == LengthState::unknown,
             "lengths taken on washed, rested skeins");
-    missing(batch.fibre.empty(),
-            "fibre not given: wool's density is taken, its thickness left open");
+    missing(batch.fibre.empty(), "fibre not given: wool is taken, its thickness left open");
     missing(!batch.fibre.empty() && batch.fibre.front().name.empty(), "your own fibre is wool");
     missing(batch.preparation == Preparation::unknown,
             "preparation not given: between carded and combed");

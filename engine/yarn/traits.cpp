@@ -136,15 +136,10 @@ Drivers drivers_of(const Batch& batch, std::optional<double> packing, std::optio
     set(Driver::combed,
         flag(batch.preparation != Preparation::unknown, batch.preparation == Preparation::combed));
     set(Driver::long_draw, flag(batch.draw != Draw::unknown, batch.draw == Draw::long_draw));
-    // A person's own fibre has no category: its crimp and lustre stay unknown.
-    const auto by_kind = [](double (*of)(const FibrePart&)) {
-        return [of](const FibrePart& p) {
-            return p.kind.empty() ? std::optional<double>{} : std::optional{of(p)};
-        };
-    };
-    set(Driver::crimp, blended(batch.fibre, by_kind(crimp_of)));
-    set(Driver::lustre, blended(batch.fibre, by_kind(lustre_of)));
-    set(Driver::inelastic, blended(batch.fibre, by_kind(inelastic_of)));
+    // Fibre not given is taken as wool, as the profile says; its crimp and lustre stay open.
+    set(Driver::crimp, blended(batch.fibre, crimp_of));
+    set(Driver::lustre, blended(batch.fibre, lustre_of));
+    set(Driver::inelastic, batch.fibre.empty() ? 0 : blended(batch.fibre, inelastic_of));
     set(Driver::variegated, batch.variegated ? 1.0 : 0.0);
     return d;
 }
