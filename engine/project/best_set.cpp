@@ -46,6 +46,9 @@ class Search {
         have_ = first.have;
         quantile_ = normal_quantile(first.asked);
         price_ = article_price * have_.mid.si();
+        double least = INFINITY;
+        for (const auto& c : from) least = std::min(least, c.plan->need.spread);
+        room_ = have_.mid.si() * std::exp(-quantile_ * together(least, have_.spread));
     }
 
     BestSet run() {
@@ -64,7 +67,8 @@ class Search {
 
     double margin(const Used& used) const { return together(used.spread(), have_.spread); }
     bool reaches(const Used& used) const {
-        return used.need * std::exp(quantile_ * margin(used)) <= have_.mid.si();
+        return used.need <= room_ &&
+               used.need * std::exp(quantile_ * margin(used)) <= have_.mid.si();
     }
 
     void go(std::size_t next, const Used& used, double worth) {
@@ -75,8 +79,7 @@ class Search {
         for (std::size_t i = next; i < from_.size(); ++i) {
             const auto& c = from_[i];
             // Scores only fall from here on: no filling of what is left beats this.
-            if (worth + (have_.mid.si() - used.need) * c.score - price_ <= best_.worth + 1e-9)
-                return;
+            if (worth + (room_ - used.need) * c.score - price_ <= best_.worth + 1e-9) return;
             if (!taken(c.plan->article->article)) choose(i, used, worth);
         }
     }
@@ -90,6 +93,7 @@ class Search {
             chosen_.push_back(member);
             go(i + 1, more, worth + need * c.score - price_);
             chosen_.pop_back();
+            if (chosen_.size() + 1 == most_) return;  // the largest that reaches is worth most
         }
     }
 
@@ -102,6 +106,7 @@ class Search {
     std::size_t most_;
     Estimate<Length> have_;
     double quantile_ = 0, price_ = 0;
+    double room_ = 0;  // metres that the surest article could use
     std::vector<SetMember> chosen_;
     BestSet best_;
 };
