@@ -1,0 +1,59 @@
+#include "engine/allocation/allocate.hpp"
+
+#include <stdexcept>
+
+#include "engine/allocation/checker.hpp"
+#include "engine/allocation/search.hpp"
+
+namespace gristwright::allocation {
+namespace {
+
+// Small problems are proven at once; the others gain from a good plan to start with.
+constexpr std::size_t small = 30;
+constexpr int rounds_for_large = 400;
+constexpr int first_look = 60;
+
+int rounds(const Problem& p, const Effort& effort) {
+    if (effort.rounds >= 0) return effort.rounds;
+    return p.skeins.size() * p.pieces.size() <= small ? 0 : rounds_for_large;
+}
+
+Allocation looked_over(const Problem& problem, Allocation out) {
+    if (!out.found()) return out;
+    if (const auto broken = broken_rule(problem, out.list); !broken.empty())
+        throw std::logic_error("the allocation broke a rule: " + broken);
+    return out;
+}
+
+Allocation run(const Problem& problem, const Effort& effort, std::optional<CutList> start) {
+    check(problem);
+    auto first =
+        search(problem, {std::min(first_look, effort.nodes), 0, effort.stop}, std::move(start));
+    if (first.outcome != Allocation::Outcome::best_found || effort.nodes <= first_look) {
+        if (first.outcome != Allocation::Outcome::nothing_found) return looked_over(problem, first);
+        return looked_over(problem, search(problem, effort, {}));
+    }
+    const auto better = improved(problem, first.list, rounds(problem, effort), effort.stop);
+    auto out = search(problem, effort, better);
+    out.bound = std::max(out.list.worth, std::min(out.bound, first.bound));
+    return looked_over(problem, std::move(out));
+}
+
+}  // namespace
+
+double Allocation::gap() const {
+    if (outcome == Outcome::proven_best || bound <= 0) return 0;
+    return static_cast<double>(bound - list.worth) / static_cast<double>(bound);
+}
+
+Allocation allocate(const Problem& problem, const Effort& effort) {
+    return run(problem, effort, {});
+}
+
+Allocation allocate(const Problem& problem, const Effort& effort, const CutList& start) {
+    if (const auto broken = broken_rule(problem, start); !broken.empty())
+        throw std::invalid_argument("the plan to start from breaks a rule: " + broken);
+    return run(problem, effort, start);
+}
+
+}  // namespace gristwright::allocation

@@ -1,0 +1,39 @@
+// Shares skeins out over pieces as well as can be, and says whether that is proven.
+//
+// Branch and bound in whole centimetres over what is made, from how many and from which skeins; the
+// bound is a min-cost flow; larger problems are first improved neighbourhood by neighbourhood with
+// the same exact search. The same problem gives the same answer: effort is counted in nodes and
+// rounds, never in seconds. Every answer is looked over by the checker.
+#pragma once
+
+#include <stop_token>
+
+#include "engine/allocation/problem.hpp"
+
+namespace gristwright::allocation {
+
+struct Effort {
+    int nodes = 20'000;  // of the search, at most
+    int rounds = -1;     // of neighbourhoods; -1: as the size asks for
+    std::stop_token stop{};
+};
+
+struct Allocation {
+    enum class Outcome { proven_best, best_found, impossible, nothing_found };
+    Outcome outcome = Outcome::nothing_found;
+    CutList list;      // empty when impossible or nothing was found
+    Points bound = 0;  // no plan is worth more
+    int nodes = 0;
+
+    bool found() const { return outcome == Outcome::proven_best || outcome == Outcome::best_found; }
+    double gap() const;  // (bound - worth) / bound; 0 when proven
+};
+
+// Throws std::invalid_argument for what is no problem (problem.hpp), std::logic_error when the
+// checker finds a rule broken: a mistake of ours that must never pass as an answer.
+Allocation allocate(const Problem& problem, const Effort& effort = {});
+
+// The same from a plan that is already known (it must break no rule).
+Allocation allocate(const Problem& problem, const Effort& effort, const CutList& start);
+
+}  // namespace gristwright::allocation

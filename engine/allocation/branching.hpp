@@ -1,0 +1,21 @@
+// Which question to ask next at a node, and its answers as decisions.
+#pragma once
+
+#include <vector>
+
+#include "engine/allocation/relaxation.hpp"
+
+namespace gristwright::allocation {
+
+struct Question {
+    enum class Of { nothing, made, count, place, pair, opened } of = Of::nothing;
+    std::size_t skein = 0, piece = 0;
+};
+
+// The question that the flow of the last bound offends most; nothing when all is decided.
+Question next_question(const Model& model, const Decisions& d, const Relaxation& flow);
+
+// One set of decisions an answer; skeins that are alike so far are asked about once.
+std::vector<Decisions> answers(const Model& model, const Decisions& d, const Question& question);
+
+}  // namespace gristwright::allocation
