@@ -1,0 +1,60 @@
+// The figures behind samples and splits: each with its range, unit, mark and source.
+#pragma once
+
+#include "engine/estimate/constant.hpp"
+
+namespace gristwright::constants {
+
+inline constexpr Constant read_error{
+    "reading both ends of a count to half a stitch",
+    0.204,
+    0.1,
+    0.35,
+    "stitches",
+    Mark::derived,
+    "sqrt(2) x 0.25 / sqrt(3): two rectangular readings (GUM 4.3.7)"};
+inline constexpr Constant mark_error{
+    "reading one mark on the cloth", 0.0005, 0.0002, 0.001, "m", Mark::judgement, ""};
+inline constexpr Constant unevenness{"variation between neighbouring stitches or picks of handspun",
+                                     0.06,
+                                     0.03,
+                                     0.10,
+                                     "relative",
+                                     Mark::judgement,
+                                     ""};
+inline constexpr Constant sample_edges{
+    "cast-on, bind-off and tails of a swatch", 1.5, 1.0, 2.5, "m", Mark::judgement, ""};
+inline constexpr Constant least_sample{"smallest sample worth counting",
+                                       0.10,
+                                       0.08,
+                                       0.12,
+                                       "m",
+                                       Mark::common_practice,
+                                       "at least 10 cm"};
+inline constexpr Constant swatch_metres{"metres per area of a weighed swatch",
+                                        0.03,
+                                        0.02,
+                                        0.05,
+                                        "relative",
+                                        Mark::judgement,
+                                        "mass and area of a swatch, and how the rest will differ"};
+inline constexpr Constant worth_of_main{
+    "worth of a metre in the main project", 1.0, 0.5, 2, "points per m", Mark::judgement, ""};
+inline constexpr Constant worth_of_growth{"worth of a metre that makes an article larger",
+                                          0.5,
+                                          0.2,
+                                          0.8,
+                                          "points per m",
+                                          Mark::judgement,
+                                          ""};
+inline constexpr Constant worth_of_knowing{
+    "worth of a squared per cent of a sample's error", 4, 1, 10, "points", Mark::judgement, ""};
+inline constexpr Constant worth_of_whole{
+    "worth of a metre in a skein kept whole", 0.05, 0, 0.2, "points per m", Mark::judgement, ""};
+inline constexpr Constant join_low{
+    "a join, when joins hardly matter", 1, 0, 2, "points", Mark::judgement, ""};
+inline constexpr Constant join_usual{"a join", 4, 2, 8, "points", Mark::judgement, ""};
+inline constexpr Constant join_high{
+    "a join, when joins matter much", 15, 8, 30, "points", Mark::judgement, ""};
+
+}  // namespace gristwright::constants

@@ -1,0 +1,188 @@
+#include "engine/allocation/split.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <stdexcept>
+
+#include "engine/allocation/constants.hpp"
+
+namespace gristwright::allocation {
+namespace {
+
+using namespace constants;
+
+constexpr int steps = 6;  // of a stretch between the least and the most
+
+Cm in_cm(Length q) { return static_cast<Cm>(std::ceil(q.si() * 100 - 1e-9)); }
+Length of_cm(Cm q) { return metres(static_cast<double>(q) / 100); }
+Points in_points(double points) { return static_cast<Points>(std::llround(points * 1e6)); }
+
+double join_points(JoinCost cost) {
+    return cost == JoinCost::low ? join_low : cost == JoinCost::high ? join_high : join_usual;
+}
+
+// What must be set aside so that the chance of reaching holds: the need at its quantile, its own
+// margin and that of the metres to hand taken once, together.
+double set_aside(const Plan& plan, double certainty, double spread) {
+    return std::exp(normal_quantile(certainty) * gristwright::together(spread, plan.have.spread));
+}
+
+// Stretches between lengths whose worth is given; slopes are made to fall where they do not.
+std::vector<Stretch> stretches(const std::vector<std::pair<Cm, double>>& worth_at) {
+    std::vector<Stretch> out;
+    Points last = in_points(1e6);
+    for (std::size_t k = 1; k < worth_at.size(); ++k) {
+        const Cm length = worth_at[k].first - worth_at[k - 1].first;
+        if (length <= 0) continue;
+        const double worth = worth_at[k].second - worth_at[k - 1].second;
+        last = std::min(last, in_points(worth / static_cast<double>(length)));
+        out.push_back({length, last});
+    }
+    return out;
+}
+
+Piece sample_piece(const Wish& wish, double good_enough) {
+    const auto& s = *wish.sample;
+    const auto range = sensible(s, good_enough);
+    std::vector<std::pair<Cm, double>> worth_at;
+    for (int k = 0; k <= steps; ++k) {
+        const double growth = std::pow(range.most / range.least, k / double{steps});
+        const auto side = range.least * growth;
+        const double per_cent = 100 * s.error(side);
+        worth_at.emplace_back(in_cm(s.metres(side)), -worth_of_knowing * per_cent * per_cent);
+    }
+    return {wish.name, worth_at.front().first, 0, stretches(worth_at), 0, 0, true};
+}
+
+Piece article_piece(const Wish& wish, const SplitRequest& request) {
+    const auto& plan = *wish.plan;
+    const auto& article = *plan.article;
+    const double aside = set_aside(plan, request.certainty, plan.need.spread);
+    const double least = article.smallest / article.ideal;
+    const double most = (article.fitted ? article.ideal : article.largest) / article.ideal;
+    const double per_metre = wish.main ? worth_of_main : worth_of_main * wish.suitability;
+    std::vector<std::pair<Cm, double>> worth_at;
+    double worth = 0;
+    for (int k = 0; k <= steps; ++k) {
+        const double size = least + (most - least) * k / steps;
+        const Cm length = in_cm(metres(plan.by_size.at(size) * aside));
+        // Growth is worth less the larger the article is already.
+        const double growth = worth_of_growth * per_metre * (1.5 - double{k} / steps);
+        if (k > 0) worth += growth * static_cast<double>(length - worth_at.back().first) / 100;
+        worth_at.emplace_back(length, worth);
+    }
+    const Cm first = worth_at.front().first;
+    return {wish.name,
+            first,
+            in_points(per_metre * static_cast<double>(first) / 100),
+            stretches(worth_at),
+            in_points(join_points(request.join_cost)),
+            wish.joins,
+            wish.main};
+}
+
+Problem problem_of(const YarnProfile& yarn, const SplitRequest& request) {
+    Problem out;
+    out.reserve = in_cm(request.reserve);
+    for (const auto& skein : yarn.skeins) {
+        const auto length = static_cast<Cm>(std::floor(skein.length.si() * 100 + 1e-6));
+        out.skeins.push_back({skein.name, length, in_points(worth_of_whole * skein.length.si())});
+    }
+    out.mismatch.assign(out.skeins.size(), {});
+    for (const auto& wish : request.wishes) {
+        out.pieces.push_back(wish.sample ? sample_piece(wish, request.good_enough)
+                                         : article_piece(wish, request));
+        for (std::size_t i = 0; i < out.skeins.size(); ++i)
+            out.mismatch[i].push_back(
+                !wish.only_from || *wish.only_from == i ? std::optional<Points>{0} : std::nullopt);
+    }
+    return out;
+}
+
+Length size_for(const Plan& plan, Length given, double aside) {
+    const auto& t = *plan.article;
+    const auto most = (t.fitted ? t.ideal : t.largest) / t.ideal;
+    const double size = plan.by_size.largest(given.si() / aside, most) * t.ideal.si();
+    return metres(std::floor(size * 100 + 1e-3) / 100);
+}
+
+// The smallest error a knitted sample of this split leaves; 1 when there is none.
+double known_to(const SplitRequest& request, const std::vector<SplitPart>& parts) {
+    double best = 1;
+    for (std::size_t w = 0; w < parts.size(); ++w)
+        if (request.wishes[w].sample && parts[w].made)
+            best = std::min(best, std::hypot(parts[w].error, parts[w].second_error));
+    return best;
+}
+
+void read_parts(const SplitRequest& request, Split& out) {
+    for (std::size_t w = 0; w < request.wishes.size(); ++w) {
+        SplitPart part;
+        Cm net = 0;
+        for (const auto& cut : out.allocation.list.cuts)
+            if (cut.piece == w) net += cut.gross - out.problem.tail;
+        part.made = net > 0;
+        part.metres = of_cm(net);
+        const auto& wish = request.wishes[w];
+        if (wish.sample && part.made) {
+            part.size = wish.sample->side(part.metres);
+            part.error = wish.sample->error(part.size);
+            part.second_error = wish.sample->second_error(part.size);
+        }
+        out.parts.push_back(part);
+    }
+    const double known = known_to(request, out.parts);
+    for (std::size_t w = 0; w < request.wishes.size(); ++w) {
+        const auto& wish = request.wishes[w];
+        auto& part = out.parts[w];
+        if (!wish.plan || !part.made) continue;
+        const double before = wish.plan->need.spread;
+        const double after = std::min(before, std::hypot(swatch_metres, known));
+        part.size =
+            size_for(*wish.plan, part.metres, set_aside(*wish.plan, request.certainty, before));
+        part.size_when_known =
+            size_for(*wish.plan, part.metres, set_aside(*wish.plan, request.certainty, after));
+    }
+}
+
+// Samples come off first, then further articles, then the main project.
+int turn(const Wish& wish) { return wish.sample ? 0 : wish.main ? 2 : 1; }
+
+void wind_off(const YarnProfile& yarn, const SplitRequest& request, Split& out) {
+    auto cuts = out.allocation.list.cuts;
+    std::stable_sort(cuts.begin(), cuts.end(), [&](const Cut& a, const Cut& b) {
+        const auto key = [&](const Cut& c) {
+            return std::pair(c.skein, turn(request.wishes[c.piece]));
+        };
+        return key(a) < key(b);
+    });
+    std::vector<Cm> left;
+    for (const auto& skein : out.problem.skeins) left.push_back(skein.length);
+    for (const auto& cut : cuts) {
+        left[cut.skein] -= cut.gross;
+        const auto grist = yarn.skeins[cut.skein].linear_density.mid;
+        const auto ball = of_cm(left[cut.skein]);
+        out.cuts.push_back(
+            {cut.skein, cut.piece, of_cm(cut.gross), of_cm(cut.gross) * grist, ball, ball * grist});
+    }
+}
+
+}  // namespace
+
+Split split(const YarnProfile& yarn, const SplitRequest& request, const Effort& effort) {
+    if (request.wishes.empty()) throw std::invalid_argument("nothing to split the skeins over");
+    Split out;
+    out.problem = problem_of(yarn, request);
+    out.allocation = allocate(out.problem, effort);
+    if (!out.found()) {
+        out.parts.resize(request.wishes.size());
+        out.lacking = least_more(out.problem);
+        return out;
+    }
+    read_parts(request, out);
+    wind_off(yarn, request, out);
+    out.unmet = unmet(out.problem, out.allocation);
+    return out;
+}
+
+}  // namespace gristwright::allocation

@@ -1,0 +1,68 @@
+// A batch's skeins split over samples, a main project and further articles: the spinner's question
+// turned into an allocation, and its answer turned back into what to wind off.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "engine/allocation/allocate.hpp"
+#include "engine/allocation/samples.hpp"
+#include "engine/allocation/why.hpp"
+#include "engine/project/plan.hpp"
+
+namespace gristwright::allocation {
+
+// One thing to make. A sample and the main project are required; an article is wished.
+struct Wish {
+    std::string name;
+    std::optional<Sample> sample;  // else `plan`
+    const Plan* plan = nullptr;    // outlives the wish
+    bool main = false;
+    double suitability = 1;                // 0..1, what an article's metres are worth
+    std::optional<std::size_t> only_from;  // a skein
+    int joins = 4;                         // at most; a sample has none
+};
+
+enum class JoinCost { low, usual, high };
+
+struct SplitRequest {
+    std::vector<Wish> wishes;
+    JoinCost join_cost = JoinCost::usual;
+    Length reserve;              // for mending, kept in one skein
+    double certainty = 0.90;     // that what is set aside for an article suffices
+    double good_enough = 0.015;  // error of a sample beyond which metres are better used elsewhere
+};
+
+// Wound off in this order.
+struct WindOff {
+    std::size_t skein = 0, wish = 0;
+    Length length;  // with its tail
+    Mass mass;
+    Length ball_length;  // what the skein holds afterwards
+    Mass ball_mass;
+};
+
+struct SplitPart {
+    bool made = false;
+    Length metres;                       // without tails
+    Length size;                         // a sample's side, an article's measure
+    double error = 0, second_error = 0;  // of a sample
+    Length size_when_known;  // the main project's, once a knitted sample has been weighed
+};
+
+struct Split {
+    Problem problem;
+    Allocation allocation;
+    std::vector<SplitPart> parts;  // by wish
+    std::vector<WindOff> cuts;     // skein by skein, the main project last
+    std::vector<Unmet> unmet;      // wished and not made
+    std::optional<More> lacking;   // when impossible: the least length more, in one skein
+
+    bool found() const { return allocation.found(); }
+};
+
+// Throws std::invalid_argument for no wishes.
+Split split(const YarnProfile& yarn, const SplitRequest& request, const Effort& effort = {});
+
+}  // namespace gristwright::allocation
