@@ -62,8 +62,8 @@ Request request_of(const Arguments& arguments) {
         if (out.certainty < 0.5 || out.certainty > 0.999)
             throw std::invalid_argument("--certainty is from 50 to 99.9 %");
     }
-    if (arguments.has("size")) out.size = read_length(arguments.text("size")).value;
-    if (arguments.has("keep")) out.keep = read_length(arguments.text("keep")).value;
+    if (arguments.has("size")) out.size = read_length_option(arguments, "size");
+    if (arguments.has("spare")) out.keep = read_length_option(arguments, "spare");
     return out;
 }
 
@@ -114,7 +114,7 @@ std::vector<Option> batch_options() {
 std::vector<Option> plan_options() {
     return {
         {"certainty", "90", "wished chance that the yarn does not run out, 50 to 99.9 %"},
-        {"keep", "10m", "metres to leave unused, for a sample or for mending"},
+        {"spare", "10m", "metres to leave unused, for a sample or for mending"},
     };
 }
 
@@ -163,6 +163,14 @@ Question ask(const Arguments& arguments, const std::string& file) {
         throw std::invalid_argument(fmt::format("{} (--insist takes it as it is)", doubt.what()));
     }
     return q;
+}
+
+Length read_length_option(const Arguments& arguments, std::string_view option) {
+    try {
+        return read_length(arguments.text(option)).value;
+    } catch (const std::invalid_argument& error) {
+        throw std::invalid_argument(fmt::format("--{}: {}", option, error.what()));
+    }
 }
 
 const Template& find_template(catalog::Catalogue& catalogue, const std::string& name) {

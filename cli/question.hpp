@@ -34,6 +34,9 @@ catalog::Catalogue whole_catalogue();
 // `file` names a batch file, or is empty when all is given by options.
 Question ask(const Arguments& arguments, const std::string& file);
 
+// A length given by an option. Throws with the option's name.
+Length read_length_option(const Arguments& arguments, std::string_view option);
+
 // The template of that name or path, kept in `catalogue`. Throws std::invalid_argument with the
 // nearest name.
 const Template& find_template(catalog::Catalogue& catalogue, const std::string& name);

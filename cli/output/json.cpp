@@ -10,14 +10,6 @@
 namespace gristwright::cli {
 namespace {
 
-// Six significant figures: more than any measurement bears, and no NaN ever.
-Json number(double value) {
-    if (!std::isfinite(value)) return nullptr;
-    if (std::abs(value) < 1e-12) return 0.0;
-    const double scale = std::pow(10.0, 5 - std::floor(std::log10(std::abs(value))));
-    return std::round(value * scale) / scale;
-}
-
 template <class Q>
 Json range(const Estimate<Q>& e, double (*in)(Q)) {
     return {
@@ -113,6 +105,14 @@ Json factors(const JudgedPlan& judged, const YarnProfile& yarn) {
 }
 
 }  // namespace
+
+// Six significant figures: more than any measurement bears, and no NaN ever.
+Json number(double value) {
+    if (!std::isfinite(value)) return nullptr;
+    if (std::abs(value) < 1e-12) return 0.0;
+    const double scale = std::pow(10.0, 5 - std::floor(std::log10(std::abs(value))));
+    return std::round(value * scale) / scale;
+}
 
 Json json_answer(const std::string& command) {
     return {{"gristwright", json_version}, {"command", command}};

@@ -19,6 +19,7 @@ Json json_answer(const std::string& command);
 Json to_json(const Question& q);  // the batch and its yarn
 Json to_json(const JudgedPlan& judged, const YarnProfile& yarn);
 Json to_json(const BestSet& set);
+Json number(double value);  // six figures; null when not finite
 std::string dumped(const Json& json);
 
 }  // namespace gristwright::cli

@@ -31,6 +31,13 @@ inline constexpr Constant least_sample{"smallest sample worth counting",
                                        "m",
                                        Mark::common_practice,
                                        "at least 10 cm"};
+inline constexpr Constant sample_loom_waste{"loom waste of a sample's own warp",
+                                            35,
+                                            25,
+                                            60,
+                                            "cm",
+                                            Mark::judgement,
+                                            "a short warp tied close"};
 inline constexpr Constant swatch_metres{"metres per area of a weighed swatch",
                                         0.03,
                                         0.02,

@@ -42,7 +42,9 @@ Length Sample::side(Length given) const {
 double Sample::error(Length side) const {
     const double span = measured * side.si();
     if (span <= 0) return INFINITY;
-    return std::max(counting_error(*this, span * count), mark_error * std::sqrt(2.0) / span);
+    const double reading =
+        std::max(read_error / (span * count), mark_error * std::sqrt(2.0) / span);
+    return std::hypot(reading, variation / std::sqrt(span * count));
 }
 
 double Sample::second_error(Length side) const {

@@ -46,7 +46,7 @@ Piece sample_piece(const Wish& wish, double good_enough) {
     const auto range = sensible(s, good_enough);
     std::vector<std::pair<Cm, double>> worth_at;
     for (int k = 0; k <= steps; ++k) {
-        const double growth = std::pow(range.most / range.least, k / double{steps});
+        const double growth = std::pow(range.most / range.least, double(k) / steps);
         const auto side = range.least * growth;
         const double per_cent = 100 * s.error(side);
         worth_at.emplace_back(in_cm(s.metres(side)), -worth_of_knowing * per_cent * per_cent);
@@ -67,7 +67,7 @@ Piece article_piece(const Wish& wish, const SplitRequest& request) {
         const double size = least + (most - least) * k / steps;
         const Cm length = in_cm(metres(plan.by_size.at(size) * aside));
         // Growth is worth less the larger the article is already.
-        const double growth = worth_of_growth * per_metre * (1.5 - double{k} / steps);
+        const double growth = worth_of_growth * per_metre * (1.5 - double(k) / steps);
         if (k > 0) worth += growth * static_cast<double>(length - worth_at.back().first) / 100;
         worth_at.emplace_back(length, worth);
     }

@@ -19,6 +19,8 @@ ASKED = [
     ["plan", "half-circle-shawl", HERON], ["plan", "woven-scarf", HERON], ["plan", "stranded-hat", HERON],
     ["plan", "twill-scarf", HERON], ["plan", "woven-shawl", *LONE],
     ["compare", "scarf", HERON], ["templates"],
+    ["split", HERON, "--sample", "knitted", "--keep", "triangle-shawl"],
+    ["split", HERON, "--sample", "knitted", "--keep", "yoke-pullover"],
 ]
 
 

@@ -28,7 +28,8 @@ Problem problem_of(const json& c) {
     for (const auto& s : c["pieces"]) {
         Piece piece{s["id"],        s["d_min_cm"], s["base_value_upt"], {}, s["join_cost_upt"],
                     s["max_joins"], s["required"]};
-        for (const auto& k : s["stretch"]) piece.stretch.push_back({k["len_cm"], k["slope_upt_per_cm"]});
+        for (const auto& k : s["stretch"])
+            piece.stretch.push_back({k["len_cm"], k["slope_upt_per_cm"]});
         p.pieces.push_back(piece);
     }
     for (const auto& row : c["mismatch_upt_per_cm"]) {
