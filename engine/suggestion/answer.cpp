@@ -1,0 +1,191 @@
+// A length stated at a gauge stays that length while the gauge is kept; with the stitches kept and
+// the gauge changed it goes as the loop does, and so does the size: w = kw / l (cloth/loop.hpp).
+#include "engine/suggestion/answer.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "engine/suggestion/constants.hpp"
+
+namespace gristwright {
+namespace {
+
+using namespace constants;
+
+// The middle of a class's gauge or grist, as the trade's table has it.
+std::optional<Gauge> gauge_of(const WeightClass& c) {
+    if (!c.stitches_4in_low || !c.stitches_4in_high) return {};
+    return stitches_per_inch((*c.stitches_4in_low + *c.stitches_4in_high) / 8);
+}
+
+std::optional<LinearDensity> grist_of(const WeightClass& c) {
+    if (!c.yd_per_lb_low || !c.yd_per_lb_high) return {};
+    return pounds(1) / yards(std::sqrt(*c.yd_per_lb_low * *c.yd_per_lb_high));
+}
+
+template <class Row, class Get>
+auto of_class(const std::vector<Row>& classes, std::optional<int> number, Get get)
+    -> decltype(get(classes.front())) {
+    for (const auto& c : classes)
+        if (number && c.number == *number) return get(c);
+    return {};
+}
+
+// The whole template in another fabric: its largest piece, which gives the article its character.
+Template in_fabric(Template article, const std::string& fabric) {
+    auto largest = std::max_element(
+        article.pieces.begin(), article.pieces.end(),
+        [](const auto& a, const auto& b) { return area(a.outline) < area(b.outline); });
+    largest->fabric = fabric;
+    std::iter_swap(article.pieces.begin(), largest);
+    return article;
+}
+
+}  // namespace
+
+struct Answerer::Best {
+    Template article;
+    Plan plan;  // at the ideal size
+    Judgement judgement;
+};
+
+Answerer::Answerer(const Ground& ground) : ground_(ground) {}
+Answerer::~Answerer() = default;
+
+// The template of that kind that this yarn serves best; nullptr when there is none.
+const Answerer::Best* Answerer::best(const std::string& article, std::optional<Craft> craft,
+                                     const std::string& fabric) {
+    const std::tuple key{article, craft ? static_cast<int>(*craft) : 2, fabric};
+    if (const auto found = known_.find(key); found != known_.end()) return found->second.get();
+    std::unique_ptr<Best> best;
+    for (const auto& t : ground_.templates) {
+        if (t.article != article || (craft && t.craft != *craft)) continue;
+        const bool fits = fabric.empty() || (t.craft == Craft::knitted
+                                                 ? ground_.fabrics.knitted_named(fabric) != nullptr
+                                                 : ground_.fabrics.weave_named(fabric) != nullptr);
+        if (!fits) continue;
+        auto next = std::make_unique<Best>();
+        next->article = fabric.empty() ? t : in_fabric(t, fabric);
+        auto request = ground_.request;
+        request.size = t.ideal;
+        next->plan = plan(next->article, ground_.yarn, ground_.fabrics, ground_.owned, request);
+        next->judgement = judge(next->plan, ground_.yarn);
+        if (!best || next->judgement.score > best->judgement.score) best = std::move(next);
+    }
+    return (known_[key] = std::move(best)).get();
+}
+
+namespace {
+
+// What the amount that was stated comes to with this yarn.
+void take_stated(const Suggestion& s, const Ground& ground, const Plan& plan, Length stated,
+                 SuggestionAnswer& out) {
+    out.need = {stated, stated_amount};
+    const auto& first = plan.pieces.front();
+    if (!first.knit) return;
+    auto gauge = s.gauge;
+    if (!gauge) gauge = of_class(ground.classes, s.weight_class, gauge_of);
+    if (!gauge) return;
+    const auto loop = loop_from_stitches(*gauge, Relaxation::full);
+    const auto band = tightness_band(first.knit->purpose);
+    out.tightness = tightness(ground.yarn.linear_density.mid, loop);
+    if (out.tightness >= band.low * (1 - gauge_slack) &&
+        out.tightness <= band.high * (1 + gauge_slack))
+        return;
+    const double larger = first.knit->loop / loop;
+    out.suiting = first.knit->gauge.mid;
+    out.stitches_kept = true;
+    out.size = out.size * larger;
+    out.need.mid = stated * larger;
+}
+
+void look_at_sett(const Suggestion& s, const Plan& plan, SuggestionAnswer& out) {
+    const auto& first = plan.pieces.front();
+    if (!s.sett || !first.woven) return;
+    out.share = *s.sett / first.woven->greatest;
+    out.suiting_share = first.woven->wanted;
+}
+
+void compare_metres(const Ground& ground, const Plan& plan, SuggestionAnswer& out) {
+    const auto& have = plan.have;
+    out.certainty = chance_of_enough(out.need, have);
+    out.left = std::max(Length{}, have.mid - out.need.mid);
+    if (out.certainty >= ground.request.certainty) {
+        out.reach = Reach::enough;
+        return;
+    }
+    const double aside = std::exp(normal_quantile(ground.request.certainty) *
+                                  together(out.need.spread, have.spread));
+    out.short_by = std::max(Length{}, out.need.mid - have.mid / aside);
+    out.spin_more = out.short_by * ground.yarn.linear_density.mid * (1 + spinning_losses);
+    // The template says how metres go with size; the amount that was stated scales it.
+    const auto& t = *plan.article;
+    const double asked = out.size / t.ideal;
+    const double scale = out.need.mid.si() / plan.by_size.at(asked);
+    const double fits = plan.by_size.largest(have.mid.si() / aside / scale, asked);
+    if (!out.stitches_kept && fits >= t.smallest / t.ideal) {
+        out.reach = Reach::enough_if_smaller;
+        out.size_that_fits = metres(std::floor(fits * t.ideal.si() * 100 + 1e-6) / 100);
+    } else {
+        out.reach = Reach::short_of;
+    }
+}
+
+std::string what_to_ask(const Understood& understood) {
+    if (understood.article.empty() && understood.unknown.empty()) return "what is it to be?";
+    if (!understood.article.empty()) return "";
+    std::string words;
+    for (std::size_t i = 0; i < std::min<std::size_t>(3, understood.unknown.size()); ++i)
+        words += (i ? ", " : "") + understood.unknown[i];
+    return "which article is meant by '" + words + "'?";
+}
+
+}  // namespace
+
+SuggestionAnswer Answerer::answer(const Suggestion& s) {
+    SuggestionAnswer out;
+    out.understood = understand(s.idea, ground_.words);
+    const auto craft = s.craft ? s.craft : out.understood.craft;
+    out.ask = what_to_ask(out.understood);
+    if (!out.ask.empty()) return out;
+    const auto* found = best(out.understood.article, craft, out.understood.fabric);
+    if (!found) {
+        out.ask = "there is no such " + out.understood.article +
+                  " in the catalogue: in which craft and fabric?";
+        return out;
+    }
+    auto grist = s.grist;
+    if (!grist) grist = of_class(ground_.classes, s.weight_class, grist_of);
+    if (s.needs_mass && !s.needs && !grist) {
+        out.ask = "how many metres is that mass: which yarn was it?";
+        return out;
+    }
+    out.answered = true;
+    const auto& plan = found->plan;
+    out.article = &found->article;
+    out.judgement = found->judgement;
+    out.obstacles = plan.obstacles;
+    out.size = s.size ? *s.size : found->article.ideal;
+    if (s.needs || s.needs_mass) {
+        using Basis = SuggestionAnswer::Basis;
+        out.basis = s.needs ? Basis::stated_length : Basis::stated_mass;
+        take_stated(s, ground_, plan, s.needs ? *s.needs : *s.needs_mass / *grist, out);
+    } else {
+        out.need = {metres(plan.by_size.at(out.size / found->article.ideal)), plan.need.spread};
+        if (s.gauge && plan.pieces.front().knit)
+            out.tightness = tightness(ground_.yarn.linear_density.mid,
+                                      loop_from_stitches(*s.gauge, Relaxation::full));
+    }
+    look_at_sett(s, plan, out);
+    compare_metres(ground_, plan, out);
+    if (out.reach == Reach::short_of && !craft) return out;
+    if (out.reach == Reach::short_of) {
+        const auto other = *craft == Craft::knitted ? Craft::woven : Craft::knitted;
+        const auto* instead = best(out.understood.article, other, "");
+        out.other_craft_reaches = instead && instead->plan.certainty >= ground_.request.certainty &&
+                                  serves(instead->judgement.score) <= Serves::fairly;
+    }
+    return out;
+}
+
+}  // namespace gristwright

@@ -1,0 +1,69 @@
+// The answer to a suggestion: does the yarn serve, do the metres reach, and what would have to
+// change.
+#pragma once
+
+#include <map>
+#include <memory>
+#include <string>
+#include <tuple>
+#include <vector>
+
+#include "engine/suggestion/suggestion.hpp"
+#include "engine/suitability/judgement.hpp"
+
+namespace gristwright {
+
+// What an answer draws on; all outlive it.
+struct Ground {
+    const YarnProfile& yarn;
+    const std::vector<Template>& templates;
+    const std::vector<WeightClass>& classes;
+    const Fabrics& fabrics;
+    const Equipment& owned;
+    const Words& words;
+    Request request;
+};
+
+struct SuggestionAnswer {
+    Understood understood;
+    bool answered = false;  // false: the article was not understood, or what is missing is asked
+    std::string ask;        // what to ask, when not answered
+
+    const Template* article = nullptr;
+    Judgement judgement;
+    std::vector<Obstacle> obstacles;
+
+    enum class Basis { stated_length, stated_mass, template_plan } basis = Basis::template_plan;
+    Estimate<Length> need;  // with this yarn
+    double certainty = 0;
+    Reach reach{};
+    Length size;  // asked for, or the template's ideal, or what keeping the stitches gives
+    Length left, short_by;  // one of them 0; short_by at the certainty asked
+    Length size_that_fits;  // when enough if smaller
+    Mass spin_more;         // fibre that closes the shortfall, losses included; else 0
+
+    double tightness = 0;  // at the gauge that was stated; 0: none was
+    Gauge suiting;         // the gauge that suits instead; 0: the stated one does, or none was
+    bool stitches_kept = false;  // the size changes because the gauge does
+    double share = 0;            // of the greatest sett, at the sett that was stated; 0: none was
+    ShareBand suiting_share{};
+    bool other_craft_reaches = false;  // the same article in the other craft would do
+};
+
+// Answers many suggestions for one batch: what depends only on the article is worked out once.
+class Answerer {
+  public:
+    explicit Answerer(const Ground& ground);
+    ~Answerer();
+    SuggestionAnswer answer(const Suggestion& suggestion);
+
+  private:
+    struct Best;
+    const Best* best(const std::string& article, std::optional<Craft> craft,
+                     const std::string& fabric);
+
+    Ground ground_;
+    std::map<std::tuple<std::string, int, std::string>, std::unique_ptr<Best>> known_;
+};
+
+}  // namespace gristwright

@@ -1,0 +1,31 @@
+// The figures behind answers: each with its range, unit, mark and source.
+#pragma once
+
+#include "engine/estimate/constant.hpp"
+
+namespace gristwright::constants {
+
+inline constexpr Constant stated_amount{"an amount that somebody states",
+                                        0.10,
+                                        0.05,
+                                        0.20,
+                                        "relative",
+                                        Mark::judgement,
+                                        "whole skeins and other hands; printings of one article "
+                                        "differ by 20 to 100 % in mass"};
+inline constexpr Constant gauge_slack{"tightness outside the band at which a gauge is still kept",
+                                      0.12,
+                                      0.05,
+                                      0.2,
+                                      "relative",
+                                      Mark::judgement,
+                                      ""};
+inline constexpr Constant spinning_losses{"fibre lost in carding, drafting, plying and sampling",
+                                          0.10,
+                                          0.05,
+                                          0.25,
+                                          "relative",
+                                          Mark::judgement,
+                                          ""};
+
+}  // namespace gristwright::constants
