@@ -8,7 +8,7 @@ namespace invented {
 
 using namespace gristwright;
 
-// A yarn of so many metres and tex, every trait in the middle, its wraps unknown.
+// A yarn of so many metres and tex, called fine, every trait in the middle, its wraps unknown.
 inline YarnProfile yarn(double metres_to_hand, double in_tex, double length_spread = 0.02) {
     YarnProfile out;
     out.length = {metres(metres_to_hand), length_spread};
@@ -16,6 +16,8 @@ inline YarnProfile yarn(double metres_to_hand, double in_tex, double length_spre
     out.mass = out.length.mid * out.linear_density.mid;
     out.packed_diameter = packed_diameter(tex(in_tex), ashenhurst(SpunAs::woollen));
     for (auto& trait : out.traits) trait = {0.5, 0.1, {}};
+    out.class_by_grist.resize(1);
+    out.class_by_grist[0].number = 2;
     return out;
 }
 

@@ -82,17 +82,17 @@ TEST_CASE("a yarn that has all that is wished for scores 100 and loses nothing")
 }
 
 TEST_CASE("the weighted geometric mean, worked by hand") {
-    // Softness 0.50 of 0.65 + 0.15 wished, reach 0.75: d = 1 - 0.30 / 0.75 = 0.6, weight 0.5; cover
-    // and equipment d = 1, weights 0.7 and 0.8. Score 100 x 0.6^(0.5 / 2.0) = 88.01; wholly soft it
-    // would be 100.
+    // Softness 0.50 of 0.65 + 0.15 wished, reach 0.75: d = 1 - 0.30 / 0.75 = 0.6, weight 0.5;
+    // cover, fineness and equipment d = 1, weights 0.7, 0.9 and 0.8. Score 100 x 0.6^(0.5 / 2.9)
+    // = 91.57; wholly soft it would be 100.
     Case c;
     c.wish(Asked::softness, 0.65, 0.5);
     const auto j = c.judged();
     const auto& softness = j.factor(FactorName::softness);
     CHECK(softness.had == 0.5);
     CHECK(softness.desirability == Approx(0.6));
-    CHECK(j.score == Approx(88.01).epsilon(1e-4));
-    CHECK(softness.cost == Approx(11.99).epsilon(1e-3));
+    CHECK(j.score == Approx(91.57).epsilon(1e-4));
+    CHECK(softness.cost == Approx(8.43).epsilon(1e-3));
 }
 
 TEST_CASE("a factor's cost is the score without its loss minus the score") {
@@ -187,6 +187,24 @@ TEST_CASE("warp fitness is asked of woven articles only; drape is freer in an op
     const auto close = c.judged();
     CHECK(close.factor(FactorName::cover).desirability == Approx(0.5));
     CHECK(close.factor(FactorName::drape).had < open.factor(FactorName::drape).had);
+}
+
+TEST_CASE("a yarn of a weight that the article is not made in falls by the classes it lies away") {
+    Case c;
+    const auto fineness = [&](int finest, int thickest) {
+        c.article.finest = finest, c.article.thickest = thickest;
+        return c.judged().factor(FactorName::fineness).desirability;
+    };
+    CHECK(fineness(0, 7) == 1);
+    CHECK(fineness(2, 2) == 1);
+    CHECK(fineness(3, 7) == Approx(1 - 1 / 3.5));
+    CHECK(fineness(0, 0) == Approx(1 - 2 / 3.5));
+    CHECK(fineness(6, 7) == 0);
+    c.yarn.class_by_wraps.resize(1);  // lofty: by wraps it is of the weight wanted
+    c.yarn.class_by_wraps[0].number = 5;
+    CHECK(fineness(6, 7) == Approx(1 - 1 / 3.5));
+    CHECK(c.judged().factor(FactorName::fineness).had == 5);
+    CHECK(c.judged().factor(FactorName::fineness).wanted == 6);
 }
 
 TEST_CASE("a lowered obstacle lowers: borrowed is half, stopped is none") {

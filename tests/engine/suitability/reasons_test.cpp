@@ -85,6 +85,24 @@ TEST_CASE("an obstacle is told in its own words, with what to do about it") {
     CHECK(remedy(FactorName::equipment, t.judged, t.plan).find("borrow") == 0);
 }
 
+TEST_CASE("too fine and too thick are told apart, with what to do about each") {
+    const auto told = [](int finest, int thickest) {
+        Told t(0.9, 0.9);
+        t.article.finest = finest, t.article.thickest = thickest;
+        t.judged = judge(t.plan, t.yarn);  // the yarn is of class 2
+        return Words{sentence(FactorName::fineness, t.judged, t.plan, t.yarn),
+                     t.against().empty() ? "" : t.against()[0],
+                     remedy(FactorName::fineness, t.judged, t.plan)};
+    };
+    CHECK(told(1, 3) == Words{"fineness: a usual weight for a scarf", "", ""});
+    CHECK(told(4, 5) == Words{"fineness: 2 weight classes finer than a scarf is usually made in",
+                              "finer yarn than usual for it",
+                              "hold it double, or choose something finer"});
+    CHECK(told(0, 1) == Words{"fineness: 1 weight class thicker than a scarf is usually made in",
+                              "thicker yarn than usual for it",
+                              "choose something in thicker yarn"});
+}
+
 TEST_CASE("skeins that are not one yarn are always told, last") {
     Told t(0.2, 0.9);
     t.yarn.agreement.answer = SameYarn::differ;

@@ -126,12 +126,13 @@ TEST_CASE("crimp, lustre and spring follow the fibre: fine wool, longwool, silk,
           of(fibre("sheep", "", 30, 34), Driver::crimp));
 }
 
-TEST_CASE("what the spinner did not say stays open; a person's own fibre has no known crimp") {
+TEST_CASE("what the spinner did not say stays open; a person's own fibre is taken as wool") {
     Batch batch;
     for (const auto which : {Driver::plies, Driver::combed, Driver::long_draw, Driver::crimp,
                              Driver::twist, Driver::packing})
         CHECK_FALSE(driver(batch, which));
     CHECK(*driver(batch, Driver::variegated) == 0);
+    CHECK(*driver(batch, Driver::inelastic) == 0);  // no fibre given: wool
     batch.plies = 2;
     batch.preparation = Preparation::carded;
     batch.draw = Draw::long_draw;
@@ -140,5 +141,6 @@ TEST_CASE("what the spinner did not say stays open; a person's own fibre has no 
     CHECK(*driver(batch, Driver::combed) == 0);
     CHECK(*driver(batch, Driver::long_draw) == 1);
     CHECK(*driver(batch, Driver::micron) == Approx(25));
-    CHECK_FALSE(driver(batch, Driver::crimp));
+    CHECK(*driver(batch, Driver::crimp) > 0.5);
+    CHECK(*driver(batch, Driver::inelastic) == 0);
 }
