@@ -54,7 +54,8 @@ TEST_CASE("the largest size is where the certainty crosses what was asked") {
     int crossed = 0;
     for (const auto& article : articles())
         for (int i = 0; i < 60; ++i) {
-            const auto batch = yarn(hand(random), grist(random));
+            const double metres_to_hand = hand(random), in_tex = grist(random);
+            const auto batch = yarn(metres_to_hand, in_tex);
             const auto p = planned(article, batch, {}, {asked(random), {}, {}});
             if (p.reach == Reach::short_of) continue;
             INFO(article.pieces[0].fabric, " ", in_centimetres(p.size), " cm at ", p.asked);
