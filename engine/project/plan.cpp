@@ -101,6 +101,13 @@ void note(Plan& out, bool is, Obstacle what) {
         out.obstacles.push_back(what);
 }
 
+// The widest warp of whole repeats that a loom takes.
+Length widest_warp(Length loom, const WovenCloth& cloth) {
+    const int repeat = cloth.weave->end_repeat;
+    return Length::from_si(repeat * std::floor(cloth.ends * loom / repeat + 1e-9) /
+                           cloth.ends.si());
+}
+
 // The largest size the loom's width allows; notes the obstacles that stand in the way.
 double equipment_limit(const Template& article, const std::vector<Costed>& costed,
                        const Equipment& owned, Plan& out) {
@@ -112,7 +119,8 @@ double equipment_limit(const Template& article, const std::vector<Costed>& coste
         note(out, !c.woven->within_reach, Obstacle::no_heddle_fits);
         note(out, !c.woven->through_hole, Obstacle::too_thick);
         if (owned.loom_width.si() <= 0) continue;
-        const double fits = owned.loom_width * (1 - c.woven->width.mid) / c.piece->outline.width;
+        const auto warp = widest_warp(owned.loom_width, *c.woven);
+        const double fits = warp * (1 - c.woven->width.mid) / c.piece->outline.width;
         if (width_grows(c.piece->grows))
             most = std::min(most, fits);
         else
@@ -288,9 +296,8 @@ Plan plan(const Template& article, const YarnProfile& yarn, const Fabrics& fabri
 
     // P(need <= have) = asked, solved for the median need.
     const double spread = together(sum.spread, out.have.spread);
-    const double covered =
-        out.have.mid.si() * std::exp(-spread * normal_quantile(request.certainty));
-    const double reached = sum.need.largest(covered, most);
+    const double sure = std::exp(-spread * normal_quantile(request.certainty));
+    const double reached = sum.need.largest(out.have.mid.si() * sure, most);
     const Length fits = metres(exact_multiple(reached * article.ideal.si()));
 
     if (request.size) {
@@ -303,7 +310,7 @@ Plan plan(const Template& article, const YarnProfile& yarn, const Fabrics& fabri
     out.covered = std::max(fits, out.size);
     if (out.certainty < request.certainty) {
         out.reach = Reach::short_of;
-        out.short_by = metres(std::max(0.0, out.need.mid.si() - covered));
+        out.short_by = std::max(Length{}, out.need.mid / sure - out.have.mid);
     } else {
         out.reach = out.size >= article.ideal ? Reach::enough : Reach::enough_if_smaller;
     }

@@ -54,7 +54,7 @@ struct Plan {
     Estimate<Length> need;  // of this batch
     Estimate<Length> have;
     Length second_yarn;  // of another yarn, when the template has two
-    Length short_by;     // at the smallest useful size, at the certainty asked; else 0
+    Length short_by;     // to the batch, for the certainty asked at this size; else 0
     Mass mass;
     std::vector<PlanPiece> pieces;
     std::vector<Obstacle> obstacles;

@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include <random>
+#include <stdexcept>
 
 #include "engine/units/quantity.hpp"
 
@@ -14,6 +15,21 @@ TEST_CASE("normal quantiles (NIST/SEMATECH e-Handbook of Statistical Methods, 1.
     CHECK(normal_quantile(0.95) == Approx(1.645).epsilon(0.0003));
     CHECK(normal_below(1.0) == Approx(0.84134).epsilon(0.0001));
     CHECK(normal_below(normal_quantile(0.9)) == Approx(0.9));
+}
+
+TEST_CASE("more of the same table, both ways; symmetric; outside 0 to 1 is refused") {
+    struct Row {
+        double p, z;
+    };
+    for (const auto& [p, z] :
+         {Row{0.5, 0}, Row{0.9, 1.282}, Row{0.99, 2.326}, Row{0.995, 2.576}, Row{0.999, 3.090}}) {
+        CHECK(std::abs(normal_quantile(p) - z) < 0.0006);
+        CHECK(std::abs(normal_below(z) - p) < 0.0002);
+        CHECK(normal_quantile(1 - p) == Approx(-normal_quantile(p)));
+    }
+    for (double p = 0.001; p < 1; p += 0.007)
+        CHECK(normal_below(normal_quantile(p)) == Approx(p).epsilon(1e-12));
+    for (const double p : {-0.1, 1.1}) CHECK_THROWS_AS(normal_quantile(p), std::domain_error);
 }
 
 TEST_CASE("the central range of an estimate is symmetric in the logarithm") {

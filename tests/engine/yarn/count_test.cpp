@@ -95,6 +95,47 @@ TEST_CASE("folded yarns: Davis ch. VI ex. 27, 31, 33; Brooks 1892") {
     CHECK(fold(16, worsted, 21, "Yorkshire skein", "Yorkshire skein") == Approx(13.125));
 }
 
+TEST_CASE(
+    "lengths and counts: J. T. Taylor; W. H. Dooley 1914; Davis ch. V ex. 8-10; Brooks 1892") {
+    const auto tex_of = [](double n, const char* system) {
+        return linear_density_of(n, count_system(system));
+    };
+    CHECK(in_ounces(yards(120) * tex_of(40, "cotton count")) / 16 * 7000 == Approx(25));  // C08
+    // C20: 4 x 4 in of cotton, 28 + 28 threads an inch, 8.6 grains.
+    CHECK(counted(inches(4 * 4 * 56), pounds(8.6 / 7000), "cotton count") ==
+          Approx(24).epsilon(0.006));
+    CHECK(in_yards(ounces(0.25) / tex_of(60, "cotton count")) == Approx(787.5));  // V08: spun silk
+    CHECK(between(12, "Galashiels cut", "yards per pound") / 240 == Approx(10));  // V03: Alloa
+    // V11: French cotton count, 1000 m per 500 g, is half the metric count.
+    CHECK(between(20, "cotton count", "metric count") / 2 == Approx(16.93).epsilon(0.001));
+}
+
+TEST_CASE("folded, split and missing components: Davis ch. VI ex. 34-45; Brooks 1892") {
+    const auto worsted = [](double n) {
+        return linear_density_of(n, count_system("worsted count"));
+    };
+    const auto worsted_of = [](LinearDensity d) {
+        return count_of(d, count_system("worsted count"));
+    };
+    const auto cotton = [](double n) { return linear_density_of(n, count_system("cotton count")); };
+    const auto cut = folded(linear_density_of(18, count_system("Galashiels cut")), cotton(20));
+    CHECK(count_of(cut, count_system("Galashiels cut")) == Approx(14.82).epsilon(0.001));  // F06
+    // F09: a back of 10's cotton with half as much again in each course weighs as much as the face.
+    CHECK(in_tex(cotton(10) * 1.5) == Approx(in_tex(worsted(10))));
+    CHECK(worsted_of(folded(worsted(10), cotton(10) * 1.5)) == Approx(5));
+    CHECK(worsted_of(worsted(10) - worsted(48) - worsted(24)) == Approx(26 + 2.0 / 3));  // F11
+    const auto third = worsted(10) - worsted(40) - worsted(30);
+    CHECK(worsted_of(third) == Approx(24));  // F12, also as 16's cotton and 52.5 skeins
+    CHECK(count_of(third, count_system("cotton count")) == Approx(16));
+    CHECK(count_of(third, count_system("Yorkshire skein")) == Approx(52.5));
+    const auto other = worsted(11) - worsted(18);  // F15: 2/22's made up by 18's and one more
+    CHECK(worsted_of(other) == Approx(28 + 2.0 / 7));
+    CHECK(other / worsted(11) == Approx(0.38889).epsilon(1e-4));
+    CHECK(worsted_of(folded(worsted(60), worsted(15))) == Approx(12));  // F17
+    CHECK(worsted(60) / worsted(12) == Approx(0.2));
+    CHECK(count_of(cotton(300) * 3, count_system("cotton count")) == Approx(100));  // F21
+}
+
 TEST_CASE("an unknown system is refused by name") {
     CHECK_THROWS_WITH_AS(count_system("furlongs"), "no count system is called 'furlongs'",
                          std::out_of_range);
