@@ -57,7 +57,7 @@ TEST_CASE("fifteen proven optima") {
     for (const auto& c : all["cases"]) {
         CAPTURE(c["id"].get<std::string>());
         const auto problem = problem_of(c);
-        const auto answer = allocate(problem);
+        const auto answer = allocate(problem, {60'000});
         if (c["status"] == "infeasible") {
             CHECK(answer.outcome == Allocation::Outcome::impossible);
             continue;
