@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "engine/project/template.hpp"
+#include "engine/suggestion/suggestion.hpp"
 #include "engine/yarn/profile.hpp"
 
 namespace gristwright::catalog {
@@ -15,6 +16,7 @@ struct Catalogue {
     YarnTables yarn;
     Fabrics fabrics;
     std::vector<FibrePart> fibres;
+    Words words;
     std::vector<Template> templates;  // by name
 
     const Template* template_named(std::string_view name) const;

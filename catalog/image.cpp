@@ -118,6 +118,8 @@ void write_tables(SQLite::Database& db, const Catalogue& c) {
         weave(r.name, r.interlacing.threads, r.interlacing.intersections, r.shafts, r.take_up,
               r.most_in_hole, r.end_repeat, r.pick_repeat, r.definition, r.loose_loops, r.mark,
               r.source);
+    Insert word(db, "word", 3);
+    for (const auto& [said, meaning] : c.words) word(said, meaning.kind, meaning.means);
     Insert fibre(db, "fibre", 10);
     for (const auto& r : c.fibres)
         fibre(r.name, r.kind, r.category, r.density.si(), r.micron_low, r.micron_high, r.staple_low,
@@ -129,8 +131,8 @@ void write_templates(SQLite::Database& db, const std::vector<Template>& template
         saying(db, "saying", 4);
     for (const auto& t : templates) {
         article(t.name, t.title, t.article, t.about, t.craft, t.skill, t.touches, t.for_baby,
-                t.sample, t.measure, t.smallest, t.ideal, t.largest, t.fitted, t.finest, t.thickest, t.firmness,
-                t.spacing, t.finish, t.fringe, t.loom_waste);
+                t.sample, t.measure, t.smallest, t.ideal, t.largest, t.fitted, t.finest, t.thickest,
+                t.firmness, t.spacing, t.finish, t.fringe, t.loom_waste);
         int place = 0;
         for (const auto& p : t.pieces)
             piece(t.name, place++, p.name, p.fabric, p.outline.shape, p.outline.width,
@@ -164,9 +166,17 @@ void read_tables(SQLite::Database& db, Catalogue& c) {
     });
     c.fabrics.weaves = read_all<Weave>(db, "weave", [](Columns& in, Weave& r) {
         in >> r.name >> r.interlacing.threads >> r.interlacing.intersections >> r.shafts >>
-            r.take_up >> r.most_in_hole >> r.end_repeat >> r.pick_repeat >> r.definition >> r.loose_loops >> r.mark >>
-            r.source;
+            r.take_up >> r.most_in_hole >> r.end_repeat >> r.pick_repeat >> r.definition >>
+            r.loose_loops >> r.mark >> r.source;
     });
+    SQLite::Statement words(db, "SELECT * FROM word");
+    while (words.executeStep()) {
+        std::string said;
+        WordMeaning meaning;
+        Columns in(words);
+        in >> said >> meaning.kind >> meaning.means;
+        c.words.emplace(std::move(said), std::move(meaning));
+    }
     c.fibres = read_all<FibrePart>(db, "fibre", [](Columns& in, FibrePart& r) {
         in >> r.name >> r.kind >> r.category >> r.density >> r.micron_low >> r.micron_high >>
             r.staple_low >> r.staple_high >> r.felting >> r.source;
@@ -189,7 +199,9 @@ void read_parts(SQLite::Database& db, const std::string& query,
 void read_templates(SQLite::Database& db, std::vector<Template>& templates) {
     templates = read_all<Template>(db, "template ORDER BY name", [](Columns& in, Template& t) {
         in >> t.name >> t.title >> t.article >> t.about >> t.craft >> t.skill >> t.touches >>
-            t.for_baby >> t.sample >> t.measure >> t.smallest >> t.ideal >> t.largest >> t.fitted >> t.finest >> t.thickest >> t.firmness >> t.spacing >> t.finish >> t.fringe >> t.loom_waste;
+            t.for_baby >> t.sample >> t.measure >> t.smallest >> t.ideal >> t.largest >> t.fitted >>
+            t.finest >> t.thickest >> t.firmness >> t.spacing >> t.finish >> t.fringe >>
+            t.loom_waste;
         t.origin = "built in";
     });
     std::map<std::string, Template*> by_name;

@@ -149,6 +149,15 @@ Weave weave(const Row& row) {
     return out;
 }
 
+std::optional<WordMeaning::Kind> kind_named(std::string_view word) {
+    using Kind = WordMeaning::Kind;
+    if (word == "article") return Kind::article;
+    if (word == "craft") return Kind::craft;
+    if (word == "fabric") return Kind::fabric;
+    if (word == "filler") return Kind::filler;
+    return {};
+}
+
 // Densities from Morton and Hearle, Physical Properties of Textile Fibres (from memory).
 Density density_of(const std::string& kind, const std::string& category) {
     if (kind == "silk") return grams_per_cm3(1.34);
@@ -204,6 +213,17 @@ std::vector<KnitFabric> read_knitted_fabrics(const std::string& text, const std:
 }
 std::vector<Weave> read_weaves(const std::string& text, const std::string& file) {
     return read_rows(text, file, weave);
+}
+Words read_words(const std::string& text, const std::string& file) {
+    const auto csv = read_csv(text, file);
+    Words out;
+    for (const auto& line : csv.rows) {
+        const Row row(csv, line, file);
+        const WordMeaning meaning{row.word("kind", kind_named), row.text("means")};
+        if (!out.emplace(row.text("word"), meaning).second)
+            throw row.wrong("this word stands twice");
+    }
+    return out;
 }
 std::vector<FibrePart> read_fibres(const std::string& text, const std::string& file) {
     return read_rows(text, file, fibre);

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "engine/project/template.hpp"
+#include "engine/suggestion/suggestion.hpp"
 #include "engine/yarn/profile.hpp"
 
 namespace gristwright::catalog {
@@ -19,6 +20,8 @@ std::vector<KnitFabric> read_knitted_fabrics(const std::string& text, const std:
 std::vector<Weave> read_weaves(const std::string& text, const std::string& file);
 // Rows known only from memory are marked so in their source.
 std::vector<FibrePart> read_fibres(const std::string& text, const std::string& file);
+
+Words read_words(const std::string& text, const std::string& file);
 
 std::optional<Mark> mark_named(std::string_view word);
 

@@ -108,8 +108,8 @@ void read_weights(TomlTable& from, Template& t) {
     const auto number = [&](const std::string& name) {
         const auto found = std::find(weights.begin(), weights.end(), name);
         if (found == weights.end())
-            throw from.wrong("weights", fmt::format("'{}' is not one of: {}", name,
-                                                    fmt::join(weights, ", ")));
+            throw from.wrong("weights",
+                             fmt::format("'{}' is not one of: {}", name, fmt::join(weights, ", ")));
         return static_cast<int>(found - weights.begin());
     };
     if (pair.size() != 2) throw from.wrong("weights", "must be two: the finest and the thickest");

@@ -59,6 +59,11 @@ std::string Units::gauge(Gauge stitches, Gauge rows) const {
                               in_stitches_per_inch(rows)));
 }
 
+std::string Units::stitch_gauge(Gauge q) const {
+    return choose(fmt::format("{:.0f} st/10 cm", in_stitches_per_10cm(q)),
+                  fmt::format("{:.1f} st/in", in_stitches_per_inch(q)));
+}
+
 std::string Units::sett(Sett q) const {
     return choose(tenth(in_ends_per_10cm(q)) + "/10 cm", tenth(in_ends_per_inch(q)) + " epi");
 }

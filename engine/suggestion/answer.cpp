@@ -116,7 +116,7 @@ void compare_metres(const Ground& ground, const Plan& plan, SuggestionAnswer& ou
     }
     const double aside = std::exp(normal_quantile(ground.request.certainty) *
                                   together(out.need.spread, have.spread));
-    out.short_by = std::max(Length{}, out.need.mid - have.mid / aside);
+    out.short_by = std::max(Length{}, out.need.mid * aside - have.mid);
     out.spin_more = out.short_by * ground.yarn.linear_density.mid * (1 + spinning_losses);
     // The template says how metres go with size; the amount that was stated scales it.
     const auto& t = *plan.article;
