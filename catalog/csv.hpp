@@ -2,6 +2,7 @@
 // with commas and line ends inside, and a semicolon or a tab in place of the comma.
 #pragma once
 
+#include <functional>
 #include <stdexcept>
 #include <string>
 #include <string_view>
@@ -25,5 +26,11 @@ struct Csv {
 
 // Throws BadText (bad_text.hpp) for no header or a record with more fields than there are headers.
 Csv read_csv(std::string_view text, const std::string& file);
+
+// Row by row from a file, so that memory does not grow with it. `header` is called once, `row` for
+// every record that is not empty, also for those with too many fields. Throws MissingFile, BadText.
+void for_each_row(const std::string& path,
+                  const std::function<void(const std::vector<std::string>&)>& header,
+                  const std::function<void(const CsvRow&)>& row);
 
 }  // namespace gristwright::catalog

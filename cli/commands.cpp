@@ -1,4 +1,5 @@
 #include "cli/command.hpp"
+#include "cli/commands/answer.hpp"
 #include "cli/commands/compare.hpp"
 #include "cli/commands/makes.hpp"
 #include "cli/commands/plan.hpp"
@@ -9,8 +10,9 @@
 namespace gristwright::cli {
 
 const std::vector<Command>& commands() {
-    static const std::vector<Command> all{yarn_command(),    makes_command(), plan_command(),
-                                          compare_command(), split_command(), templates_command()};
+    static const std::vector<Command> all{yarn_command(),     makes_command(), plan_command(),
+                                          compare_command(),  split_command(), answer_command(),
+                                          templates_command()};
     return all;
 }
 

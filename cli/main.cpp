@@ -9,12 +9,21 @@
 #include "catalog/source.hpp"
 #include "cli/command.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/new_file.hpp"
 
 namespace {
 
 using namespace gristwright;
 
-enum Exit { answered = 0, usage = 64, bad_data = 65, no_input = 66, our_bug = 70, io_error = 74 };
+enum Exit {
+    answered = 0,
+    usage = 64,
+    bad_data = 65,
+    no_input = 66,
+    our_bug = 70,
+    cannot_create = 73,
+    io_error = 74
+};
 
 // A full disk or a closed pipe is noticed, not ignored.
 int print(const std::string& text, int exit_code) {
@@ -75,6 +84,8 @@ int main(int argc, char** argv) {
         return complain(error, usage);
     } catch (const catalog::MissingFile& error) {
         return complain(error, no_input);
+    } catch (const cli::CannotCreate& error) {
+        return complain(error, cannot_create);
     } catch (const std::invalid_argument& error) {
         return complain(error, bad_data);
     } catch (const std::exception& error) {

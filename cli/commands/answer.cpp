@@ -1,0 +1,458 @@
+#include "cli/commands/answer.hpp"
+
+#include <fmt/core.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+#include <nlohmann/json.hpp>
+#include <unordered_map>
+
+#include "catalog/suggestion_text.hpp"
+#include "cli/output/describe.hpp"
+#include "cli/output/json.hpp"
+#include "cli/output/layout.hpp"
+#include "cli/output/new_file.hpp"
+#include "cli/output/reply.hpp"
+#include "engine/suggestion/constants.hpp"
+#include "engine/suitability/reasons.hpp"
+
+namespace gristwright::cli {
+namespace {
+
+constexpr std::string_view keys[] = {"idea",  "craft", "needs",  "weight", "grist",
+                                     "gauge", "sett",  "needle", "size",   "colours",
+                                     "who",   "from",  "when"};
+constexpr std::size_t idea_kept = 120;     // characters of an idea that is listed
+constexpr std::size_t listed = 20;         // of the ranked list as text
+constexpr std::size_t rows_a_tick = 5000;  // between two signs of progress
+constexpr std::size_t complaints_kept = 20;
+
+Ground ground_of(const Question& q) {
+    return {q.yarn,
+            q.catalogue.templates,
+            q.catalogue.yarn.classes,
+            q.catalogue.fabrics,
+            q.measured.owned,
+            q.catalogue.words,
+            q.request};
+}
+
+// --- one suggestion
+
+std::string understood_line(const SuggestionAnswer& a) {
+    auto taken = a.understood.taken_as;
+    if (a.answered)
+        taken.push_back(
+            fmt::format("answered with {} ({})", a.article->title, words(a.article->craft)));
+    auto out = joined(taken);
+    if (!a.understood.unknown.empty())
+        out += (out.empty() ? "" : "; ") + std::string("not understood: ") +
+               inert(joined(a.understood.unknown));
+    return out;
+}
+
+std::string basis_words(const SuggestionAnswer& a) {
+    switch (a.basis) {
+        case SuggestionAnswer::Basis::stated_length:
+            return "from the length that was stated";
+        case SuggestionAnswer::Basis::stated_mass:
+            return "from the mass that was stated, by its own grist";
+        case SuggestionAnswer::Basis::template_plan:
+            break;
+    }
+    return "from our own template, since no amount was stated";
+}
+
+std::string numbers_text(const SuggestionAnswer& a, const Question& q) {
+    auto out = labelled("Metres: ",
+                        fmt::format("{} needed ({}), {} to hand: {}; chance that they reach {}",
+                                    q.units.yarn_range(a.need), basis_words(a),
+                                    q.units.yarn(q.yarn.length.mid), metres_verdict(a, q.units),
+                                    percent(a.certainty)),
+                        0) +
+               "\n";
+    if (a.reach == Reach::enough_if_smaller)
+        out += labelled("Smaller:",
+                        fmt::format("a {} of {} fits, not {}", a.article->measure,
+                                    q.units.size(a.size_that_fits), q.units.size(a.size)),
+                        0) +
+               "\n";
+    if (a.spin_more.si() > 0)
+        out += labelled("Or spin:",
+                        fmt::format("{} of fibre more, {:.0f} % losses included",
+                                    q.units.mass(a.spin_more), 100 * constants::spinning_losses),
+                        0) +
+               "\n";
+    if (a.other_craft_reaches)
+        out += labelled("Or:     ",
+                        fmt::format("a {} {}: the metres would reach",
+                                    a.article->craft == Craft::knitted ? "woven" : "knitted",
+                                    a.article->article),
+                        0) +
+               "\n";
+    if (a.tightness > 0)
+        out +=
+            labelled("Gauge:  ",
+                     fmt::format("tightness {:.2f} at the gauge that was stated{}", a.tightness,
+                                 a.stitches_kept
+                                     ? fmt::format("; {} suits, and with the stitches kept the {} "
+                                                   "becomes {}",
+                                                   q.units.stitch_gauge(a.suiting),
+                                                   a.article->measure, q.units.size(a.size))
+                                     : ", which this yarn can keep"),
+                     0) +
+            "\n";
+    if (a.share > 0)
+        out += labelled(
+                   "Sett:   ",
+                   fmt::format("{:.0f} % of the greatest; {:.0f} to {:.0f} % suits", 100 * a.share,
+                               100 * a.suiting_share.low, 100 * a.suiting_share.high),
+                   0) +
+               "\n";
+    return out;
+}
+
+Plan shown_plan(const SuggestionAnswer& a, const Question& q) {
+    auto request = q.request;
+    request.size = a.article->ideal;
+    return plan(*a.article, q.yarn, q.catalogue.fabrics, q.measured.owned, request);
+}
+
+std::string reasons_text(const SuggestionAnswer& a, const Question& q) {
+    const auto planned = shown_plan(a, q);
+    std::string out;
+    const auto con = against(a.judgement, planned, q.yarn);
+    const auto pro = in_favour(a.judgement, planned);
+    if (!pro.empty()) out += labelled("For:    ", joined(pro), 0) + "\n";
+    if (!con.empty()) out += labelled("Against:", joined(con), 0) + "\n";
+    const auto& definition = a.judgement.factor(FactorName::definition);
+    if (definition.weight > 0)
+        out += labelled("Stitches:", sentence(FactorName::definition, a.judgement, planned, q.yarn),
+                        0) +
+               "\n";
+    for (const auto obstacle : a.obstacles)
+        out += labelled("In the way:", words(obstacle), 0) + "\n";
+    return out;
+}
+
+std::string working(const SuggestionAnswer& a) {
+    auto out = "\n" + heading("Working") + "\n";
+    for (const auto& c :
+         {constants::stated_amount, constants::gauge_slack, constants::spinning_losses})
+        out += wrapped(fmt::format("{} = {:g} {} ({:g} to {:g}) [{}{}{}]", c.name, c.value, c.unit,
+                                   c.low, c.high, words(c.mark), c.source.empty() ? "" : ": ",
+                                   c.source),
+                       2) +
+               "\n";
+    for (std::size_t f = 0; a.answered && f < factor_count; ++f) {
+        const auto& factor = a.judgement.factors[f];
+        if (factor.weight > 0)
+            out += fmt::format("  {:<14}had {:.2f}  wanted {:.2f}  weight {:.1f}  costs {:.0f}\n",
+                               words(static_cast<FactorName>(f)), factor.had, factor.wanted,
+                               factor.weight, factor.cost);
+    }
+    return out;
+}
+
+std::string one_text(const Suggestion& s, const SuggestionAnswer& a, const Question& q) {
+    auto out = wrapped(batch_line(q), 0) + "\n\n" +
+               labelled("Idea:   ", inert(s.idea.substr(0, 400)), 0) + "\n" +
+               labelled("Taken:  ", understood_line(a), 0) + "\n";
+    if (!a.answered) return out + labelled("Asked back:", a.ask, 0) + "\n";
+    out += labelled(
+               "Verdict:",
+               fmt::format("{}; {}", words(serves(a.judgement.score)), metres_verdict(a, q.units)),
+               0) +
+           "\n\n" + numbers_text(a, q) + reasons_text(a, q);
+    return out + "\n" + heading("A reply to paste") + "\n" +
+           wrapped(reply(s, a, q.yarn, q.units), 2) + "\n";
+}
+
+Json answer_json(const Suggestion& s, const SuggestionAnswer& a, const Question& q) {
+    Json out{{"idea", inert(s.idea.substr(0, 400))},
+             {"answered", a.answered},
+             {"ask", inert(a.ask)},
+             {"article", a.understood.article},
+             {"unknown_words", Json::array()},
+             {"template", a.answered ? Json(a.article->name) : Json(nullptr)},
+             {"craft", a.answered ? Json(words(a.article->craft)) : Json(nullptr)}};
+    for (const auto& word : a.understood.unknown) out["unknown_words"].push_back(inert(word));
+    if (a.answered) {
+        out["suitability"] = number(a.judgement.score);
+        out["serves"] = words(serves(a.judgement.score));
+        out["reach"] = words(a.reach);
+        out["certainty"] = number(a.certainty);
+        out["metres_needed"] = number(in_metres(a.need.mid));
+        out["metres_left"] = number(in_metres(a.left));
+        out["metres_short"] = number(in_metres(a.short_by));
+        out["size_cm"] = number(in_centimetres(a.size));
+        out["grams_to_spin"] = number(in_grams(a.spin_more));
+    }
+    out["reply"] = inert(reply(s, a, q.yarn, q.units));
+    return out;
+}
+
+// --- hundreds
+
+struct Group {
+    std::size_t first_row = 0, count = 0;
+    double rank = 0;  // higher first
+    Suggestion suggestion;
+    std::string verdict;
+};
+
+class Bulk {
+  public:
+    explicit Bulk(const Question& q) : q_(q), answerer_(ground_of(q)) {}
+
+    void read(const std::string& file) {
+        std::vector<std::string> column_keys;
+        catalog::for_each_row(
+            file,
+            [&](const std::vector<std::string>& headers) {
+                column_keys = catalog::suggestion_keys(headers);
+                if (std::find(column_keys.begin(), column_keys.end(), "idea") == column_keys.end())
+                    throw std::invalid_argument(fmt::format(
+                        "{}:1: the header needs a column 'idea'; known: {}", file, known_keys()));
+            },
+            [&](const catalog::CsvRow& row) { take(row, column_keys); });
+        tick(true);
+    }
+
+    std::vector<Group> ranked() const {
+        auto out = groups_;
+        std::stable_sort(out.begin(), out.end(), [](const Group& a, const Group& b) {
+            return a.rank != b.rank ? a.rank > b.rank : a.first_row < b.first_row;
+        });
+        return out;
+    }
+
+    std::size_t rows() const { return rows_; }
+    std::size_t bad() const { return bad_; }
+    const std::vector<std::string>& complaints() const { return complaints_; }
+    SuggestionAnswer answer(const Suggestion& s) { return answerer_.answer(s); }
+
+  private:
+    static std::string known_keys() {
+        std::string out;
+        for (const auto key : keys) out += (out.empty() ? "" : ", ") + std::string(key);
+        return out;
+    }
+
+    void take(const catalog::CsvRow& row, const std::vector<std::string>& column_keys) {
+        ++rows_;
+        tick(false);
+        catalog::SuggestionText text;
+        for (std::size_t c = 0; c < std::min(row.fields.size(), column_keys.size()); ++c)
+            if (!column_keys[c].empty()) text[column_keys[c]] = row.fields[c];
+        try {
+            if (row.fields.size() > column_keys.size())
+                throw std::invalid_argument("more fields than the header names");
+            add(row.number, catalog::read_suggestion(text, q_.catalogue.yarn.classes));
+        } catch (const std::invalid_argument& error) {
+            ++bad_;
+            if (complaints_.size() < complaints_kept)
+                complaints_.push_back(fmt::format("row {}: {}", row.number, error.what()));
+        }
+    }
+
+    void add(std::size_t row, Suggestion s) {
+        const auto a = answerer_.answer(s);
+        const auto key = near_alike(s, a);
+        if (const auto found = places_.find(key); found != places_.end()) {
+            ++groups_[found->second].count;
+            return;
+        }
+        places_[key] = groups_.size();
+        if (s.idea.size() > 4 * idea_kept) s.idea.resize(4 * idea_kept);
+        const double reach = !a.answered                  ? -2
+                             : a.reach == Reach::short_of ? 0
+                             : a.reach == Reach::enough   ? 2
+                                                          : 1;
+        groups_.push_back(
+            {row, 1, 1000 * reach + a.judgement.score, std::move(s), metres_verdict(a, q_.units)});
+    }
+
+    // Alike: the same article, craft and fabric, amounts within a few per cent of each other.
+    static std::string near_alike(const Suggestion& s, const SuggestionAnswer& a) {
+        const auto rounded = [](double value) {
+            return value > 0 ? std::lround(std::log(value) * 20) : -9999;
+        };
+        if (!a.answered) return "?" + s.idea;
+        return fmt::format("{}|{}|{}|{}|{}|{}", a.article->name, static_cast<int>(a.article->craft),
+                           a.understood.fabric, rounded(a.need.mid.si()), rounded(a.size.si()),
+                           s.colours);
+    }
+
+    void tick(bool last) const {
+        if (isatty(STDERR_FILENO) != 1 || (!last && rows_ % rows_a_tick != 0)) return;
+        std::fprintf(stderr, "\r%zu suggestions answered%s", rows_, last ? "\n" : "");
+    }
+
+    const Question& q_;
+    Answerer answerer_;
+    std::unordered_map<std::string, std::size_t> places_;
+    std::vector<Group> groups_;
+    std::vector<std::string> complaints_;
+    std::size_t rows_ = 0, bad_ = 0;
+};
+
+// A cell of a spreadsheet: quoted, no control bytes, and nothing that a spreadsheet would run.
+std::string cell(const std::string& text) {
+    auto safe = inert(text);
+    if (!safe.empty() && std::string_view("=+-@\t\r").find(safe[0]) != std::string_view::npos)
+        safe = "'" + safe;
+    std::string out = "\"";
+    for (const char c : safe) out += c == '"' ? std::string("\"\"") : std::string(1, c);
+    return out + "\"";
+}
+
+std::string as_csv(Bulk& bulk, const Question& q) {
+    std::string out =
+        "row,times,idea,from,article,craft,suitability,serves,metres,metres_needed,metres_left,"
+        "metres_short,chance,reply\n";
+    for (const auto& group : bulk.ranked()) {
+        const auto a = bulk.answer(group.suggestion);
+        out += fmt::format("{},{},{},{},", group.first_row, group.count,
+                           cell(group.suggestion.idea), cell(group.suggestion.from));
+        if (a.answered)
+            out += fmt::format("{},{},{:.0f},{},{},{:.0f},{:.0f},{:.0f},{:.3f},",
+                               cell(a.article->article), words(a.article->craft), a.judgement.score,
+                               cell(std::string(words(serves(a.judgement.score)))),
+                               cell(group.verdict), in_metres(a.need.mid), in_metres(a.left),
+                               in_metres(a.short_by), a.certainty);
+        else
+            out += ",,,," + cell(group.verdict) + ",,,,,";
+        out += cell(reply(group.suggestion, a, q.yarn, q.units)) + "\n";
+    }
+    return out;
+}
+
+std::string bulk_json(Bulk& bulk, const Question& q) {
+    auto out = json_answer("answer");
+    out["rows"] = bulk.rows();
+    out["rows_refused"] = bulk.bad();
+    out["answers"] = Json::array();
+    for (const auto& group : bulk.ranked()) {
+        auto one = answer_json(group.suggestion, bulk.answer(group.suggestion), q);
+        one["row"] = group.first_row;
+        one["times"] = group.count;
+        out["answers"].push_back(std::move(one));
+    }
+    return dumped(out);
+}
+
+std::string bulk_text(Bulk& bulk, const Question& q, bool all) {
+    const auto ranked = bulk.ranked();
+    auto out = wrapped(batch_line(q), 0) + "\n\n" +
+               fmt::format("{} suggestions, {} different ones{}\n\n", bulk.rows(), ranked.size(),
+                           bulk.bad() > 0 ? fmt::format(", {} rows refused", bulk.bad()) : "");
+    const auto most = all ? ranked.size() : std::min(listed, ranked.size());
+    for (std::size_t i = 0; i < most; ++i) {
+        const auto& group = ranked[i];
+        const auto a = bulk.answer(group.suggestion);
+        const auto idea = inert(group.suggestion.idea.substr(0, idea_kept));
+        out += fmt::format("{:>3}  {}{}\n",
+                           a.answered ? fmt::format("{:.0f}", a.judgement.score) : "?", idea,
+                           group.count > 1 ? fmt::format("  ({} times)", group.count) : "");
+        out +=
+            wrapped(a.answered ? fmt::format("{}; {}; needs {}", words(serves(a.judgement.score)),
+                                             group.verdict, q.units.yarn(a.need.mid))
+                               : a.ask,
+                    5) +
+            "\n";
+    }
+    if (ranked.size() > most)
+        out += fmt::format("and {} more: --all lists them, --out FILE keeps them\n",
+                           ranked.size() - most);
+    return out;
+}
+
+constexpr int some_rows_bad = 65;
+
+Answer answer_many(const Arguments& arguments, const Question& q, const std::string& file) {
+    Bulk bulk(q);
+    bulk.read(file);
+    std::vector<std::string> notes = q.measured.notes;
+    for (const auto& complaint : bulk.complaints()) notes.push_back(file + " " + complaint);
+    if (bulk.bad() > bulk.complaints().size())
+        notes.push_back(fmt::format("and {} rows more", bulk.bad() - bulk.complaints().size()));
+    const int code = bulk.bad() > 0 ? some_rows_bad : 0;
+    if (arguments.has("out")) {
+        const auto out = arguments.text("out");
+        const bool json = out.size() > 5 && out.substr(out.size() - 5) == ".json";
+        write_file(out, json ? bulk_json(bulk, q) : as_csv(bulk, q));
+        return {fmt::format("{} suggestions answered in '{}'\n", bulk.rows(), inert(out)),
+                joined(notes, "\n"), code};
+    }
+    return {q.json ? bulk_json(bulk, q) : bulk_text(bulk, q, arguments.has("all")),
+            joined(notes, "\n"), code};
+}
+
+// The batch has options of these names already.
+std::string_view option_for(std::string_view key) {
+    if (key == "needle") return "with-needle";
+    if (key == "gauge") return "at-gauge";
+    return key == "from" ? "by" : key;
+}
+
+Answer run(const Arguments& arguments) {
+    std::string batch, file;
+    for (const auto& word : arguments.words)
+        (batch.empty() && !arguments.has("skein") ? batch : file) = word;
+    const auto q = ask(arguments, batch);
+    if (!file.empty()) return answer_many(arguments, q, file);
+    catalog::SuggestionText text;
+    for (const auto key : keys)
+        if (arguments.has(option_for(key)))
+            text[std::string(key)] = arguments.text(option_for(key));
+    if (text.find("idea") == text.end())
+        throw Misused("answer needs --idea \"lace shawl\", or a spreadsheet of suggestions");
+    const auto s = catalog::read_suggestion(text, q.catalogue.yarn.classes);
+    Answerer answerer(ground_of(q));
+    const auto a = answerer.answer(s);
+    const auto notes = joined(q.measured.notes, "\n");
+    if (!q.json) return {one_text(s, a, q) + (q.working ? working(a) : ""), notes};
+    auto out = json_answer("answer");
+    out["rows"] = 1;
+    out["rows_refused"] = 0;
+    auto one = answer_json(s, a, q);
+    one["row"] = 1;
+    one["times"] = 1;
+    out["answers"] = Json::array({one});
+    return {dumped(out), notes};
+}
+
+}  // namespace
+
+Command answer_command() {
+    return {"answer",
+            "People's suggestions answered with numbers and a reply to paste; one, or a "
+            "spreadsheet of hundreds, ranked.",
+            "[BATCH.toml | SKEINS.csv] [SUGGESTIONS.csv]",
+            0,
+            2,
+            together({{{"idea", "\"lace shawl\"", "what somebody suggests, in their words"},
+                       {"needs", "440yd", "yarn it is said to need, as a length or a mass"},
+                       {"weight", "fine", "weight class of the yarn it was meant for"},
+                       {"grist", "400m/100g", "grist of the yarn it was meant for"},
+                       {"at-gauge", "24st/10cm", "stocking-stitch gauge it was meant for"},
+                       {"sett", "12epi", "sett it was meant for"},
+                       {"with-needle", "4mm", "needle it was meant for"},
+                       {"size", "150cm", "finished size, as the article is measured"},
+                       {"colours", "2", "how many colours it takes"},
+                       {"craft", "woven", "knitted or woven"},
+                       {"who", "child", "for whom; kept, not interpreted"},
+                       {"by", "a guild friend", "who suggested it; kept, not interpreted"},
+                       {"when", "2026-11-02", "kept, not interpreted"},
+                       {"out", "answers.csv", "write all answers to this file, .csv or .json"},
+                       {"all", "", "list every answer, not the first twenty"}},
+                      plan_options(),
+                      batch_options(),
+                      answer_options()}),
+            run};
+}
+
+}  // namespace gristwright::cli
