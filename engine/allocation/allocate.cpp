@@ -11,7 +11,7 @@ namespace {
 // Small problems are proven at once; the others gain from a good plan to start with.
 constexpr std::size_t small = 30;
 constexpr int rounds_for_large = 400;
-constexpr int first_look = 60;
+constexpr int first_look = 2000;
 
 int rounds(const Problem& p, const Effort& effort) {
     if (effort.rounds >= 0) return effort.rounds;

@@ -3,6 +3,7 @@
 #include <utility>
 
 #include "engine/allocation/checker.hpp"
+#include "engine/allocation/possible.hpp"
 
 namespace gristwright::allocation {
 namespace {
@@ -28,16 +29,6 @@ Problem without_shortest(Problem p) {
 Problem with_joins(Problem p) {
     for (auto& piece : p.pieces) piece.max_joins = static_cast<int>(p.skeins.size());
     return p;
-}
-
-// With the worth of everything gone, the first plan is as good as any: only whether there is one.
-bool possible(Problem p, int nodes) {
-    p = without_bonus(std::move(p));
-    for (auto& piece : p.pieces) piece.value = piece.join_cost = 0, piece.stretch.clear();
-    for (auto& row : p.mismatch)
-        for (auto& cost : row)
-            if (cost) cost = 0;
-    return allocate(p, {nodes, 0, {}}).found();
 }
 
 }  // namespace
