@@ -9,13 +9,15 @@ namespace gristwright::allocation {
 namespace {
 
 // Small problems are proven at once; the others gain from a good plan to start with.
-constexpr std::size_t small = 30;
-constexpr int rounds_for_large = 400;
+constexpr std::size_t small = 100;  // skeins times pieces
+constexpr int rounds_for_each = 3;  // skein and piece of a larger problem
 constexpr int first_look = 2000;
 
 int rounds(const Problem& p, const Effort& effort) {
     if (effort.rounds >= 0) return effort.rounds;
-    return p.skeins.size() * p.pieces.size() <= small ? 0 : rounds_for_large;
+    return p.skeins.size() * p.pieces.size() <= small
+               ? 0
+               : rounds_for_each * static_cast<int>(p.skeins.size() + p.pieces.size());
 }
 
 Allocation looked_over(const Problem& problem, Allocation out) {
