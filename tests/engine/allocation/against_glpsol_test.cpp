@@ -45,7 +45,7 @@ Said glpsol(const Problem& problem) {
     const std::filesystem::path folder = pattern;
     std::ofstream(folder / "problem.lp") << lp_text(problem);
     const auto command =
-        fmt::format("glpsol --lp '{0}/problem.lp' --cuts --tmlim 3 -w '{0}/answer' >'{0}/log' 2>&1",
+        fmt::format("glpsol --lp '{0}/problem.lp' --cuts --tmlim 1 -w '{0}/answer' >'{0}/log' 2>&1",
                     folder.string());
     const int status = std::system(command.c_str());
     const auto said = status == 0 ? solution_in(folder / "answer") : Said{};
