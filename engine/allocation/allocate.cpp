@@ -1,5 +1,6 @@
 #include "engine/allocation/allocate.hpp"
 
+#include <algorithm>
 #include <stdexcept>
 
 #include "engine/allocation/checker.hpp"
@@ -9,13 +10,27 @@ namespace gristwright::allocation {
 namespace {
 
 // Small problems are proven at once; the others gain from a good plan to start with.
-constexpr std::size_t small = 30;
-constexpr int rounds_for_large = 400;
-constexpr int first_look = 60;
+constexpr std::size_t small = 100;  // skeins times pieces
+constexpr int rounds_for_each = 3;  // skein and piece of a larger problem
+constexpr int first_look = 2000;
+
+// A node takes the longer, the larger the problem is.
+constexpr std::size_t nodes_times_size = 12'800'000;
+
+std::size_t size(const Problem& p) {
+    return std::max<std::size_t>(1, p.skeins.size() * p.pieces.size());
+}
+
+Effort spelt_out(const Problem& p, Effort effort) {
+    if (effort.nodes < 0)
+        effort.nodes = static_cast<int>(std::max<std::size_t>(1, nodes_times_size / size(p)));
+    return effort;
+}
 
 int rounds(const Problem& p, const Effort& effort) {
     if (effort.rounds >= 0) return effort.rounds;
-    return p.skeins.size() * p.pieces.size() <= small ? 0 : rounds_for_large;
+    return size(p) <= small ? 0
+                            : rounds_for_each * static_cast<int>(p.skeins.size() + p.pieces.size());
 }
 
 Allocation looked_over(const Problem& problem, Allocation out) {
@@ -25,8 +40,9 @@ Allocation looked_over(const Problem& problem, Allocation out) {
     return out;
 }
 
-Allocation run(const Problem& problem, const Effort& effort, std::optional<CutList> start) {
+Allocation run(const Problem& problem, const Effort& asked, std::optional<CutList> start) {
     check(problem);
+    const auto effort = spelt_out(problem, asked);
     auto first =
         search(problem, {std::min(first_look, effort.nodes), 0, effort.stop}, std::move(start));
     if (first.outcome != Allocation::Outcome::best_found || effort.nodes <= first_look) {

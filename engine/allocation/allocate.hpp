@@ -13,8 +13,8 @@
 namespace gristwright::allocation {
 
 struct Effort {
-    int nodes = 20'000;  // of the search, at most
-    int rounds = -1;     // of neighbourhoods; -1: as the size asks for
+    int nodes = -1;   // of the search, at most; -1: as the size allows, some seconds
+    int rounds = -1;  // of neighbourhoods; -1: as the size asks for
     std::stop_token stop{};
 };
 

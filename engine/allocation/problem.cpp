@@ -2,6 +2,8 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
+#include <cstdlib>
 #include <stdexcept>
 
 namespace gristwright::allocation {
@@ -11,21 +13,69 @@ void insist(bool holds, const std::string& what) {
     if (!holds) throw std::invalid_argument(what);
 }
 
-constexpr Cm longest = 10'000'000;             // 100 km: beyond any batch, safely below overflow
-constexpr Points dearest = 1'000'000'000'000;  // a million points
+constexpr Cm longest = 10'000'000;             // 100 km: beyond any batch
+constexpr Points dearest = 2'000'000'000'000;  // two million points, all together
+constexpr Points dearest_per_cm = 10'000'000;  // a thousand points a metre
+// The search counts in millionths of a micro-point: with these its sums stay below 2^63, and the
+// reward that fills what must be filled outweighs everything else.
 
 void check_piece(const Piece& piece) {
-    insist(piece.least > 0 && piece.most() <= longest,
+    insist(piece.least > 0 && piece.least <= longest,
            fmt::format("{}: its length must lie between 0 and 100 km", piece.name));
     insist(piece.value >= 0 && piece.value <= dearest && piece.join_cost >= 0 &&
                piece.join_cost <= dearest && piece.max_joins >= 0,
-           fmt::format("{}: value, join cost and joins cannot be below 0", piece.name));
+           fmt::format("{}: value, join cost or joins are out of range", piece.name));
+    insist(piece.value / piece.least <= dearest_per_cm,
+           fmt::format("{}: too dear for its length", piece.name));
     for (std::size_t s = 0; s < piece.stretch.size(); ++s) {
-        insist(piece.stretch[s].length >= 0 && piece.stretch[s].per_cm <= dearest / 1000,
+        const auto& stretch = piece.stretch[s];
+        insist(stretch.length >= 0 && stretch.length <= longest &&
+                   std::abs(stretch.per_cm) <= dearest_per_cm,
                fmt::format("{}: a stretch is out of range", piece.name));
-        insist(s == 0 || piece.stretch[s].per_cm <= piece.stretch[s - 1].per_cm,
+        insist(s == 0 || stretch.per_cm <= piece.stretch[s - 1].per_cm,
                fmt::format("{}: the worth of its stretches must not rise", piece.name));
     }
+    insist(piece.most() <= longest, fmt::format("{}: stretches beyond 100 km", piece.name));
+}
+
+void check_skein(const Skein& skein) {
+    insist(skein.length >= 0 && skein.length <= longest,
+           fmt::format("{}: its length must lie between 0 and 100 km", skein.name));
+    insist(
+        skein.bonus >= 0 && skein.bonus <= dearest && skein.bonus <= dearest_per_cm * skein.length,
+        fmt::format("{}: its bonus is out of range", skein.name));
+}
+
+void check_mismatch(const Problem& p) {
+    insist(p.mismatch.empty() || p.mismatch.size() == p.skeins.size(),
+           "mismatch has a row for every skein");
+    for (const auto& row : p.mismatch) {
+        insist(row.size() == p.pieces.size(), "mismatch has a column for every piece");
+        for (const auto& cost : row)
+            insist(!cost || (*cost >= 0 && *cost <= dearest_per_cm), "a mismatch is out of range");
+    }
+}
+
+// No sum that the search makes may be too large: gains, joins and mismatch each by themselves.
+void check_totals(const Problem& p) {
+    using Wide = long double;  // exact enough for a limit, and cannot overflow
+    Wide gains = 0, joins = 0, mismatch = 0;
+    for (const auto& skein : p.skeins) gains += static_cast<Wide>(skein.bonus);
+    for (const auto& piece : p.pieces) {
+        gains += static_cast<Wide>(piece.value);
+        for (const auto& s : piece.stretch)
+            gains += static_cast<Wide>(s.length) * static_cast<Wide>(std::abs(s.per_cm));
+        joins +=
+            static_cast<Wide>(piece.join_cost) *
+            static_cast<Wide>(std::min(static_cast<std::size_t>(piece.max_joins), p.skeins.size()));
+    }
+    for (std::size_t i = 0; i < p.mismatch.size(); ++i) {
+        Points worst = 0;
+        for (const auto& cost : p.mismatch[i]) worst = std::max(worst, cost.value_or(0));
+        mismatch += static_cast<Wide>(worst) * static_cast<Wide>(p.skeins[i].length);
+    }
+    insist(gains <= dearest && joins <= dearest && mismatch <= dearest,
+           "all together the worth or cost is beyond two million points");
 }
 
 }  // namespace
@@ -44,19 +94,13 @@ Cm CutList::taken_from(std::size_t skein) const {
 }
 
 void check(const Problem& p) {
-    for (const auto& skein : p.skeins)
-        insist(skein.length >= 0 && skein.length <= longest && skein.bonus >= 0 &&
-                   skein.bonus <= dearest,
-               fmt::format("{}: length or bonus out of range", skein.name));
+    for (const auto& skein : p.skeins) check_skein(skein);
     for (const auto& piece : p.pieces) check_piece(piece);
-    insist(p.tail >= 0 && p.shortest >= 0 && p.reserve >= 0, "tail, segment and reserve are >= 0");
-    insist(p.mismatch.empty() || p.mismatch.size() == p.skeins.size(),
-           "mismatch has a row for every skein");
-    for (const auto& row : p.mismatch) {
-        insist(row.size() == p.pieces.size(), "mismatch has a column for every piece");
-        for (const auto& cost : row)
-            insist(!cost || (*cost >= 0 && *cost <= dearest / 1000), "a mismatch is out of range");
-    }
+    insist(p.tail >= 0 && p.shortest >= 0 && p.reserve >= 0 && p.tail <= longest &&
+               p.shortest <= longest && p.reserve <= longest,
+           "tail, shortest segment and reserve must lie between 0 and 100 km");
+    check_mismatch(p);
+    check_totals(p);
     for (const auto* pairs : {&p.same, &p.different})
         for (const auto& [a, b] : *pairs)
             insist(a < p.pieces.size() && b < p.pieces.size() && a != b,

@@ -77,7 +77,8 @@ struct CutList {
 };
 
 // Throws std::invalid_argument naming the first thing that is no problem at all: a negative length,
-// a worth per cm that rises, an index out of range.
+// a worth per cm that rises, an index out of range, lengths beyond 100 km, worth beyond a thousand
+// points a metre (a bonus needs a length) or two million points in all.
 void check(const Problem& problem);
 
 }  // namespace gristwright::allocation

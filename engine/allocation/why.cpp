@@ -2,12 +2,14 @@
 
 #include <algorithm>
 
+#include "engine/allocation/possible.hpp"
+
 namespace gristwright::allocation {
 namespace {
 
 const Effort look{2000, 0, {}};  // enough to decide small problems; a larger one stays undecided
 
-bool fits(const Problem& problem) { return allocate(problem, look).found(); }
+bool fits(const Problem& problem) { return possible(problem, look.nodes); }
 
 Problem with_more(Problem problem, std::size_t skein, Cm more) {
     problem.skeins[skein].length += more;

@@ -1,0 +1,25 @@
+// Which rule keeps a wish from being met: the one that, relaxed alone, lets it in. Found by asking
+// again whether any plan exists, so that what is proven is proven.
+#pragma once
+
+#include "engine/allocation/allocate.hpp"
+
+namespace gristwright::allocation {
+
+enum class Limit {
+    worth,        // it could be made; other wishes are worth more
+    whole_skein,  // it could be made; a skein is worth more whole
+    reserve,      // the reserve holds the metres
+    relation,     // same skein, other skein or a pair that may not meet
+    shortest,     // the remnants that are there are shorter than the shortest segment
+    joins,        // more joins would do
+    cut_up,       // metres enough in all, but only for several of these rules together
+    metres        // too little yarn, however it is cut
+};
+
+// For a piece that `answer` (which was found) leaves out; "could be made" means beside all that is
+// required. A question that is not settled within `nodes` counts as no.
+Limit binding_limit(const Problem& problem, const Allocation& answer, std::size_t piece,
+                    int nodes = 2'000);
+
+}  // namespace gristwright::allocation

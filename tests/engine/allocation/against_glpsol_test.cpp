@@ -1,0 +1,105 @@
+// Seeded random problems against GLPK's command-line solver, through an LP file: a general
+// branch and cut in floating point, which knows nothing of our search.
+#include <doctest/doctest.h>
+#include <fmt/core.h>
+
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <optional>
+#include <sstream>
+
+#include "engine/allocation/allocate.hpp"
+#include "engine/allocation/checker.hpp"
+#include "tests/engine/allocation/lp_text.hpp"
+#include "tests/engine/allocation/random_problem.hpp"
+
+using namespace gristwright::allocation;
+
+namespace {
+
+struct Said {
+    char status = 'u';  // o: optimal, n: no plan, f: found but not proven, u: nothing
+    double worth = 0;
+};
+
+// The line "s mip rows columns status objective" of a GLPK solution file.
+Said solution_in(const std::filesystem::path& file) {
+    std::ifstream in(file);
+    for (std::string line; std::getline(in, line);) {
+        std::istringstream words(line);
+        std::string s, mip;
+        int rows = 0, columns = 0;
+        Said said;
+        if (line.starts_with("s mip")) {
+            words >> s >> mip >> rows >> columns >> said.status >> said.worth;
+            return said;
+        }
+    }
+    return {};
+}
+
+Said glpsol(const Problem& problem) {
+    std::string pattern = (std::filesystem::temp_directory_path() / "glpsol-XXXXXX").string();
+    REQUIRE(mkdtemp(pattern.data()) != nullptr);
+    const std::filesystem::path folder = pattern;
+    std::ofstream(folder / "problem.lp") << lp_text(problem);
+    const auto command =
+        fmt::format("glpsol --lp '{0}/problem.lp' --cuts --tmlim 1 -w '{0}/answer' >'{0}/log' 2>&1",
+                    folder.string());
+    const int status = std::system(command.c_str());
+    const auto said = status == 0 ? solution_in(folder / "answer") : Said{};
+    std::filesystem::remove_all(folder);
+    return said;
+}
+
+struct Tally {
+    int proven = 0, impossible = 0, unsure = 0;
+};
+
+void compare(std::size_t skeins, std::size_t pieces, std::uint64_t seed, Tally& tally) {
+    CAPTURE(skeins);
+    CAPTURE(pieces);
+    CAPTURE(seed);
+    const auto problem = random_problem(skeins, pieces, seed);
+    const auto answer = allocate(problem);
+    const auto said = glpsol(problem);
+    using Outcome = Allocation::Outcome;
+    if (said.status == 'n' || said.status == 'u') {
+        // Its presolver calls an impossible problem undefined.
+        CHECK(answer.outcome == Outcome::impossible);
+        ++tally.impossible;
+        return;
+    }
+    REQUIRE(answer.found());
+    CHECK(broken_rule(problem, answer.list) == "");
+    const double theirs = said.worth + constant_of(problem);
+    const double slack = 1e-6 * (1 + theirs);
+    CHECK(static_cast<double>(answer.bound) / 1e6 >= theirs - slack);
+    if (said.status != 'o' || answer.outcome != Outcome::proven_best) {
+        ++tally.unsure;
+        return;
+    }
+    ++tally.proven;
+    CHECK(static_cast<double>(answer.list.worth) / 1e6 == doctest::Approx(theirs).epsilon(1e-6));
+}
+
+}  // namespace
+
+TEST_CASE("300 random problems up to 5 by 6 are worth what a general solver says") {
+    Tally tally;
+    for (std::uint64_t seed = 1; seed <= 300; ++seed)
+        compare(1 + seed % 5, 1 + (seed / 5) % 6, seed, tally);
+    MESSAGE(tally.proven << " proven by both, " << tally.impossible << " impossible, "
+                         << tally.unsure << " not settled");
+    CHECK(tally.proven >= 270);
+    CHECK(tally.impossible >= 3);
+}
+
+TEST_CASE("random problems up to 8 by 8 are worth what a general solver says") {
+    Tally tally;
+    for (std::uint64_t seed = 1001; seed <= 1006; ++seed)
+        compare(6 + seed % 3, 6 + seed / 2 % 3, seed, tally);
+    MESSAGE(tally.proven << " proven by both, " << tally.impossible << " impossible, "
+                         << tally.unsure << " not settled");
+}

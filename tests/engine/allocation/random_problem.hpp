@@ -1,0 +1,17 @@
+// Seeded random problems such as a spinner could have: 1 to 3 batches, swatches to shawls, about a
+// third more wished for than there is yarn. The figures are invented: judgement.
+#pragma once
+
+#include "engine/allocation/problem.hpp"
+
+namespace gristwright::allocation {
+
+struct Kind {
+    bool joins = true;      // false: every piece from one skein
+    bool relations = true;  // same, different, forbidden pairs, required pieces, reserve
+};
+
+Problem random_problem(std::size_t skeins, std::size_t pieces, std::uint64_t seed,
+                       const Kind& kind = {});
+
+}  // namespace gristwright::allocation
