@@ -97,7 +97,8 @@ TEST_CASE("the rule that binds a wish is the one that would let it in") {
     CHECK(limit(p) == Limit::cut_up);  // a join more and a shorter segment
 }
 
-TEST_CASE("over random problems the length said to be lacking is enough, and a centimetre less is not") {
+TEST_CASE(
+    "over random problems the length said to be lacking is enough, and a centimetre less is not") {
     int asked = 0;
     for (std::uint64_t seed = 1; seed <= 20; ++seed) {
         CAPTURE(seed);

@@ -4,7 +4,7 @@
 
 #include <random>
 
-#include "tests/engine/allocation/boost_network.hpp"
+#include "tests/engine/allocation/plain_network.hpp"
 
 using namespace gristwright::allocation;
 
@@ -104,7 +104,7 @@ TEST_CASE("our flow and Boost.Graph's are worth exactly the same") {
         CAPTURE(seed);
         const auto c = random_case(seed);
         Network ours(c.may_meet, c.arcs);
-        BoostNetwork theirs(c.may_meet, c.arcs);
+        PlainNetwork theirs(c.may_meet, c.arcs);
         const auto result = solved(c, ours);
         CHECK(result == solved(c, theirs));
         CHECK(result ==

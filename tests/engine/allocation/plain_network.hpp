@@ -1,4 +1,4 @@
-// The same flow by Boost.Graph: a second, independent bound.
+// The same flow written out by hand: a second, independent bound.
 #pragma once
 
 #include <cstdint>
@@ -10,15 +10,15 @@
 
 namespace gristwright::allocation {
 
-class BoostNetwork {
+class PlainNetwork {
   public:
     // `arcs[j]` is how many arcs lead from piece j to the sink; `may_meet[i][j]` leaves out pairs
     // that are never used.
-    BoostNetwork(const std::vector<std::vector<bool>>& may_meet,
+    PlainNetwork(const std::vector<std::vector<bool>>& may_meet,
                  const std::vector<std::size_t>& arcs);
-    ~BoostNetwork();
-    BoostNetwork(const BoostNetwork&) = delete;
-    BoostNetwork& operator=(const BoostNetwork&) = delete;
+    ~PlainNetwork();
+    PlainNetwork(const PlainNetwork&) = delete;
+    PlainNetwork& operator=(const PlainNetwork&) = delete;
 
     void skein(std::size_t i, Cm gives);
     void meet(std::size_t i, std::size_t j, Cm most, Price cost);    // cost >= 0
