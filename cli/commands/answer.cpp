@@ -65,6 +65,19 @@ std::string basis_words(const SuggestionAnswer& a) {
     return "from our own template, since no amount was stated";
 }
 
+std::string needle_line(const Suggestion& s, const Question& q) {
+    const auto& owned = q.measured.owned.needles;
+    if (!s.needle || owned.empty()) return "";
+    const auto nearest = *std::min_element(owned.begin(), owned.end(), [&](Length x, Length y) {
+        return std::abs((x - *s.needle).si()) < std::abs((y - *s.needle).si());
+    });
+    return labelled("Needle: ",
+                    fmt::format("{} was said; of yours the nearest is {}", needle_size(*s.needle),
+                                needle_size(nearest)),
+                    0) +
+           "\n";
+}
+
 std::string numbers_text(const SuggestionAnswer& a, const Question& q) {
     auto out = labelled("Metres: ",
                         fmt::format("{} needed ({}), {} to hand: {}; chance that they reach {}",
@@ -165,7 +178,7 @@ std::string one_text(const Suggestion& s, const SuggestionAnswer& a, const Quest
                "Verdict:",
                fmt::format("{}; {}", words(serves(a.judgement.score)), metres_verdict(a, q.units)),
                0) +
-           "\n\n" + numbers_text(a, q) + reasons_text(a, q);
+           "\n\n" + numbers_text(a, q) + needle_line(s, q) + reasons_text(a, q);
     return out + "\n" + heading("A reply to paste") + "\n" +
            wrapped(reply(s, a, q.yarn, q.units), 2) + "\n";
 }
@@ -348,7 +361,9 @@ std::string bulk_text(Bulk& bulk, const Question& q, bool all) {
     const auto ranked = bulk.ranked();
     auto out = wrapped(batch_line(q), 0) + "\n\n" +
                fmt::format("{} suggestions, {} different ones{}\n\n", bulk.rows(), ranked.size(),
-                           bulk.bad() > 0 ? fmt::format(", {} rows refused", bulk.bad()) : "");
+                           bulk.bad() > 0 ? fmt::format(", {} row{} refused", bulk.bad(),
+                                                        bulk.bad() == 1 ? "" : "s")
+                                          : "");
     const auto most = all ? ranked.size() : std::min(listed, ranked.size());
     for (std::size_t i = 0; i < most; ++i) {
         const auto& group = ranked[i];

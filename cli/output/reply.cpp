@@ -13,6 +13,20 @@ std::string named(const SuggestionAnswer& a) {
     return fmt::format("{} {}", words(a.article->craft), a.article->article);
 }
 
+std::string serves_sentence(Serves s) {
+    switch (s) {
+        case Serves::well:
+            return "This yarn serves it well.";
+        case Serves::fairly:
+            return "This yarn serves it.";
+        case Serves::poorly:
+            return "This yarn serves it poorly.";
+        case Serves::not_at_all:
+            break;
+    }
+    return "This yarn does not serve it.";
+}
+
 std::string metres_sentence(const SuggestionAnswer& a, const YarnProfile& yarn,
                             const Units& units) {
     const auto needs = fmt::format("it would take about {} of this yarn and I have {}",
@@ -38,6 +52,8 @@ std::string character_sentence(const SuggestionAnswer& a) {
     auto name = FactorName::definition;
     for (std::size_t f = 0; f < factor_count; ++f) {
         const auto& factor = a.judgement.factors[f];
+        const bool trait = f < static_cast<std::size_t>(FactorName::cover);
+        if (trait && factor.had > factor.wanted - 0.04) continue;
         if (factor.cost < 3 || (dearest && factor.cost <= dearest->cost)) continue;
         dearest = &factor;
         name = static_cast<FactorName>(f);
@@ -78,7 +94,7 @@ std::string reply(const Suggestion& s, const SuggestionAnswer& a, const YarnProf
         sentences = {"Thank you for the idea!", capital(a.ask)};
     } else {
         sentences.push_back(fmt::format("Thank you for the idea of a {}!", named(a)));
-        sentences.push_back(fmt::format("This yarn {} it.", words(serves(a.judgement.score))));
+        sentences.push_back(serves_sentence(serves(a.judgement.score)));
         sentences.push_back(metres_sentence(a, yarn, units));
         sentences.push_back(gauge_sentence(a, units));
         sentences.push_back(character_sentence(a));

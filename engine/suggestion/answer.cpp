@@ -31,6 +31,11 @@ auto of_class(const std::vector<Row>& classes, std::optional<int> number, Get ge
     return {};
 }
 
+bool is_in_fabric(const Template& article, const std::string& fabric) {
+    return std::any_of(article.pieces.begin(), article.pieces.end(),
+                       [&](const auto& piece) { return piece.fabric == fabric; });
+}
+
 // The whole template in another fabric: its largest piece, which gives the article its character.
 Template in_fabric(Template article, const std::string& fabric) {
     auto largest = std::max_element(
@@ -38,6 +43,8 @@ Template in_fabric(Template article, const std::string& fabric) {
         [](const auto& a, const auto& b) { return area(a.outline) < area(b.outline); });
     largest->fabric = fabric;
     std::iter_swap(article.pieces.begin(), largest);
+    auto& definition = article.wishes[static_cast<std::size_t>(Asked::definition)];
+    definition.weight = std::max<double>(definition.weight, asked_character);
     return article;
 }
 
@@ -47,6 +54,7 @@ struct Answerer::Best {
     Template article;
     Plan plan;  // at the ideal size
     Judgement judgement;
+    bool drawn = false;  // in the fabric that was asked for
 };
 
 Answerer::Answerer(const Ground& ground) : ground_(ground) {}
@@ -64,13 +72,18 @@ const Answerer::Best* Answerer::best(const std::string& article, std::optional<C
                                                  ? ground_.fabrics.knitted_named(fabric) != nullptr
                                                  : ground_.fabrics.weave_named(fabric) != nullptr);
         if (!fits) continue;
+        // A template drawn in that fabric comes before one that is only put into it.
+        const bool drawn = !fabric.empty() && is_in_fabric(t, fabric);
+        if (best && best->drawn && !drawn) continue;
         auto next = std::make_unique<Best>();
         next->article = fabric.empty() ? t : in_fabric(t, fabric);
         auto request = ground_.request;
         request.size = t.ideal;
         next->plan = plan(next->article, ground_.yarn, ground_.fabrics, ground_.owned, request);
+        next->drawn = drawn;
         next->judgement = judge(next->plan, ground_.yarn);
-        if (!best || next->judgement.score > best->judgement.score) best = std::move(next);
+        if (!best || (next->drawn && !best->drawn) || next->judgement.score > best->judgement.score)
+            best = std::move(next);
     }
     return (known_[key] = std::move(best)).get();
 }

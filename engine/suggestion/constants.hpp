@@ -13,10 +13,12 @@ inline constexpr Constant stated_amount{"an amount that somebody states",
                                         Mark::judgement,
                                         "whole skeins and other hands; printings of one article "
                                         "differ by 20 to 100 % in mass"};
+inline constexpr Constant asked_character{
+    "weight of definition when a fabric is asked for", 0.8, 0.5, 1.0, "1", Mark::judgement, ""};
 inline constexpr Constant gauge_slack{"tightness outside the band at which a gauge is still kept",
-                                      0.12,
-                                      0.05,
-                                      0.2,
+                                      0.25,
+                                      0.1,
+                                      0.35,
                                       "relative",
                                       Mark::judgement,
                                       ""};

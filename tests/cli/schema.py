@@ -21,6 +21,8 @@ ASKED = [
     ["compare", "scarf", HERON], ["templates"],
     ["split", HERON, "--sample", "knitted", "--keep", "triangle-shawl"],
     ["split", HERON, "--sample", "knitted", "--keep", "yoke-pullover"],
+    ["answer", HERON, "--idea", "cabled hat"], ["answer", HERON, "--idea", "bedspread"],
+    ["answer", HERON, "--idea", "pullover", "--needs", "1200m"],
 ]
 
 

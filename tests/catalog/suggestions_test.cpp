@@ -1,0 +1,138 @@
+// Suggestions for the demo batch as plain rows that craft people can read and add to
+// (tests/cases/suggestions.csv), and what must hold of every answer.
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+#include "catalog/batch_text.hpp"
+#include "catalog/suggestion_text.hpp"
+#include "engine/suggestion/answer.hpp"
+#include "tests/cases.hpp"
+
+using namespace gristwright;
+using namespace gristwright::catalog;
+
+namespace {
+
+struct Demo {
+    Catalogue catalogue = built_in();
+    MeasuredBatch measured =
+        interpret(read_batch_file(ROOT_DIR "/docs/examples/heron.toml"), catalogue);
+    YarnProfile yarn = profile(measured.batch, catalogue.yarn);
+    Answerer answerer{{yarn,
+                       catalogue.templates,
+                       catalogue.yarn.classes,
+                       catalogue.fabrics,
+                       measured.owned,
+                       catalogue.words,
+                       {}}};
+
+    SuggestionAnswer answer(const SuggestionText& text) {
+        return answerer.answer(read_suggestion(text, catalogue.yarn.classes));
+    }
+};
+
+std::string reach_of(const SuggestionAnswer& a) {
+    return a.answered ? std::string(words(a.reach)) : "asked back";
+}
+
+}  // namespace
+
+TEST_CASE("suggestions are answered as the table says") {
+    Demo demo;
+    const auto rows = read_cases("suggestions.csv");
+    REQUIRE(rows.size() >= 40);
+    for (const auto& row : rows) {
+        CAPTURE(row.at("idea"));
+        CAPTURE(row.at("source"));
+        SuggestionText text;
+        for (const char* key : {"idea", "craft", "needs", "weight", "gauge", "size", "grist"})
+            text[key] = row.at(key);
+        const auto a = demo.answer(text);
+        if (!row.at("expect_reach").empty()) CHECK(reach_of(a) == row.at("expect_reach"));
+        if (!row.at("expect_serves").empty())
+            CHECK(words(serves(a.judgement.score)) == row.at("expect_serves"));
+        if (!row.at("expect_need_m").empty())
+            CHECK(std::abs(in_metres(a.need.mid) - std::stod(row.at("expect_need_m"))) <=
+                  std::stod(row.at("tolerance_m")));
+    }
+}
+
+TEST_CASE("the words taken are shown, and the words not known are asked about") {
+    Demo demo;
+    const auto a = demo.answer({{"idea", "Knit a lovely beanie with cables!"}});
+    CHECK(a.understood.article == "hat");
+    CHECK(a.understood.craft == Craft::knitted);
+    CHECK(a.understood.fabric == "cables");
+    CHECK(a.understood.unknown == std::vector<std::string>{"lovely"});
+    const auto b = demo.answer({{"idea", "bedspread"}});
+    CHECK(!b.answered);
+    CHECK(b.ask == "which article is meant by 'bedspread'?");
+}
+
+TEST_CASE("a cable asks for definition, and a plain hat does not") {
+    Demo demo;
+    const auto cabled = demo.answer({{"idea", "cabled hat"}});
+    const auto plain = demo.answer({{"idea", "hat"}});
+    CHECK(cabled.judgement.factor(FactorName::definition).cost >
+          plain.judgement.factor(FactorName::definition).cost + 5);
+}
+
+TEST_CASE("a shortfall, spun, closes it") {
+    Demo demo;
+    const auto a = demo.answer({{"idea", "pullover"}, {"needs", "1200m"}});
+    CHECK(a.reach == Reach::short_of);
+    auto more = demo.measured.batch;
+    more.skeins.push_back({"new", a.short_by * 1.005,
+                           a.short_by * 1.005 * demo.yarn.linear_density.mid, LengthState::washed});
+    const auto yarn = profile(more, demo.catalogue.yarn);
+    Answerer again({yarn,
+                    demo.catalogue.templates,
+                    demo.catalogue.yarn.classes,
+                    demo.catalogue.fabrics,
+                    demo.measured.owned,
+                    demo.catalogue.words,
+                    {}});
+    CHECK(again
+              .answer(read_suggestion({{"idea", "pullover"}, {"needs", "1200m"}},
+                                      demo.catalogue.yarn.classes))
+              .certainty >= 0.899);
+    CHECK(in_grams(a.spin_more) ==
+          doctest::Approx(in_grams(a.short_by * demo.yarn.linear_density.mid) * 1.1));
+}
+
+TEST_CASE("hostile and endless words are only words") {
+    Demo demo;
+    for (const std::string& idea : {std::string(1 << 20, 'x'), std::string("<script>hat</script>"),
+                                    std::string("\x1b[31m hat"), std::string("hat\0sock", 8),
+                                    std::string("\xff\xfe hat"), std::string(5000, ' ') + "hat"})
+        CHECK_NOTHROW(demo.answer({{"idea", idea}}));
+    CHECK(demo.answer({{"idea", "<b>hat</b>"}}).understood.article == "hat");
+}
+
+TEST_CASE("what cannot be read is refused by its key") {
+    const auto classes = built_in().yarn.classes;
+    for (const auto& [key, value, said] :
+         {std::tuple{"needs", "440", "needs: cannot read '440'"},
+          {"gauge", "24", "gauge: cannot read '24'"},
+          {"weight", "fien", "weight: there is no weight class 'fien'; did you mean 'fine'?"},
+          {"craft", "crochet", "craft: knitted or woven, not 'crochet'"},
+          {"colours", "many", "colours: 'many' is not a number from 1 to 9"},
+          {"grist", "400m", "grist: cannot read '400m'"},
+          {"size", "-3cm", "size: cannot read '-3cm'"}}) {
+        CAPTURE(key);
+        std::string heard;
+        try {
+            read_suggestion({{key, value}}, classes);
+        } catch (const std::invalid_argument& error) {
+            heard = error.what();
+        }
+        CHECK(heard.find(said) == 0);
+    }
+}
+
+TEST_CASE("headers of a spreadsheet are read liberally") {
+    const auto keys =
+        suggestion_keys({"Suggestion", "Yardage", "Weight class", "Tension", "From", "mood"});
+    CHECK(keys == std::vector<std::string>{"idea", "needs", "weight", "gauge", "from", ""});
+}

@@ -1,0 +1,65 @@
+#!/usr/bin/env python3
+"""Answers in bulk: spreadsheets of every make, hostile cells, bad rows, files that cannot be written.
+
+usage: bulk.py PROGRAM ROOT
+"""
+import csv
+import os
+import subprocess
+import sys
+import tempfile
+
+PROGRAM, ROOT = sys.argv[1:]
+HERON = os.path.join(ROOT, "docs/examples/heron.toml")
+HOSTILE = ["=1+1 hat", "+SUM(A1) hat", "@cmd hat", "-2 hat", "\thidden hat", 'quote " and , comma hat',
+           "<script>alert(1)</script> hat", "\x1b[31mred hat", "\u202etah neve hat", "x" * 1_000_000 + " hat"]
+
+
+def run(folder, text, *more):
+    source = os.path.join(folder, "ideas.csv")
+    with open(source, "wb") as file:
+        file.write(text)
+    return subprocess.run([PROGRAM, "answer", HERON, source, *more], capture_output=True, cwd=folder,
+                          env={**os.environ, "HOME": folder, "XDG_DATA_HOME": folder})
+
+
+def answers(folder, text, code=0):
+    out = os.path.join(folder, "out.csv")
+    done = run(folder, text, "--out", out)
+    assert done.returncode == code, done.stderr
+    with open(out, encoding="utf-8", newline="") as file:
+        raw = file.read()
+    os.unlink(out)
+    assert sorted(os.listdir(folder)) == ["ideas.csv"], os.listdir(folder)
+    return raw, list(csv.DictReader(raw.splitlines()))
+
+
+def main():
+    with tempfile.TemporaryDirectory() as folder:
+        plain = "idea,needs\ncabled hat,180m\nscarf,500m\n"
+        _, expected = answers(folder, plain.encode())
+        for make in [plain.replace("\n", "\r\n"), "\ufeff" + plain, plain.replace(",", ";"),
+                     plain.replace(",", "\t"), plain + "\n,\n"]:
+            _, read = answers(folder, make.encode())
+            assert read == expected, make
+
+        rows = "idea\n" + "".join('"' + h.replace('"', '""') + '"\n' for h in HOSTILE)
+        raw, read = answers(folder, rows.encode())
+        assert read and not [c for c in raw if c != "\n" and (ord(c) < 32 or c in "\u202e\u202d\x7f")]
+        for row in read:
+            for key, value in row.items():
+                assert not value or value[0] not in "=+-@\t\r", (key, value[:40])
+                assert len(row["reply"]) <= 500
+        for key in ["suitability", "metres_needed", "metres_left", "metres_short", "chance"]:
+            float(expected[0][key])
+
+        done = run(folder, b"idea,needs\nhat,nan\nhat,100m\nhat,100m,extra\n")
+        assert done.returncode == 65 and b"row 2: needs" in done.stderr and b"row 4:" in done.stderr, done.stderr
+        assert b"3 suggestions, 1 different ones, 2 rows refused" in done.stdout, done.stdout
+        assert run(folder, b"idea\nhat\n", "--out", "/nowhere/x.csv").returncode == 73
+        assert run(folder, b"mood\nhat\n").returncode == 65
+        assert run(folder, b"").returncode == 65
+    print("bulk answers hold")
+
+
+main()
