@@ -67,6 +67,8 @@ inline constexpr Constant habit_carried{
 inline constexpr Constant before_sample{
     "metres of weaving before any sample",  0.08, 0.05, 0.12, "relative", Mark::judgement,
     "to be calibrated on published records"};
+inline constexpr Constant after_sample{
+    "metres of weaving after a washed sample", 0.04, 0.03, 0.06, "relative", Mark::judgement, ""};
 inline constexpr Constant hole_share{"room of a rigid heddle's hole",
                                      0.5,
                                      0.4,

@@ -33,14 +33,19 @@ TightnessBand nearest_band(double k) {
     return best;
 }
 
+Estimate<Gauge> counted_gauge(const YarnProfile& yarn) {
+    return yarn.evidence.gauge.value_or(
+        Estimate<Gauge>{yarn.washed_gauge.value_or(Gauge{}), swatch_gauge});
+}
+
 Estimate<Gauge> gauge_from_swatch(const YarnProfile& yarn, Firmness purpose) {
-    const auto counted = *yarn.washed_gauge;
+    const auto counted = counted_gauge(yarn);
     const double k =
-        tightness(yarn.linear_density.mid, loop_from_stitches(counted, Relaxation::full));
-    if (to_band(k, tightness_band(purpose)) <= band_slack) return {counted, swatch_gauge};
+        tightness(yarn.linear_density.mid, loop_from_stitches(counted.mid, Relaxation::full));
+    if (to_band(k, tightness_band(purpose)) <= band_slack) return counted;
     const double habit = std::clamp(k / nearest_band(k).middle(), 0.8, 1.25);
     const auto table = gauge_by_grist(yarn.linear_density.mid, purpose);
-    return {table.mid * habit, together(swatch_gauge, habit_carried)};
+    return {table.mid * habit, together(counted.spread, habit_carried)};
 }
 
 void guess_gauge(const YarnProfile& yarn, Firmness purpose, KnitCloth& cloth) {
@@ -50,7 +55,7 @@ void guess_gauge(const YarnProfile& yarn, Firmness purpose, KnitCloth& cloth) {
         cloth.by_wraps = gauge_by_wraps(yarn.laid_wraps.mid, yarn.laid_wraps.spread, purpose);
         cloth.gauge = weigh(cloth.by_grist, cloth.by_wraps);
     }
-    cloth.from_swatch = yarn.washed_gauge.has_value();
+    cloth.from_swatch = yarn.washed_gauge || yarn.evidence.gauge;
     if (cloth.from_swatch) cloth.gauge = gauge_from_swatch(yarn, purpose);
 }
 
@@ -95,6 +100,8 @@ KnitCloth knit_cloth(const YarnProfile& yarn, const KnitFabric& fabric, Firmness
     cloth.rows = rows_from_loop(cloth.loop, Relaxation::full) * (fabric.rows / stretch);
     const auto plain = plain_metres_per_area(cloth.loop, Relaxation::full);
     cloth.metres_per_area = {plain * (fabric.metres / fabric.growth), metres_margin(cloth)};
+    if (const auto& weighed = yarn.evidence.metres)
+        cloth.metres_per_area = {cloth.metres_per_area.mid * weighed->mid, weighed->spread};
     cloth.mass_per_area = cloth.metres_per_area.mid * yarn.linear_density.mid;
     return cloth;
 }

@@ -55,7 +55,11 @@ WovenCloth weave_cloth(const YarnProfile& yarn, const Weave& weave, Spacing purp
     cloth.warp_take_up = cloth.weft_take_up = std::min(crimp, 0.25);
     cloth.width = width_loss(finish);
     cloth.length = length_loss(finish);
-    cloth.spread = before_sample;
+    if (const auto& kept = yarn.evidence.width_kept)
+        cloth.width = {1 - kept->mid, 1 - kept->high(), 1 - kept->low()};
+    if (const auto& kept = yarn.evidence.length_kept)
+        cloth.length = {1 - kept->mid, 1 - kept->high(), 1 - kept->low()};
+    cloth.spread = yarn.evidence.width_kept ? double{after_sample} : double{before_sample};
     return cloth;
 }
 

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "engine/estimate/estimate.hpp"
+#include "engine/evidence/evidence.hpp"
 #include "engine/yarn/agreement.hpp"
 #include "engine/yarn/batch.hpp"
 #include "engine/yarn/grist_margin.hpp"
@@ -51,6 +52,7 @@ struct YarnProfile {
     bool plied = false;
     std::string felting;  // high, medium, low; empty: not known
     std::optional<Gauge> washed_gauge;
+    Evidence evidence;  // of swatches; empty: none
 
     std::vector<std::string> assumed;  // what was missing and what was taken instead
     std::vector<std::string> sharpen;  // the measurements that would narrow most, best first

@@ -1,0 +1,37 @@
+// The figures behind evidence: each with its range, unit, mark and source.
+#pragma once
+
+#include "engine/estimate/constant.hpp"
+
+namespace gristwright::constants {
+
+inline constexpr Constant rest_differs{
+    "gauge of the work against its swatch", 0.025, 0.015, 0.04, "relative", Mark::judgement, ""};
+inline constexpr Constant washing_moves{
+    "a count moved by washing",      0.05, 0.04, 0.08, "relative", Mark::read,
+    "a swatch trial of 2016, median"};
+inline constexpr Constant area_reading{"reading a swatch's side", 0.002, 0.001, 0.004, "m",
+                                       Mark::judgement,           ""};
+inline constexpr Constant swatch_and_rest{"metres per area of the work against its weighed swatch",
+                                          0.02,
+                                          0.01,
+                                          0.04,
+                                          "relative",
+                                          Mark::judgement,
+                                          ""};
+inline constexpr Constant rated_look{
+    "a look rated on a swatch", 0.08, 0.05, 0.15, "of 1", Mark::judgement, ""};
+inline constexpr Constant loss_prior{
+    "shrinkage against the published records", 0.04, 0.03, 0.08, "relative", Mark::derived,
+    "nine weavers' published records"};
+inline constexpr Constant worth_questioning{
+    "surprise that is questioned", 2.5, 2, 3, "standard deviations", Mark::judgement, ""};
+inline constexpr Constant as_it_goes{
+    "metres weighed as the work goes", 0.012, 0.01, 0.02, "relative", Mark::judgement, "1 to 2 %"};
+inline constexpr Constant habit_between_people{
+    "gauge habit between people",    0.056, 0.04, 0.08, "relative", Mark::read,
+    "a swatch trial of 2016, median"};
+inline constexpr Constant habit_between_swatches{
+    "gauge habit between one person's swatches", 0.06, 0.04, 0.08, "relative", Mark::judgement, ""};
+
+}  // namespace gristwright::constants

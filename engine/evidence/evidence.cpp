@@ -1,0 +1,20 @@
+#include "engine/evidence/evidence.hpp"
+
+#include <cmath>
+
+namespace gristwright {
+
+Estimate<double> posterior(Estimate<double> prior, Estimate<double> seen) {
+    if (prior.spread == 0) return prior;
+    if (seen.spread == 0) return seen;
+    const double a = 1 / (prior.spread * prior.spread), b = 1 / (seen.spread * seen.spread);
+    return {std::exp((a * std::log(prior.mid) + b * std::log(seen.mid)) / (a + b)),
+            1 / std::sqrt(a + b)};
+}
+
+double surprise(Estimate<double> prior, Estimate<double> seen) {
+    const double spread = together(prior.spread, seen.spread);
+    return spread > 0 ? std::abs(std::log(seen.mid / prior.mid)) / spread : INFINITY;
+}
+
+}  // namespace gristwright

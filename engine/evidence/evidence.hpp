@@ -1,0 +1,40 @@
+// What swatches have told about a yarn: narrower estimates than its grist and wraps alone give.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "engine/estimate/estimate.hpp"
+#include "engine/units/quantity.hpp"
+
+namespace gristwright {
+
+struct Evidence {
+    std::optional<Estimate<Gauge>> gauge;    // stocking stitch, washed
+    std::optional<Estimate<double>> metres;  // metres per area of knitting, measured / predicted
+    std::optional<Estimate<double>> width_kept;   // woven: finished width / width in the heddle
+    std::optional<Estimate<double>> length_kept;  // woven: finished length / woven length
+    std::optional<double> definition;             // 0..1, as it was rated on the swatch
+    std::vector<std::string> stands_on;           // "a washed swatch in stocking stitch"
+    std::vector<std::string> questions;           // what contradicts what was expected
+
+    bool empty() const { return stands_on.empty(); }
+};
+
+// Log-normal prior and observation of one quantity, both with known spreads: the posterior's
+// logarithm is their mean weighted by precision (normal with known variance; Gelman et al.,
+// Bayesian Data Analysis, section 2.5 - from memory; checked against a grid in the tests).
+Estimate<double> posterior(Estimate<double> prior, Estimate<double> seen);
+
+template <class Q>
+Estimate<Q> posterior(const Estimate<Q>& prior, const Estimate<Q>& seen) {
+    const auto both =
+        posterior(Estimate<double>{prior.mid.si(), prior.spread}, {seen.mid.si(), seen.spread});
+    return {Q::from_si(both.mid), both.spread};
+}
+
+// Standard deviations between what was expected and what was seen.
+double surprise(Estimate<double> prior, Estimate<double> seen);
+
+}  // namespace gristwright

@@ -1,0 +1,34 @@
+// Spinning on: fibre that closes a shortfall, and what yarn to aim for next time.
+#pragma once
+
+#include <vector>
+
+#include "engine/project/plan.hpp"
+
+namespace gristwright {
+
+struct SpinMore {
+    Length metres;  // to add to the batch
+    Mass fibre;     // losses included
+    double grist_margin =
+        0.10;  // how far the new skein's grist may lie from the old to pass as one
+};
+SpinMore spin_more(const Plan& short_plan, LinearDensity grist, double losses);
+
+// A yarn to aim for.
+struct SpinTarget {
+    std::string weight;  // class
+    LinearDensity grist, grist_low, grist_high;
+    Wraps wraps;
+    int plies = 2;
+    double twist_low = 0, twist_high = 0;  // factor: turns per inch / sqrt(worsted count)
+    Estimate<Length> metres;
+    Mass fibre;
+};
+
+// One for each weight class the article is usually made in, the finest first.
+std::vector<SpinTarget> spin_for(const Template& article, Length size,
+                                 const std::vector<WeightClass>& classes, const Fabrics& fabrics,
+                                 double losses);
+
+}  // namespace gristwright

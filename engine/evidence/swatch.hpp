@@ -1,0 +1,43 @@
+// Reading swatches: what was counted, measured and weighed on them, and what that is worth.
+#pragma once
+
+#include "engine/cloth/knitting.hpp"
+#include "engine/cloth/weaving.hpp"
+#include "engine/evidence/evidence.hpp"
+
+namespace gristwright {
+
+// A count over a length of the swatch.
+struct Counted {
+    double threads = 0;  // > 0
+    Length over;         // > 0
+};
+
+struct KnittedSwatch {
+    Counted stitches;
+    std::optional<Counted> rows;
+    std::optional<Length> width, length;  // whole swatch
+    std::optional<Mass> mass;
+    Mass scale_step = grams(0.1);
+    bool washed = true;
+    std::optional<double> look;  // 0..1: how clearly its stitches read
+    Firmness firmness = Firmness::ordinary;
+};
+
+struct WovenSwatch {
+    std::optional<Length> reed_width, woven_length;  // in the heddle, off tension
+    Length width, length;                            // finished
+    std::optional<double> look;
+};
+
+// Adds what a swatch tells to what is known. `fabric` is what it was knitted in. A gauge that
+// contradicts the expected one (from grist, wraps and earlier swatches) is questioned, not dropped.
+// Throws std::invalid_argument for a count or a size that is not above zero.
+void observe(const KnittedSwatch& swatch, const KnitFabric& fabric, const YarnProfile& yarn,
+             Evidence& known);
+void observe(const WovenSwatch& swatch, Finish finish, Evidence& known);
+
+// The profile with what is known put in: gauge, metres, losses, and how its stitches were rated.
+YarnProfile informed(YarnProfile yarn, const Evidence& known);
+
+}  // namespace gristwright
