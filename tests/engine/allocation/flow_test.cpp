@@ -43,7 +43,7 @@ Shelf random_shelf(std::uint64_t seed) {
     Shelf out;
     const auto skeins = any(1, 6), pieces = any(1, 6);
     for (std::int64_t j = 0; j < pieces; ++j) {
-        out.base.push_back({any(500, 9000), any(0, 3000) * price_unit, any(0, 2) == 0});
+        out.base.push_back({any(500, 9000), any(900, 4000) * price_unit, any(0, 2) == 0});
         out.stretch.push_back({any(0, 2000), any(0, 900) * price_unit, false});
     }
     for (std::int64_t i = 0; i < skeins; ++i) {
