@@ -12,10 +12,10 @@ namespace {
 // Small problems are proven at once; the others gain from a good plan to start with.
 constexpr std::size_t small = 100;  // skeins times pieces
 constexpr int rounds_for_each = 3;  // skein and piece of a larger problem
-constexpr int first_look = 2000;
 
-// A node takes the longer, the larger the problem is.
+// A node takes the longer, the larger the problem is. A first look finds the plan to start with.
 constexpr std::size_t nodes_times_size = 12'800'000;
+constexpr std::size_t first_nodes_times_size = 300'000;
 
 std::size_t size(const Problem& p) {
     return std::max<std::size_t>(1, p.skeins.size() * p.pieces.size());
@@ -43,6 +43,7 @@ Allocation looked_over(const Problem& problem, Allocation out) {
 Allocation run(const Problem& problem, const Effort& asked, std::optional<CutList> start) {
     check(problem);
     const auto effort = spelt_out(problem, asked);
+    const int first_look = static_cast<int>(first_nodes_times_size / size(problem)) + 1;
     auto first =
         search(problem, {std::min(first_look, effort.nodes), 0, effort.stop}, std::move(start));
     if (first.outcome != Allocation::Outcome::best_found || effort.nodes <= first_look) {

@@ -116,13 +116,19 @@ class Conclusion {
                 for (const auto& [x, y] : {std::pair{a, b}, std::pair{b, a}})
                     if (d_.pair(i, x) == Say::yes && !say(d_.pair(i, y), Say::no)) return false;
         for (const auto& [a, b] : m_.same)
-            for (std::size_t i = 0; i < m_.skeins; ++i)
-                for (const auto& [x, y] : {std::pair{a, b}, std::pair{b, a}}) {
-                    if (d_.made[x] != Say::yes) continue;
-                    if (d_.pair(i, x) == Say::no && !say(d_.pair(i, y), Say::no)) return false;
-                    if (d_.pair(i, x) == Say::yes && d_.made[y] == Say::yes && !serve(i, y))
-                        return false;
-                }
+            for (const auto& [x, y] : {std::pair{a, b}, std::pair{b, a}})
+                if (d_.made[x] == Say::yes && !follow(x, y)) return false;
+        return true;
+    }
+
+    // x is made: if y is too, then from the same skeins, and so from as many.
+    bool follow(std::size_t x, std::size_t y) {
+        if (d_.most[y] > d_.most[x]) d_.most[y] = d_.most[x], changed_ = true;
+        if (d_.fewest[y] < d_.fewest[x]) d_.fewest[y] = d_.fewest[x], changed_ = true;
+        for (std::size_t i = 0; i < m_.skeins; ++i) {
+            if (d_.pair(i, x) == Say::no && !say(d_.pair(i, y), Say::no)) return false;
+            if (d_.pair(i, x) == Say::yes && d_.made[y] == Say::yes && !serve(i, y)) return false;
+        }
         return true;
     }
 

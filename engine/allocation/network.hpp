@@ -29,9 +29,10 @@ class Network {
     Network& operator=(const Network&) = delete;
 
     void skein(std::size_t i, Cm gives);
-    void meet(std::size_t i, std::size_t j, Cm most, Price cost);    // cost >= 0
-    void take(std::size_t j, std::size_t arc, Cm most, Price gain);  // gain >= 0
-    void must_take(std::size_t j, Cm base);                          // arc 0
+    void meet(std::size_t i, std::size_t j, Cm most, Price cost);  // cost >= 0
+    // gain >= 0, falling from arc to arc of a piece: they fill in this order.
+    void take(std::size_t j, std::size_t arc, Cm most, Price gain);
+    void must_take(std::size_t j, Cm base);  // arc 0
 
     void run();
     Cm flow(std::size_t i, std::size_t j) const;

@@ -6,106 +6,147 @@
 namespace gristwright::allocation {
 namespace {
 
-std::vector<Cm> rooms(const Model& m, const Decisions& d) {
-    auto room = m.length;
-    for (std::size_t i = 0; i < m.skeins; ++i)
-        for (std::size_t j = 0; j < m.pieces; ++j)
-            if (d.pair(i, j) == Say::yes) room[i] -= least_gross(m, d, j);
-    return room;
-}
+using Skeins = std::vector<std::size_t>;
 
-bool all_serve(const Model& m, const Decisions& d, std::size_t j) {
-    int serving = 0;
-    for (std::size_t i = 0; i < m.skeins; ++i) serving += d.pair(i, j) == Say::yes ? 1 : 0;
-    return d.fewest[j] == d.most[j] && serving == d.most[j];
-}
+// Fits pieces in one by one, at their least length, and keeps count of the room that is left: what
+// it decides can always be cut.
+class Fitter {
+  public:
+    Fitter(const Model& m, Decisions d)
+        : m_(m), d_(std::move(d)), room_(m.length), placed_(m.pieces) {}
 
-// The piece from exactly these skeins.
-std::optional<Decisions> from_skeins(const Model& m, Decisions d, std::size_t j,
-                                     const std::vector<std::size_t>& skeins) {
-    d.made[j] = Say::yes;
-    d.fewest[j] = d.most[j] = static_cast<int>(skeins.size());
-    for (const auto i : skeins) {
-        if (d.pair(i, j) == Say::no) return {};
-        d.pair(i, j) = Say::yes;
+    // What the flow makes whole, from the skeins it flows from.
+    void follow(const Relaxation& flow) {
+        for (const auto j : order()) {
+            if (d_.made[j] == Say::no || flow.gross_of(j) < flow.base(j)) continue;
+            const auto wish = [&](std::size_t i) { return flow.gross(i, j); };
+            Skeins skeins;
+            for (std::size_t i = 0; i < m_.skeins; ++i)
+                if (wish(i) > 0) skeins.push_back(i);
+            sort_by(skeins, [&](std::size_t i) { return std::pair(!serves(i, j), -wish(i)); });
+            skeins.resize(std::min(skeins.size(), static_cast<std::size_t>(d_.most[j])));
+            while (skeins.size() > 1 && wish(skeins.back()) < m_.shortest + m_.piece[j].tail)
+                skeins.pop_back();
+            place(j, skeins, wish);
+        }
     }
-    if (!conclude(m, d)) return {};
-    return d;
-}
 
-// One skein first, the snuggest that holds it and is opened anyway; then several, the roomiest.
-std::optional<Decisions> fitted_in(const Model& m, const Decisions& d, std::size_t j) {
-    const auto room = rooms(m, d);
-    std::vector<std::size_t> order;
-    for (std::size_t i = 0; i < m.skeins; ++i)
-        if (d.pair(i, j) != Say::no) order.push_back(i);
-    const auto cost = [&](std::size_t i) {
-        const bool breaks = d.opened[i] == Say::open && m.piece[j].opens;
-        return std::tuple(breaks ? m.bonus[i] : 0, *m.cost[i][j], room[i]);
-    };
-    std::sort(order.begin(), order.end(),
-              [&](std::size_t a, std::size_t b) { return cost(a) < cost(b); });
-    if (d.fewest[j] == 1)
-        for (const auto i : order)
-            if (auto out = from_skeins(m, d, j, {i})) return out;
-    std::stable_sort(order.begin(), order.end(),
-                     [&](std::size_t a, std::size_t b) { return room[a] > room[b]; });
-    for (int count = std::max(2, d.fewest[j]);
-         count <= d.most[j] && static_cast<std::size_t>(count) <= order.size(); ++count) {
-        const std::vector<std::size_t> roomiest(order.begin(), order.begin() + count);
-        if (auto out = from_skeins(m, d, j, roomiest)) return out;
+    // Everything else that fits; false when a piece that must be made does not.
+    bool fill_up() {
+        for (const auto j : order()) {
+            if (placed_[j] || d_.made[j] == Say::no || fit_in(j)) continue;
+            if (d_.made[j] == Say::yes) return false;
+            d_.made[j] = Say::no;
+            if (!conclude(m_, d_)) return false;
+        }
+        return true;
     }
-    return {};
-}
 
-// Decides what the flow decides: whole pieces from the skeins they flow from.
-std::optional<Decisions> as_the_flow(const Model& m, Decisions d, const Relaxation& flow) {
-    for (std::size_t j = 0; j < m.pieces; ++j) {
-        if (d.made[j] == Say::no || flow.gross_of(j) < flow.base(j)) continue;
-        std::vector<std::size_t> skeins;
-        for (std::size_t i = 0; i < m.skeins; ++i)
-            if (flow.gross(i, j) > 0) skeins.push_back(i);
-        std::stable_sort(skeins.begin(), skeins.end(), [&](std::size_t a, std::size_t b) {
-            return flow.gross(a, j) > flow.gross(b, j);
+    Decisions take() { return std::move(d_); }
+
+  private:
+    // What must be made first, the longest of it before the others; then the dearest by length.
+    Skeins order() const {
+        Skeins out(m_.pieces);
+        std::iota(out.begin(), out.end(), std::size_t{0});
+        std::stable_sort(out.begin(), out.end(), [&](std::size_t a, std::size_t b) {
+            const auto &x = m_.piece[a], &y = m_.piece[b];
+            const bool first = d_.made[a] == Say::yes, second = d_.made[b] == Say::yes;
+            if (first != second) return first;
+            if (first) return x.least > y.least;
+            return static_cast<double>(x.value) * static_cast<double>(y.least) >
+                   static_cast<double>(y.value) * static_cast<double>(x.least);
         });
-        const auto most = static_cast<std::size_t>(d.most[j]);
-        if (skeins.size() > most) skeins.resize(most);
-        while (skeins.size() > 1 && flow.gross(skeins.back(), j) < m.shortest + m.piece[j].tail)
-            skeins.pop_back();
-        if (auto next = from_skeins(m, d, j, skeins)) d = std::move(*next);
+        return out;
     }
-    return d;
-}
+
+    template <class Key>
+    static void sort_by(Skeins& skeins, Key key) {
+        std::stable_sort(skeins.begin(), skeins.end(),
+                         [&](std::size_t a, std::size_t b) { return key(a) < key(b); });
+    }
+
+    bool serves(std::size_t i, std::size_t j) const { return d_.pair(i, j) == Say::yes; }
+
+    // One skein first, the snuggest that holds it and is opened anyway; then several, the roomiest.
+    bool fit_in(std::size_t j) {
+        const auto no_wish = [](std::size_t) { return Cm{0}; };
+        Skeins skeins;
+        for (std::size_t i = 0; i < m_.skeins; ++i)
+            if (d_.pair(i, j) != Say::no) skeins.push_back(i);
+        sort_by(skeins, [&](std::size_t i) {
+            const bool breaks = d_.opened[i] == Say::open && m_.piece[j].opens;
+            return std::tuple(!serves(i, j), breaks ? m_.bonus[i] : 0, *m_.cost[i][j], room_[i]);
+        });
+        if (d_.fewest[j] == 1)
+            for (const auto i : skeins)
+                if (place(j, {i}, no_wish)) return true;
+        sort_by(skeins, [&](std::size_t i) { return std::pair(!serves(i, j), -room_[i]); });
+        const auto most = std::min(skeins.size(), static_cast<std::size_t>(d_.most[j]));
+        for (auto count = std::max(2, d_.fewest[j]); static_cast<std::size_t>(count) <= most;
+             ++count)
+            if (place(j, Skeins(skeins.begin(), skeins.begin() + count), no_wish)) return true;
+        return false;
+    }
+
+    // The piece from exactly these skeins, each giving what is wished before it gives more.
+    template <class Wish>
+    bool place(std::size_t j, const Skeins& skeins, Wish wish) {
+        const auto lengths = shared_out(j, skeins, wish);
+        if (!lengths) return false;
+        auto next = d_;
+        next.made[j] = Say::yes;
+        next.fewest[j] = next.most[j] = static_cast<int>(skeins.size());
+        for (const auto i : skeins) {
+            if (next.pair(i, j) == Say::no) return false;
+            next.pair(i, j) = Say::yes;
+        }
+        if (!conclude(m_, next)) return false;
+        d_ = std::move(next);
+        for (std::size_t s = 0; s < skeins.size(); ++s) room_[skeins[s]] -= (*lengths)[s];
+        return placed_[j] = true;
+    }
+
+    template <class Wish>
+    std::optional<std::vector<Cm>> shared_out(std::size_t j, const Skeins& skeins,
+                                              Wish wish) const {
+        const auto& piece = m_.piece[j];
+        const auto count = static_cast<Cm>(skeins.size());
+        const Cm each = count == 1 ? piece.least + piece.tail : m_.shortest + piece.tail;
+        Cm wanted = piece.least + count * piece.tail - count * each;
+        std::vector<Cm> out(skeins.size(), each);
+        for (const bool wished : {true, false})
+            for (std::size_t s = 0; s < skeins.size(); ++s) {
+                const Cm room = room_[skeins[s]];
+                if (room < each) return {};
+                const Cm upto = wished ? std::min(room, wish(skeins[s])) : room;
+                const Cm more = std::clamp<Cm>(upto - out[s], 0, std::max<Cm>(wanted, 0));
+                out[s] += more;
+                wanted -= more;
+            }
+        if (wanted > 0) return {};
+        return out;
+    }
+
+    const Model& m_;
+    Decisions d_;
+    std::vector<Cm> room_;
+    std::vector<bool> placed_;
+};
 
 }  // namespace
 
 std::optional<Decisions> filled_up(const Model& m, Decisions d) {
-    std::vector<std::size_t> order(m.pieces);
-    std::iota(order.begin(), order.end(), std::size_t{0});
-    const auto first = [&](std::size_t a, std::size_t b) {
-        const auto &x = m.piece[a], &y = m.piece[b];
-        if (x.required != y.required) return x.required;
-        if (x.required) return x.least > y.least;
-        return x.value * y.least > y.value * x.least;
-    };
-    std::stable_sort(order.begin(), order.end(), first);
-    for (const auto j : order) {
-        if (d.made[j] == Say::no || all_serve(m, d, j)) continue;
-        if (auto next = fitted_in(m, d, j)) {
-            d = std::move(*next);
-        } else {
-            if (d.made[j] == Say::yes) return {};
-            d.made[j] = Say::no;
-            if (!conclude(m, d)) return {};
-        }
-    }
-    return d;
+    Fitter fitter(m, std::move(d));
+    if (!fitter.fill_up()) return {};
+    return fitter.take();
 }
 
 std::optional<Decisions> rounded(const Model& m, const Decisions& d, const Relaxation& flow) {
-    auto near = as_the_flow(m, d, flow);
-    if (!near) return {};
-    return filled_up(m, std::move(*near));
+    Fitter fitter(m, d);
+    fitter.follow(flow);
+    if (!fitter.fill_up()) return {};
+    return fitter.take();
 }
 
 }  // namespace gristwright::allocation
