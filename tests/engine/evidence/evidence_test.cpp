@@ -1,0 +1,156 @@
+// Conjugate updates against a grid, and what swatches do to a plan.
+#include "engine/evidence/evidence.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+#include <random>
+
+#include "engine/evidence/hands.hpp"
+#include "engine/evidence/swatch.hpp"
+
+using namespace gristwright;
+
+namespace {
+
+YarnProfile heron() {
+    Batch batch;
+    for (const auto& [m, g] : {std::pair{171.0, 38.5}, {204.0, 45.0}, {188.0, 43.0}, {96.0, 21.6}})
+        batch.skeins.push_back({"skein", metres(m), grams(g), LengthState::washed});
+    batch.wraps = WrapsReading{wraps_per_inch(16)};
+    return profile(batch, {});
+}
+
+KnitFabric plain() {
+    KnitFabric fabric;
+    fabric.name = "stocking stitch";
+    return fabric;
+}
+
+}  // namespace
+
+TEST_CASE("a posterior is what a grid over the logarithm gives") {
+    const Estimate<double> prior{100, 0.12}, seen{112, 0.05};
+    double weights = 0, mean = 0, square = 0;
+    for (double x = 4; x < 5.5; x += 1e-4) {
+        const double p = std::exp(-0.5 * std::pow((x - std::log(100.0)) / 0.12, 2) -
+                                  0.5 * std::pow((x - std::log(112.0)) / 0.05, 2));
+        weights += p;
+        mean += p * x;
+        square += p * x * x;
+    }
+    mean /= weights;
+    const auto both = posterior(prior, seen);
+    CHECK(std::log(both.mid) == doctest::Approx(mean).epsilon(1e-6));
+    CHECK(both.spread == doctest::Approx(std::sqrt(square / weights - mean * mean)).epsilon(1e-4));
+}
+
+TEST_CASE("the order of what is seen does not matter, and more of it narrows") {
+    const Estimate<double> prior{1, 0.12}, a{1.1, 0.05}, b{0.97, 0.03};
+    const auto ab = posterior(posterior(prior, a), b), ba = posterior(posterior(prior, b), a);
+    CHECK(ab.mid == doctest::Approx(ba.mid));
+    CHECK(ab.spread == doctest::Approx(ba.spread));
+    CHECK(ab.spread < posterior(prior, a).spread);
+    CHECK(posterior({5, 0}, a).mid == 5);
+}
+
+TEST_CASE("a washed swatch moves the gauge to what was counted and narrows it") {
+    const auto yarn = heron();
+    Evidence known;
+    KnittedSwatch swatch;
+    swatch.stitches = {30, centimetres(10)};
+    observe(swatch, plain(), yarn, known);
+    REQUIRE(known.gauge);
+    const auto before = knit_cloth(yarn, plain(), Firmness::ordinary, {});
+    const auto after = knit_cloth(informed(yarn, known), plain(), Firmness::ordinary, {});
+    CHECK(after.from_swatch);
+    CHECK(after.gauge.spread < before.gauge.spread / 2);
+    CHECK(in_stitches_per_10cm(after.gauge.mid) == doctest::Approx(30).epsilon(0.02));
+    CHECK(after.metres_per_area.spread < before.metres_per_area.spread);
+    CHECK(known.questions.empty());
+    CHECK(known.stands_on.size() == 1);
+}
+
+TEST_CASE("weighed and measured it tells the metres per area too") {
+    const auto yarn = heron();
+    Evidence known;
+    KnittedSwatch swatch;
+    swatch.stitches = {28, centimetres(10)};
+    const auto expected = knit_cloth(yarn, plain(), Firmness::ordinary, {});
+    swatch.width = swatch.length = centimetres(20);
+    // A twentieth more yarn than the model says.
+    swatch.mass =
+        expected.metres_per_area.mid * square_metres(0.04) * 1.05 * yarn.linear_density.mid;
+    observe(swatch, plain(), yarn, known);
+    REQUIRE(known.metres);
+    CHECK(known.metres->mid == doctest::Approx(1.05).epsilon(0.02));
+    CHECK(known.metres->spread < 0.04);
+}
+
+TEST_CASE("a swatch that contradicts the yarn is questioned, and an unwashed one counts for less") {
+    const auto yarn = heron();
+    Evidence odd, washed, unwashed;
+    KnittedSwatch swatch;
+    swatch.stitches = {45, centimetres(10)};
+    observe(swatch, plain(), yarn, odd);
+    CHECK(odd.questions.size() == 1);
+    swatch.stitches = {30, centimetres(10)};
+    observe(swatch, plain(), yarn, washed);
+    swatch.washed = false;
+    observe(swatch, plain(), yarn, unwashed);
+    CHECK(unwashed.gauge->spread > washed.gauge->spread);
+    swatch.stitches = {0, centimetres(10)};
+    CHECK_THROWS_AS(observe(swatch, plain(), yarn, odd), std::invalid_argument);
+}
+
+TEST_CASE("a woven sample tells how much width and length the cloth keeps") {
+    Evidence known;
+    WovenSwatch swatch;
+    swatch.reed_width = centimetres(20);
+    swatch.width = centimetres(16.5);
+    swatch.length = centimetres(21.4);
+    observe(swatch, Finish::light, known);
+    REQUIRE(known.width_kept);
+    CHECK(known.width_kept->mid > 0.825);
+    CHECK(known.width_kept->mid < 0.865);  // between what was seen and the records
+    CHECK(!known.length_kept);
+    const auto cloth = weave_cloth(informed(heron(), known), {}, Spacing::scarf, Finish::light, {});
+    CHECK(cloth.width.mid == doctest::Approx(1 - known.width_kept->mid));
+}
+
+TEST_CASE("a rated look moves definition towards what was seen") {
+    Evidence known;
+    known.definition = 0.8;
+    auto yarn = heron();
+    yarn.traits[static_cast<std::size_t>(TraitName::definition)] = {0.35, 0.12, {}};
+    const auto told = informed(yarn, known).trait(TraitName::definition);
+    CHECK(told.value > 0.6);
+    CHECK(told.value < 0.8);
+    CHECK(told.spread < 0.08);
+}
+
+TEST_CASE("a person's habit shrinks towards none, less so with more swatches") {
+    CHECK(gauge_habit({}).mid == 1);
+    const double one = gauge_habit({1.10}).mid,
+                 five = gauge_habit({1.10, 1.10, 1.10, 1.10, 1.10}).mid;
+    CHECK(one > 1.03);
+    CHECK(one < 1.07);
+    CHECK(five > one);
+    CHECK(five < 1.10);
+}
+
+TEST_CASE("the 90 % ranges of 2,000 simulated spinners hold 88 to 92 %") {
+    std::mt19937_64 random(11);
+    std::normal_distribution<double> normal;
+    int held = 0;
+    constexpr int spinners = 2000;
+    for (int i = 0; i < spinners; ++i) {
+        const double truth = std::exp(0.12 * normal(random));
+        Estimate<double> known{1, 0.12};
+        for (const double spread : {0.05, 0.03})
+            known = posterior(known, {truth * std::exp(spread * normal(random)), spread});
+        held += truth >= known.low() && truth <= known.high() ? 1 : 0;
+    }
+    CHECK(held >= spinners * 88 / 100);
+    CHECK(held <= spinners * 92 / 100);
+}

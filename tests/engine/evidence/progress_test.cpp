@@ -1,0 +1,122 @@
+// Weighing as the work goes, against exact areas of shapes.
+#include "engine/evidence/progress.hpp"
+
+#include <doctest/doctest.h>
+
+#include "engine/evidence/spin.hpp"
+
+using namespace gristwright;
+
+namespace {
+
+struct Work {
+    Template article;
+    Fabrics fabrics;
+    YarnProfile yarn;
+    Plan planned;
+
+    explicit Work(Shape shape, double border = 0) {
+        article.name = article.article = "work";
+        article.measure = "width";
+        article.smallest = centimetres(10);
+        article.ideal = article.largest = centimetres(100);
+        article.pieces.push_back(
+            {"body", "plain", {shape, centimetres(100), centimetres(100), {}}});
+        if (border > 0)
+            article.pieces.push_back(
+                {"border", "plain", {Shape::rectangle, centimetres(100), centimetres(border), {}}});
+        fabrics.knitted.emplace_back();
+        fabrics.knitted[0].name = "plain";
+        yarn.linear_density = {tex(225), 0.02};
+        yarn.length = {metres(2000), 0.01};
+        Request request;
+        request.size = centimetres(100);
+        planned = plan(article, yarn, fabrics, {}, request);
+    }
+    LinearDensity grist() const { return yarn.linear_density.mid; }
+    // What the ball weighs after a share of the rows, when the work takes `factor` of the plan.
+    Mass ball_after(Mass start, double rows_share, double factor) const {
+        const auto& piece = planned.pieces[0];
+        return start -
+               piece.metres.mid * (yarn_after_rows(piece.outline, rows_share) * factor) * grist();
+    }
+};
+
+}  // namespace
+
+TEST_CASE("half the rows of a triangle are a quarter of its yarn") {
+    const Work work(Shape::triangle);
+    const auto& piece = work.planned.pieces[0];
+    const auto start = piece.metres.mid * work.grist();
+    const auto p = progress(work.planned, work.grist(), start,
+                            {{piece.rows / 2.0, work.ball_after(start, 0.5, 1)}});
+    CHECK(p.used / piece.metres.mid == doctest::Approx(0.25).epsilon(1e-6));
+    CHECK(p.factor.mid == doctest::Approx(1).epsilon(1e-3));
+    CHECK(p.last_row == doctest::Approx(piece.rows).epsilon(0.01));
+    CHECK(p.sure_row < p.last_row + 1e-9);
+}
+
+TEST_CASE("work that takes a tenth more ends where the yarn does") {
+    for (const auto shape : {Shape::rectangle, Shape::triangle, Shape::half_circle}) {
+        const Work work(shape);
+        const auto& piece = work.planned.pieces[0];
+        const auto start = piece.metres.mid * work.grist();
+        const auto p = progress(work.planned, work.grist(), start,
+                                {{piece.rows * 0.6, work.ball_after(start, 0.6, 1.1)}});
+        CHECK(p.factor.mid == doctest::Approx(1.1).epsilon(0.005));
+        CHECK(p.factor.spread < 0.015);
+        const double share = yarn_after_rows(piece.outline, p.last_row / piece.rows);
+        CHECK(share * 1.1 == doctest::Approx(1).epsilon(0.01));
+        CHECK(!p.reaches);
+    }
+}
+
+TEST_CASE("the border's yarn is kept back, and the body ends in time") {
+    const Work work(Shape::rectangle, 10);
+    const auto& piece = work.planned.pieces[0];
+    const auto start = piece.metres.mid * work.grist();  // too little for both
+    const auto p = progress(work.planned, work.grist(), start,
+                            {{piece.rows * 0.5, work.ball_after(start, 0.5, 1)}});
+    CHECK(p.keep_for_rest > work.planned.pieces[1].metres.mid * work.grist());
+    CHECK(p.begin_rest_row < piece.rows);
+    CHECK(p.begin_rest_row / piece.rows == doctest::Approx(0.88).epsilon(0.03));
+}
+
+TEST_CASE("a ball that grows and a row that goes back are questioned") {
+    const Work work(Shape::rectangle);
+    const auto g = [](double v) { return grams(v); };
+    CHECK_THROWS_AS(progress(work.planned, work.grist(), g(100), {{10, g(101)}}),
+                    std::invalid_argument);
+    CHECK_THROWS_AS(progress(work.planned, work.grist(), g(100), {{10, g(90)}, {12, g(95)}}),
+                    std::invalid_argument);
+    CHECK_THROWS_AS(progress(work.planned, work.grist(), g(100), {{10, g(90)}, {9, g(85)}}),
+                    std::invalid_argument);
+    CHECK_THROWS_AS(progress(work.planned, work.grist(), g(100), {}), std::invalid_argument);
+}
+
+TEST_CASE("what is spun more closes the shortfall, losses counted") {
+    Work work(Shape::rectangle);
+    work.yarn.length = {metres(300), 0.01};
+    Request request;
+    request.size = centimetres(100);
+    const auto short_plan = plan(work.article, work.yarn, work.fabrics, {}, request);
+    REQUIRE(short_plan.reach == Reach::short_of);
+    const auto more = spin_more(short_plan, work.grist(), 0.10);
+    CHECK(in_grams(more.fibre) == doctest::Approx(in_grams(more.metres * work.grist()) * 1.1));
+    work.yarn.length.mid += more.metres;
+    CHECK(plan(work.article, work.yarn, work.fabrics, {}, request).certainty >= 0.899);
+}
+
+TEST_CASE("a thicker yarn to aim for takes fewer metres and more fibre") {
+    const Work work(Shape::rectangle);
+    std::vector<WeightClass> classes(2);
+    classes[0].number = 1, classes[0].name = "super fine";
+    classes[0].yd_per_lb_low = 1901, classes[0].yd_per_lb_high = 2400;
+    classes[1].number = 4, classes[1].name = "medium";
+    classes[1].yd_per_lb_low = 601, classes[1].yd_per_lb_high = 900;
+    const auto targets = spin_for(work.article, centimetres(100), classes, work.fabrics, 0.1);
+    REQUIRE(targets.size() == 2);
+    CHECK(targets[1].metres.mid < targets[0].metres.mid);
+    CHECK(targets[1].fibre > targets[0].fibre);
+    CHECK(targets[0].grist < targets[1].grist);
+}
