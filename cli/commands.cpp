@@ -1,18 +1,27 @@
 #include "cli/command.hpp"
 #include "cli/commands/answer.hpp"
+#include "cli/commands/batch.hpp"
 #include "cli/commands/compare.hpp"
+#include "cli/commands/keep.hpp"
 #include "cli/commands/makes.hpp"
 #include "cli/commands/plan.hpp"
+#include "cli/commands/spin.hpp"
 #include "cli/commands/split.hpp"
+#include "cli/commands/start.hpp"
+#include "cli/commands/swatch.hpp"
 #include "cli/commands/templates.hpp"
+#include "cli/commands/weigh.hpp"
 #include "cli/commands/yarn.hpp"
 
 namespace gristwright::cli {
 
 const std::vector<Command>& commands() {
-    static const std::vector<Command> all{yarn_command(),     makes_command(), plan_command(),
-                                          compare_command(),  split_command(), answer_command(),
-                                          templates_command()};
+    static const std::vector<Command> all{yarn_command(),      makes_command(), plan_command(),
+                                          compare_command(),   split_command(), answer_command(),
+                                          templates_command(), batch_command(), swatch_command(),
+                                          start_command(),     weigh_command(), spin_more_command(),
+                                          spin_for_command(),  undo_command(),  backup_command(),
+                                          export_command(),    import_command()};
     return all;
 }
 

@@ -6,6 +6,7 @@
 #include <string>
 
 #include "catalog/nearest.hpp"
+#include "catalog/notebook.hpp"
 #include "catalog/source.hpp"
 #include "cli/command.hpp"
 #include "cli/output/layout.hpp"
@@ -22,7 +23,8 @@ enum Exit {
     no_input = 66,
     our_bug = 70,
     cannot_create = 73,
-    io_error = 74
+    io_error = 74,
+    busy = 75
 };
 
 // A full disk or a closed pipe is noticed, not ignored.
@@ -84,6 +86,10 @@ int main(int argc, char** argv) {
         return complain(error, usage);
     } catch (const catalog::MissingFile& error) {
         return complain(error, no_input);
+    } catch (const catalog::NotebookBusy& error) {
+        return complain(error, busy);
+    } catch (const catalog::NotebookFailed& error) {
+        return complain(error, io_error);
     } catch (const cli::CannotCreate& error) {
         return complain(error, cannot_create);
     } catch (const std::invalid_argument& error) {

@@ -8,6 +8,7 @@
 
 #include "catalog/nearest.hpp"
 #include "catalog/source.hpp"
+#include "catalog/swatch_text.hpp"
 #include "engine/units/reading.hpp"
 #include "engine/yarn/bad_yarn.hpp"
 
@@ -107,6 +108,7 @@ std::vector<Option> batch_options() {
         {"loom-width", "60cm", "weaving width of your loom"},
         {"shafts", "2", "2 for one rigid heddle"},
         {"needles", "3mm,3.5mm", "needles you own", true},
+        {"notebook", "FILE", "another notebook than the usual one"},
         {"insist", "", "take unlikely measurements as they are"},
     };
 }
@@ -145,13 +147,37 @@ catalog::Catalogue whole_catalogue() {
     return catalogue;
 }
 
-Question ask(const Arguments& arguments, const std::string& file) {
+catalog::Notebook notebook(const Arguments& arguments, catalog::Notebook::Mode mode) {
+    const fs::path place = arguments.has("notebook") ? fs::path(arguments.text("notebook"))
+                                                     : catalog::Notebook::usual_place();
+    if (place.empty())
+        throw std::invalid_argument(
+            "there is no home folder to keep a notebook in: --notebook FILE");
+    return catalog::Notebook::open(place, mode);
+}
+
+bool is_remembered(const std::string& word) {
+    const auto ends = [&](std::string_view ending) {
+        return word.size() > ending.size() &&
+               word.compare(word.size() - ending.size(), ending.size(), ending) == 0;
+    };
+    return !word.empty() && word.find('/') == std::string::npos && !ends(".toml") && !ends(".csv");
+}
+
+catalog::BatchText batch_text(const Arguments& arguments, const std::string& batch) {
+    catalog::BatchText text;
+    if (is_remembered(batch))
+        text = notebook(arguments, catalog::Notebook::Mode::read_only).load_batch(batch);
+    else if (!batch.empty())
+        text = catalog::read_batch_file(batch);
+    text.overlay(typed_batch(arguments));
+    return text;
+}
+
+Question ask(const Arguments& arguments, const std::string& batch) {
     Question q;
     q.catalogue = whole_catalogue();
-    catalog::BatchText text;
-    if (!file.empty()) text = catalog::read_batch_file(file);
-    text.overlay(typed_batch(arguments));
-    q.measured = catalog::interpret(text, q.catalogue);
+    q.measured = catalog::interpret(batch_text(arguments, batch), q.catalogue);
     q.request = request_of(arguments);
     q.units = units_of(arguments, q.measured.yards);
     q.json = arguments.has("json");
@@ -161,6 +187,12 @@ Question ask(const Arguments& arguments, const std::string& file) {
     } catch (const ImplausibleYarn& doubt) {
         if (!doubt.may_insist) throw;
         throw std::invalid_argument(fmt::format("{} (--insist takes it as it is)", doubt.what()));
+    }
+    if (is_remembered(batch)) {
+        const auto swatches =
+            notebook(arguments, catalog::Notebook::Mode::read_only).swatches(batch);
+        q.yarn = informed(q.yarn, catalog::evidence_of(swatches, q.yarn, q.catalogue.fabrics));
+        if (q.measured.batch.name.empty()) q.measured.batch.name = batch;
     }
     return q;
 }

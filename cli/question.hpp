@@ -7,6 +7,7 @@
 
 #include "catalog/batch_text.hpp"
 #include "catalog/catalogue.hpp"
+#include "catalog/notebook.hpp"
 #include "cli/command.hpp"
 #include "cli/output/units.hpp"
 #include "engine/project/plan.hpp"
@@ -31,8 +32,17 @@ std::vector<Option> together(std::initializer_list<std::vector<Option>> groups);
 // The built-in catalogue and the person's own templates from their data folder.
 catalog::Catalogue whole_catalogue();
 
-// `file` names a batch file, or is empty when all is given by options.
-Question ask(const Arguments& arguments, const std::string& file);
+// The notebook named by --notebook, or the usual one.
+catalog::Notebook notebook(const Arguments& arguments, catalog::Notebook::Mode mode);
+// A name, not a file: letters without an ending or a folder.
+bool is_remembered(const std::string& word);
+
+// The texts of a batch: of a file, of the notebook, or empty, with what is typed over them.
+catalog::BatchText batch_text(const Arguments& arguments, const std::string& batch);
+
+// `batch` names a batch file or a remembered batch, or is empty when all is given by options. What
+// the swatches of a remembered batch have told is in the profile.
+Question ask(const Arguments& arguments, const std::string& batch);
 
 // A length given by an option. Throws with the option's name.
 Length read_length_option(const Arguments& arguments, std::string_view option);

@@ -9,6 +9,7 @@
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/working.hpp"
+#include "engine/allocation/constants.hpp"
 #include "engine/project/words.hpp"
 #include "engine/suitability/reasons.hpp"
 
@@ -88,6 +89,24 @@ std::string to_set_aside(const Plan& plan, const Question& q) {
            "\n";
 }
 
+// What a washed and weighed swatch would let the size become, with nothing else changed.
+std::string next_evidence(const Plan& plan, const Question& q) {
+    const auto& t = *plan.article;
+    if (t.craft != Craft::knitted || q.yarn.evidence.metres || plan.size >= t.largest) return "";
+    if (t.fitted && plan.size >= t.ideal) return "";
+    const double z = normal_quantile(plan.asked);
+    const double aside =
+        std::exp(z * gristwright::together(constants::swatch_metres, plan.have.spread));
+    const double reached = plan.by_size.largest(plan.have.mid.si() / aside, t.largest / t.ideal);
+    const auto then = metres(std::floor(reached * t.ideal.si() * 100) / 100);
+    if (then <= plan.size) return "";
+    return wrapped(
+               fmt::format("A washed and weighed swatch would let the {} grow from {} to about {}.",
+                           t.measure, q.units.size(plan.size), q.units.size(then)),
+               2) +
+           "\n";
+}
+
 // Where one skein ends and the next begins, by the share of the yarn used.
 std::string joins(const Plan& plan, const Question& q) {
     std::vector<std::string> said;
@@ -131,7 +150,7 @@ std::string metres_text(const Plan& plan, const Question& q) {
                                    q.units.yarn(plan.second_yarn)),
                        2) +
                "\n";
-    return out + to_set_aside(plan, q) + joins(plan, q);
+    return out + to_set_aside(plan, q) + joins(plan, q) + next_evidence(plan, q);
 }
 
 std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {
@@ -159,6 +178,8 @@ std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {
     for (const auto& said : cautions(plan, q.yarn)) mind += labelled("-", said, 2) + "\n";
     for (const auto& said : q.yarn.cautions) mind += labelled("-", said, 2) + "\n";
     if (!mind.empty()) out += "\n" + heading("Mind") + "\n" + mind;
+    if (!q.yarn.evidence.empty())
+        out += "\n" + labelled("Stands on:", joined(q.yarn.evidence.stands_on), 0) + "\n";
     out += "\n" + labelled("Assumed:", joined(q.yarn.assumed, "; "), 0) + "\n";
     if (!q.yarn.sharpen.empty()) out += labelled("Sharper:", q.yarn.sharpen.front(), 0) + "\n";
     return out;

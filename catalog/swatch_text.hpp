@@ -1,0 +1,28 @@
+// What the texts of a remembered swatch mean.
+#pragma once
+
+#include "catalog/notebook.hpp"
+#include "engine/evidence/progress.hpp"
+#include "engine/evidence/swatch.hpp"
+
+namespace gristwright::catalog {
+
+// "28/10.3cm": a count over a length.
+Counted read_counted(const std::string& text);
+// "15.2x14.8cm", "15.2cm x 14.8cm": width and length.
+std::pair<Length, Length> read_sides(const std::string& text);
+// "4/5": 0 to 1.
+double read_look(const std::string& text);
+
+// Throw std::invalid_argument naming the key. Keys of a knitted swatch: stitches, rows, size, mass,
+// washed (yes or no), look, fabric, firmness; of a woven one: reed, woven, finished, look, finish.
+KnittedSwatch read_knitted(const SwatchText& text);
+WovenSwatch read_woven(const SwatchText& text);
+
+// Everything the swatches tell, taken in the order they were made.
+Evidence evidence_of(const std::vector<SwatchText>& swatches, const YarnProfile& yarn,
+                     const Fabrics& fabrics);
+
+Weighing read_weighing(const WeighingText& text);
+
+}  // namespace gristwright::catalog

@@ -1,0 +1,65 @@
+#include "cli/commands/keep.hpp"
+
+#include <fmt/core.h>
+
+#include "catalog/source.hpp"
+#include "cli/output/layout.hpp"
+#include "cli/output/new_file.hpp"
+#include "cli/question.hpp"
+
+namespace gristwright::cli {
+namespace {
+
+using catalog::Notebook;
+
+const Option other{"notebook", "FILE", "another notebook than the usual one"};
+
+Answer undo(const Arguments& arguments) {
+    const auto taken_back = notebook(arguments, Notebook::Mode::change).undo();
+    if (!taken_back) return {"There is nothing to take back.\n", ""};
+    return {fmt::format("Taken back: {}.\n", inert(*taken_back)), ""};
+}
+
+Answer backup(const Arguments& arguments) {
+    notebook(arguments, Notebook::Mode::read_only).backup(arguments.words[0]);
+    return {fmt::format("The notebook is copied to '{}'.\n", inert(arguments.words[0])), ""};
+}
+
+Answer give_out(const Arguments& arguments) {
+    const auto book = notebook(arguments, Notebook::Mode::read_only);
+    const auto text = arguments.has("csv") ? book.export_csv() : book.export_json();
+    if (!arguments.has("out")) return {text, ""};
+    write_file(arguments.text("out"), text);
+    return {fmt::format("Written to '{}'.\n", inert(arguments.text("out"))), ""};
+}
+
+Answer take_in(const Arguments& arguments) {
+    const auto text = catalog::read_file(arguments.words[0]);
+    notebook(arguments, Notebook::Mode::change).import_json(text);
+    return {"Taken into the notebook; gristwright undo takes it back.\n", ""};
+}
+
+}  // namespace
+
+Command undo_command() {
+    return {"undo", "Takes back the last change to the notebook.", "", 0, 0, {other}, undo};
+}
+Command backup_command() {
+    return {"backup", "Copies the whole notebook to a new file.", "FILE", 1, 1, {other}, backup};
+}
+Command export_command() {
+    return {"export",
+            "Writes out everything in the notebook.",
+            "",
+            0,
+            0,
+            {{"csv", "", "the skeins as a spreadsheet, not everything as JSON"},
+             {"out", "FILE", "to this file"},
+             other},
+            give_out};
+}
+Command import_command() {
+    return {"import", "Takes in what export wrote as JSON.", "FILE", 1, 1, {other}, take_in};
+}
+
+}  // namespace gristwright::cli

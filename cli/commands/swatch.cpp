@@ -1,0 +1,96 @@
+#include "cli/commands/swatch.hpp"
+
+#include <fmt/core.h>
+
+#include "catalog/swatch_text.hpp"
+#include "cli/output/describe.hpp"
+#include "cli/output/layout.hpp"
+
+namespace gristwright::cli {
+namespace {
+
+using catalog::Notebook;
+using catalog::SwatchText;
+
+constexpr std::string_view keys[] = {"stitches", "rows", "size",  "mass",     "look",  "fabric",
+                                     "firmness", "reed", "woven", "finished", "finish"};
+
+SwatchText typed(const Arguments& arguments) {
+    const bool knitted = arguments.has("stitches"), woven = arguments.has("finished");
+    if (knitted == woven)
+        throw Misused("swatch is knitted (--stitches 28/10.3cm) or woven (--finished 17.1x21.4cm)");
+    SwatchText out;
+    out.kind = knitted ? SwatchText::Kind::knitted : SwatchText::Kind::woven;
+    for (const auto key : keys)
+        if (arguments.has(key)) out.measured[std::string(key)] = arguments.text(key);
+    if (knitted) out.measured["washed"] = arguments.has("unwashed") ? "no" : "yes";
+    out.date = arguments.text("on");
+    return out;
+}
+
+std::string told(const Question& q) {
+    const auto& known = q.yarn.evidence;
+    std::string out;
+    if (known.gauge)
+        out += fmt::format("  stocking stitch {:.1f} st/10 cm, ± {:.1f} %\n",
+                           in_stitches_per_10cm(known.gauge->mid), 164.5 * known.gauge->spread);
+    if (known.metres)
+        out += fmt::format("  metres per area {:+.1f} % of what the table says, ± {:.1f} %\n",
+                           100 * (known.metres->mid - 1), 164.5 * known.metres->spread);
+    if (known.width_kept)
+        out += fmt::format("  width lost from heddle to finished {:.1f} %, ± {:.1f}\n",
+                           100 * (1 - known.width_kept->mid),
+                           164.5 * known.width_kept->spread * known.width_kept->mid);
+    if (known.length_kept)
+        out += fmt::format("  length lost from loom to finished {:.1f} %, ± {:.1f}\n",
+                           100 * (1 - known.length_kept->mid),
+                           164.5 * known.length_kept->spread * known.length_kept->mid);
+    for (const auto& question : known.questions) out += labelled("Question:", question, 2) + "\n";
+    return out;
+}
+
+Answer run(const Arguments& arguments) {
+    const auto& name = arguments.words[0];
+    const auto swatch = typed(arguments);
+    auto book = notebook(arguments, Notebook::Mode::change);
+    auto all = book.swatches(name);
+    all.push_back(swatch);
+    // Read it before it is kept: what makes no sense is refused.
+    const auto before = ask(arguments, name);
+    auto plain = before;
+    plain.yarn = profile(plain.measured.batch, plain.catalogue.yarn, true);
+    plain.yarn =
+        informed(plain.yarn, catalog::evidence_of(all, plain.yarn, plain.catalogue.fabrics));
+    book.add_swatch(name, swatch);
+    return {fmt::format("Kept. With {} swatch{} {} now knows:\n", all.size(),
+                        all.size() == 1 ? "" : "es", inert(name)) +
+                told(plain),
+            ""};
+}
+
+}  // namespace
+
+Command swatch_command() {
+    return {"swatch",
+            "Keeps what a swatch told. Every later answer about the batch stands on it.",
+            "NAME",
+            1,
+            1,
+            together({{{"stitches", "28/10.3cm", "knitted: stitches counted over a length"},
+                       {"rows", "39/10.1cm", "knitted: rows counted over a length"},
+                       {"size", "15.2x14.8cm", "knitted: width and length of the whole swatch"},
+                       {"mass", "4.1g", "knitted: its mass, without the tails"},
+                       {"unwashed", "", "it is not washed yet"},
+                       {"fabric", "garter", "knitted: the stitch, else stocking stitch"},
+                       {"firmness", "drapey", "knitted: lace, drapey, ordinary, firm or sock"},
+                       {"reed", "20cm", "woven: width in the heddle"},
+                       {"woven", "24cm", "woven: length off tension, unwashed"},
+                       {"finished", "17.1x21.4cm", "woven: finished width and length"},
+                       {"finish", "light", "woven: light, 'open or fulled' or 'hard fulled'"},
+                       {"look", "4/5", "how clearly its stitches read, 0/5 to 5/5"},
+                       {"on", "2026-11-25", "the date, as you write it"},
+                       {"notebook", "FILE", "another notebook than the usual one"}}}),
+            run};
+}
+
+}  // namespace gristwright::cli
