@@ -36,6 +36,8 @@ Out json_of(const WeighingText& w) {
     return {{"row", w.row}, {"length", w.length}, {"ball", w.ball}, {"date", w.date}};
 }
 
+Out json_of(const KeptBatch& b);
+
 template <class Item>
 Out list_of(const std::vector<Item>& items) {
     Out out = Out::array();
