@@ -17,10 +17,14 @@ namespace gristwright::catalog {
 struct Written {
     std::string text;
     std::string where;  // "heron.toml:7: wraps", "--wraps"
+
+    bool operator==(const Written&) const = default;
 };
 
 struct SkeinText {
     Written name, length, mass, state;  // empty texts: not given
+
+    bool operator==(const SkeinText&) const = default;
 };
 
 struct BatchText {
@@ -30,6 +34,8 @@ struct BatchText {
 
     // Everything `other` gives takes the place of what is here; skeins take the place of skeins.
     void overlay(const BatchText& other);
+
+    bool operator==(const BatchText&) const = default;
 };
 
 // Throw BadText for what is not TOML or CSV, an unknown key, a column that is missing.

@@ -1,0 +1,238 @@
+#include "catalog/notebook.hpp"
+
+#include <fmt/core.h>
+
+#include <cstdlib>
+
+#include "catalog/notebook_exchange.hpp"
+#include "catalog/notebook_file.hpp"
+#include "catalog/notebook_rows.hpp"
+#include "catalog/notebook_schema.hpp"
+
+namespace gristwright::catalog {
+
+namespace fs = std::filesystem;
+using SQLite::Database;
+
+struct Notebook::Inside {
+    fs::path path;
+    Opening opening;
+    std::unique_ptr<Database> db;  // none while there is no file
+
+    // What `read` makes of one unchanging state; `otherwise` when there is no notebook yet.
+    template <class Read, class Result = std::invoke_result_t<Read, Database&>>
+    Result look(Read read, Result otherwise = {}) {
+        if (!db) db = open_notebook(path, opening);
+        if (!db) return otherwise;
+        return in_our_words(path, [&] {
+            Transaction transaction(*db, Transaction::Kind::look);
+            return read(*db);
+        });
+    }
+
+    // As look, for what needs a batch of that name.
+    template <class Read>
+    auto look_at(std::string_view name, Read read) {
+        const std::string wanted(name);
+        const auto found =
+            look([&](Database& d) { return std::optional(read(d, need_batch(d, wanted))); });
+        return found ? *found : throw not_there(wanted, {});
+    }
+
+    // All that `write` does, or nothing.
+    template <class Write>
+    void write_all_or_nothing(Write write) {
+        if (opening.mode != Mode::change)
+            throw std::logic_error("a notebook opened for reading is not changed");
+        if (!db) db = make_notebook(path, opening);
+        in_our_words(path, [&] {
+            Transaction transaction(*db, Transaction::Kind::change);
+            write(*db);
+            transaction.commit();
+        });
+    }
+
+    // With a description, so that it can be taken back.
+    template <class Write>
+    void change(const std::string& said, Write write) {
+        write_all_or_nothing([&](Database& d) {
+            begin_undoable(d, said);
+            write(d);
+        });
+    }
+
+    template <class Write>
+    void change_batch(std::string_view name, const char* said, Write write) {
+        const std::string wanted(name);
+        look_at(name, [](Database&, BatchId) { return true; });  // no file is made for a slip
+        change(fmt::format("{} {}", said, name),
+               [&](Database& d) { write(d, need_batch(d, wanted)); });
+    }
+
+    static void begin_undoable(Database& d, const std::string& said) {
+        SQLite::Statement change(d, "INSERT INTO change (said) VALUES (?)");
+        change.bind(1, said);
+        change.exec();
+        SQLite::Statement forget(d, "DELETE FROM change WHERE id <= ?");
+        forget.bind(1, d.getLastInsertRowid() - undo_depth);
+        forget.exec();
+    }
+};
+
+namespace {
+
+struct LastChange {
+    std::int64_t id = 0;
+    std::string said;
+};
+
+std::optional<LastChange> last_change(Database& db) {
+    SQLite::Statement query(db, "SELECT id, said FROM change ORDER BY id DESC LIMIT 1");
+    if (!query.executeStep()) return std::nullopt;
+    return LastChange{query.getColumn(0).getInt64(), query.getColumn(1).getString()};
+}
+
+std::vector<std::string> steps_back(Database& db, const LastChange& change) {
+    SQLite::Statement query(db, "SELECT sql FROM undo_step WHERE change = ? ORDER BY id DESC");
+    query.bind(1, change.id);
+    std::vector<std::string> out;
+    while (query.executeStep()) out.push_back(query.getColumn(0).getString());
+    return out;
+}
+
+// Going back writes steps of its own under the same change; they go with it.
+void take_back(Database& db, const LastChange& change) {
+    db.exec("PRAGMA defer_foreign_keys = ON");  // a cascade is undone in any order
+    for (const auto& sql : steps_back(db, change)) SQLite::Statement(db, sql).exec();
+    SQLite::Statement forget(db, "DELETE FROM change WHERE id = ?");
+    forget.bind(1, change.id);
+    forget.exec();
+}
+
+int count(Database& db, const char* table) {
+    return db.execAndGet(fmt::format("SELECT count(*) FROM {}", table)).getInt();
+}
+
+NotebookContents contents(Database& db) {
+    const auto last = last_change(db);
+    return {true,
+            static_cast<int>(notebook_steps().size()),
+            count(db, "batch"),
+            count(db, "swatch"),
+            count(db, "project"),
+            count(db, "weighing"),
+            count(db, "change"),
+            last ? last->said : ""};
+}
+
+}  // namespace
+
+Notebook::Notebook(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}
+Notebook::Notebook(Notebook&&) noexcept = default;
+Notebook& Notebook::operator=(Notebook&&) noexcept = default;
+Notebook::~Notebook() = default;
+
+fs::path Notebook::usual_place() {
+    if (const char* data = std::getenv("XDG_DATA_HOME"); data && *data)
+        return fs::path(data) / "gristwright/notebook.sqlite";
+    if (const char* home = std::getenv("HOME"); home && *home)
+        return fs::path(home) / ".local/share/gristwright/notebook.sqlite";
+    return {};
+}
+
+Notebook Notebook::open(const fs::path& path, Mode mode, std::chrono::milliseconds patience) {
+    const Opening opening{mode, patience, notebook_steps()};
+    return Notebook(std::make_unique<Inside>(Inside{path, opening, open_notebook(path, opening)}));
+}
+
+std::vector<std::string> Notebook::batch_names() const { return inside_->look(names_in); }
+
+bool Notebook::has_batch(std::string_view name) const {
+    const std::string wanted(name);
+    return inside_->look([&](Database& db) { return find_batch(db, wanted).has_value(); });
+}
+
+BatchText Notebook::load_batch(std::string_view name) const {
+    return inside_->look_at(name, read_text);
+}
+
+std::vector<SwatchText> Notebook::swatches(std::string_view batch) const {
+    return inside_->look_at(batch, read_swatches);
+}
+
+std::optional<ProjectText> Notebook::project(std::string_view batch) const {
+    return inside_->look_at(batch, read_project);
+}
+
+std::vector<WeighingText> Notebook::weighings(std::string_view batch) const {
+    return inside_->look_at(batch, read_weighings);
+}
+
+NotebookContents Notebook::describe() const { return inside_->look(contents); }
+
+void Notebook::add_batch(std::string_view name, const BatchText& text) {
+    inside_->change(fmt::format("add batch {}", name), [&](Database& db) {
+        write_text(db, write_batch(db, std::string(name)), text);
+    });
+}
+
+void Notebook::change_batch(std::string_view name, const BatchText& overlay) {
+    inside_->change_batch(name, "change batch", [&](Database& db, BatchId batch) {
+        auto text = read_text(db, batch);
+        text.overlay(overlay);
+        write_text(db, batch, text);
+    });
+}
+
+void Notebook::remove_batch(std::string_view name) {
+    inside_->change_batch(name, "remove batch", erase_batch);
+}
+
+void Notebook::add_swatch(std::string_view batch, const SwatchText& swatch) {
+    inside_->change_batch(batch, "swatch of",
+                          [&](Database& db, BatchId id) { write_swatch(db, id, swatch); });
+}
+
+void Notebook::start_project(std::string_view batch, const ProjectText& project) {
+    const auto said = fmt::format("start {} with", project.template_name);
+    inside_->change_batch(batch, said.c_str(),
+                          [&](Database& db, BatchId id) { write_project(db, id, project); });
+}
+
+void Notebook::add_weighing(std::string_view batch, const WeighingText& weighing) {
+    inside_->change_batch(batch, "weighing of",
+                          [&](Database& db, BatchId id) { write_weighing(db, id, weighing); });
+}
+
+std::optional<std::string> Notebook::undo() {
+    if (!inside_->look(last_change)) return std::nullopt;  // nothing is made or locked for that
+    std::optional<std::string> out;
+    inside_->write_all_or_nothing([&](Database& db) {
+        const auto last = last_change(db);
+        if (!last) return;
+        take_back(db, *last);
+        out = last->said;
+    });
+    return out;
+}
+
+void Notebook::backup(const fs::path& path) const {
+    const bool done = inside_->look([&](Database& db) {
+        copy_to_new_file(db, path);
+        return true;
+    });
+    if (!done) throw NotebookRefused("there is no notebook yet, so nothing to copy");
+}
+
+std::string Notebook::export_json() const { return to_json(inside_->look(read_everything)); }
+
+std::string Notebook::export_csv() const { return to_csv(inside_->look(read_everything)); }
+
+void Notebook::import_json(std::string_view text) {
+    const auto batches = from_json(text);
+    inside_->change(
+        fmt::format("import {} batch{}", batches.size(), batches.size() == 1 ? "" : "es"),
+        [&](Database& db) { write_everything(db, batches); });
+}
+
+}  // namespace gristwright::catalog
