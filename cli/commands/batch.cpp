@@ -2,6 +2,8 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
+
 #include "catalog/nearest.hpp"
 #include "cli/output/describe.hpp"
 #include "cli/output/layout.hpp"
