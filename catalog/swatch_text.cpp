@@ -93,8 +93,8 @@ KnittedSwatch read_knitted(const SwatchText& text) {
     if (!stitches) throw std::invalid_argument("a knitted swatch needs --stitches 28/10.3cm");
     out.stitches = measured("stitches", *stitches, read_counted);
     if (const auto* rows = given(text, "rows")) out.rows = measured("rows", *rows, read_counted);
-    if (const auto* size = given(text, "size")) {
-        const auto sides = measured("size", *size, read_sides);
+    if (const auto* size = given(text, "sides")) {
+        const auto sides = measured("sides", *size, read_sides);
         out.width = sides.first;
         out.length = sides.second;
     }

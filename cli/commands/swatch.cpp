@@ -78,7 +78,7 @@ Command swatch_command() {
             1,
             together({{{"stitches", "28/10.3cm", "knitted: stitches counted over a length"},
                        {"rows", "39/10.1cm", "knitted: rows counted over a length"},
-                       {"size", "15.2x14.8cm", "knitted: width and length of the whole swatch"},
+                       {"sides", "15.2x14.8cm", "knitted: width and length of the whole swatch"},
                        {"mass", "4.1g", "knitted: its mass, without the tails"},
                        {"unwashed", "", "it is not washed yet"},
                        {"fabric", "garter", "knitted: the stitch, else stocking stitch"},

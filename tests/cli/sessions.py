@@ -5,7 +5,7 @@ usage: sessions.py PROGRAM FILE [--write]
 
 In FILE a block fenced by ```console holds commands ("$ gristwright ...", a trailing backslash
 continues) and what they print on stdout; lines "! text" are stderr; "[exit N]" ends a failing one.
-Commands run in the project's root with an empty home folder. --write brings the file up to date
+Commands run in the project's root; those of one block share an empty home folder. --write brings the file up to date
 instead of comparing: read the difference before you believe it.
 """
 import difflib
@@ -39,12 +39,16 @@ def main():
     count = failures = 0
 
     def block(match):
+        with tempfile.TemporaryDirectory() as home:
+            out = run_block(match.group(1), home)
+        return f"```console\n{out}```"
+
+    def run_block(text, home):
         nonlocal count, failures
         out = ""
-        for part in re.split(r"^\$ ", match.group(1), flags=re.M)[1:]:
+        for part in re.split(r"^\$ ", text, flags=re.M)[1:]:
             command, expected = re.match(r"((?:[^\n]*\\\n)*[^\n]*)\n(.*)", part, re.S).groups()
-            with tempfile.TemporaryDirectory() as home:
-                printed = answer(program, command, home)
+            printed = answer(program, command, home)
             count += 1
             if printed != expected:
                 failures += 1
@@ -52,7 +56,7 @@ def main():
                 sys.stdout.writelines(difflib.unified_diff(
                     expected.splitlines(True), printed.splitlines(True), "expected", "printed"))
             out += f"$ {command}\n{printed}"
-        return f"```console\n{out}```"
+        return out
 
     written = re.sub(r"^```console\n(.*?)^```", block, text, flags=re.S | re.M)
     if sys.argv[3:] == ["--write"]:
