@@ -3,6 +3,8 @@
 #include <fmt/core.h>
 
 #include <cstdlib>
+#include <type_traits>
+#include <utility>
 
 #include "catalog/notebook_exchange.hpp"
 #include "catalog/notebook_file.hpp"
@@ -34,9 +36,12 @@ struct Notebook::Inside {
     template <class Read>
     auto look_at(std::string_view name, Read read) {
         const std::string wanted(name);
-        const auto found =
-            look([&](Database& d) { return std::optional(read(d, need_batch(d, wanted))); });
-        return found ? *found : throw not_there(wanted, {});
+        using Result = std::invoke_result_t<Read, Database&, BatchId>;
+        const auto found = look([&](Database& d) {
+            return std::optional<Result>(std::in_place, read(d, need_batch(d, wanted)));
+        });
+        if (!found) throw not_there(wanted, {});
+        return *found;
     }
 
     // All that `write` does, or nothing.

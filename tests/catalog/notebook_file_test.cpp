@@ -269,6 +269,19 @@ TEST_CASE("notebook file: a lock that is let go in time is waited for") {
     CHECK(looking(scratch.file()).swatches("heron").size() == 1);
 }
 
+TEST_CASE("notebook file: two at once make it and write to it, and nothing is lost") {
+    Scratch scratch;
+    const auto add_ten = [&](const std::string& bird) {
+        auto notebook = changing(scratch.file());
+        for (int i = 0; i < 10; ++i) notebook.add_batch(bird + std::to_string(i), heron());
+    };
+    std::thread other([&] { add_ten("wren"); });
+    add_ten("robin");
+    other.join();
+    CHECK(looking(scratch.file()).batch_names().size() == 20);
+    CHECK(looking(scratch.file()).describe().changes == 20);
+}
+
 TEST_CASE("notebook file: the tables themselves refuse what the program should never write") {
     Scratch scratch;
     changing(scratch.file()).add_batch("heron", heron());
