@@ -12,7 +12,7 @@ namespace {
 using catalog::Notebook;
 using catalog::SwatchText;
 
-constexpr std::string_view keys[] = {"stitches", "rows", "size",  "mass",     "look",  "fabric",
+constexpr std::string_view keys[] = {"stitches", "rows", "sides", "mass",     "look",  "fabric",
                                      "firmness", "reed", "woven", "finished", "finish"};
 
 SwatchText typed(const Arguments& arguments) {
