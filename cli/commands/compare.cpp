@@ -9,6 +9,7 @@
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/working.hpp"
 #include "engine/suitability/reasons.hpp"
 
 namespace gristwright::cli {
@@ -118,7 +119,8 @@ Answer run(const Arguments& arguments) {
         return {dumped(out), notes};
     }
     return {wrapped(batch_line(q), 0) + "\n\n" + side_by_side(*knitted, *woven, q) + "\n" +
-                verdict(*knitted, *woven) + "\n",
+                verdict(*knitted, *woven) + "\n" +
+                (q.working ? plan_working(*knitted, q) + plan_working(*woven, q) : ""),
             notes};
 }
 

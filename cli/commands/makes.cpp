@@ -10,6 +10,7 @@
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/working.hpp"
 #include "engine/project/best_set.hpp"
 #include "engine/suitability/reasons.hpp"
 
@@ -166,6 +167,15 @@ std::string makes_text(const Ranked& ranked, const Question& q, std::size_t most
            not_for_this_yarn(ranked.useless) + foot(q);
 }
 
+// The working of the plan that stands first; any other is shown by gristwright plan --working.
+std::string first_working(const Ranked& ranked, const Question& q) {
+    for (const auto* part : {&ranked.large, &ranked.small, &ranked.samples})
+        if (!part->empty())
+            return "\n" + heading("The first of them: " + part->front().plan.article->title) +
+                   "\n" + plan_working(part->front(), q);
+    return "";
+}
+
 std::string makes_json(const Ranked& ranked, const Question& q) {
     auto out = json_answer("makes");
     out["batch"] = to_json(q);
@@ -186,7 +196,8 @@ Answer run(const Arguments& arguments) {
     const auto q = ask(arguments, arguments.words.empty() ? "" : arguments.words[0]);
     const auto ranked = rank(q, craft);
     const auto most = arguments.has("all") ? 1000 : usual_most;
-    return {q.json ? makes_json(ranked, q) : makes_text(ranked, q, most),
+    return {q.json ? makes_json(ranked, q)
+                   : makes_text(ranked, q, most) + (q.working ? first_working(ranked, q) : ""),
             joined(q.measured.notes, "\n")};
 }
 
