@@ -157,11 +157,7 @@ catalog::Notebook notebook(const Arguments& arguments, catalog::Notebook::Mode m
 }
 
 bool is_remembered(const std::string& word) {
-    const auto ends = [&](std::string_view ending) {
-        return word.size() > ending.size() &&
-               word.compare(word.size() - ending.size(), ending.size(), ending) == 0;
-    };
-    return !word.empty() && word.find('/') == std::string::npos && !ends(".toml") && !ends(".csv");
+    return !word.empty() && word.find_first_of("/.") == std::string::npos;
 }
 
 catalog::BatchText batch_text(const Arguments& arguments, const std::string& batch) {

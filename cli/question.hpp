@@ -34,7 +34,7 @@ catalog::Catalogue whole_catalogue();
 
 // The notebook named by --notebook, or the usual one.
 catalog::Notebook notebook(const Arguments& arguments, catalog::Notebook::Mode mode);
-// A name, not a file: letters without an ending or a folder.
+// A name, not a file: neither a dot nor a folder in it.
 bool is_remembered(const std::string& word);
 
 // The texts of a batch: of a file, of the notebook, or empty, with what is typed over them.

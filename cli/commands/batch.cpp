@@ -70,6 +70,10 @@ Answer run(const Arguments& arguments) {
     if (words[0] == "show") return show(arguments, name);
     auto book = notebook(arguments, Notebook::Mode::change);
     if (words[0] == "add") {
+        if (!is_remembered(name))
+            throw std::invalid_argument(fmt::format(
+                "a batch's name holds no dot and no '/', so '{}' would be taken for a file",
+                inert(name)));
         const auto text = batch_text(arguments, words.size() > 2 ? words[2] : "");
         check(text, arguments.has("insist"));
         book.add_batch(name, text);

@@ -100,10 +100,10 @@ std::string next_evidence(const Plan& plan, const Question& q) {
     const double reached = plan.by_size.largest(plan.have.mid.si() / aside, t.largest / t.ideal);
     const auto then = metres(std::floor(reached * t.ideal.si() * 100) / 100);
     if (then <= plan.size) return "";
-    return wrapped(
-               fmt::format("A washed and weighed swatch would let the {} grow from {} to about {}.",
-                           t.measure, q.units.size(plan.size), q.units.size(then)),
-               2) +
+    return wrapped(fmt::format(
+                       "A washed and weighed swatch would let it grow from {} to about {} ({}).",
+                       q.units.size(plan.size), q.units.size(then), t.measure),
+                   2) +
            "\n";
 }
 
