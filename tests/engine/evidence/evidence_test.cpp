@@ -5,6 +5,7 @@
 
 #include <cmath>
 #include <random>
+#include <stdexcept>
 
 #include "engine/evidence/hands.hpp"
 #include "engine/evidence/swatch.hpp"

@@ -3,6 +3,8 @@
 
 #include <doctest/doctest.h>
 
+#include <stdexcept>
+
 #include "engine/evidence/spin.hpp"
 
 using namespace gristwright;
