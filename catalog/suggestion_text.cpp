@@ -56,6 +56,22 @@ int read_class(const std::string& written, const std::vector<WeightClass>& class
                                             did_you_mean(written, names)));
 }
 
+// "100cm, 130cm, 160cm"; the unit may stand once, at the end.
+std::vector<Length> read_sizes(const std::string& written) {
+    const auto last = written.find_last_of("0123456789.");
+    const auto unit = last == std::string::npos ? "" : written.substr(last + 1);
+    std::vector<Length> out;
+    std::size_t from = 0;
+    while (from <= written.size()) {
+        const auto end = std::min(written.find_first_of(",;", from), written.size());
+        auto one = written.substr(from, end - from);
+        if (one.find_first_not_of("0123456789. ") == std::string::npos) one += unit;
+        out.push_back(read_length(one).value);
+        from = end + 1;
+    }
+    return out;
+}
+
 int read_colours(const std::string& written) {
     if (written.size() == 1 && written[0] >= '1' && written[0] <= '9') return written[0] - '0';
     throw std::invalid_argument(fmt::format("colours: '{}' is not a number from 1 to 9", written));
@@ -80,7 +96,7 @@ constexpr Synonym synonyms[] = {
     {"weightclass", "weight"}, {"class", "weight"},      {"grist", "grist"},
     {"gauge", "gauge"},        {"tension", "gauge"},     {"sett", "sett"},
     {"epi", "sett"},           {"needle", "needle"},     {"needles", "needle"},
-    {"size", "size"},          {"finishedsize", "size"}, {"colours", "colours"},
+    {"size", "size"},          {"finishedsize", "size"}, {"sizes", "sizes"}, {"comesin", "sizes"}, {"colours", "colours"},
     {"colors", "colours"},     {"who", "who"},           {"forwhom", "who"},
     {"wearer", "who"},         {"from", "from"},         {"by", "from"},
     {"name", "from"},          {"when", "when"},         {"date", "when"},
@@ -114,6 +130,7 @@ Suggestion read_suggestion(const SuggestionText& text, const std::vector<WeightC
     if (const auto* needle = given(text, "needle"))
         out.needle = measured("needle", *needle, length);
     if (const auto* size = given(text, "size")) out.size = measured("size", *size, length);
+    if (const auto* sizes = given(text, "sizes")) out.sizes = measured("sizes", *sizes, read_sizes);
     if (const auto* colours = given(text, "colours")) out.colours = read_colours(*colours);
     return out;
 }

@@ -21,9 +21,9 @@
 namespace gristwright::cli {
 namespace {
 
-constexpr std::string_view keys[] = {"idea",  "craft", "needs",  "weight", "grist",
-                                     "gauge", "sett",  "needle", "size",   "colours",
-                                     "who",   "from",  "when"};
+constexpr std::string_view keys[] = {"idea",    "craft", "needs",  "weight", "grist",
+                                     "gauge",   "sett",  "needle", "size",   "sizes",
+                                     "colours", "who",   "from",   "when"};
 constexpr std::size_t idea_kept = 120;     // characters of an idea that is listed
 constexpr std::size_t listed = 20;         // of the ranked list as text
 constexpr std::size_t rows_a_tick = 5000;  // between two signs of progress
@@ -90,6 +90,18 @@ std::string numbers_text(const SuggestionAnswer& a, const Question& q) {
         out += labelled("Smaller:",
                         fmt::format("a {} of {} fits, not {}", a.article->measure,
                                     q.units.size(a.size_that_fits), q.units.size(a.size)),
+                        0) +
+               "\n";
+    if (a.fewer_repeats > 0)
+        out += labelled("Repeats:",
+                        fmt::format("{} fewer repeat{} of the pattern come to about that",
+                                    a.fewer_repeats, a.fewer_repeats == 1 ? "" : "s"),
+                        0) +
+               "\n";
+    if (a.largest_offered.si() > 0)
+        out += labelled("Sizes:  ",
+                        fmt::format("of those it comes in {} is the largest that fits",
+                                    q.units.size(a.largest_offered)),
                         0) +
                "\n";
     if (a.spin_more.si() > 0)
@@ -457,6 +469,7 @@ Command answer_command() {
                        {"sett", "12epi", "sett it was meant for"},
                        {"with-needle", "4mm", "needle it was meant for"},
                        {"size", "150cm", "finished size, as the article is measured"},
+                       {"sizes", "100,130,160cm", "the sizes it comes in"},
                        {"colours", "2", "how many colours it takes"},
                        {"craft", "woven", "knitted or woven"},
                        {"who", "child", "for whom; kept, not interpreted"},

@@ -144,6 +144,28 @@ void compare_metres(const Ground& ground, const Plan& plan, SuggestionAnswer& ou
     }
 }
 
+// The largest of the sizes it comes in that the metres reach for.
+void look_at_sizes(const Suggestion& s, const Ground& ground, const Plan& plan,
+                   SuggestionAnswer& out) {
+    const auto& t = *plan.article;
+    const double scale = out.need.mid.si() / plan.by_size.at(out.size / t.ideal);
+    for (const auto size : s.sizes) {
+        const Estimate<Length> need{metres(plan.by_size.at(size / t.ideal) * scale), out.need.spread};
+        if (chance_of_enough(need, plan.have) >= ground.request.certainty)
+            out.largest_offered = std::max(out.largest_offered, size);
+    }
+}
+
+// A pattern of many rows gets smaller by whole repeats.
+void count_repeats(const Plan& plan, SuggestionAnswer& out) {
+    const auto& first = plan.pieces.front();
+    if (out.reach != Reach::enough_if_smaller || !first.knit) return;
+    const int repeat = first.knit->fabric->row_repeat;
+    if (repeat < 4 || first.piece->grows == Grows::width) return;
+    const double smaller = 1 - out.size_that_fits / out.size;
+    out.fewer_repeats = static_cast<int>(std::ceil(first.rows * smaller / repeat));
+}
+
 std::string what_to_ask(const Understood& understood) {
     if (understood.article.empty() && understood.unknown.empty()) return "what is it to be?";
     if (!understood.article.empty()) return "";
@@ -191,6 +213,8 @@ SuggestionAnswer Answerer::answer(const Suggestion& s) {
     }
     look_at_sett(s, plan, out);
     compare_metres(ground_, plan, out);
+    look_at_sizes(s, ground_, plan, out);
+    count_repeats(plan, out);
     if (out.reach == Reach::short_of && !craft) return out;
     if (out.reach == Reach::short_of) {
         const auto other = *craft == Craft::knitted ? Craft::woven : Craft::knitted;

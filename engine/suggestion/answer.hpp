@@ -40,7 +40,9 @@ struct SuggestionAnswer {
     Length size;  // asked for, or the template's ideal, or what keeping the stitches gives
     Length left, short_by;  // one of them 0; short_by at the certainty asked
     Length size_that_fits;  // when enough if smaller
-    Mass spin_more;         // fibre that closes the shortfall, losses included; else 0
+    Length largest_offered;  // of the sizes it comes in, the largest that fits; 0: none, or not said
+    int fewer_repeats = 0;   // of the stitch pattern, that come to the size that fits
+    Mass spin_more;  // fibre that closes the shortfall, losses included; else 0
 
     double tightness = 0;  // at the gauge that was stated; 0: none was
     Gauge suiting;         // the gauge that suits instead; 0: the stated one does, or none was

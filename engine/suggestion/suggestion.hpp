@@ -22,7 +22,8 @@ struct Suggestion {
     std::optional<Gauge> gauge;          // stocking stitch
     std::optional<Sett> sett;
     std::optional<Length> needle;
-    std::optional<Length> size;  // finished, of the article's measure
+    std::optional<Length> size;            // finished, of the article's measure
+    std::vector<Length> sizes;             // that it comes in
     int colours = 1;
 };
 

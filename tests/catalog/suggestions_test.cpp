@@ -136,3 +136,18 @@ TEST_CASE("headers of a spreadsheet are read liberally") {
         suggestion_keys({"Suggestion", "Yardage", "Weight class", "Tension", "From", "mood"});
     CHECK(keys == std::vector<std::string>{"idea", "needs", "weight", "gauge", "from", ""});
 }
+
+TEST_CASE("of the sizes it comes in the largest that fits is named, and fewer repeats counted") {
+    Demo demo;
+    // 579 m suffice with 9 chances in 10; a shawl's yarn goes about as the square of its span.
+    const auto a = demo.answer({{"idea", "triangle shawl"},
+                                {"craft", "knitted"},
+                                {"needs", "800m"},
+                                {"size", "150cm"},
+                                {"sizes", "100, 120, 150cm"}});
+    CHECK(in_centimetres(a.largest_offered) == doctest::Approx(120));
+    const auto b = demo.answer({{"idea", "mesh stole"}, {"craft", "knitted"}, {"needs", "700m"}});
+    CHECK(b.reach == Reach::enough_if_smaller);
+    CHECK(b.fewer_repeats > 0);
+    CHECK(demo.answer({{"idea", "hat"}, {"needs", "180m"}}).largest_offered == Length{});
+}
