@@ -106,11 +106,22 @@ Svg& Svg::text(Point where, std::string_view text, std::string_view look) {
     return *this;
 }
 
-Svg& Svg::upright_text(Point where, std::string_view text, std::string_view look) {
-    body_ +=
-        fmt::format("<text class=\"{0}\" transform=\"translate({1}) rotate(-90)\">{2}</text>\n",
-                    look, at(where), escaped(text));
-    return *this;
+double Svg::lines(Point where, std::string_view words, std::size_t most, std::string_view look) {
+    constexpr double line_height = 15;
+    std::string line;
+    const auto end_line = [&] {
+        text(where, line, look);
+        where.y += line_height;
+        line.clear();
+    };
+    while (!words.empty()) {
+        const auto word = words.substr(0, words.find(' '));
+        words.remove_prefix(std::min(words.size(), word.size() + 1));
+        if (!line.empty() && characters(line) + 1 + characters(word) > most) end_line();
+        line += line.empty() ? std::string(word) : " " + std::string(word);
+    }
+    end_line();
+    return where.y;
 }
 
 Svg& Svg::stroke(const Path& path, std::string_view look, double thick, double dash, double gap) {

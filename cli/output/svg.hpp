@@ -48,8 +48,8 @@ class Svg {
     Svg& path(const Path& path, std::string_view look);
     // `look` may hold an anchor: "label middle", "label end".
     Svg& text(Point at, std::string_view text, std::string_view look);
-    // Rotated a quarter turn, to be read from the right edge.
-    Svg& upright_text(Point at, std::string_view text, std::string_view look);
+    // Text broken into lines of at most `most` characters; returns where a next line would stand.
+    double lines(Point at, std::string_view text, std::size_t most, std::string_view look);
     // A line as thick as said; with `gap` > 0 broken into marks `dash` long every dash + gap.
     Svg& stroke(const Path& path, std::string_view look, double thick, double dash = 0,
                 double gap = 0);

@@ -44,7 +44,7 @@ std::string wraps_words(const Estimate<Wraps>& w) {
 
 // The axis runs from thick to fine and always holds the yarn.
 Axis grist_axis(const YarnProfile& yarn) {
-    Axis out{.from = 110, .to = 7000, .start = plot_left, .stop = plot_right, .logarithmic = true};
+    Axis out{.from = 100, .to = 7000, .start = plot_left, .stop = plot_right, .logarithmic = true};
     const auto hold = [&](double value) {
         out.from = std::min(out.from, value * 0.8);
         out.to = std::max(out.to, value * 1.25);
@@ -89,7 +89,7 @@ void class_ticks(Svg& svg, const Axis& x, double top, double bottom, const Units
     for (const double wpi : {4, 6, 9, 12, 18, 26})
         svg.text({x.at(grist_of_wraps(wpi)), top - 5}, fmt::format("{:g}", wpi), "faint middle");
     svg.text({plot_left - 6, top - 5}, "wraps/in", "faint end");
-    svg.text({plot_left - 6, bottom + 13}, units.imperial() ? "yd/lb" : "m/g", "faint end");
+    svg.text({plot_left - 14, bottom + 13}, units.imperial() ? "yd/lb" : "m/g", "faint end");
 }
 
 void key_line(Svg& svg, double y, std::string_view look, const std::string& words) {
