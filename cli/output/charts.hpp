@@ -3,7 +3,7 @@
 
 #include "cli/output/svg.hpp"
 #include "cli/question.hpp"
-#include "engine/project/plan.hpp"
+#include "engine/suitability/judgement.hpp"
 
 namespace gristwright::cli {
 
@@ -20,6 +20,9 @@ Svg skein_chart(const YarnProfile& yarn, const Units& units);
 
 // Chance that the yarn reaches, against the article's size.
 Svg certainty_chart(const Plan& plan, const Units& units);
+
+// What the plan asks of the yarn, factor by factor: how far each is met, 0 to 1.
+Svg factor_chart(const Judgement& judged);
 
 // A bar of 100 units, `share` of it filled (0 to 1).
 Svg share_bar(double share, std::string_view title);

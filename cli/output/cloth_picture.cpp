@@ -11,7 +11,7 @@
 namespace gristwright::cli {
 namespace {
 
-constexpr double frame_left = 16, frame_top = 52, frame_width = 328, frame_height = 250;
+constexpr double frame_left = 16, frame_top = 68, frame_width = 328, frame_height = 250;
 constexpr double shown_mm = 30;  // across the picture
 constexpr double scale = frame_width / shown_mm;
 constexpr double leg_from = 0.22, leg_to = 0.80;  // the part of a half loop that lies in front
@@ -124,9 +124,15 @@ void draw_woven(Svg& svg, const Grid& g, const Strand& yarn, Halo& halo) {
         }
 }
 
-// The yarn squeezed as it lies in cloth, and one turn of its plies (0: singles, no marks).
+// In washed cloth a yarn is thicker than squeezed and thinner than laid: halfway, as a ratio
+// (judgement). In mm.
+double thickness(const YarnProfile& yarn) {
+    return std::sqrt(in_millimetres(yarn.packed_diameter) * in_millimetres(yarn.laid_diameter));
+}
+
+// With one turn of its plies (0: singles, no marks).
 Strand strand_of(const YarnProfile& yarn) {
-    const double d = in_millimetres(yarn.packed_diameter) * scale;
+    const double d = thickness(yarn) * scale;
     return {d, yarn.plied ? 1.6 * d : 0};
 }
 
@@ -134,7 +140,7 @@ Svg knitted_field(const KnitCloth& cloth, const YarnProfile& yarn) {
     Svg field(frame_width, frame_height, "", "");
     const double w = 1000 / cloth.gauge.mid.si();
     const double rows = 1000 / rows_from_loop(cloth.loop, Relaxation::full).si();
-    const double overlap = 1.6 * in_millimetres(yarn.packed_diameter);
+    const double overlap = 1.6 * thickness(yarn);
     const auto loop = half_loop(w, rows + overlap, in_millimetres(cloth.loop) / 2);
     Halo halo{yarn.trait(TraitName::bloom).value, {}, {}};
     draw_knitted(field, loop, rows, strand_of(yarn), halo);
@@ -153,15 +159,16 @@ Svg woven_field(const WovenCloth& cloth, const YarnProfile& yarn) {
 }
 
 std::string cloth_words(const PlanPiece& piece, const YarnProfile& yarn) {
-    const auto diameter = in_millimetres(yarn.packed_diameter);
+    const auto drawn = fmt::format(
+        "yarn drawn {:.1f} mm thick, between {:.1f} laid and {:.1f} squeezed", thickness(yarn),
+        in_millimetres(yarn.laid_diameter), in_millimetres(yarn.packed_diameter));
     if (piece.knit)
-        return fmt::format("stocking stitch, {:.0f} st/10 cm, loop {:.1f} mm, yarn {:.2f} mm",
+        return fmt::format("stocking stitch, {:.0f} st/10 cm, loop {:.1f} mm; {}",
                            in_stitches_per_10cm(piece.knit->gauge.mid),
-                           in_millimetres(piece.knit->loop), diameter);
-    return fmt::format("plain weave, {:.0f} ends and {:.0f} picks/10 cm washed, yarn {:.2f} mm",
+                           in_millimetres(piece.knit->loop), drawn);
+    return fmt::format("plain weave, {:.0f} ends and {:.0f} picks/10 cm, washed; {}",
                        in_ends_per_10cm(piece.woven->ends) / (1 - piece.woven->width.mid),
-                       in_ends_per_10cm(piece.woven->picks) / (1 - piece.woven->length.mid),
-                       diameter);
+                       in_ends_per_10cm(piece.woven->picks) / (1 - piece.woven->length.mid), drawn);
 }
 
 }  // namespace
@@ -197,7 +204,8 @@ Svg cloth_picture(const Plan& plan, const YarnProfile& yarn) {
     const double foot = frame_top + frame_height;
     Svg out(frame_width + 2 * frame_left, foot + 54, plan.article->title + ": the cloth",
             said + ". A drawing from measurements, not a photograph.");
-    out.text({frame_left, 24}, plan.article->title, "head").text({frame_left, 41}, said, "label");
+    out.text({frame_left, 24}, plan.article->title, "head");
+    out.lines({frame_left, 41}, said, 56, "label");
     out.place(piece.knit ? knitted_field(*piece.knit, yarn) : woven_field(*piece.woven, yarn),
               {frame_left, frame_top});
     out.line({frame_left, foot + 18}, {frame_left + 10 * scale, foot + 18}, "edge");

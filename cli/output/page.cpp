@@ -123,6 +123,7 @@ void set_text(Data& data, const std::string& name, const std::string& text) {
 Data best_data(const JudgedPlan& judged, const Question& q, const std::string& id) {
     auto out = plan_data(judged, q, id);
     out.set("curve", certainty_chart(judged.plan, q.units).inlined("curve" + id));
+    out.set("factors", factor_chart(judged.judgement).inlined("factors" + id));
     set_text(out, "pro", capital(joined(in_favour(judged.judgement, judged.plan))));
     set_text(out, "con", capital(joined(against(judged.judgement, judged.plan, q.yarn))));
     set_text(out, "stands", capital(obstacles(judged.plan)));

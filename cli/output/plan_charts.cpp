@@ -75,6 +75,25 @@ Svg certainty_chart(const Plan& plan, const Units& units) {
     return svg;
 }
 
+Svg factor_chart(const Judgement& judged) {
+    std::vector<FactorName> asked;
+    std::string said;
+    for (std::size_t f = 0; f < factor_count; ++f)
+        if (judged.factors[f].weight > 0) asked.push_back(static_cast<FactorName>(f));
+    for (const auto name : asked)
+        said += fmt::format("{}{} {:.0f} of 100", said.empty() ? "" : ", ", words(name),
+                            100 * judged.factor(name).desirability);
+    const double row = 17;
+    Svg svg(chart_width, row * double(asked.size()), "How far each wish is met", said);
+    for (std::size_t i = 0; i < asked.size(); ++i) {
+        const double y = row * double(i), share = judged.factor(asked[i]).desirability;
+        svg.text({0, y + 12}, words(asked[i]), "label");
+        svg.rect({100, y + 3}, 220, 10, "band", 2).rect({100, y + 3}, 220 * share, 10, "grist", 2);
+        svg.text({chart_width, y + 12}, fmt::format("{:.0f}", 100 * share), "faint end");
+    }
+    return svg;
+}
+
 Svg share_bar(double share, std::string_view title) {
     Svg svg(100, 10, title, "");
     svg.rect({0, 1}, 100, 8, "band", 2).rect({0, 1}, 100 * share, 8, "grist", 2);

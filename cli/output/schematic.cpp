@@ -11,6 +11,7 @@ namespace {
 
 constexpr double page_width = 360, margin = 16, room_right = 64;
 constexpr double widest = page_width - margin - room_right, tallest = 250;
+constexpr std::size_t line_width = 56;  // characters
 
 // A skein's end inside the first piece, as a share of its rows.
 struct SkeinEnd {
@@ -102,7 +103,7 @@ void draw_ends(Svg& svg, const Outline& o, Point corner, Flat box,
 double draw_piece(Svg& svg, double y, const PlanPiece& p, double scale, const Units& units,
                   const std::vector<SkeinEnd>& ends) {
     svg.text({margin, y}, piece_name(p), "head");
-    svg.text({margin, y + 15}, piece_words(p), "faint");
+    y = svg.lines({margin, y + 15}, piece_words(p), line_width, "faint") - 30;
     const auto size = flat(p.outline);
     const Flat box{size.width * scale, size.height * scale};
     const Point corner{margin, y + 26};
@@ -129,6 +130,11 @@ double line_row(Svg& svg, double y, const std::string& look, const std::string& 
     return y + 17;
 }
 
+std::string woven_words(const std::string& length, int count) {
+    return count == 1 ? length + " of warp for the cloth"
+                      : fmt::format("{} of warp for each of {} panels", length, count);
+}
+
 // The warp from one end to the other: every panel with its fringes, then what cannot be woven.
 double draw_warp(Svg& svg, double y, const PlanPiece& p, const Template& t, const Units& units) {
     const int count = p.piece->count;
@@ -137,11 +143,12 @@ double draw_warp(Svg& svg, double y, const PlanPiece& p, const Template& t, cons
     const double scale = (page_width - 2 * margin) / whole.si();
     const double thick = std::clamp(p.panel.reed_width.si() * scale, 8.0, 120.0);
     svg.text({margin, y}, "Warp, from one end to the other", "head");
-    svg.text(
-        {margin, y + 15},
-        fmt::format("{} ends of {}; {} wide in the {}", p.panel.ends, units.yarn(whole),
-                    units.size(p.panel.reed_width), p.woven->weave->shafts > 2 ? "reed" : "heddle"),
-        "faint");
+    y = svg.lines({margin, y + 15},
+                  fmt::format("{} ends of {}; {} wide in the {}", p.panel.ends, units.yarn(whole),
+                              units.size(p.panel.reed_width),
+                              p.woven->weave->shafts > 2 ? "reed" : "heddle"),
+                  line_width, "faint") -
+        30;
     double x = margin;
     const auto part = [&](Length length, const char* look) {
         svg.rect({x, y + 26}, length.si() * scale, thick, look);
@@ -155,15 +162,19 @@ double draw_warp(Svg& svg, double y, const PlanPiece& p, const Template& t, cons
     part(t.loom_waste, "waste");
     svg.rect({margin, y + 26}, x - margin, thick, "edge");
     y += 26 + thick + 22;
-    y = key_row(
-        svg, y, "cloth",
-        fmt::format("{} of warp woven in each of {}", units.size(panel - t.fringe * 2), count));
+    y = key_row(svg, y, "cloth", woven_words(units.size(panel - t.fringe * 2), count));
     if (t.fringe.si() > 0)
         y = key_row(svg, y, "fringe", units.size(t.fringe) + " at each end for fringe or hem");
     return key_row(svg, y, "waste",
                    fmt::format("{} loom waste, {} of yarn", units.size(t.loom_waste),
                                units.yarn(t.loom_waste * p.panel.ends))) +
            18;
+}
+
+bool lies_folded(const Plan& plan) {
+    return std::any_of(plan.pieces.begin(), plan.pieces.end(), [](const auto& p) {
+        return p.outline.shape == Shape::tube || p.outline.shape == Shape::cap;
+    });
 }
 
 double draw_key(Svg& svg, double y, const Plan& plan, const std::vector<SkeinEnd>& ends) {
@@ -176,6 +187,10 @@ double draw_key(Svg& svg, double y, const Plan& plan, const std::vector<SkeinEnd
              "way");
     svg.text({margin + 24, y}, "direction of work", "label");
     y += 17;
+    if (lies_folded(plan)) {
+        svg.text({margin + 24, y}, "tubes and caps lie flat, folded in half", "label");
+        y += 17;
+    }
     for (const auto& end : ends)
         y = line_row(svg, y, "join",
                      fmt::format("{} ends near row {:.0f}", shortened(inert(end.name), 24),
@@ -189,12 +204,12 @@ double draw_all(Svg& svg, const JudgedPlan& judged, const Question& q) {
     const double scale = scale_of(plan);
     svg.text({margin, 26}, fmt::format("{}, {}", plan.article->title, words(plan.article->craft)),
              "head");
-    svg.text({margin, 42}, capital(reach_line(plan, q.units)), "label");
-    svg.text({margin, 57},
-             fmt::format("{}; chance that the yarn reaches {}", q.units.yarn_range(plan.need),
-                         percent(plan.certainty)),
-             "label");
-    double y = 86;
+    double y = svg.lines({margin, 42}, capital(reach_line(plan, q.units)), line_width, "label");
+    y = svg.lines({margin, y},
+                  fmt::format("{}; chance that it reaches {}", q.units.yarn_range(plan.need),
+                              percent(plan.certainty)),
+                  line_width, "label");
+    y += 14;
     for (const auto& piece : plan.pieces) {
         const bool first = &piece == &plan.pieces.front();
         y = draw_piece(svg, y, piece, scale, q.units, first ? ends : std::vector<SkeinEnd>{});
