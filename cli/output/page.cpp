@@ -22,7 +22,7 @@ constexpr std::size_t longest_name = 120;  // characters
 
 Data list_of(const std::vector<std::string>& said) {
     Data out{Data::type::list};
-    for (const auto& one : said) out << Data{"text", one};
+    for (const auto& one : said) out << Data{"text", capital(one)};
     return out;
 }
 

@@ -9,9 +9,8 @@
 namespace gristwright::cli {
 namespace {
 
-constexpr double page_width = 360, margin = 16, room_right = 64;
-constexpr double widest = page_width - margin - room_right, tallest = 250;
-constexpr std::size_t line_width = 56;  // characters
+constexpr double page_width = 360, margin = 16, tallest = 250;
+constexpr std::size_t line_width = 54;  // characters
 
 // A skein's end inside the first piece, as a share of its rows.
 struct SkeinEnd {
@@ -33,8 +32,18 @@ std::vector<SkeinEnd> skein_ends(const Plan& plan, const YarnProfile& yarn) {
     return out;
 }
 
+// Room beside a piece for its length in words.
+double room_beside(const Plan& plan, const Units& units) {
+    std::size_t longest = 0;
+    for (const auto& piece : plan.pieces)
+        longest =
+            std::max(longest, characters(units.size(centimetres(flat(piece.outline).height))));
+    return 24 + 6.2 * double(longest);
+}
+
 // One scale for all pieces, in units per cm.
-double scale_of(const Plan& plan) {
+double scale_of(const Plan& plan, const Units& units) {
+    const double widest = page_width - margin - room_beside(plan, units);
     double scale = 1e9;
     for (const auto& piece : plan.pieces) {
         const auto size = flat(piece.outline);
@@ -201,7 +210,7 @@ double draw_key(Svg& svg, double y, const Plan& plan, const std::vector<SkeinEnd
 double draw_all(Svg& svg, const JudgedPlan& judged, const Question& q) {
     const auto& plan = judged.plan;
     const auto ends = skein_ends(plan, q.yarn);
-    const double scale = scale_of(plan);
+    const double scale = scale_of(plan, q.units);
     svg.text({margin, 26}, fmt::format("{}, {}", plan.article->title, words(plan.article->craft)),
              "head");
     double y = svg.lines({margin, 42}, capital(reach_line(plan, q.units)), line_width, "label");

@@ -194,10 +194,13 @@ def check_pictures(folder, heron):
     for template in sorted(f[:-5] for f in os.listdir(os.path.join(ROOT, "catalog/templates"))):
         root = check_svg(written(os.path.join(folder, "t.svg"), "picture", "plan", template, heron))
         check_inside(root)
+        check_inside(check_svg(written(os.path.join(folder, "t.svg"), "picture", "plan", template, heron, "--units", "both")))
     for template in ("garter-scarf", "fulled-scarf"):
         words = ["picture", "cloth", template, heron]
         text = written(os.path.join(folder, "c.svg"), *words)
         check_svg(text)
+        if template == "garter-scarf":
+            check_loops(text)
         assert "not a photograph" in text and text == written(os.path.join(folder, "d.svg"), *words)
     # The shawl's triangle is drawn twice as wide as deep, and its sizes are written on it.
     shawl = written(os.path.join(folder, "s.svg"), "picture", "plan", "triangle-shawl", heron)
@@ -215,7 +218,26 @@ def check_inside(root):
         assert -0.1 <= x and x + float(element.get("width")) <= width + 0.1, element.attrib
         assert -0.1 <= y and y + float(element.get("height")) <= height + 0.1, element.attrib
     for element in root.iter(f"{{{SVG}}}text"):
-        assert 0 <= float(element.get("x", 0)) <= width and 0 <= float(element.get("y", 0)) <= height
+        wide = 5.7 * len(element.text) * {"end": 0, "middle": 0.5}.get(element.get("class").split()[-1], 1)
+        assert 0 <= float(element.get("x")) <= width - wide + 6, element.text
+        assert 0 <= float(element.get("y")) <= height, element.text
+
+
+def drawn_length(path):
+    points = [tuple(map(float, p.split())) for p in re.split("[ML]", path)[1:]]
+    return sum(((a - c) ** 2 + (b - d) ** 2) ** 0.5 for (a, b), (c, d) in itertools.pairwise(points))
+
+
+def check_loops(text):
+    """A drawn half loop (foot, leg, head) holds half the loop's yarn; stitches stand as the gauge says."""
+    gauge, loop = map(float, re.search(r"(\d+) st/10 cm, loop ([\d.]+) mm", text).groups())
+    scale = 328 / 30
+    strands = re.findall(r'class="yarn-edge" [^>]*d="([^"]*)"', text)
+    legs = len(strands) // 3
+    half = drawn_length(strands[0]) + drawn_length(strands[1]) + drawn_length(strands[2 * legs])
+    assert abs(half / scale - loop / 2) < 0.01 * loop, (half / scale, loop)
+    feet = [float(s[1:].split()[0]) for s in strands[:2 * legs:4]]
+    assert abs((feet[1] - feet[0]) / scale - 100 / gauge) < 0.03 * 100 / gauge, feet[:2]
 
 
 def chromium(folder, page, *more):
