@@ -30,7 +30,9 @@ Svg yarn_picture(const Question& q) {
 
 // The words after what is drawn: TEMPLATE, then BATCH.
 JudgedPlan planned(const Arguments& arguments, Question& q) {
-    return judged_plan(find_template(q.catalogue, arguments.words[1]), q);
+    const auto& article = find_template(q.catalogue, arguments.words[1]);
+    check_size(arguments, q, article);
+    return judged_plan(article, q);
 }
 
 Svg drawn(const std::string& what, const Arguments& arguments, Question& q) {
