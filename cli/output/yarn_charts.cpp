@@ -11,7 +11,6 @@ namespace gristwright::cli {
 namespace {
 
 constexpr double plot_left = 82, plot_right = chart_width - 14;
-constexpr double ninety = 1.645;  // standard deviations either side of nine in ten
 constexpr std::size_t most_skeins = 24;
 
 double yards_per_pound(LinearDensity d) { return count_of(d, count_system("yards per pound")); }
