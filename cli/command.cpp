@@ -11,6 +11,8 @@
 namespace gristwright::cli {
 namespace {
 
+using namespace std::string_literals;
+
 std::vector<std::string> option_names(const Command& command) {
     std::vector<std::string> names{"--help"};
     for (const auto& option : command.options) names.push_back("--" + std::string(option.name));
@@ -30,6 +32,13 @@ void check_options(const Command& command, const std::vector<std::string>& typed
     }
 }
 
+// "-o" is the one short option: --out, where a command writes a file.
+std::vector<std::string> spelt_out(const Command& command, std::vector<std::string> typed) {
+    for (const auto& option : command.options)
+        if (option.name == "out") std::replace(typed.begin(), typed.end(), "-o"s, "--out"s);
+    return typed;
+}
+
 }  // namespace
 
 std::string Arguments::text(std::string_view option, std::string_view otherwise) const {
@@ -43,7 +52,8 @@ std::vector<std::string> Arguments::all(std::string_view option) const {
     return found == options.end() ? std::vector<std::string>{} : found->second;
 }
 
-Arguments parse(const Command& command, const std::vector<std::string>& typed) {
+Arguments parse(const Command& command, const std::vector<std::string>& words) {
+    const auto typed = spelt_out(command, words);
     check_options(command, typed);
     CLI::App app;
     app.set_help_flag();

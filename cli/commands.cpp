@@ -4,6 +4,8 @@
 #include "cli/commands/compare.hpp"
 #include "cli/commands/keep.hpp"
 #include "cli/commands/makes.hpp"
+#include "cli/commands/page.hpp"
+#include "cli/commands/picture.hpp"
 #include "cli/commands/plan.hpp"
 #include "cli/commands/spin.hpp"
 #include "cli/commands/split.hpp"
@@ -16,12 +18,12 @@
 namespace gristwright::cli {
 
 const std::vector<Command>& commands() {
-    static const std::vector<Command> all{yarn_command(),      makes_command(), plan_command(),
-                                          compare_command(),   split_command(), answer_command(),
-                                          templates_command(), batch_command(), swatch_command(),
-                                          start_command(),     weigh_command(), spin_more_command(),
-                                          spin_for_command(),  undo_command(),  backup_command(),
-                                          export_command(),    import_command()};
+    static const std::vector<Command> all{
+        yarn_command(),      makes_command(),     plan_command(),     compare_command(),
+        split_command(),     answer_command(),    page_command(),     picture_command(),
+        templates_command(), batch_command(),     swatch_command(),   start_command(),
+        weigh_command(),     spin_more_command(), spin_for_command(), undo_command(),
+        backup_command(),    export_command(),    import_command()};
     return all;
 }
 

@@ -201,6 +201,15 @@ Length read_length_option(const Arguments& arguments, std::string_view option) {
     }
 }
 
+void check_size(const Arguments& arguments, const Question& q, const Template& article) {
+    const auto& size = q.request.size;
+    if (!size || (*size >= article.smallest * 0.2 && *size <= article.largest * 5)) return;
+    throw std::invalid_argument(fmt::format("--size {}: a {} has a {} from {:.0f} to {:.0f} cm",
+                                            arguments.text("size"), article.article,
+                                            article.measure, in_centimetres(article.smallest),
+                                            in_centimetres(article.largest)));
+}
+
 const Template& find_template(catalog::Catalogue& catalogue, const std::string& name) {
     if (const auto* found = catalogue.template_named(name)) return *found;
     if (name.find('/') != std::string::npos || name.find(".toml") != std::string::npos) {

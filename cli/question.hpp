@@ -47,6 +47,9 @@ Question ask(const Arguments& arguments, const std::string& batch);
 // A length given by an option. Throws with the option's name.
 Length read_length_option(const Arguments& arguments, std::string_view option);
 
+// Throws std::invalid_argument for a --size that no such article has.
+void check_size(const Arguments& arguments, const Question& q, const Template& article);
+
 // The template of that name or path, kept in `catalogue`. Throws std::invalid_argument with the
 // nearest name.
 const Template& find_template(catalog::Catalogue& catalogue, const std::string& name);

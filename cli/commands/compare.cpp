@@ -6,10 +6,10 @@
 #include <nlohmann/json.hpp>
 
 #include "catalog/nearest.hpp"
-#include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/working.hpp"
+#include "cli/ranking.hpp"
 #include "engine/suitability/reasons.hpp"
 
 namespace gristwright::cli {
@@ -42,17 +42,6 @@ std::string row(const std::string& label, const std::string& left, const std::st
     return out;
 }
 
-// The best of a craft for that article, or nullptr.
-const JudgedPlan* best_of(const std::vector<JudgedPlan>& plans, Craft craft) {
-    const JudgedPlan* best = nullptr;
-    const auto key = [](const JudgedPlan& j) {
-        return std::pair(j.plan.reach != Reach::short_of, j.judgement.score);
-    };
-    for (const auto& j : plans)
-        if (j.plan.article->craft == craft && (!best || key(j) > key(*best))) best = &j;
-    return best;
-}
-
 std::string side_by_side(const JudgedPlan& a, const JudgedPlan& b, const Question& q) {
     const auto two = [&](const std::string& label, auto say) { return row(label, say(a), say(b)); };
     auto out = two("", [](const JudgedPlan& j) {
@@ -75,18 +64,6 @@ std::string side_by_side(const JudgedPlan& a, const JudgedPlan& b, const Questio
     return out;
 }
 
-std::string verdict(const JudgedPlan& a, const JudgedPlan& b) {
-    if (a.plan.reach == Reach::short_of && b.plan.reach == Reach::short_of)
-        return "The metres reach for neither.";
-    if (a.plan.reach == Reach::short_of || b.plan.reach == Reach::short_of)
-        return fmt::format("The metres reach only for the {} one.",
-                           words((a.plan.reach == Reach::short_of ? b : a).plan.article->craft));
-    const double ahead = a.judgement.score - b.judgement.score;
-    if (std::abs(ahead) < 5) return "The yarn serves both about alike: choose by hand and loom.";
-    return fmt::format("The yarn serves the {} one better, by {:.0f} points.",
-                       words((ahead > 0 ? a : b).plan.article->craft), std::abs(ahead));
-}
-
 std::vector<std::string> kinds(const catalog::Catalogue& catalogue) {
     std::vector<std::string> out;
     for (const auto& t : catalogue.templates)
@@ -105,8 +82,7 @@ Answer run(const Arguments& arguments) {
         throw std::invalid_argument(fmt::format("there is no article '{}'{}; known: {}", article,
                                                 catalog::did_you_mean(article, kinds(q.catalogue)),
                                                 joined(kinds(q.catalogue))));
-    const auto* knitted = best_of(plans, Craft::knitted);
-    const auto* woven = best_of(plans, Craft::woven);
+    const auto [knitted, woven] = best_pair(plans);
     if (!knitted || !woven)
         throw std::invalid_argument(
             fmt::format("the catalogue has a {} only {}", article, knitted ? "knitted" : "woven"));
@@ -119,7 +95,7 @@ Answer run(const Arguments& arguments) {
         return {dumped(out), notes};
     }
     return {wrapped(batch_line(q), 0) + "\n\n" + side_by_side(*knitted, *woven, q) + "\n" +
-                verdict(*knitted, *woven) + "\n" +
+                pair_verdict(*knitted, *woven) + "\n" +
                 (q.working ? plan_working(*knitted, q) + plan_working(*woven, q) : ""),
             notes};
 }

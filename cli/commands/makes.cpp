@@ -7,47 +7,16 @@
 #include <nlohmann/json.hpp>
 
 #include "catalog/nearest.hpp"
-#include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/working.hpp"
-#include "engine/project/best_set.hpp"
+#include "cli/ranking.hpp"
 #include "engine/suitability/reasons.hpp"
 
 namespace gristwright::cli {
 namespace {
 
 constexpr std::size_t usual_most = 6;  // of each part, unless --all
-
-struct Ranked {
-    std::vector<JudgedPlan> large, small, samples, short_of, useless;
-};
-
-bool better(const JudgedPlan& a, const JudgedPlan& b) {
-    if (a.judgement.score != b.judgement.score) return a.judgement.score > b.judgement.score;
-    return a.plan.article->name < b.plan.article->name;
-}
-
-// Parts: what uses half the batch or more, smaller things, what the metres do not reach for, and
-// what this yarn does not serve.
-Ranked rank(const Question& q, const std::string& craft) {
-    Ranked out;
-    for (const auto& article : q.catalogue.templates) {
-        if (!craft.empty() && craft != words(article.craft)) continue;
-        auto judged = judged_plan(article, q);
-        auto& part = serves(judged.judgement.score) == Serves::not_at_all ? out.useless
-                     : judged.plan.reach == Reach::short_of               ? out.short_of
-                     : article.sample                                     ? out.samples
-                     : judged.plan.need.mid >= judged.plan.have.mid * 0.5 ? out.large
-                                                                          : out.small;
-        part.push_back(std::move(judged));
-    }
-    for (auto* part : {&out.large, &out.small, &out.samples, &out.useless})
-        std::sort(part->begin(), part->end(), better);
-    std::sort(out.short_of.begin(), out.short_of.end(),
-              [](const auto& a, const auto& b) { return a.plan.short_by < b.plan.short_by; });
-    return out;
-}
 
 std::string for_and_against(const JudgedPlan& judged, const YarnProfile& yarn) {
     auto pro = in_favour(judged.judgement, judged.plan);
@@ -111,13 +80,6 @@ std::string not_for_this_yarn(const std::vector<JudgedPlan>& plans) {
     return "\n" + heading("This yarn does not serve") + "\n" + wrapped(joined(said), 5) + "\n";
 }
 
-BestSet set_of(const Ranked& ranked) {
-    std::vector<Judged> plans;
-    for (const auto* part : {&ranked.large, &ranked.small})
-        for (const auto& judged : *part) plans.push_back({&judged.plan, judged.judgement.score});
-    return best_set(plans);
-}
-
 std::string set_text(const BestSet& set, const Question& q) {
     if (set.members.size() < 2) return "";
     std::vector<std::string> said;
@@ -163,7 +125,7 @@ std::string makes_text(const Ranked& ranked, const Question& q, std::size_t most
     out += part("To learn from first", ranked.samples, std::min<std::size_t>(most, 2), q);
     if (ranked.large.empty() && ranked.small.empty())
         out += "\nNothing in the catalogue fits this batch at this certainty.\n";
-    return out + set_text(set_of(ranked), q) + out_of_reach(ranked.short_of, 2 * most, q) +
+    return out + set_text(best_set_of(ranked), q) + out_of_reach(ranked.short_of, 2 * most, q) +
            not_for_this_yarn(ranked.useless) + foot(q);
 }
 
@@ -183,7 +145,7 @@ std::string makes_json(const Ranked& ranked, const Question& q) {
     for (const auto* part :
          {&ranked.large, &ranked.small, &ranked.samples, &ranked.short_of, &ranked.useless})
         for (const auto& judged : *part) out["plans"].push_back(to_json(judged, q.yarn));
-    out["best_set"] = to_json(set_of(ranked));
+    out["best_set"] = to_json(best_set_of(ranked));
     return dumped(out);
 }
 

@@ -188,12 +188,7 @@ std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {
 Answer run(const Arguments& arguments) {
     auto q = ask(arguments, arguments.words.size() > 1 ? arguments.words[1] : "");
     const auto& article = find_template(q.catalogue, arguments.words[0]);
-    if (q.request.size &&
-        (*q.request.size < article.smallest * 0.2 || *q.request.size > article.largest * 5))
-        throw std::invalid_argument(fmt::format("--size {}: a {} has a {} from {:.0f} to {:.0f} cm",
-                                                arguments.text("size"), article.article,
-                                                article.measure, in_centimetres(article.smallest),
-                                                in_centimetres(article.largest)));
+    check_size(arguments, q, article);
     const auto judged = judged_plan(article, q);
     const auto notes = joined(q.measured.notes, "\n");
     if (!q.json)

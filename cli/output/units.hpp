@@ -23,6 +23,8 @@ class Units {
     std::string stitch_gauge(Gauge q) const;                  // "27 st/10 cm"
     std::string sett(Sett q) const;                           // "40/10 cm", "10.2 epi"
 
+    bool imperial() const { return choice_ == UnitChoice::imperial; }
+
   private:
     std::string choose(const std::string& metric, const std::string& imperial) const;
     UnitChoice choice_;

@@ -1,0 +1,83 @@
+#include "cli/commands/picture.hpp"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+
+#include "catalog/nearest.hpp"
+#include "cli/output/charts.hpp"
+#include "cli/output/cloth_picture.hpp"
+#include "cli/output/layout.hpp"
+#include "cli/output/new_file.hpp"
+#include "cli/output/schematic.hpp"
+
+namespace gristwright::cli {
+namespace {
+
+Svg yarn_picture(const Question& q) {
+    const auto classes = class_chart(q.yarn, q.catalogue.yarn, q.units);
+    const auto skeins = skein_chart(q.yarn, q.units);
+    const double first = 62, second = first + classes.height() + 34;
+    const auto& name = q.measured.batch.name;
+    const auto title = name.empty() ? "Your batch" : shortened(inert(name), 40);
+    Svg out(chart_width, second + skeins.height() + 6, title, batch_line(q));
+    out.text({12, 26}, title, "head");
+    out.text({12, first - 14}, "Weight class, thick to fine", "label strong");
+    out.place(classes, {0, first});
+    out.text({12, second - 12}, "Skeins", "label strong");
+    return out.place(skeins, {0, second});
+}
+
+// The words after what is drawn: TEMPLATE, then BATCH.
+JudgedPlan planned(const Arguments& arguments, Question& q) {
+    const auto& article = find_template(q.catalogue, arguments.words[1]);
+    check_size(arguments, q, article);
+    return judged_plan(article, q);
+}
+
+Svg drawn(const std::string& what, const Arguments& arguments, Question& q) {
+    if (what == "yarn") return yarn_picture(q);
+    const auto judged = planned(arguments, q);
+    return what == "plan" ? plan_picture(judged, q) : cloth_picture(judged.plan, q.yarn);
+}
+
+void check(const std::string& what, const Arguments& arguments) {
+    const std::vector<std::string> known{"plan", "cloth", "yarn"};
+    if (std::find(known.begin(), known.end(), what) == known.end())
+        throw Misused(fmt::format("picture draws a plan, a cloth or a yarn, not '{}'{}", what,
+                                  catalog::did_you_mean(what, known)));
+    if (what != "yarn" && arguments.words.size() < 2)
+        throw Misused(fmt::format("picture {} needs a TEMPLATE; see gristwright templates", what));
+    if (what == "yarn" && arguments.words.size() > 2) throw Misused("picture yarn takes one BATCH");
+    if (arguments.text("out").empty())
+        throw Misused("picture needs --out FILE.svg: where to write it");
+}
+
+Answer run(const Arguments& arguments) {
+    const auto& what = arguments.words[0];
+    check(what, arguments);
+    const std::size_t batch = what == "yarn" ? 1 : 2;
+    auto q = ask(arguments, arguments.words.size() > batch ? arguments.words[batch] : "");
+    const auto path = arguments.text("out");
+    write_file(path, drawn(what, arguments, q).file());
+    return {fmt::format("Written: {}\n", inert(path)), joined(q.measured.notes, "\n")};
+}
+
+}  // namespace
+
+Command picture_command() {
+    return {"picture",
+            "An SVG file: an article drawn to scale (plan), the cloth it is made of (cloth), or "
+            "the yarn among the weight classes (yarn).",
+            "plan|cloth|yarn [TEMPLATE] [BATCH.toml | SKEINS.csv]",
+            1,
+            3,
+            together({{{"out", "shawl.svg", "the file to write; -o for short"},
+                       {"size", "130cm", "this size, not the largest that the metres cover"}},
+                      plan_options(),
+                      batch_options(),
+                      {{"units", "metric", "metric, imperial or both; else as you typed"}}}),
+            run};
+}
+
+}  // namespace gristwright::cli

@@ -1,0 +1,12 @@
+// Files of cli/output/ that the program carries; the build makes their text part of it.
+#pragma once
+
+#include <string_view>
+
+namespace gristwright::cli::embedded {
+
+extern const std::string_view picture_style;  // picture.css
+extern const std::string_view page_style;     // page.css
+extern const std::string_view page_template;  // page.mustache
+
+}  // namespace gristwright::cli::embedded

@@ -1,0 +1,160 @@
+#include "cli/output/svg.hpp"
+
+#include <fmt/core.h>
+
+#include <cmath>
+
+#include "cli/output/embedded.hpp"
+#include "cli/output/layout.hpp"
+
+namespace gristwright::cli {
+namespace {
+
+std::string at(Point p) { return decimal(p.x) + " " + decimal(p.y); }
+
+std::string_view entity(char c) {
+    switch (c) {
+        case '&':
+            return "&amp;";
+        case '<':
+            return "&lt;";
+        case '>':
+            return "&gt;";
+        case '"':
+            return "&quot;";
+        case '\'':
+            return "&#39;";
+        default:
+            return {};
+    }
+}
+
+}  // namespace
+
+std::string escaped(std::string_view text) {
+    std::string out;
+    for (const char c : inert(text)) {
+        const auto safe = entity(c);
+        out += safe.empty() ? std::string_view(&c, 1) : safe;
+    }
+    return out;
+}
+
+std::string shortened(std::string_view text, std::size_t most) {
+    if (characters(text) <= most) return std::string(text);
+    std::size_t end = 0, count = 0;
+    for (; end < text.size(); ++end) {
+        const bool starts = (static_cast<unsigned char>(text[end]) & 0xC0) != 0x80;
+        if (starts && ++count == most) break;
+    }
+    return std::string(text.substr(0, end)) + "…";
+}
+
+std::string decimal(double value) {
+    if (!std::isfinite(value)) return "0";
+    auto text = fmt::format("{:.2f}", value);
+    text.erase(text.find_last_not_of('0') + 1);
+    if (text.back() == '.') text.pop_back();
+    return text == "-0" ? "0" : text;
+}
+
+Path& Path::move(Point to) { return text_ += "M" + at(to), *this; }
+Path& Path::line(Point to) { return text_ += "L" + at(to), *this; }
+Path& Path::close() { return text_ += "Z", *this; }
+
+Path& Path::curve(Point c1, Point c2, Point to) {
+    return text_ += "C" + at(c1) + " " + at(c2) + " " + at(to), *this;
+}
+
+Path& Path::arc(double radius, Point to, bool clockwise, bool large) {
+    text_ += fmt::format("A{0} {0} 0 {1} {2} {3}", decimal(radius), large ? 1 : 0,
+                         clockwise ? 1 : 0, at(to));
+    return *this;
+}
+
+Svg::Svg(double width, double height, std::string_view title, std::string_view description)
+    : width_(width), height_(height), title_(escaped(title)), description_(escaped(description)) {}
+
+Svg& Svg::line(Point a, Point b, std::string_view look) {
+    body_ += fmt::format("<path class=\"{}\" d=\"M{}L{}\"/>\n", look, at(a), at(b));
+    return *this;
+}
+
+Svg& Svg::rect(Point corner, double width, double height, std::string_view look, double round) {
+    body_ += fmt::format("<rect class=\"{}\" x=\"{}\" y=\"{}\" width=\"{}\" height=\"{}\"", look,
+                         decimal(corner.x), decimal(corner.y), decimal(std::max(0.0, width)),
+                         decimal(std::max(0.0, height)));
+    if (round > 0) body_ += fmt::format(" rx=\"{}\"", decimal(round));
+    body_ += "/>\n";
+    return *this;
+}
+
+Svg& Svg::circle(Point centre, double radius, std::string_view look) {
+    body_ += fmt::format("<circle class=\"{}\" cx=\"{}\" cy=\"{}\" r=\"{}\"/>\n", look,
+                         decimal(centre.x), decimal(centre.y), decimal(radius));
+    return *this;
+}
+
+Svg& Svg::path(const Path& path, std::string_view look) {
+    body_ += fmt::format("<path class=\"{}\" d=\"{}\"/>\n", look, path.text());
+    return *this;
+}
+
+Svg& Svg::text(Point where, std::string_view text, std::string_view look) {
+    body_ += fmt::format("<text class=\"{}\" x=\"{}\" y=\"{}\">{}</text>\n", look, decimal(where.x),
+                         decimal(where.y), escaped(text));
+    return *this;
+}
+
+double Svg::lines(Point where, std::string_view words, std::size_t most, std::string_view look) {
+    constexpr double line_height = 15;
+    std::string line;
+    const auto end_line = [&] {
+        text(where, line, look);
+        where.y += line_height;
+        line.clear();
+    };
+    while (!words.empty()) {
+        const auto word = words.substr(0, words.find(' '));
+        words.remove_prefix(std::min(words.size(), word.size() + 1));
+        if (!line.empty() && characters(line) + 1 + characters(word) > most) end_line();
+        line += line.empty() ? std::string(word) : " " + std::string(word);
+    }
+    end_line();
+    return where.y;
+}
+
+Svg& Svg::stroke(const Path& path, std::string_view look, double thick, double dash, double gap) {
+    body_ += fmt::format("<path class=\"{}\" stroke-width=\"{}\"", look, decimal(thick));
+    if (gap > 0) body_ += fmt::format(" stroke-dasharray=\"{} {}\"", decimal(dash), decimal(gap));
+    body_ += fmt::format(" d=\"{}\"/>\n", path.text());
+    return *this;
+}
+
+Svg& Svg::place(const Svg& inner, Point corner) {
+    body_ += fmt::format("<svg x=\"{}\" y=\"{}\" width=\"{}\" height=\"{}\">\n{}</svg>\n",
+                         decimal(corner.x), decimal(corner.y), decimal(inner.width_),
+                         decimal(inner.height_), inner.body_);
+    return *this;
+}
+
+std::string Svg::opening(std::string_view id, std::string_view more) const {
+    return fmt::format(
+        "<svg {3}class=\"picture\" role=\"img\" aria-labelledby=\"{0}t {0}d\" "
+        "viewBox=\"0 0 {1} {2}\">\n<title id=\"{0}t\">{4}</title>\n<desc id=\"{0}d\">{5}</desc>\n",
+        id, decimal(width_), decimal(height_), more, title_, description_);
+}
+
+std::string Svg::inlined(std::string_view id) const { return opening(id, "") + body_ + "</svg>\n"; }
+
+std::string Svg::file() const {
+    const auto size =
+        fmt::format("xmlns=\"http://www.w3.org/2000/svg\" width=\"{}\" height=\"{}\" ",
+                    decimal(2 * width_), decimal(2 * height_));
+    return opening("p", size) + "<style>\n" + std::string(embedded::picture_style) + "</style>\n" +
+           fmt::format("<rect class=\"paper\" width=\"{}\" height=\"{}\"/>\n", decimal(width_),
+                       decimal(height_)) +
+           body_ + "</svg>\n";
+}
+
+}  // namespace gristwright::cli

@@ -1,0 +1,75 @@
+// A small SVG writer: elements in the order they are drawn, looks by class names (picture.css),
+// coordinates with two decimals, so that the same picture is the same text everywhere.
+//
+// Text from people goes through `escaped`, the only way into a picture.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+namespace gristwright::cli {
+
+// For text and attributes of HTML and XML: & < > " ' as entities; what could drive or hide
+// (controls, bidi overrides) is replaced, as in `inert`.
+std::string escaped(std::string_view text);
+
+// At most `most` characters, the last one "…" where something was left out.
+std::string shortened(std::string_view text, std::size_t most);
+
+// "12.5", "3", "-0.25": two decimals, no zeros at the end, never "-0". Not finite: "0".
+std::string decimal(double value);
+
+struct Point {
+    double x = 0, y = 0;
+};
+
+// The outline or line of a path.
+class Path {
+  public:
+    Path& move(Point to);
+    Path& line(Point to);
+    Path& curve(Point c1, Point c2, Point to);
+    Path& arc(double radius, Point to, bool clockwise, bool large = false);
+    Path& close();
+    const std::string& text() const { return text_; }
+
+  private:
+    std::string text_;
+};
+
+class Svg {
+  public:
+    // Size in user units. A screen reader says `title` and `description` instead of the picture.
+    Svg(double width, double height, std::string_view title, std::string_view description);
+
+    Svg& line(Point a, Point b, std::string_view look);
+    Svg& rect(Point corner, double width, double height, std::string_view look, double round = 0);
+    Svg& circle(Point centre, double radius, std::string_view look);
+    Svg& path(const Path& path, std::string_view look);
+    // `look` may hold an anchor: "label middle", "label end".
+    Svg& text(Point at, std::string_view text, std::string_view look);
+    // Text broken into lines of at most `most` characters; returns where a next line would stand.
+    double lines(Point at, std::string_view text, std::size_t most, std::string_view look);
+    // A line as thick as said; with `gap` > 0 broken into marks `dash` long every dash + gap.
+    Svg& stroke(const Path& path, std::string_view look, double thick, double dash = 0,
+                double gap = 0);
+    // Another picture drawn inside this one, its corner at `at`; cut off at its
+    // edges.
+    Svg& place(const Svg& inner, Point at);
+
+    double width() const { return width_; }
+    double height() const { return height_; }
+
+    // For an HTML page; `id` must be the page's only one of its kind, letters and digits.
+    std::string inlined(std::string_view id) const;
+    // A file of its own, with its style and paper.
+    std::string file() const;
+
+  private:
+    std::string opening(std::string_view id, std::string_view more) const;
+
+    double width_, height_;
+    std::string title_, description_, body_;
+};
+
+}  // namespace gristwright::cli
