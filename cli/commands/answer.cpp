@@ -190,7 +190,7 @@ std::string one_text(const Suggestion& s, const SuggestionAnswer& a, const Quest
                "Verdict:",
                fmt::format("{}; {}", words(serves(a.judgement.score)), metres_verdict(a, q.units)),
                0) +
-           "\n\n" + numbers_text(a, q) + needle_line(s, q) + reasons_text(a, q);
+           "\n\n" + numbers_text(a, q) + needle_line(s, q) + reasons_text(a, q) + stands_on(q.yarn);
     return out + "\n" + heading("A reply to paste") + "\n" +
            wrapped(reply(s, a, q.yarn, q.units), 2) + "\n";
 }

@@ -99,8 +99,7 @@ std::string set_text(const BestSet& set, const Question& q) {
 std::string foot(const Question& q) {
     std::string out = "\n";
     if (!q.yarn.cautions.empty()) out += labelled("Mind:", joined(q.yarn.cautions, "; "), 0) + "\n";
-    if (!q.yarn.evidence.empty())
-        out += labelled("Stands on:", joined(q.yarn.evidence.stands_on), 0) + "\n";
+    out += stands_on(q.yarn);
     out += labelled("Assumed:", joined(q.yarn.assumed, "; "), 0) + "\n";
     if (!q.yarn.sharpen.empty()) out += labelled("Sharper:", q.yarn.sharpen.front(), 0) + "\n";
     if (q.measured.owned.heddles.empty())

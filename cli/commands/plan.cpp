@@ -178,8 +178,7 @@ std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {
     for (const auto& said : cautions(plan, q.yarn)) mind += labelled("-", said, 2) + "\n";
     for (const auto& said : q.yarn.cautions) mind += labelled("-", said, 2) + "\n";
     if (!mind.empty()) out += "\n" + heading("Mind") + "\n" + mind;
-    if (!q.yarn.evidence.empty())
-        out += "\n" + labelled("Stands on:", joined(q.yarn.evidence.stands_on), 0) + "\n";
+    if (!q.yarn.evidence.empty()) out += "\n" + stands_on(q.yarn);
     out += "\n" + labelled("Assumed:", joined(q.yarn.assumed, "; "), 0) + "\n";
     if (!q.yarn.sharpen.empty()) out += labelled("Sharper:", q.yarn.sharpen.front(), 0) + "\n";
     return out;

@@ -349,7 +349,7 @@ std::string split_text(const Split& s, const Asked& asked, const Question& q) {
     if (!s.unmet.empty()) out += "\n" + heading("Not made, and why") + "\n" + why_not(s, asked, q);
     const auto waste = wasteful(s, asked, q);
     if (!waste.empty()) out += "\n" + heading("Mind") + "\n" + waste;
-    return out + "\n" + proof(s.allocation) + "\n";
+    return out + "\n" + stands_on(q.yarn) + proof(s.allocation) + "\n";
 }
 
 std::string split_json(const Split& s, const Asked& asked, const Question& q) {

@@ -95,6 +95,11 @@ std::string reach_line(const Plan& plan, const Units& units) {
     return fmt::format("enough if smaller: {} (ideal {})", size, units.size(t.ideal));
 }
 
+std::string stands_on(const YarnProfile& yarn) {
+    if (yarn.evidence.empty()) return "";
+    return labelled("Stands on:", joined(yarn.evidence.stands_on), 0) + "\n";
+}
+
 std::vector<std::string> cautions(const Plan& plan, const YarnProfile& yarn) {
     std::vector<std::string> out = plan.article->cautions;
     bool loose = false;

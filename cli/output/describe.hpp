@@ -27,6 +27,8 @@ std::string percent(double share);
 std::string making_line(const PlanPiece& piece, const Units& units);
 // "enough if smaller: span 139 cm of the ideal 150 cm"
 std::string reach_line(const Plan& plan, const Units& units);
+// "Stands on: a washed swatch in stocking stitch"; empty when no swatch is known.
+std::string stands_on(const YarnProfile& yarn);
 // What a person should beware of, for this article in this yarn.
 std::vector<std::string> cautions(const Plan& plan, const YarnProfile& yarn);
 
