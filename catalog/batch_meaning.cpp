@@ -4,6 +4,7 @@
 
 #include "catalog/bad_text.hpp"
 #include "catalog/batch_text.hpp"
+#include "catalog/named_reading.hpp"
 #include "catalog/nearest.hpp"
 #include "engine/units/reading.hpp"
 
@@ -16,11 +17,7 @@ std::invalid_argument wrong(const Written& at, const std::string& why) {
 
 template <class Read>
 auto measured(const Written& at, Read read) {
-    try {
-        return read(at.text);
-    } catch (const std::invalid_argument& error) {
-        throw wrong(at, error.what());
-    }
+    return read_named(at.where, at.text, read);
 }
 
 template <class Enum>

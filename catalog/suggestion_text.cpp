@@ -6,6 +6,7 @@
 #include <cctype>
 #include <stdexcept>
 
+#include "catalog/named_reading.hpp"
 #include "catalog/nearest.hpp"
 #include "engine/units/reading.hpp"
 
@@ -17,22 +18,13 @@ const std::string* given(const SuggestionText& text, std::string_view key) {
     return found == text.end() || found->second.empty() ? nullptr : &found->second;
 }
 
-template <class Read>
-auto measured(std::string_view key, const std::string& written, Read read) {
-    try {
-        return read(written);
-    } catch (const std::invalid_argument& error) {
-        throw std::invalid_argument(fmt::format("{}: {}", key, error.what()));
-    }
-}
-
 // "440yd" or "150g".
 void read_needs(const std::string& written, Suggestion& out) {
     try {
         out.needs = read_length(written).value;
     } catch (const Unreadable&) {
         out.needs_mass =
-            measured("needs", written, [](const std::string& t) { return read_mass(t).value; });
+            read_named("needs", written, [](const std::string& t) { return read_mass(t).value; });
     }
 }
 
@@ -89,17 +81,24 @@ struct Synonym {
     const char *word, *key;
 };
 constexpr Synonym synonyms[] = {
-    {"idea", "idea"},          {"suggestion", "idea"},   {"article", "idea"},
-    {"project", "idea"},       {"what", "idea"},         {"craft", "craft"},
-    {"needs", "needs"},        {"length", "needs"},      {"yardage", "needs"},
-    {"amount", "needs"},       {"yarnneeded", "needs"},  {"weight", "weight"},
-    {"weightclass", "weight"}, {"class", "weight"},      {"grist", "grist"},
-    {"gauge", "gauge"},        {"tension", "gauge"},     {"sett", "sett"},
-    {"epi", "sett"},           {"needle", "needle"},     {"needles", "needle"},
-    {"size", "size"},          {"finishedsize", "size"}, {"sizes", "sizes"}, {"comesin", "sizes"}, {"colours", "colours"},
-    {"colors", "colours"},     {"who", "who"},           {"forwhom", "who"},
-    {"wearer", "who"},         {"from", "from"},         {"by", "from"},
-    {"name", "from"},          {"when", "when"},         {"date", "when"},
+    {"idea", "idea"},          {"suggestion", "idea"},
+    {"article", "idea"},       {"project", "idea"},
+    {"what", "idea"},          {"craft", "craft"},
+    {"needs", "needs"},        {"length", "needs"},
+    {"yardage", "needs"},      {"amount", "needs"},
+    {"yarnneeded", "needs"},   {"weight", "weight"},
+    {"weightclass", "weight"}, {"class", "weight"},
+    {"grist", "grist"},        {"gauge", "gauge"},
+    {"tension", "gauge"},      {"sett", "sett"},
+    {"epi", "sett"},           {"needle", "needle"},
+    {"needles", "needle"},     {"size", "size"},
+    {"finishedsize", "size"},  {"sizes", "sizes"},
+    {"comesin", "sizes"},      {"colours", "colours"},
+    {"colors", "colours"},     {"who", "who"},
+    {"forwhom", "who"},        {"wearer", "who"},
+    {"from", "from"},          {"by", "from"},
+    {"name", "from"},          {"when", "when"},
+    {"date", "when"},
 };
 
 }  // namespace
@@ -123,14 +122,17 @@ Suggestion read_suggestion(const SuggestionText& text, const std::vector<WeightC
     }
     if (const auto* needs = given(text, "needs")) read_needs(*needs, out);
     if (const auto* weight = given(text, "weight")) out.weight_class = read_class(*weight, classes);
-    if (const auto* grist = given(text, "grist")) out.grist = measured("grist", *grist, read_grist);
-    if (const auto* gauge = given(text, "gauge")) out.gauge = measured("gauge", *gauge, read_gauge);
-    if (const auto* sett = given(text, "sett")) out.sett = measured("sett", *sett, read_sett);
+    if (const auto* grist = given(text, "grist"))
+        out.grist = read_named("grist", *grist, read_grist);
+    if (const auto* gauge = given(text, "gauge"))
+        out.gauge = read_named("gauge", *gauge, read_gauge);
+    if (const auto* sett = given(text, "sett")) out.sett = read_named("sett", *sett, read_sett);
     const auto length = [](const std::string& t) { return read_length(t).value; };
     if (const auto* needle = given(text, "needle"))
-        out.needle = measured("needle", *needle, length);
-    if (const auto* size = given(text, "size")) out.size = measured("size", *size, length);
-    if (const auto* sizes = given(text, "sizes")) out.sizes = measured("sizes", *sizes, read_sizes);
+        out.needle = read_named("needle", *needle, length);
+    if (const auto* size = given(text, "size")) out.size = read_named("size", *size, length);
+    if (const auto* sizes = given(text, "sizes"))
+        out.sizes = read_named("sizes", *sizes, read_sizes);
     if (const auto* colours = given(text, "colours")) out.colours = read_colours(*colours);
     return out;
 }

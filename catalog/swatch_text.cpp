@@ -4,6 +4,7 @@
 
 #include <charconv>
 
+#include "catalog/named_reading.hpp"
 #include "engine/units/reading.hpp"
 
 namespace gristwright::catalog {
@@ -12,15 +13,6 @@ namespace {
 const std::string* given(const SwatchText& text, std::string_view key) {
     const auto found = text.measured.find(key);
     return found == text.measured.end() || found->second.empty() ? nullptr : &found->second;
-}
-
-template <class Read>
-auto measured(std::string_view key, const std::string& text, Read read) {
-    try {
-        return read(text);
-    } catch (const std::invalid_argument& error) {
-        throw std::invalid_argument(fmt::format("{}: {}", key, error.what()));
-    }
 }
 
 Length length_of(const std::string& text) { return read_length(text).value; }
@@ -91,24 +83,24 @@ KnittedSwatch read_knitted(const SwatchText& text) {
     KnittedSwatch out;
     const auto* stitches = given(text, "stitches");
     if (!stitches) throw std::invalid_argument("a knitted swatch needs --stitches 28/10.3cm");
-    out.stitches = measured("stitches", *stitches, read_counted);
-    if (const auto* rows = given(text, "rows")) out.rows = measured("rows", *rows, read_counted);
+    out.stitches = read_named("stitches", *stitches, read_counted);
+    if (const auto* rows = given(text, "rows")) out.rows = read_named("rows", *rows, read_counted);
     if (const auto* size = given(text, "sides")) {
-        const auto sides = measured("sides", *size, read_sides);
+        const auto sides = read_named("sides", *size, read_sides);
         out.width = sides.first;
         out.length = sides.second;
     }
     if (const auto* mass = given(text, "mass")) {
         const auto read =
-            measured("mass", *mass, [](const std::string& t) { return read_mass(t); });
+            read_named("mass", *mass, [](const std::string& t) { return read_mass(t); });
         out.mass = read.value;
         out.scale_step = read.step;
     }
     if (const auto* washed = given(text, "washed"))
-        out.washed = measured("washed", *washed, read_yes);
-    if (const auto* look = given(text, "look")) out.look = measured("look", *look, read_look);
+        out.washed = read_named("washed", *washed, read_yes);
+    if (const auto* look = given(text, "look")) out.look = read_named("look", *look, read_look);
     if (const auto* firmness = given(text, "firmness"))
-        out.firmness = measured("firmness", *firmness, read_firmness);
+        out.firmness = read_named("firmness", *firmness, read_firmness);
     return out;
 }
 
@@ -116,13 +108,14 @@ WovenSwatch read_woven(const SwatchText& text) {
     WovenSwatch out;
     const auto* finished = given(text, "finished");
     if (!finished) throw std::invalid_argument("a woven swatch needs --finished 17.1x21.4cm");
-    const auto sides = measured("finished", *finished, read_sides);
+    const auto sides = read_named("finished", *finished, read_sides);
     out.width = sides.first;
     out.length = sides.second;
-    if (const auto* reed = given(text, "reed")) out.reed_width = measured("reed", *reed, length_of);
+    if (const auto* reed = given(text, "reed"))
+        out.reed_width = read_named("reed", *reed, length_of);
     if (const auto* woven = given(text, "woven"))
-        out.woven_length = measured("woven", *woven, length_of);
-    if (const auto* look = given(text, "look")) out.look = measured("look", *look, read_look);
+        out.woven_length = read_named("woven", *woven, length_of);
+    if (const auto* look = given(text, "look")) out.look = read_named("look", *look, read_look);
     if (!out.reed_width && !out.woven_length)
         throw std::invalid_argument(
             "a woven swatch needs its width in the heddle, --reed 20cm, or its length off tension, "
@@ -137,7 +130,7 @@ Evidence evidence_of(const std::vector<SwatchText>& swatches, const YarnProfile&
         if (text.kind == SwatchText::Kind::woven) {
             const auto* finish = given(text, "finish");
             observe(read_woven(text),
-                    finish ? measured("finish", *finish, read_finish) : Finish::light, known);
+                    finish ? read_named("finish", *finish, read_finish) : Finish::light, known);
             continue;
         }
         const auto* name = given(text, "fabric");
@@ -150,8 +143,8 @@ Evidence evidence_of(const std::vector<SwatchText>& swatches, const YarnProfile&
 }
 
 Weighing read_weighing(const WeighingText& text) {
-    return {measured("row", text.row, [](const std::string& t) { return number(t, 1, 1e6); }),
-            measured("ball", text.ball, [](const std::string& t) { return read_mass(t).value; })};
+    return {read_named("row", text.row, [](const std::string& t) { return number(t, 1, 1e6); }),
+            read_named("ball", text.ball, [](const std::string& t) { return read_mass(t).value; })};
 }
 
 }  // namespace gristwright::catalog

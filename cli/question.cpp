@@ -5,7 +5,9 @@
 #include <algorithm>
 #include <cstdlib>
 #include <filesystem>
+#include <optional>
 
+#include "catalog/named_reading.hpp"
 #include "catalog/nearest.hpp"
 #include "catalog/source.hpp"
 #include "catalog/swatch_text.hpp"
@@ -33,27 +35,16 @@ constexpr Filled filled[] = {
 catalog::BatchText typed_batch(const Arguments& arguments) {
     catalog::BatchText text;
     for (const auto& skein : arguments.all("skein")) {
-        // Split where the length ends and the mass begins; read_skein says what is wrong.
-        read_skein(skein);
-        auto stroke = skein.find('/');
-        while (stroke > 0 && skein[stroke - 1] >= '0' && skein[stroke - 1] <= '9')
-            stroke = skein.find('/', stroke + 1);
+        read_skein(skein);  // a complaint quotes the option as it was typed
+        const auto [length, mass] = split_skein(skein);
         text.skeins.push_back(
-            {{}, {skein.substr(0, stroke), "--skein"}, {skein.substr(stroke + 1), "--skein"}, {}});
+            {{}, {std::string(length), "--skein"}, {std::string(mass), "--skein"}, {}});
     }
     for (const auto& [option, key] : filled)
         for (const auto& value : arguments.all(option))
             text.fields[std::string(key)].push_back({value, "--" + std::string(option)});
     if (arguments.has("variegated")) text.fields["variegated"] = {{"yes", "--variegated"}};
     return text;
-}
-
-Units units_of(const Arguments& arguments, bool yards) {
-    const auto word = arguments.text("units", yards ? "imperial" : "metric");
-    if (word == "metric") return Units{UnitChoice::metric};
-    if (word == "imperial") return Units{UnitChoice::imperial};
-    if (word == "both") return Units{UnitChoice::both};
-    throw std::invalid_argument(fmt::format("--units is metric, imperial or both, not '{}'", word));
 }
 
 Request request_of(const Arguments& arguments) {
@@ -68,12 +59,9 @@ Request request_of(const Arguments& arguments) {
     return out;
 }
 
-fs::path data_folder() {
-    if (const char* data = std::getenv("XDG_DATA_HOME"); data && *data)
-        return fs::path(data) / "gristwright";
-    if (const char* home = std::getenv("HOME"); home && *home)
-        return fs::path(home) / ".local/share/gristwright";
-    return {};
+// The texts of a batch file; none without a file.
+catalog::BatchText file_text(const std::string& path) {
+    return path.empty() ? catalog::BatchText{} : catalog::read_batch_file(path);
 }
 
 void keep(catalog::Catalogue& catalogue, Template own) {
@@ -85,6 +73,14 @@ void keep(catalog::Catalogue& catalogue, Template own) {
 }
 
 }  // namespace
+
+Units units_of(const Arguments& arguments, std::string_view otherwise) {
+    const auto word = arguments.text("units", otherwise);
+    if (word == "metric") return Units{UnitChoice::metric};
+    if (word == "imperial") return Units{UnitChoice::imperial};
+    if (word == "both") return Units{UnitChoice::both};
+    throw std::invalid_argument(fmt::format("--units is metric, imperial or both, not '{}'", word));
+}
 
 std::vector<Option> batch_options() {
     return {
@@ -136,7 +132,7 @@ std::vector<Option> together(std::initializer_list<std::vector<Option>> groups) 
 
 catalog::Catalogue whole_catalogue() {
     auto catalogue = catalog::built_in();
-    const auto folder = data_folder() / "templates";
+    const auto folder = catalog::Notebook::usual_place().parent_path() / "templates";
     std::error_code none;
     std::vector<fs::path> files;
     for (const auto& entry : fs::directory_iterator(folder, none))
@@ -161,11 +157,9 @@ bool is_remembered(const std::string& word) {
 }
 
 catalog::BatchText batch_text(const Arguments& arguments, const std::string& batch) {
-    catalog::BatchText text;
-    if (is_remembered(batch))
-        text = notebook(arguments, catalog::Notebook::Mode::read_only).load_batch(batch);
-    else if (!batch.empty())
-        text = catalog::read_batch_file(batch);
+    auto text = is_remembered(batch)
+                    ? notebook(arguments, catalog::Notebook::Mode::read_only).load_batch(batch)
+                    : file_text(batch);
     text.overlay(typed_batch(arguments));
     return text;
 }
@@ -173,9 +167,13 @@ catalog::BatchText batch_text(const Arguments& arguments, const std::string& bat
 Question ask(const Arguments& arguments, const std::string& batch) {
     Question q;
     q.catalogue = whole_catalogue();
-    q.measured = catalog::interpret(batch_text(arguments, batch), q.catalogue);
+    std::optional<catalog::Notebook> book;
+    if (is_remembered(batch)) book = notebook(arguments, catalog::Notebook::Mode::read_only);
+    auto text = book ? book->load_batch(batch) : file_text(batch);
+    text.overlay(typed_batch(arguments));
+    q.measured = catalog::interpret(text, q.catalogue);
     q.request = request_of(arguments);
-    q.units = units_of(arguments, q.measured.yards);
+    q.units = units_of(arguments, q.measured.yards ? "imperial" : "metric");
     q.json = arguments.has("json");
     q.working = arguments.has("working");
     try {
@@ -184,9 +182,8 @@ Question ask(const Arguments& arguments, const std::string& batch) {
         if (!doubt.may_insist) throw;
         throw std::invalid_argument(fmt::format("{} (--insist takes it as it is)", doubt.what()));
     }
-    if (is_remembered(batch)) {
-        const auto swatches =
-            notebook(arguments, catalog::Notebook::Mode::read_only).swatches(batch);
+    if (book) {
+        const auto swatches = book->swatches(batch);
         q.yarn = informed(q.yarn, catalog::evidence_of(swatches, q.yarn, q.catalogue.fabrics));
         if (q.measured.batch.name.empty()) q.measured.batch.name = batch;
     }
@@ -194,11 +191,8 @@ Question ask(const Arguments& arguments, const std::string& batch) {
 }
 
 Length read_length_option(const Arguments& arguments, std::string_view option) {
-    try {
-        return read_length(arguments.text(option)).value;
-    } catch (const std::invalid_argument& error) {
-        throw std::invalid_argument(fmt::format("--{}: {}", option, error.what()));
-    }
+    return catalog::read_named("--" + std::string(option), arguments.text(option),
+                               [](const std::string& text) { return read_length(text).value; });
 }
 
 void check_size(const Arguments& arguments, const Question& q, const Template& article) {

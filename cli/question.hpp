@@ -44,6 +44,9 @@ catalog::BatchText batch_text(const Arguments& arguments, const std::string& bat
 // the swatches of a remembered batch have told is in the profile.
 Question ask(const Arguments& arguments, const std::string& batch);
 
+// The units asked for, or `otherwise`.
+Units units_of(const Arguments& arguments, std::string_view otherwise);
+
 // A length given by an option. Throws with the option's name.
 Length read_length_option(const Arguments& arguments, std::string_view option);
 

@@ -94,9 +94,7 @@ std::string next_evidence(const Plan& plan, const Question& q) {
     const auto& t = *plan.article;
     if (t.craft != Craft::knitted || q.yarn.evidence.metres || plan.size >= t.largest) return "";
     if (t.fitted && plan.size >= t.ideal) return "";
-    const double z = normal_quantile(plan.asked);
-    const double aside =
-        std::exp(z * gristwright::together(constants::swatch_metres, plan.have.spread));
+    const double aside = set_aside(plan.asked, constants::swatch_metres, plan.have.spread);
     const double reached = plan.by_size.largest(plan.have.mid.si() / aside, t.largest / t.ideal);
     const auto then = metres(std::floor(reached * t.ideal.si() * 100) / 100);
     if (then <= plan.size) return "";
@@ -125,8 +123,7 @@ std::string joins(const Plan& plan, const Question& q) {
 }
 
 std::string steps(const Plan& plan, const Question& q) {
-    const bool inches = q.units.size(metres(1)).find("in") != std::string::npos &&
-                        q.units.size(metres(1)).find("cm") == std::string::npos;
+    const bool inches = q.units.imperial();
     std::string out;
     int number = 0;
     for (const auto& step : plan.article->steps)

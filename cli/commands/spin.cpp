@@ -52,10 +52,7 @@ Answer target(const Arguments& arguments) {
     auto catalogue = whole_catalogue();
     const auto& article = find_template(catalogue, arguments.words[0]);
     const auto size = arguments.has("size") ? read_length_option(arguments, "size") : article.ideal;
-    const auto word = arguments.text("units", "both");
-    const Units units{word == "imperial" ? UnitChoice::imperial
-                      : word == "metric" ? UnitChoice::metric
-                                         : UnitChoice::both};
+    const auto units = units_of(arguments, "both");
     auto out = fmt::format("{} of {} {}: yarns that would do\n", article.title, article.measure,
                            units.size(size));
     for (const auto& t :

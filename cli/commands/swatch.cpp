@@ -56,15 +56,13 @@ Answer run(const Arguments& arguments) {
     auto all = book.swatches(name);
     all.push_back(swatch);
     // Read it before it is kept: what makes no sense is refused.
-    const auto before = ask(arguments, name);
-    auto plain = before;
-    plain.yarn = profile(plain.measured.batch, plain.catalogue.yarn, true);
-    plain.yarn =
-        informed(plain.yarn, catalog::evidence_of(all, plain.yarn, plain.catalogue.fabrics));
+    auto q = ask(arguments, name);
+    const auto plain = profile(q.measured.batch, q.catalogue.yarn, true);
+    q.yarn = informed(plain, catalog::evidence_of(all, plain, q.catalogue.fabrics));
     book.add_swatch(name, swatch);
     return {fmt::format("Kept. With {} swatch{} {} now knows:\n", all.size(),
                         all.size() == 1 ? "" : "es", inert(name)) +
-                told(plain),
+                told(q),
             ""};
 }
 

@@ -82,8 +82,7 @@ std::string list_json(const catalog::Catalogue& catalogue) {
 }
 
 Answer run(const Arguments& arguments) {
-    const Units units{arguments.text("units") == "imperial" ? UnitChoice::imperial
-                                                            : UnitChoice::metric};
+    const auto units = units_of(arguments, "metric");
     const auto& typed = arguments.words;
     if (typed.empty()) {
         const auto catalogue = whole_catalogue();
@@ -114,7 +113,7 @@ Command templates_command() {
             "[show NAME | check FILE]",
             0,
             2,
-            {{"units", "metric", "metric or imperial"}, {"json", "", "the list as JSON"}},
+            {{"units", "metric", "metric, imperial or both"}, {"json", "", "the list as JSON"}},
             run};
 }
 

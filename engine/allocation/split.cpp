@@ -23,8 +23,8 @@ double join_points(JoinCost cost) {
 
 // What must be set aside so that the chance of reaching holds: the need at its quantile, its own
 // margin and that of the metres to hand taken once, together.
-double set_aside(const Plan& plan, double certainty, double spread) {
-    return std::exp(normal_quantile(certainty) * gristwright::together(spread, plan.have.spread));
+double aside_for(const Plan& plan, double certainty, double spread) {
+    return gristwright::set_aside(certainty, spread, plan.have.spread);
 }
 
 // Stretches between lengths whose worth is given; slopes are made to fall where they do not.
@@ -57,7 +57,7 @@ Piece sample_piece(const Wish& wish, double good_enough) {
 Piece article_piece(const Wish& wish, const SplitRequest& request) {
     const auto& plan = *wish.plan;
     const auto& article = *plan.article;
-    const double aside = set_aside(plan, request.certainty, plan.need.spread);
+    const double aside = aside_for(plan, request.certainty, plan.need.spread);
     const double least = article.smallest / article.ideal;
     const double most = (article.fitted ? article.ideal : article.largest) / article.ideal;
     const double per_metre = wish.main ? worth_of_main : worth_of_main * wish.suitability;
@@ -139,9 +139,9 @@ void read_parts(const SplitRequest& request, Split& out) {
         const double before = wish.plan->need.spread;
         const double after = std::min(before, std::hypot(swatch_metres, known));
         part.size =
-            size_for(*wish.plan, part.metres, set_aside(*wish.plan, request.certainty, before));
+            size_for(*wish.plan, part.metres, aside_for(*wish.plan, request.certainty, before));
         part.size_when_known =
-            size_for(*wish.plan, part.metres, set_aside(*wish.plan, request.certainty, after));
+            size_for(*wish.plan, part.metres, aside_for(*wish.plan, request.certainty, after));
     }
 }
 

@@ -17,8 +17,6 @@ constexpr double needle_slack = 0.35;  // mm between the size wanted and one tha
 constexpr std::array usual_needles{2.0, 2.25, 2.5, 2.75, 3.0, 3.25, 3.5, 3.75, 4.0,  4.5,
                                    5.0, 5.5,  6.0, 6.5,  7.0, 8.0,  9.0, 10.0, 12.0, 15.0};
 
-double band_spread(double low, double high) { return std::log(high / low) / std::sqrt(12.0); }
-
 double to_band(double k, TightnessBand band) {
     if (k < band.low) return std::log(band.low / k);
     if (k > band.high) return std::log(k / band.high);

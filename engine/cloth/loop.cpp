@@ -19,9 +19,6 @@ const LoopConstants& loop_of(Relaxation state) {
     return loop_constants[static_cast<std::size_t>(state)];
 }
 
-// Half the width of a rectangular band as a standard deviation of the logarithm.
-double band_spread(double low, double high) { return std::log(high / low) / std::sqrt(12.0); }
-
 }  // namespace
 
 Length loop_from_stitches(Gauge stitches, Relaxation state) {

@@ -17,6 +17,10 @@ double chance_of_enough(double need_mid, double need_spread, double have_mid, do
     return normal_below(room / spread);
 }
 
+double set_aside(double chance, double need_spread, double have_spread) {
+    return std::exp(normal_quantile(chance) * together(need_spread, have_spread));
+}
+
 Estimate<double> weigh(Estimate<double> a, Estimate<double> b) {
     const double weight_a = 1 / (a.spread * a.spread);
     const double weight_b = 1 / (b.spread * b.spread);

@@ -34,6 +34,14 @@ double chance_of_enough(const Estimate<Q>& need, const Estimate<Q>& have) {
     return chance_of_enough(need.mid.si(), need.spread, have.mid.si(), have.spread);
 }
 
+// How many times the median need must be to hand, so that P(need <= have) is `chance`.
+double set_aside(double chance, double need_spread, double have_spread);
+
+// A quantity equally likely anywhere in a band, as a standard deviation of its logarithm.
+inline double band_spread(double low, double high) {
+    return std::log(high / low) / std::sqrt(12.0);
+}
+
 // Two readings of one quantity, weighted by their precision in the logarithm. When they disagree by
 // more than their margins allow, the margin of the answer is widened by the Birge ratio
 // (R. T. Birge 1932, Phys. Rev. 40:207 - from memory) so that it never hides the disagreement.

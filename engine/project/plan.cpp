@@ -295,9 +295,8 @@ Plan plan(const Template& article, const YarnProfile& yarn, const Fabrics& fabri
     const double most = equipment_limit(article, costed, owned, out);
 
     // P(need <= have) = asked, solved for the median need.
-    const double spread = together(sum.spread, out.have.spread);
-    const double sure = std::exp(-spread * normal_quantile(request.certainty));
-    const double reached = sum.need.largest(out.have.mid.si() * sure, most);
+    const double aside = set_aside(request.certainty, sum.spread, out.have.spread);
+    const double reached = sum.need.largest(out.have.mid.si() / aside, most);
     const Length fits = metres(exact_multiple(reached * article.ideal.si()));
 
     if (request.size) {
@@ -310,7 +309,7 @@ Plan plan(const Template& article, const YarnProfile& yarn, const Fabrics& fabri
     out.covered = std::max(fits, out.size);
     if (out.certainty < request.certainty) {
         out.reach = Reach::short_of;
-        out.short_by = std::max(Length{}, out.need.mid / sure - out.have.mid);
+        out.short_by = std::max(Length{}, out.need.mid * aside - out.have.mid);
     } else {
         out.reach = out.size >= article.ideal ? Reach::enough : Reach::enough_if_smaller;
     }

@@ -127,8 +127,7 @@ void compare_metres(const Ground& ground, const Plan& plan, SuggestionAnswer& ou
         out.reach = Reach::enough;
         return;
     }
-    const double aside = std::exp(normal_quantile(ground.request.certainty) *
-                                  together(out.need.spread, have.spread));
+    const double aside = set_aside(ground.request.certainty, out.need.spread, have.spread);
     out.short_by = std::max(Length{}, out.need.mid * aside - have.mid);
     out.spin_more = out.short_by * ground.yarn.linear_density.mid * (1 + spinning_losses);
     // The template says how metres go with size; the amount that was stated scales it.
@@ -150,7 +149,8 @@ void look_at_sizes(const Suggestion& s, const Ground& ground, const Plan& plan,
     const auto& t = *plan.article;
     const double scale = out.need.mid.si() / plan.by_size.at(out.size / t.ideal);
     for (const auto size : s.sizes) {
-        const Estimate<Length> need{metres(plan.by_size.at(size / t.ideal) * scale), out.need.spread};
+        const Estimate<Length> need{metres(plan.by_size.at(size / t.ideal) * scale),
+                                    out.need.spread};
         if (chance_of_enough(need, plan.have) >= ground.request.certainty)
             out.largest_offered = std::max(out.largest_offered, size);
     }

@@ -194,7 +194,7 @@ double read_share(std::string_view text) {
     return number->value / 100;
 }
 
-std::pair<Reading<Length>, Reading<Mass>> read_skein(std::string_view text) {
+std::pair<std::string_view, std::string_view> split_skein(std::string_view text) {
     // A fraction's stroke stands between digits; the one between length and mass follows a unit.
     auto stroke = text.find('/');
     while (stroke != std::string_view::npos && stroke > 0 &&
@@ -202,7 +202,12 @@ std::pair<Reading<Length>, Reading<Mass>> read_skein(std::string_view text) {
         stroke = text.find('/', stroke + 1);
     if (stroke == std::string_view::npos)
         throw Unreadable(text, "a skein is a length and a mass", "such as 171m/38.5g");
-    return {read_length(text.substr(0, stroke)), read_mass(text.substr(stroke + 1))};
+    return {text.substr(0, stroke), text.substr(stroke + 1)};
+}
+
+std::pair<Reading<Length>, Reading<Mass>> read_skein(std::string_view text) {
+    const auto [length, mass] = split_skein(text);
+    return {read_length(length), read_mass(mass)};
 }
 
 std::pair<Length, Length> read_micron_range(std::string_view text) {

@@ -34,7 +34,9 @@ Gauge read_gauge(std::string_view text);             // 28st/10cm, 7 st/in, 40 r
 Sett read_sett(std::string_view text);               // 10 epi, 40/10cm, 12 ends/in
 double read_share(std::string_view text);            // "90" or "90%" gives 0.9; 0 to 100
 
-// "171m/38.5g": a skein's length and mass.
+// "171m/38.5g": the texts of a skein's length and mass, not yet read.
+std::pair<std::string_view, std::string_view> split_skein(std::string_view text);
+// The same, read.
 std::pair<Reading<Length>, Reading<Mass>> read_skein(std::string_view text);
 
 // "24-27" or "25", with or without "micron": the range of fibre diameters, low first.

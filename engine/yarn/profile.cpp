@@ -19,7 +19,7 @@ namespace {
 using namespace constants;
 
 // Half the width of what is likely, as a standard deviation of the logarithm.
-double spread_of(const Constant& c) { return std::log(c.high / c.low) / std::sqrt(12.0); }
+double spread_of(const Constant& c) { return band_spread(c.low, c.high); }
 
 const Constant* washed_share(LengthState state) {
     if (state == LengthState::on_reel) return &washed_from_reel;
