@@ -118,8 +118,9 @@ void write_tables(SQLite::Database& db, const Catalogue& c) {
         weave(r.name, r.interlacing.threads, r.interlacing.intersections, r.shafts, r.take_up,
               r.most_in_hole, r.end_repeat, r.pick_repeat, r.definition, r.loose_loops, r.mark,
               r.source);
-    Insert word(db, "word", 3);
-    for (const auto& [said, meaning] : c.words) word(said, meaning.kind, meaning.means);
+    Insert word(db, "word", 4);
+    for (const auto& [said, meaning] : c.words)
+        word(said, meaning.kind, meaning.means, meaning.on_loom);
     Insert fibre(db, "fibre", 10);
     for (const auto& r : c.fibres)
         fibre(r.name, r.kind, r.category, r.density.si(), r.micron_low, r.micron_high, r.staple_low,
@@ -174,7 +175,7 @@ void read_tables(SQLite::Database& db, Catalogue& c) {
         std::string said;
         WordMeaning meaning;
         Columns in(words);
-        in >> said >> meaning.kind >> meaning.means;
+        in >> said >> meaning.kind >> meaning.means >> meaning.on_loom;
         c.words.emplace(std::move(said), std::move(meaning));
     }
     c.fibres = read_all<FibrePart>(db, "fibre", [](Columns& in, FibrePart& r) {

@@ -54,7 +54,9 @@ Catalogue read_source(const fs::path& folder) {
     out.yarn.traits = table("traits.csv", read_traits);
     out.fabrics.knitted = table("knitted_fabrics.csv", read_knitted_fabrics);
     out.fabrics.weaves = table("weaves.csv", read_weaves);
-    out.words = table("words.csv", read_words);
+    out.words = table("words.csv", [&](const std::string& text, const std::string& file) {
+        return read_words(text, file, out.fabrics);
+    });
     out.fibres = table("fibres.csv", read_fibres);
     for (const auto& entry : fs::directory_iterator(folder / "templates"))
         if (entry.path().extension() == ".toml")

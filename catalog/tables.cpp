@@ -158,6 +158,13 @@ std::optional<WordMeaning::Kind> kind_named(std::string_view word) {
     return {};
 }
 
+// Empty is allowed on one side: no such fabric in that craft.
+bool names_fabric(const WordMeaning& meaning, const Fabrics& fabrics) {
+    if (meaning.means.empty() && meaning.on_loom.empty()) return false;
+    return (meaning.means.empty() || fabrics.knitted_named(meaning.means)) &&
+           (meaning.on_loom.empty() || fabrics.weave_named(meaning.on_loom));
+}
+
 // Densities from Morton and Hearle, Physical Properties of Textile Fibres (from memory).
 Density density_of(const std::string& kind, const std::string& category) {
     if (kind == "silk") return grams_per_cm3(1.34);
@@ -202,6 +209,7 @@ std::optional<Mark> mark_named(std::string_view word) {
 std::vector<WeightClass> read_weight_classes(const std::string& text, const std::string& file) {
     return read_rows(text, file, weight_class);
 }
+
 std::vector<WoolGrade> read_wool_grades(const std::string& text, const std::string& file) {
     return read_rows(text, file, wool_grade_row);
 }
@@ -214,12 +222,15 @@ std::vector<KnitFabric> read_knitted_fabrics(const std::string& text, const std:
 std::vector<Weave> read_weaves(const std::string& text, const std::string& file) {
     return read_rows(text, file, weave);
 }
-Words read_words(const std::string& text, const std::string& file) {
+Words read_words(const std::string& text, const std::string& file, const Fabrics& fabrics) {
     const auto csv = read_csv(text, file);
     Words out;
     for (const auto& line : csv.rows) {
         const Row row(csv, line, file);
-        const WordMeaning meaning{row.word("kind", kind_named), row.text("means")};
+        const WordMeaning meaning{row.word("kind", kind_named), row.text("means"),
+                                  row.text("on_loom")};
+        if (meaning.kind == WordMeaning::Kind::fabric && !names_fabric(meaning, fabrics))
+            throw row.wrong("a fabric stands in the table of knitted fabrics or of weaves");
         if (!out.emplace(row.text("word"), meaning).second)
             throw row.wrong("this word stands twice");
     }

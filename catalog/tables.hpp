@@ -21,7 +21,8 @@ std::vector<Weave> read_weaves(const std::string& text, const std::string& file)
 // Rows known only from memory are marked so in their source.
 std::vector<FibrePart> read_fibres(const std::string& text, const std::string& file);
 
-Words read_words(const std::string& text, const std::string& file);
+// A word for a fabric names rows of these fabrics.
+Words read_words(const std::string& text, const std::string& file, const Fabrics& fabrics);
 
 std::optional<Mark> mark_named(std::string_view word);
 

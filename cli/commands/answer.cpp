@@ -44,8 +44,9 @@ Ground ground_of(const Question& q) {
 std::string understood_line(const SuggestionAnswer& a) {
     auto taken = a.understood.taken_as;
     if (a.answered)
-        taken.push_back(
-            fmt::format("answered with {} ({})", a.article->title, words(a.article->craft)));
+        taken.push_back(fmt::format("answered with {}{}{} ({})", a.article->title,
+                                    a.put_into.empty() ? "" : ", put into ", a.put_into,
+                                    words(a.article->craft)));
     auto out = joined(taken);
     if (!a.understood.unknown.empty())
         out += (out.empty() ? "" : "; ") + std::string("not understood: ") +
@@ -307,7 +308,7 @@ class Bulk {
         };
         if (!a.answered) return "?" + s.idea;
         return fmt::format("{}|{}|{}|{}|{}|{}", a.article->name, static_cast<int>(a.article->craft),
-                           a.understood.fabric, rounded(a.need.mid.si()), rounded(a.size.si()),
+                           a.understood.fabric.in(a.article->craft), rounded(a.need.mid.si()), rounded(a.size.si()),
                            s.colours);
     }
 
@@ -372,7 +373,8 @@ std::string bulk_json(Bulk& bulk, const Question& q) {
 std::string bulk_text(Bulk& bulk, const Question& q, bool all) {
     const auto ranked = bulk.ranked();
     auto out = wrapped(batch_line(q), 0) + "\n\n" +
-               fmt::format("{} suggestions, {} different ones{}\n\n", bulk.rows(), ranked.size(),
+               fmt::format("{} suggestion{}, {} of them different{}\n\n", bulk.rows(),
+                           bulk.rows() == 1 ? "" : "s", ranked.size(),
                            bulk.bad() > 0 ? fmt::format(", {} row{} refused", bulk.bad(),
                                                         bulk.bad() == 1 ? "" : "s")
                                           : "");

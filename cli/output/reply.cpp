@@ -10,7 +10,9 @@ namespace gristwright::cli {
 namespace {
 
 std::string named(const SuggestionAnswer& a) {
-    return fmt::format("{} {}", words(a.article->craft), a.article->article);
+    // Mitts and socks come in pairs: "knitted socks", but "a knitted hat".
+    const bool several = a.article->article.back() == 's';
+    return fmt::format("{}{} {}", several ? "" : "a ", words(a.article->craft), a.article->article);
 }
 
 std::string serves_sentence(Serves s) {
@@ -93,7 +95,7 @@ std::string reply(const Suggestion& s, const SuggestionAnswer& a, const YarnProf
     if (!a.answered) {
         sentences = {"Thank you for the idea!", capital(a.ask)};
     } else {
-        sentences.push_back(fmt::format("Thank you for the idea of a {}!", named(a)));
+        sentences.push_back(fmt::format("Thank you for the idea of {}!", named(a)));
         sentences.push_back(serves_sentence(serves(a.judgement.score)));
         sentences.push_back(metres_sentence(a, yarn, units));
         sentences.push_back(gauge_sentence(a, units));

@@ -62,16 +62,14 @@ Answerer::~Answerer() = default;
 
 // The template of that kind that this yarn serves best; nullptr when there is none.
 const Answerer::Best* Answerer::best(const std::string& article, std::optional<Craft> craft,
-                                     const std::string& fabric) {
-    const std::tuple key{article, craft ? static_cast<int>(*craft) : 2, fabric};
+                                     const NamedFabric& named) {
+    const std::tuple key{article, craft, named};
     if (const auto found = known_.find(key); found != known_.end()) return found->second.get();
     std::unique_ptr<Best> best;
     for (const auto& t : ground_.templates) {
         if (t.article != article || (craft && t.craft != *craft)) continue;
-        const bool fits = fabric.empty() || (t.craft == Craft::knitted
-                                                 ? ground_.fabrics.knitted_named(fabric) != nullptr
-                                                 : ground_.fabrics.weave_named(fabric) != nullptr);
-        if (!fits) continue;
+        const auto& fabric = named.in(t.craft);
+        if (named.named() && fabric.empty()) continue;
         // A template drawn in that fabric comes before one that is only put into it.
         const bool drawn = !fabric.empty() && is_in_fabric(t, fabric);
         if (best && best->drawn && !drawn) continue;
@@ -175,6 +173,14 @@ std::string what_to_ask(const Understood& understood) {
     return "which article is meant by '" + words + "'?";
 }
 
+std::string none_such(const Understood& understood, std::optional<Craft> craft) {
+    std::string what = craft ? std::string(words(*craft)) + " " : std::string();
+    what += understood.article;
+    const auto& fabric = understood.fabric;
+    if (fabric.named()) what += " in " + (fabric.knitted.empty() ? fabric.woven : fabric.knitted);
+    return "there is no " + what + " in the catalogue: which craft and fabric would do?";
+}
+
 }  // namespace
 
 SuggestionAnswer Answerer::answer(const Suggestion& s) {
@@ -185,8 +191,7 @@ SuggestionAnswer Answerer::answer(const Suggestion& s) {
     if (!out.ask.empty()) return out;
     const auto* found = best(out.understood.article, craft, out.understood.fabric);
     if (!found) {
-        out.ask = "there is no such " + out.understood.article +
-                  " in the catalogue: in which craft and fabric?";
+        out.ask = none_such(out.understood, craft);
         return out;
     }
     auto grist = s.grist;
@@ -198,6 +203,7 @@ SuggestionAnswer Answerer::answer(const Suggestion& s) {
     out.answered = true;
     const auto& plan = found->plan;
     out.article = &found->article;
+    if (!found->drawn) out.put_into = out.understood.fabric.in(found->article.craft);
     out.judgement = found->judgement;
     out.obstacles = plan.obstacles;
     out.size = s.size ? *s.size : found->article.ideal;
@@ -218,7 +224,7 @@ SuggestionAnswer Answerer::answer(const Suggestion& s) {
     if (out.reach == Reach::short_of && !craft) return out;
     if (out.reach == Reach::short_of) {
         const auto other = *craft == Craft::knitted ? Craft::woven : Craft::knitted;
-        const auto* instead = best(out.understood.article, other, "");
+        const auto* instead = best(out.understood.article, other, {});
         out.other_craft_reaches = instead && instead->plan.certainty >= ground_.request.certainty &&
                                   serves(instead->judgement.score) <= Serves::fairly;
     }

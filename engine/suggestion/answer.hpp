@@ -30,6 +30,7 @@ struct SuggestionAnswer {
     std::string ask;        // what to ask, when not answered
 
     const Template* article = nullptr;
+    std::string put_into;  // the fabric asked for, which no template of that kind is drawn in
     Judgement judgement;
     std::vector<Obstacle> obstacles;
 
@@ -40,9 +41,10 @@ struct SuggestionAnswer {
     Length size;  // asked for, or the template's ideal, or what keeping the stitches gives
     Length left, short_by;  // one of them 0; short_by at the certainty asked
     Length size_that_fits;  // when enough if smaller
-    Length largest_offered;  // of the sizes it comes in, the largest that fits; 0: none, or not said
-    int fewer_repeats = 0;   // of the stitch pattern, that come to the size that fits
-    Mass spin_more;  // fibre that closes the shortfall, losses included; else 0
+    Length
+        largest_offered;    // of the sizes it comes in, the largest that fits; 0: none, or not said
+    int fewer_repeats = 0;  // of the stitch pattern, that come to the size that fits
+    Mass spin_more;         // fibre that closes the shortfall, losses included; else 0
 
     double tightness = 0;  // at the gauge that was stated; 0: none was
     Gauge suiting;         // the gauge that suits instead; 0: the stated one does, or none was
@@ -62,10 +64,11 @@ class Answerer {
   private:
     struct Best;
     const Best* best(const std::string& article, std::optional<Craft> craft,
-                     const std::string& fabric);
+                     const NamedFabric& fabric);
 
     Ground ground_;
-    std::map<std::tuple<std::string, int, std::string>, std::unique_ptr<Best>> known_;
+    std::map<std::tuple<std::string, std::optional<Craft>, NamedFabric>, std::unique_ptr<Best>>
+        known_;
 };
 
 }  // namespace gristwright

@@ -22,8 +22,8 @@ struct Suggestion {
     std::optional<Gauge> gauge;          // stocking stitch
     std::optional<Sett> sett;
     std::optional<Length> needle;
-    std::optional<Length> size;            // finished, of the article's measure
-    std::vector<Length> sizes;             // that it comes in
+    std::optional<Length> size;  // finished, of the article's measure
+    std::vector<Length> sizes;   // that it comes in
     int colours = 1;
 };
 
@@ -31,14 +31,24 @@ struct Suggestion {
 struct WordMeaning {
     enum class Kind { article, craft, fabric, filler };
     Kind kind = Kind::filler;
-    std::string means;
+    std::string means;    // of a fabric: in knitting; empty: only the loom has it
+    std::string on_loom;  // of a fabric: the weave; empty: only needles have it
 };
 using Words = std::unordered_map<std::string, WordMeaning>;
+
+// A fabric that was named, as each craft makes it: "plain" is stocking stitch or plain weave.
+struct NamedFabric {
+    std::string knitted, woven;  // empty: that craft has none such
+
+    bool named() const { return !knitted.empty() || !woven.empty(); }
+    const std::string& in(Craft craft) const { return craft == Craft::knitted ? knitted : woven; }
+    auto operator<=>(const NamedFabric&) const = default;
+};
 
 struct Understood {
     std::string article;  // a template kind; empty: none was named
     std::optional<Craft> craft;
-    std::string fabric;                 // a knitted fabric or a weave; empty: none was named
+    NamedFabric fabric;
     std::vector<std::string> taken_as;  // "beanie as hat"
     std::vector<std::string> unknown;   // words to ask about
 };

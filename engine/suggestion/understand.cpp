@@ -34,10 +34,14 @@ void take(const std::string& said, const WordMeaning& meaning, Understood& out) 
     using Kind = WordMeaning::Kind;
     if (meaning.kind == Kind::filler) return;
     if (meaning.kind == Kind::article) out.article = meaning.means;
-    if (meaning.kind == Kind::fabric) out.fabric = meaning.means;
+    if (meaning.kind == Kind::fabric) out.fabric = {meaning.means, meaning.on_loom};
     if (meaning.kind == Kind::craft)
         out.craft = meaning.means == "woven" ? Craft::woven : Craft::knitted;
-    if (said != meaning.means) out.taken_as.push_back(said + " as " + meaning.means);
+    const auto as = meaning.means.empty() ? meaning.on_loom : meaning.means;
+    const bool either = !meaning.on_loom.empty() && as != meaning.on_loom;
+    if (said != as)
+        out.taken_as.push_back(said + " as " + as +
+                               (either ? " (woven: " + meaning.on_loom + ")" : ""));
 }
 
 }  // namespace

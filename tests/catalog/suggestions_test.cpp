@@ -4,8 +4,10 @@
 
 #include <cmath>
 
+#include "catalog/bad_text.hpp"
 #include "catalog/batch_text.hpp"
 #include "catalog/suggestion_text.hpp"
+#include "catalog/tables.hpp"
 #include "engine/suggestion/answer.hpp"
 #include "tests/cases.hpp"
 
@@ -63,11 +65,36 @@ TEST_CASE("the words taken are shown, and the words not known are asked about") 
     const auto a = demo.answer({{"idea", "Knit a lovely beanie with cables!"}});
     CHECK(a.understood.article == "hat");
     CHECK(a.understood.craft == Craft::knitted);
-    CHECK(a.understood.fabric == "cables");
+    CHECK(a.understood.fabric.knitted == "cables");
     CHECK(a.understood.unknown == std::vector<std::string>{"lovely"});
     const auto b = demo.answer({{"idea", "bedspread"}});
     CHECK(!b.answered);
     CHECK(b.ask == "which article is meant by 'bedspread'?");
+}
+
+TEST_CASE("a fabric's name means what its craft makes of it") {
+    Demo demo;
+    const auto woven = demo.answer({{"idea", "plain woven scarf"}});
+    REQUIRE(woven.answered);
+    CHECK(woven.article->craft == Craft::woven);
+    CHECK(woven.put_into.empty());
+    const auto knitted = demo.answer({{"idea", "bag in stocking stitch"}});
+    REQUIRE(knitted.answered);
+    CHECK(knitted.article->article == "bag");  // "stocking" by itself would be a sock
+    CHECK(knitted.put_into == "stocking stitch");
+    const auto neither = demo.answer({{"idea", "woven lace shawl"}});
+    CHECK(neither.ask ==
+          "there is no woven shawl in eyelet lace in the catalogue: which craft and fabric would "
+          "do?");
+}
+
+TEST_CASE("a word for a fabric that no table holds is refused with its line") {
+    const std::string header = "word,kind,means,on_loom\n";
+    const auto fabrics = built_in().fabrics;
+    CHECK(read_words(header + "tabby,fabric,,plain\n", "words.csv", fabrics).size() == 1);
+    for (const char* row : {"tabby,fabric,,plane", "lacy,fabric,lase,", "odd,fabric,,"})
+        CHECK_THROWS_WITH_AS(read_words(header + row, "words.csv", fabrics),
+                             doctest::Contains("words.csv:2"), BadText);
 }
 
 TEST_CASE("a cable asks for definition, and a plain hat does not") {

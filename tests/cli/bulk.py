@@ -55,7 +55,7 @@ def main():
 
         done = run(folder, b"idea,needs\nhat,nan\nhat,100m\nhat,100m,extra\n")
         assert done.returncode == 65 and b"row 2: needs" in done.stderr and b"row 4:" in done.stderr, done.stderr
-        assert b"3 suggestions, 1 different ones, 2 rows refused" in done.stdout, done.stdout
+        assert b"3 suggestions, 1 of them different, 2 rows refused" in done.stdout, done.stdout
         assert run(folder, b"idea\nhat\n", "--out", "/nowhere/x.csv").returncode == 73
         assert run(folder, b"mood\nhat\n").returncode == 65
         assert run(folder, b"").returncode == 65
