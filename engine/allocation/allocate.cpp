@@ -1,6 +1,7 @@
 #include "engine/allocation/allocate.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <stdexcept>
 
 #include "engine/allocation/checker.hpp"
@@ -13,17 +14,21 @@ namespace {
 constexpr std::size_t small = 100;  // skeins times pieces
 constexpr int rounds_for_each = 3;  // skein and piece of a larger problem
 
-// A node takes the longer, the larger the problem is. A first look finds the plan to start with.
-constexpr std::size_t nodes_times_size = 12'800'000;
-constexpr std::size_t first_nodes_times_size = 300'000;
+// A node takes the longer, the larger the problem is: about as its size to the power 1.5. A first
+// look finds the plan to start with.
+constexpr double nodes_times_size = 3e7;
+constexpr double first_nodes_times_size = 1.5e6;
 
 std::size_t size(const Problem& p) {
     return std::max<std::size_t>(1, p.skeins.size() * p.pieces.size());
 }
 
+int nodes_for(const Problem& p, double times_size) {
+    return 1 + static_cast<int>(times_size / std::pow(static_cast<double>(size(p)), 1.5));
+}
+
 Effort spelt_out(const Problem& p, Effort effort) {
-    if (effort.nodes < 0)
-        effort.nodes = static_cast<int>(std::max<std::size_t>(1, nodes_times_size / size(p)));
+    if (effort.nodes < 0) effort.nodes = nodes_for(p, nodes_times_size);
     return effort;
 }
 
@@ -43,7 +48,7 @@ Allocation looked_over(const Problem& problem, Allocation out) {
 Allocation run(const Problem& problem, const Effort& asked, std::optional<CutList> start) {
     check(problem);
     const auto effort = spelt_out(problem, asked);
-    const int first_look = static_cast<int>(first_nodes_times_size / size(problem)) + 1;
+    const int first_look = nodes_for(problem, first_nodes_times_size);
     auto first =
         search(problem, {std::min(first_look, effort.nodes), 0, effort.stop}, std::move(start));
     if (first.outcome != Allocation::Outcome::best_found || effort.nodes <= first_look) {

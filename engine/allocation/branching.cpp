@@ -1,6 +1,7 @@
 #include "engine/allocation/branching.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace gristwright::allocation {
 namespace {
@@ -172,6 +173,41 @@ std::vector<Decisions> yes_or_no(const Model& m, const Decisions& d, std::size_t
 
 Question next_question(const Model& m, const Decisions& d, const Relaxation& flow) {
     return Chooser(m, d, flow).choose();
+}
+
+Question next_question(const Model& m, const Decisions& d, const Cutting::Wants& wants) {
+    Question out;
+    double worst = 0;
+    const auto offer = [&](double share, double weight, Question question) {
+        const double part = std::min(share, 1 - share);
+        if (part < 0.01 || part * weight <= worst) return;
+        worst = part * weight;
+        out = question;
+    };
+    for (std::size_t j = 0; j < m.pieces; ++j)
+        if (d.made[j] == Say::open)
+            offer(wants.made[j], static_cast<double>(m.piece[j].value), {Of::made, 0, j});
+    for (const auto& [a, b] : m.same) {
+        const auto open = d.made[a] == Say::open ? a : b;
+        if (d.made[open] != Say::open) continue;
+        double apart = 0;
+        for (std::size_t i = 0; i < m.skeins; ++i)
+            apart = std::max(
+                apart, std::abs(wants.served[i * m.pieces + a] - wants.served[i * m.pieces + b]));
+        offer(0.5 * std::min({apart, wants.made[a], wants.made[b]}),
+              static_cast<double>(m.piece[open].value), {Of::made, 0, open});
+    }
+    for (std::size_t i = 0; i < m.skeins; ++i)
+        if (d.opened[i] == Say::open && m.bonus[i] > 0)
+            offer(wants.opened[i], static_cast<double>(m.bonus[i]), {Of::opened, i, 0});
+    if (out.of != Of::nothing) return out;
+    for (std::size_t i = 0; i < m.skeins; ++i)
+        for (std::size_t j = 0; j < m.pieces; ++j)
+            if (d.pair(i, j) == Say::open && d.made[j] != Say::no)
+                offer(wants.served[i * m.pieces + j],
+                      static_cast<double>(m.piece[j].value + m.piece[j].join_cost),
+                      {Of::pair, i, j});
+    return out;
 }
 
 std::vector<Decisions> answers(const Model& m, const Decisions& d, const Question& q) {

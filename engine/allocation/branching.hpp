@@ -3,6 +3,7 @@
 
 #include <vector>
 
+#include "engine/allocation/cutting.hpp"
 #include "engine/allocation/relaxation.hpp"
 
 namespace gristwright::allocation {
@@ -14,6 +15,10 @@ struct Question {
 
 // The question that the flow of the last bound offends most; nothing when all is decided.
 Question next_question(const Model& model, const Decisions& d, const Relaxation& flow);
+
+// The question that a mixture of patterns offends most; nothing when it wants all or nothing of
+// each.
+Question next_question(const Model& model, const Decisions& d, const Cutting::Wants& wants);
 
 // One set of decisions an answer; skeins that are alike so far are asked about once.
 std::vector<Decisions> answers(const Model& model, const Decisions& d, const Question& question);

@@ -9,7 +9,7 @@
 namespace gristwright::allocation {
 namespace {
 
-constexpr int nodes_each = 400;
+constexpr int nodes_each = 200;
 constexpr std::size_t extra_skeins = 2;
 
 using Index = std::vector<std::size_t>;

@@ -1,6 +1,7 @@
 #include "engine/allocation/rounding.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 
 namespace gristwright::allocation {
@@ -15,11 +16,14 @@ class Fitter {
     Fitter(const Model& m, Decisions d)
         : m_(m), d_(std::move(d)), room_(m.length), placed_(m.pieces) {}
 
-    // What the flow makes whole, from the skeins it flows from.
-    void follow(const Relaxation& flow) {
+    // What a relaxation makes whole, from the skeins it takes it from.
+    template <class Gross>
+    void follow(Gross gross) {
         for (const auto j : order()) {
-            if (d_.made[j] == Say::no || flow.gross_of(j) < flow.base(j)) continue;
-            const auto wish = [&](std::size_t i) { return flow.gross(i, j); };
+            const auto wish = [&](std::size_t i) { return gross(i, j); };
+            Cm sum = 0;
+            for (std::size_t i = 0; i < m_.skeins; ++i) sum += wish(i);
+            if (d_.made[j] == Say::no || sum < m_.piece[j].least + m_.piece[j].tail) continue;
             Skeins skeins;
             for (std::size_t i = 0; i < m_.skeins; ++i)
                 if (wish(i) > 0) skeins.push_back(i);
@@ -134,6 +138,14 @@ class Fitter {
     std::vector<bool> placed_;
 };
 
+template <class Gross>
+std::optional<Decisions> near(const Model& m, const Decisions& d, Gross gross) {
+    Fitter fitter(m, d);
+    fitter.follow(gross);
+    if (!fitter.fill_up()) return {};
+    return fitter.take();
+}
+
 }  // namespace
 
 std::optional<Decisions> filled_up(const Model& m, Decisions d) {
@@ -143,10 +155,13 @@ std::optional<Decisions> filled_up(const Model& m, Decisions d) {
 }
 
 std::optional<Decisions> rounded(const Model& m, const Decisions& d, const Relaxation& flow) {
-    Fitter fitter(m, d);
-    fitter.follow(flow);
-    if (!fitter.fill_up()) return {};
-    return fitter.take();
+    return near(m, d, [&](std::size_t i, std::size_t j) { return flow.gross(i, j); });
+}
+
+std::optional<Decisions> rounded(const Model& m, const Decisions& d, const Cutting::Wants& wants) {
+    return near(m, d, [&](std::size_t i, std::size_t j) {
+        return static_cast<Cm>(std::llround(wants.gross[i * m.pieces + j]));
+    });
 }
 
 }  // namespace gristwright::allocation

@@ -1,0 +1,384 @@
+#include "engine/allocation/cutting.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace gristwright::allocation {
+namespace {
+
+constexpr double in_points = 1e-6, in_m = 0.01;  // the programme's units
+// What a balance that is not kept costs, in times the dearest piece or its dearest centimetre:
+// large enough to be avoided, small enough for prices to stay prices.
+constexpr double penalty = 3, penalty_if_made = 30;
+constexpr int most_rounds = 60;
+constexpr double least_progress = 2e-5;  // of a round, by the worth of the mixture
+constexpr double close_enough = 0.02;    // of what is missing to `enough`
+constexpr int pivots_a_round = 4'000;
+constexpr std::size_t known_each = 10;  // patterns kept for each skein and piece
+constexpr double never = -std::numeric_limits<double>::infinity();
+
+double as_double(Cm x) { return static_cast<double>(x); }
+
+bool in_pair(const std::vector<Pair>& pairs, std::size_t j) {
+    return std::any_of(pairs.begin(), pairs.end(),
+                       [&](const Pair& p) { return p.first == j || p.second == j; });
+}
+
+// Floating point lost some 1e-12 of the sums on the way.
+Points rounded_up(double sum) {
+    if (sum > 4e18) return std::numeric_limits<Points>::max() / 2;
+    if (sum < -4e18) return std::numeric_limits<Points>::min() / 2;
+    return static_cast<Points>(std::floor(sum + 0.01 + 1e-11 * std::abs(sum)));
+}
+
+}  // namespace
+
+// The restricted master programme: which mixture of the patterns known so far is worth most.
+struct Cutting::Programme {
+    const Model& m;
+    const Decisions& d;
+    Linear linear;
+    std::vector<std::pair<std::size_t, const Cut*>> cuts;   // column and what it stands for
+    std::vector<std::pair<std::size_t, std::size_t>> made;  // column and the piece it makes
+
+    static std::vector<double> right_hand(const Model& m, const Decisions& d) {
+        std::vector<double> out(3 * m.pieces + m.skeins);
+        // A hair's breadth apart, so that no two rows tie.
+        for (std::size_t r = 0; r < out.size(); ++r) out[r] = 1e-7 * static_cast<double>(1 + r % 7);
+        for (std::size_t j = 0; j < m.pieces; ++j)
+            if (d.made[j] != Say::no) out[2 * m.pieces + j] = 1;
+        for (std::size_t i = 0; i < m.skeins; ++i) out[3 * m.pieces + i] = 1;
+        return out;
+    }
+    // Of the pieces: the dearest as a whole, and by the metre.
+    static std::pair<double, double> dearest(const Model& m) {
+        double piece = 1, metre = 0.01;
+        for (const auto& p : m.piece) {
+            double worth = as_double(p.value + p.join_cost);
+            for (const auto& s : p.stretch) worth += as_double(s.length * s.per_cm);
+            piece = std::max(piece, worth * in_points);
+            metre = std::max(metre, worth * in_points / (as_double(p.least) * in_m));
+        }
+        return {piece, metre};
+    }
+    static double times(const Decisions& d, std::size_t j) {
+        return d.made[j] == Say::yes ? penalty_if_made : penalty;
+    }
+    static std::vector<double> own(const Model& m, const Decisions& d) {
+        const auto [piece, metre] = dearest(m);
+        std::vector<double> out(3 * m.pieces + m.skeins, 0);
+        for (std::size_t j = 0; j < m.pieces; ++j) {
+            out[j] = -times(d, j) * metre;
+            out[m.pieces + j] = -times(d, j) * piece;
+            if (d.made[j] == Say::yes) out[2 * m.pieces + j] = -penalty_if_made * piece;
+        }
+        for (std::size_t i = 0; i < m.skeins; ++i) out[3 * m.pieces + i] = -penalty_if_made * piece;
+        return out;
+    }
+
+    std::size_t balance(std::size_t j) const { return j; }
+    std::size_t count(std::size_t j) const { return m.pieces + j; }
+    std::size_t once(std::size_t j) const { return 2 * m.pieces + j; }
+    std::size_t skein(std::size_t i) const { return 3 * m.pieces + i; }
+
+    Programme(const Model& model, const Decisions& decisions)
+        : m(model), d(decisions), linear(right_hand(m, d), own(m, d)) {
+        for (std::size_t j = 0; j < m.pieces; ++j) add_piece(j);
+        for (std::size_t i = 0; i < m.skeins; ++i)
+            if (d.opened[i] != Say::yes)
+                linear.add(as_double(m.bonus[i]) * in_points, {{skein(i), 1}});
+            else
+                linear.add(0, {{skein(i), 1}});
+    }
+
+    void add_piece(std::size_t j) {
+        linear.add(-times(d, j) * dearest(m).first, {{count(j), -1}});
+        linear.add(0, {{balance(j), -1}});  // more than is needed does no harm
+        if (d.made[j] == Say::no) return;
+        const auto& piece = m.piece[j];
+        if (d.most[j] == 1) {
+            made.emplace_back(linear.add(0, {{count(j), -1}, {once(j), 1}}), j);
+            return;
+        }
+        double worth = as_double(piece.value + piece.join_cost), length = as_double(piece.least);
+        for (std::size_t s = 0; s <= piece.stretch.size(); ++s) {
+            for (const int skeins : {d.fewest[j], d.most[j]})
+                made.emplace_back(
+                    linear.add(worth * in_points, {{balance(j), -length * in_m},
+                                                   {count(j), -static_cast<double>(skeins)},
+                                                   {once(j), 1}}),
+                    j);
+            if (s == piece.stretch.size()) break;
+            worth += as_double(piece.stretch[s].length * piece.stretch[s].per_cm);
+            length += as_double(piece.stretch[s].length);
+        }
+    }
+
+    void add_cut(const Cut& cut) {
+        double worth = cut.opened ? 0 : as_double(m.bonus[cut.skein]);
+        std::vector<Linear::Entry> entries{{skein(cut.skein), 1}};
+        for (const auto& use : cut.uses) {
+            const auto j = use.piece;
+            const auto& piece = m.piece[j];
+            worth -= as_double(*m.cost[cut.skein][j]) * use.length;
+            entries.push_back({count(j), 1});
+            if (d.most[j] == 1) {
+                worth += as_double(piece.value);
+                double rest = use.length - as_double(piece.least + piece.tail);
+                for (const auto& s : piece.stretch) {
+                    const double part = std::clamp(rest, 0.0, as_double(s.length));
+                    worth += part * as_double(s.per_cm);
+                    rest -= part;
+                }
+            } else {
+                worth -= as_double(piece.join_cost);
+                entries.push_back({balance(j), (use.length - as_double(piece.tail)) * in_m});
+            }
+        }
+        cuts.emplace_back(linear.add(worth * in_points, std::move(entries)), &cut);
+    }
+
+    Prices prices() const {
+        Prices out;
+        for (std::size_t j = 0; j < m.pieces; ++j) {
+            out.per_cm.push_back(std::max(0.0, -linear.price(balance(j))) / in_points * in_m);
+            out.per_skein.push_back(linear.price(count(j)) / in_points);
+        }
+        return out;
+    }
+};
+
+// What the skein may give the piece and earns by it; nothing when they may not meet.
+std::optional<Offer> Cutting::offer(const Decisions& d, const Prices& at, std::size_t i,
+                                    std::size_t j) const {
+    if (d.made[j] == Say::no || d.pair(i, j) == Say::no || !model_.may_meet(i, j)) return {};
+    const auto& piece = model_.piece[j];
+    const double cost = as_double(*model_.cost[i][j]);
+    Offer out;
+    out.piece = j;
+    out.must = d.pair(i, j) == Say::yes;
+    out.least = as_double(least_gross(model_, d, j));
+    if (out.least > as_double(model_.length[i])) return {};
+    if (whole(d, j)) {
+        out.worth = as_double(piece.value) - at.per_skein[j] - cost * out.least;
+        for (const auto& s : piece.stretch)
+            out.more.push_back({as_double(s.length), as_double(s.per_cm) - cost});
+    } else {
+        const double most = as_double(std::min(model_.length[i], piece.most + piece.tail));
+        out.worth = (at.per_cm[j] - cost) * out.least - at.per_cm[j] * as_double(piece.tail) -
+                    as_double(piece.join_cost) - at.per_skein[j];
+        if (most > out.least) out.more.push_back({most - out.least, at.per_cm[j] - cost});
+    }
+    return out;
+}
+
+// Pairs that must come from the same skeins now.
+std::vector<Pair> Cutting::both_made(const Decisions& d) const {
+    std::vector<Pair> out;
+    for (const auto& pair : model_.same)
+        if (d.made[pair.first] == Say::yes && d.made[pair.second] == Say::yes) out.push_back(pair);
+    return out;
+}
+
+Pattern Cutting::pattern(const Decisions& d, const Prices& at, std::size_t i, bool opened,
+                         std::optional<std::size_t> must) const {
+    const auto together = both_made(d);
+    std::vector<Offer> offers;
+    for (std::size_t j = 0; j < model_.pieces; ++j) {
+        auto one = offer(d, at, i, j);
+        if (!one) continue;
+        one->must = one->must || must == j;
+        if (!opened && model_.piece[j].opens) {
+            if (one->must) return {0, never, false, {}};
+            continue;
+        }
+        double best = one->worth;
+        for (const auto& more : one->more) best += std::max(0.0, more.per_cm * more.length);
+        if (best > 0 || one->must || in_pair(together, j)) offers.push_back(std::move(*one));
+    }
+    auto out =
+        best_pattern(as_double(model_.length[i]), std::move(offers), model_.different, together);
+    if (!out.possible) out.at_most = never;
+    if (!opened) out.at_most += as_double(model_.bonus[i]), out.worth += as_double(model_.bonus[i]);
+    return out;
+}
+
+// What the piece earns at these prices if it is made.
+double Cutting::made(const Decisions& d, const Prices& at, std::size_t j) const {
+    if (d.made[j] == Say::no) return never;
+    if (whole(d, j)) return at.per_skein[j];
+    const auto& piece = model_.piece[j];
+    double out = as_double(piece.value + piece.join_cost) - at.per_cm[j] * as_double(piece.least);
+    for (const auto& s : piece.stretch)
+        out += std::max(0.0, as_double(s.per_cm) - at.per_cm[j]) * as_double(s.length);
+    return out + at.per_skein[j] * (at.per_skein[j] > 0 ? d.most[j] : d.fewest[j]);
+}
+
+bool Cutting::holds(const Cut& cut, std::size_t j) {
+    return std::any_of(cut.uses.begin(), cut.uses.end(),
+                       [&](const Pattern::Use& use) { return use.piece == j; });
+}
+
+bool Cutting::allowed(const Decisions& d, const Cut& cut) const {
+    const auto i = cut.skein;
+    if (d.opened[i] == (cut.opened ? Say::no : Say::yes)) return false;
+    std::size_t musts = 0, met = 0;
+    for (std::size_t j = 0; j < model_.pieces; ++j) musts += d.pair(i, j) == Say::yes ? 1 : 0;
+    for (const auto& use : cut.uses) {
+        const auto say = d.pair(i, use.piece);
+        if (say == Say::no || d.made[use.piece] == Say::no) return false;
+        if (use.length < as_double(least_gross(model_, d, use.piece)) - 0.5) return false;
+        met += say == Say::yes ? 1 : 0;
+    }
+    for (const auto& pair : both_made(d))
+        if (holds(cut, pair.first) != holds(cut, pair.second)) return false;
+    return met == musts;
+}
+
+// What all earn at these prices by the patterns put into `found`. What they earn at most is kept
+// as the bound when it is the least so far.
+double Cutting::price_all(const Decisions& d, const Prices& at, std::vector<Cut>& found) {
+    ++rounds_;
+    double sum = 0, earned = 0;
+    std::vector<double> piece_made(model_.pieces), opened(model_.skeins), kept(model_.skeins);
+    for (std::size_t j = 0; j < model_.pieces; ++j) {
+        piece_made[j] = made(d, at, j);
+        sum += d.made[j] == Say::yes ? piece_made[j] : std::max(0.0, piece_made[j]);
+    }
+    const double pieces = sum;
+    for (std::size_t i = 0; i < model_.skeins; ++i) {
+        opened[i] = kept[i] = never;
+        Pattern best;
+        best.at_most = never;
+        for (const bool open : {true, false}) {
+            if (d.opened[i] == (open ? Say::no : Say::yes)) continue;
+            if (!open && model_.bonus[i] == 0 && d.opened[i] == Say::open) continue;
+            auto one = pattern(d, at, i, open);
+            (open ? opened : kept)[i] = one.at_most;
+            if (one.at_most <= best.at_most && found.size() > i) continue;
+            best = one;
+            if (found.size() > i) found.pop_back();
+            found.push_back({i, open, std::move(one.uses)});
+        }
+        sum += best.at_most;
+        earned += best.worth;
+    }
+    if (best_prices_.per_cm.empty() || sum < best_) {
+        best_ = sum;
+        best_prices_ = at;
+        piece_made_ = std::move(piece_made);
+        skein_opened_ = std::move(opened);
+        skein_whole_ = std::move(kept);
+    }
+    return earned + pieces;
+}
+
+// The patterns of this call before those of earlier ones, and of these the used ones first.
+void Cutting::remember(const Programme& programme) {
+    const auto amounts = programme.linear.amounts();
+    std::vector<Cut> used, idle, out_of_play;
+    std::vector<const Cut*> seen;
+    for (const auto& [column, cut] : programme.cuts) {
+        (amounts[column] > 1e-6 ? used : idle).push_back(*cut);
+        seen.push_back(cut);
+    }
+    std::sort(seen.begin(), seen.end());
+    for (auto& cut : known_)
+        if (!std::binary_search(seen.begin(), seen.end(), &cut))
+            out_of_play.push_back(std::move(cut));
+    known_ = std::move(used);
+    const auto most = known_each * (model_.skeins + model_.pieces);
+    for (auto* rest : {&out_of_play, &idle})
+        for (auto cut = rest->rbegin(); cut != rest->rend() && known_.size() < most; ++cut)
+            known_.push_back(std::move(*cut));
+}
+
+void Cutting::keep_shares(const Programme& programme) {
+    wants_.served.assign(model_.skeins * model_.pieces, 0);
+    wants_.gross.assign(model_.skeins * model_.pieces, 0);
+    wants_.made.assign(model_.pieces, 0);
+    wants_.opened.assign(model_.skeins, 0);
+    const auto amounts = programme.linear.amounts();
+    for (const auto& [column, piece] : programme.made) wants_.made[piece] += amounts[column];
+    for (const auto& [column, cut] : programme.cuts) {
+        if (cut->opened) wants_.opened[cut->skein] += amounts[column];
+        for (const auto& use : cut->uses) {
+            const auto at = cut->skein * model_.pieces + use.piece;
+            wants_.served[at] += amounts[column];
+            wants_.gross[at] += amounts[column] * use.length;
+        }
+    }
+}
+
+void Cutting::learn(const CutList& list) {
+    for (std::size_t i = 0; i < model_.skeins; ++i) {
+        Cut cut{i, false, {}};
+        for (const auto& c : list.cuts)
+            if (c.skein == i) cut.uses.push_back({c.piece, as_double(c.gross)});
+        cut.opened = !cut.uses.empty();
+        if (model_.has_reserve && list.reserve == i) {
+            const auto reserve = model_.pieces - 1;
+            cut.uses.push_back({reserve, as_double(model_.piece[reserve].least)});
+        }
+        if (!cut.uses.empty()) known_.push_back(std::move(cut));
+    }
+}
+
+Points Cutting::bound(const Decisions& d, Points enough) {
+    Programme programme(model_, d);
+    for (const auto& cut : known_)
+        if (allowed(d, cut)) programme.add_cut(cut);
+    best_prices_ = {};
+    std::vector<Cut> fresh;
+    fresh.reserve(static_cast<std::size_t>(most_rounds) * model_.skeins);
+    for (int round = 0; round < most_rounds; ++round) {
+        programme.linear.solve(pivots_a_round);
+        std::vector<Cut> found;
+        const double earned = price_all(d, programme.prices(), found);
+        if (rounded_up(best_) <= enough) break;
+        const double mixed = programme.linear.worth() / in_points;
+        const double close = std::max(close_enough * (mixed - as_double(enough)), 0.0);
+        if (earned - mixed < least_progress * std::abs(mixed) || best_ - mixed < close) break;
+        for (auto& cut : found) {
+            fresh.push_back(std::move(cut));
+            programme.add_cut(fresh.back());
+        }
+    }
+    keep_shares(programme);
+    remember(programme);
+    return rounded_up(best_);
+}
+
+void Cutting::narrow(Decisions& d, Points enough) const {
+    const auto hopeless = [&](double sum) { return rounded_up(sum) <= enough; };
+    for (std::size_t j = 0; j < model_.pieces; ++j) {
+        if (d.made[j] != Say::open) continue;
+        const double now = std::max(0.0, piece_made_[j]);
+        if (hopeless(best_ - now + piece_made_[j]))
+            d.made[j] = Say::no;
+        else if (hopeless(best_ - now))
+            d.made[j] = Say::yes;
+    }
+    for (std::size_t i = 0; i < model_.skeins; ++i) {
+        const double now = std::max(skein_opened_[i], skein_whole_[i]);
+        if (d.opened[i] == Say::open && model_.bonus[i] > 0) {
+            if (hopeless(best_ - now + skein_opened_[i]))
+                d.opened[i] = Say::no;
+            else if (hopeless(best_ - now + skein_whole_[i]))
+                d.opened[i] = Say::yes;
+        }
+        for (std::size_t j = 0; j < model_.pieces; ++j) {
+            if (d.pair(i, j) != Say::open || d.made[j] == Say::no || !model_.may_meet(i, j))
+                continue;
+            const bool opens = model_.piece[j].opens;
+            double with =
+                d.opened[i] == Say::no ? never : pattern(d, best_prices_, i, true, j).at_most;
+            if (!opens && d.opened[i] != Say::yes)
+                with = std::max(with, pattern(d, best_prices_, i, false, j).at_most);
+            if (hopeless(best_ - now + with)) d.pair(i, j) = Say::no;
+        }
+    }
+}
+
+}  // namespace gristwright::allocation

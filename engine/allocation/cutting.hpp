@@ -1,0 +1,78 @@
+// A second, closer bound: every skein is cut by whole patterns, and only the pieces' balance is
+// paid for at prices.
+//
+// Lagrangian relaxation of the balance of each piece (its length and the number of skeins that
+// serve it), its prices found by column generation over cutting patterns (Gilmore and Gomory,
+// Operations Research 9, 1961; Geoffrion, Mathematical Programming Study 2, 1974 - from memory).
+// Whatever the prices, the sum of what each skein and each piece earns at them bounds every plan:
+// prices may be rough, the bound is safe.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "engine/allocation/decisions.hpp"
+#include "engine/allocation/linear.hpp"
+#include "engine/allocation/pattern.hpp"
+
+namespace gristwright::allocation {
+
+class Cutting {
+  public:
+    explicit Cutting(const Model& model) : model_(model) {}
+
+    // A plan's own patterns are a good start for prices.
+    void learn(const CutList& list);
+
+    // No plan under these decisions is worth more. Stops as soon as that is `enough` or less.
+    Points bound(const Decisions& d, Points enough);
+
+    // After bound(): decides what a plan worth more than `enough` cannot do otherwise.
+    void narrow(Decisions& d, Points enough) const;
+
+    // After bound(): how far the mixture of patterns worth most wants each thing, 0 to 1.
+    struct Wants {
+        std::vector<double> made, opened;   // by piece; by skein
+        std::vector<double> served, gross;  // by skein and piece, row by row; gross in cm
+    };
+    const Wants& wants() const { return wants_; }
+    int rounds() const { return rounds_; }  // of prices, since it was made
+
+  private:
+    struct Prices {
+        std::vector<double> per_cm, per_skein;  // by piece
+    };
+    struct Cut {
+        std::size_t skein = 0;
+        bool opened = true;
+        std::vector<Pattern::Use> uses;
+    };
+    struct Earned {
+        double made = 0, unmade = 0;   // of a piece
+        double opened = 0, whole = 0;  // of a skein
+    };
+    struct Programme;
+
+    bool whole(const Decisions& d, std::size_t j) const { return d.most[j] == 1; }
+    std::optional<Offer> offer(const Decisions& d, const Prices& at, std::size_t i,
+                               std::size_t j) const;
+    Pattern pattern(const Decisions& d, const Prices& at, std::size_t i, bool opened,
+                    std::optional<std::size_t> must = {}) const;
+    std::vector<Pair> both_made(const Decisions& d) const;
+    static bool holds(const Cut& cut, std::size_t j);
+    double made(const Decisions& d, const Prices& at, std::size_t j) const;
+    bool allowed(const Decisions& d, const Cut& cut) const;
+    double price_all(const Decisions& d, const Prices& at, std::vector<Cut>& found);
+    void keep_shares(const Programme& programme);
+    void remember(const Programme& programme);
+
+    const Model& model_;
+    std::vector<Cut> known_;  // patterns of earlier nodes
+    Prices best_prices_;      // at which the bound of the last call came out least
+    std::vector<double> piece_made_, skein_opened_, skein_whole_;  // earned at them
+    double best_ = 0;
+    Wants wants_;
+    int rounds_ = 0;
+};
+
+}  // namespace gristwright::allocation
