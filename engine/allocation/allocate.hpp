@@ -3,8 +3,8 @@
 // Branch and bound in whole centimetres over what is made, from how many and from which skeins. The
 // bound is a min-cost flow (relaxation.hpp) and, once a problem proves stubborn, the closer one by
 // cutting patterns (cutting.hpp); larger problems are first improved neighbourhood by neighbourhood
-// with the same exact search. The same problem gives the same answer: effort is counted in nodes and
-// rounds, never in seconds. Every answer is looked over by the checker.
+// with the same exact search. The same problem gives the same answer: effort is counted in nodes
+// and rounds, never in seconds. Every answer is looked over by the checker.
 #pragma once
 
 #include <stop_token>

@@ -175,7 +175,7 @@ Question next_question(const Model& m, const Decisions& d, const Relaxation& flo
     return Chooser(m, d, flow).choose();
 }
 
-Question next_question(const Model& m, const Decisions& d, const Cutting::Wants& wants) {
+Question next_question(const Model& m, const Decisions& d, const Wants& wants) {
     Question out;
     double worst = 0;
     const auto offer = [&](double share, double weight, Question question) {

@@ -3,7 +3,7 @@
 
 #include <vector>
 
-#include "engine/allocation/cutting.hpp"
+#include "engine/allocation/mixture.hpp"
 #include "engine/allocation/relaxation.hpp"
 
 namespace gristwright::allocation {
@@ -18,7 +18,7 @@ Question next_question(const Model& model, const Decisions& d, const Relaxation&
 
 // The question that a mixture of patterns offends most; nothing when it wants all or nothing of
 // each.
-Question next_question(const Model& model, const Decisions& d, const Cutting::Wants& wants);
+Question next_question(const Model& model, const Decisions& d, const Wants& wants);
 
 // One set of decisions an answer; skeins that are alike so far are asked about once.
 std::vector<Decisions> answers(const Model& model, const Decisions& d, const Question& question);

@@ -7,15 +7,10 @@
 namespace gristwright::allocation {
 namespace {
 
-constexpr double in_points = 1e-6, in_m = 0.01;  // the programme's units
-// What a balance that is not kept costs, in times the dearest piece or its dearest centimetre:
-// large enough to be avoided, small enough for prices to stay prices.
-constexpr double penalty = 3, penalty_if_made = 30;
 constexpr int most_rounds = 60;
 constexpr double least_progress = 2e-5;  // of a round, by the worth of the mixture
 constexpr double close_enough = 0.02;    // of what is missing to `enough`
-constexpr int pivots_a_round = 4'000;
-constexpr std::size_t known_each = 10;  // patterns kept for each skein and piece
+constexpr std::size_t known_each = 10;   // patterns kept for each skein and piece
 constexpr double never = -std::numeric_limits<double>::infinity();
 
 double as_double(Cm x) { return static_cast<double>(x); }
@@ -33,121 +28,6 @@ Points rounded_up(double sum) {
 }
 
 }  // namespace
-
-// The restricted master programme: which mixture of the patterns known so far is worth most.
-struct Cutting::Programme {
-    const Model& m;
-    const Decisions& d;
-    Linear linear;
-    std::vector<std::pair<std::size_t, const Cut*>> cuts;   // column and what it stands for
-    std::vector<std::pair<std::size_t, std::size_t>> made;  // column and the piece it makes
-
-    static std::vector<double> right_hand(const Model& m, const Decisions& d) {
-        std::vector<double> out(3 * m.pieces + m.skeins);
-        // A hair's breadth apart, so that no two rows tie.
-        for (std::size_t r = 0; r < out.size(); ++r) out[r] = 1e-7 * static_cast<double>(1 + r % 7);
-        for (std::size_t j = 0; j < m.pieces; ++j)
-            if (d.made[j] != Say::no) out[2 * m.pieces + j] = 1;
-        for (std::size_t i = 0; i < m.skeins; ++i) out[3 * m.pieces + i] = 1;
-        return out;
-    }
-    // Of the pieces: the dearest as a whole, and by the metre.
-    static std::pair<double, double> dearest(const Model& m) {
-        double piece = 1, metre = 0.01;
-        for (const auto& p : m.piece) {
-            double worth = as_double(p.value + p.join_cost);
-            for (const auto& s : p.stretch) worth += as_double(s.length * s.per_cm);
-            piece = std::max(piece, worth * in_points);
-            metre = std::max(metre, worth * in_points / (as_double(p.least) * in_m));
-        }
-        return {piece, metre};
-    }
-    static double times(const Decisions& d, std::size_t j) {
-        return d.made[j] == Say::yes ? penalty_if_made : penalty;
-    }
-    static std::vector<double> own(const Model& m, const Decisions& d) {
-        const auto [piece, metre] = dearest(m);
-        std::vector<double> out(3 * m.pieces + m.skeins, 0);
-        for (std::size_t j = 0; j < m.pieces; ++j) {
-            out[j] = -times(d, j) * metre;
-            out[m.pieces + j] = -times(d, j) * piece;
-            if (d.made[j] == Say::yes) out[2 * m.pieces + j] = -penalty_if_made * piece;
-        }
-        for (std::size_t i = 0; i < m.skeins; ++i) out[3 * m.pieces + i] = -penalty_if_made * piece;
-        return out;
-    }
-
-    std::size_t balance(std::size_t j) const { return j; }
-    std::size_t count(std::size_t j) const { return m.pieces + j; }
-    std::size_t once(std::size_t j) const { return 2 * m.pieces + j; }
-    std::size_t skein(std::size_t i) const { return 3 * m.pieces + i; }
-
-    Programme(const Model& model, const Decisions& decisions)
-        : m(model), d(decisions), linear(right_hand(m, d), own(m, d)) {
-        for (std::size_t j = 0; j < m.pieces; ++j) add_piece(j);
-        for (std::size_t i = 0; i < m.skeins; ++i)
-            if (d.opened[i] != Say::yes)
-                linear.add(as_double(m.bonus[i]) * in_points, {{skein(i), 1}});
-            else
-                linear.add(0, {{skein(i), 1}});
-    }
-
-    void add_piece(std::size_t j) {
-        linear.add(-times(d, j) * dearest(m).first, {{count(j), -1}});
-        linear.add(0, {{balance(j), -1}});  // more than is needed does no harm
-        if (d.made[j] == Say::no) return;
-        const auto& piece = m.piece[j];
-        if (d.most[j] == 1) {
-            made.emplace_back(linear.add(0, {{count(j), -1}, {once(j), 1}}), j);
-            return;
-        }
-        double worth = as_double(piece.value + piece.join_cost), length = as_double(piece.least);
-        for (std::size_t s = 0; s <= piece.stretch.size(); ++s) {
-            for (const int skeins : {d.fewest[j], d.most[j]})
-                made.emplace_back(
-                    linear.add(worth * in_points, {{balance(j), -length * in_m},
-                                                   {count(j), -static_cast<double>(skeins)},
-                                                   {once(j), 1}}),
-                    j);
-            if (s == piece.stretch.size()) break;
-            worth += as_double(piece.stretch[s].length * piece.stretch[s].per_cm);
-            length += as_double(piece.stretch[s].length);
-        }
-    }
-
-    void add_cut(const Cut& cut) {
-        double worth = cut.opened ? 0 : as_double(m.bonus[cut.skein]);
-        std::vector<Linear::Entry> entries{{skein(cut.skein), 1}};
-        for (const auto& use : cut.uses) {
-            const auto j = use.piece;
-            const auto& piece = m.piece[j];
-            worth -= as_double(*m.cost[cut.skein][j]) * use.length;
-            entries.push_back({count(j), 1});
-            if (d.most[j] == 1) {
-                worth += as_double(piece.value);
-                double rest = use.length - as_double(piece.least + piece.tail);
-                for (const auto& s : piece.stretch) {
-                    const double part = std::clamp(rest, 0.0, as_double(s.length));
-                    worth += part * as_double(s.per_cm);
-                    rest -= part;
-                }
-            } else {
-                worth -= as_double(piece.join_cost);
-                entries.push_back({balance(j), (use.length - as_double(piece.tail)) * in_m});
-            }
-        }
-        cuts.emplace_back(linear.add(worth * in_points, std::move(entries)), &cut);
-    }
-
-    Prices prices() const {
-        Prices out;
-        for (std::size_t j = 0; j < m.pieces; ++j) {
-            out.per_cm.push_back(std::max(0.0, -linear.price(balance(j))) / in_points * in_m);
-            out.per_skein.push_back(linear.price(count(j)) / in_points);
-        }
-        return out;
-    }
-};
 
 // What the skein may give the piece and earns by it; nothing when they may not meet.
 std::optional<Offer> Cutting::offer(const Decisions& d, const Prices& at, std::size_t i,
@@ -215,12 +95,12 @@ double Cutting::made(const Decisions& d, const Prices& at, std::size_t j) const 
     return out + at.per_skein[j] * (at.per_skein[j] > 0 ? d.most[j] : d.fewest[j]);
 }
 
-bool Cutting::holds(const Cut& cut, std::size_t j) {
+bool Cutting::holds(const SkeinPattern& cut, std::size_t j) {
     return std::any_of(cut.uses.begin(), cut.uses.end(),
                        [&](const Pattern::Use& use) { return use.piece == j; });
 }
 
-bool Cutting::allowed(const Decisions& d, const Cut& cut) const {
+bool Cutting::allowed(const Decisions& d, const SkeinPattern& cut) const {
     const auto i = cut.skein;
     if (d.opened[i] == (cut.opened ? Say::no : Say::yes)) return false;
     std::size_t musts = 0, met = 0;
@@ -238,7 +118,7 @@ bool Cutting::allowed(const Decisions& d, const Cut& cut) const {
 
 // What all earn at these prices by the patterns put into `found`. What they earn at most is kept
 // as the bound when it is the least so far.
-double Cutting::price_all(const Decisions& d, const Prices& at, std::vector<Cut>& found) {
+double Cutting::price_all(const Decisions& d, const Prices& at, std::vector<SkeinPattern>& found) {
     ++rounds_;
     double sum = 0, earned = 0;
     std::vector<double> piece_made(model_.pieces), opened(model_.skeins), kept(model_.skeins);
@@ -275,45 +155,27 @@ double Cutting::price_all(const Decisions& d, const Prices& at, std::vector<Cut>
 }
 
 // The patterns of this call before those of earlier ones, and of these the used ones first.
-void Cutting::remember(const Programme& programme) {
-    const auto amounts = programme.linear.amounts();
-    std::vector<Cut> used, idle, out_of_play;
-    std::vector<const Cut*> seen;
-    for (const auto& [column, cut] : programme.cuts) {
-        (amounts[column] > 1e-6 ? used : idle).push_back(*cut);
-        seen.push_back(cut);
+void Cutting::remember(const Mixture& mixture) {
+    std::vector<SkeinPattern> used, idle, out_of_play;
+    std::vector<const SkeinPattern*> seen;
+    for (const auto& [pattern, amount] : mixture.patterns()) {
+        (amount > 1e-6 ? used : idle).push_back(*pattern);
+        seen.push_back(pattern);
     }
     std::sort(seen.begin(), seen.end());
-    for (auto& cut : known_)
-        if (!std::binary_search(seen.begin(), seen.end(), &cut))
-            out_of_play.push_back(std::move(cut));
+    for (auto& pattern : known_)
+        if (!std::binary_search(seen.begin(), seen.end(), &pattern))
+            out_of_play.push_back(std::move(pattern));
     known_ = std::move(used);
     const auto most = known_each * (model_.skeins + model_.pieces);
     for (auto* rest : {&out_of_play, &idle})
-        for (auto cut = rest->rbegin(); cut != rest->rend() && known_.size() < most; ++cut)
-            known_.push_back(std::move(*cut));
-}
-
-void Cutting::keep_shares(const Programme& programme) {
-    wants_.served.assign(model_.skeins * model_.pieces, 0);
-    wants_.gross.assign(model_.skeins * model_.pieces, 0);
-    wants_.made.assign(model_.pieces, 0);
-    wants_.opened.assign(model_.skeins, 0);
-    const auto amounts = programme.linear.amounts();
-    for (const auto& [column, piece] : programme.made) wants_.made[piece] += amounts[column];
-    for (const auto& [column, cut] : programme.cuts) {
-        if (cut->opened) wants_.opened[cut->skein] += amounts[column];
-        for (const auto& use : cut->uses) {
-            const auto at = cut->skein * model_.pieces + use.piece;
-            wants_.served[at] += amounts[column];
-            wants_.gross[at] += amounts[column] * use.length;
-        }
-    }
+        for (auto one = rest->rbegin(); one != rest->rend() && known_.size() < most; ++one)
+            known_.push_back(std::move(*one));
 }
 
 void Cutting::learn(const CutList& list) {
     for (std::size_t i = 0; i < model_.skeins; ++i) {
-        Cut cut{i, false, {}};
+        SkeinPattern cut{i, false, {}};
         for (const auto& c : list.cuts)
             if (c.skein == i) cut.uses.push_back({c.piece, as_double(c.gross)});
         cut.opened = !cut.uses.empty();
@@ -326,27 +188,27 @@ void Cutting::learn(const CutList& list) {
 }
 
 Points Cutting::bound(const Decisions& d, Points enough) {
-    Programme programme(model_, d);
+    Mixture mixture(model_, d);
     for (const auto& cut : known_)
-        if (allowed(d, cut)) programme.add_cut(cut);
+        if (allowed(d, cut)) mixture.add(cut);
     best_prices_ = {};
-    std::vector<Cut> fresh;
+    std::vector<SkeinPattern> fresh;
     fresh.reserve(static_cast<std::size_t>(most_rounds) * model_.skeins);
     for (int round = 0; round < most_rounds; ++round) {
-        programme.linear.solve(pivots_a_round);
-        std::vector<Cut> found;
-        const double earned = price_all(d, programme.prices(), found);
+        mixture.solve();
+        std::vector<SkeinPattern> found;
+        const double earned = price_all(d, mixture.prices(), found);
         if (rounded_up(best_) <= enough) break;
-        const double mixed = programme.linear.worth() / in_points;
+        const double mixed = mixture.worth();
         const double close = std::max(close_enough * (mixed - as_double(enough)), 0.0);
         if (earned - mixed < least_progress * std::abs(mixed) || best_ - mixed < close) break;
         for (auto& cut : found) {
             fresh.push_back(std::move(cut));
-            programme.add_cut(fresh.back());
+            mixture.add(fresh.back());
         }
     }
-    keep_shares(programme);
-    remember(programme);
+    wants_ = mixture.wants();
+    remember(mixture);
     return rounded_up(best_);
 }
 

@@ -11,9 +11,7 @@
 #include <optional>
 #include <vector>
 
-#include "engine/allocation/decisions.hpp"
-#include "engine/allocation/linear.hpp"
-#include "engine/allocation/pattern.hpp"
+#include "engine/allocation/mixture.hpp"
 
 namespace gristwright::allocation {
 
@@ -30,45 +28,25 @@ class Cutting {
     // After bound(): decides what a plan worth more than `enough` cannot do otherwise.
     void narrow(Decisions& d, Points enough) const;
 
-    // After bound(): how far the mixture of patterns worth most wants each thing, 0 to 1.
-    struct Wants {
-        std::vector<double> made, opened;   // by piece; by skein
-        std::vector<double> served, gross;  // by skein and piece, row by row; gross in cm
-    };
-    const Wants& wants() const { return wants_; }
-    int rounds() const { return rounds_; }  // of prices, since it was made
+    const Wants& wants() const { return wants_; }  // of the last bound()
+    int rounds() const { return rounds_; }         // of prices, since it was made
 
   private:
-    struct Prices {
-        std::vector<double> per_cm, per_skein;  // by piece
-    };
-    struct Cut {
-        std::size_t skein = 0;
-        bool opened = true;
-        std::vector<Pattern::Use> uses;
-    };
-    struct Earned {
-        double made = 0, unmade = 0;   // of a piece
-        double opened = 0, whole = 0;  // of a skein
-    };
-    struct Programme;
-
     bool whole(const Decisions& d, std::size_t j) const { return d.most[j] == 1; }
     std::optional<Offer> offer(const Decisions& d, const Prices& at, std::size_t i,
                                std::size_t j) const;
     Pattern pattern(const Decisions& d, const Prices& at, std::size_t i, bool opened,
                     std::optional<std::size_t> must = {}) const;
     std::vector<Pair> both_made(const Decisions& d) const;
-    static bool holds(const Cut& cut, std::size_t j);
+    static bool holds(const SkeinPattern& cut, std::size_t j);
     double made(const Decisions& d, const Prices& at, std::size_t j) const;
-    bool allowed(const Decisions& d, const Cut& cut) const;
-    double price_all(const Decisions& d, const Prices& at, std::vector<Cut>& found);
-    void keep_shares(const Programme& programme);
-    void remember(const Programme& programme);
+    bool allowed(const Decisions& d, const SkeinPattern& cut) const;
+    double price_all(const Decisions& d, const Prices& at, std::vector<SkeinPattern>& found);
+    void remember(const Mixture& mixture);
 
     const Model& model_;
-    std::vector<Cut> known_;  // patterns of earlier nodes
-    Prices best_prices_;      // at which the bound of the last call came out least
+    std::vector<SkeinPattern> known_;  // patterns of earlier nodes
+    Prices best_prices_;               // at which the bound of the last call came out least
     std::vector<double> piece_made_, skein_opened_, skein_whole_;  // earned at them
     double best_ = 0;
     Wants wants_;

@@ -158,7 +158,7 @@ std::optional<Decisions> rounded(const Model& m, const Decisions& d, const Relax
     return near(m, d, [&](std::size_t i, std::size_t j) { return flow.gross(i, j); });
 }
 
-std::optional<Decisions> rounded(const Model& m, const Decisions& d, const Cutting::Wants& wants) {
+std::optional<Decisions> rounded(const Model& m, const Decisions& d, const Wants& wants) {
     return near(m, d, [&](std::size_t i, std::size_t j) {
         return static_cast<Cm>(std::llround(wants.gross[i * m.pieces + j]));
     });
