@@ -42,8 +42,11 @@ Wish article_wish(Asked& asked, Question& q, const std::string& name, bool main)
     wish.plan = &judged.plan;
     wish.main = main;
     wish.suitability = judged.judgement.score / 100;
-    for (const auto& piece : article.pieces)
-        if (piece.unbroken) wish.joins = 0;
+    wish.at_size = [&article, &q](Length size) {
+        auto request = q.request;
+        request.size = size;
+        return plan(article, q.yarn, q.catalogue.fabrics, q.measured.owned, request);
+    };
     return wish;
 }
 
@@ -111,6 +114,7 @@ void ask_for(const Arguments& arguments, Question& q, Asked& asked) {
     auto& request = asked.request;
     request.certainty = q.request.certainty;
     request.join_cost = join_cost(arguments.text("join-cost", "usual"));
+    request.whole_warp = arguments.has("whole-warp");
     if (arguments.has("reserve")) request.reserve = read_length_option(arguments, "reserve");
     std::vector<Wish> articles;
     for (const auto& name : arguments.all("keep"))
@@ -156,7 +160,7 @@ std::string bars(const Split& s, const Question& q) {
         auto left = q.yarn.skeins[i].length;
         for (const auto& cut : s.cuts)
             if (cut.skein == i) left -= cut.length;
-        if (s.allocation.list.reserve == i) {
+        if (s.placed.list.reserve == i) {
             const auto kept = centimetres(static_cast<double>(s.problem.reserve));
             draw(kept, '~');
             left -= kept;
@@ -225,6 +229,12 @@ std::string parts(const Split& s, const Asked& asked, const Question& q) {
     return out;
 }
 
+// What a length is for: "Woven scarf (panel, weft)".
+std::string target(const allocation::WindOff& cut, const Asked& asked) {
+    const auto& name = asked.request.wishes[cut.wish].name;
+    return cut.piece.empty() ? name : fmt::format("{} ({})", name, cut.piece);
+}
+
 std::string cut_list(const Split& s, const Asked& asked, const Question& q) {
     std::string out;
     int number = 0;
@@ -233,7 +243,7 @@ std::string cut_list(const Split& s, const Asked& asked, const Question& q) {
         out += labelled(fmt::format("{:>2}.", ++number),
                         fmt::format("from {}: {}, {:.1f} g, for the {}; {}",
                                     inert(q.yarn.skeins[cut.skein].name), q.units.yarn(cut.length),
-                                    in_grams(cut.mass), asked.request.wishes[cut.wish].name,
+                                    in_grams(cut.mass), target(cut, asked),
                                     all ? std::string("that is all of it")
                                         : fmt::format("the ball then weighs {:.1f} g ({} left)",
                                                       in_grams(cut.ball_mass),
@@ -315,6 +325,35 @@ std::string wasteful(const Split& s, const Asked& asked, const Question& q) {
     return out;
 }
 
+// Skeins that differ show where they meet, unless they are worked by turns.
+std::string by_turns(const Split& s, const Asked& asked, const Question& q) {
+    std::string out;
+    if (!s.by_piece)
+        out += wrapped(
+                   "The parts of the articles could not be cut one by one: the list goes by "
+                   "article, and a join may fall inside a part.",
+                   2) +
+               "\n";
+    if (q.yarn.agreement.answer == SameYarn::same) return out;
+    for (std::size_t j = 0; j < s.pieces.size(); ++j) {
+        std::vector<std::string> skeins;
+        const auto& wish = asked.request.wishes[s.pieces[j].wish];
+        if (!wish.plan || wish.plan->article->craft != Craft::knitted) continue;
+        for (const auto& cut : s.placed.list.cuts)
+            if (cut.piece == j) skeins.push_back(inert(q.yarn.skeins[cut.skein].name));
+        if (skeins.size() < 2) continue;
+        const auto& piece = s.pieces[j].name;
+        out +=
+            wrapped(fmt::format("{}{}: it is not sure that its skeins are one yarn. Two rows of "
+                                "{} by turns, while both last, hide a change better than a join.",
+                                wish.name, piece.empty() ? "" : " (" + piece + ")",
+                                joined(skeins, " and ")),
+                    2) +
+            "\n";
+    }
+    return out;
+}
+
 std::string split_working(const Split& s, const Asked& asked) {
     auto out = "\n" + heading("Working") + "\n";
     out += wrapped(fmt::format("branch and bound over whole centimetres, {} nodes; worth {:.2f} "
@@ -347,8 +386,8 @@ std::string split_text(const Split& s, const Asked& asked, const Question& q) {
     out += parts(s, asked, q) + "\n" + heading("Skeins") + "\n" + bars(s, q) + key(s, asked);
     out += "\n" + heading("Cut list, in the order to wind off") + "\n" + cut_list(s, asked, q);
     if (!s.unmet.empty()) out += "\n" + heading("Not made, and why") + "\n" + why_not(s, asked, q);
-    const auto waste = wasteful(s, asked, q);
-    if (!waste.empty()) out += "\n" + heading("Mind") + "\n" + waste;
+    const auto mind = wasteful(s, asked, q) + by_turns(s, asked, q);
+    if (!mind.empty()) out += "\n" + heading("Mind") + "\n" + mind;
     return out + "\n" + stands_on(q.yarn) + proof(s.allocation) + "\n";
 }
 
@@ -377,6 +416,7 @@ std::string split_json(const Split& s, const Asked& asked, const Question& q) {
     for (const auto& cut : s.cuts)
         out["cuts"].push_back({{"skein", inert(q.yarn.skeins[cut.skein].name)},
                                {"for", inert(asked.request.wishes[cut.wish].name)},
+                               {"piece", inert(cut.piece)},
                                {"metres", number(in_metres(cut.length))},
                                {"grams", number(in_grams(cut.mass))},
                                {"ball_metres", number(in_metres(cut.ball_length))},
@@ -418,6 +458,7 @@ Command split_command() {
               {"keep", "TEMPLATE", "the main project: must be made, as large as it can", true},
               {"piece", "TEMPLATE", "a further article, if it fits", true},
               {"from", "D", "take the samples from this skein only"},
+              {"whole-warp", "", "wind every warp from one skein"},
               {"reserve", "5m", "keep this length for mending, in one skein"},
               {"join-cost", "high", "how much joins matter: low, usual or high"},
               {"loom-waste", "35cm", "of a woven sample's own warp"}},

@@ -58,6 +58,21 @@ inline constexpr Constant worth_of_knowing{
     "worth of a squared per cent of a sample's error", 4, 1, 10, "points", Mark::judgement, ""};
 inline constexpr Constant worth_of_whole{
     "worth of a metre in a skein kept whole", 0.05, 0, 0.2, "points per m", Mark::judgement, ""};
+inline constexpr Constant worth_of_fine_weft{
+    "a metre of weft from the finest skein rather than from one twice as coarse",
+    1,
+    0.3,
+    3,
+    "points per m",
+    Mark::judgement,
+    "the finer skein for weft, the stronger for warp"};
+inline constexpr Constant join_in_pair{"a join in one of a pair, by a join elsewhere",
+                                       1.5,
+                                       1,
+                                       3,
+                                       "relative",
+                                       Mark::judgement,
+                                       "it shows beside its twin"};
 inline constexpr Constant join_low{
     "a join, when joins hardly matter", 1, 0, 2, "points", Mark::judgement, ""};
 inline constexpr Constant join_usual{"a join", 4, 2, 8, "points", Mark::judgement, ""};

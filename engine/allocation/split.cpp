@@ -1,7 +1,10 @@
 #include "engine/allocation/split.hpp"
 
+#include <fmt/core.h>
+
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <stdexcept>
 
 #include "engine/allocation/constants.hpp"
@@ -54,7 +57,19 @@ Piece sample_piece(const Wish& wish, double good_enough) {
     return {wish.name, worth_at.front().first, 0, stretches(worth_at), 0, 0, true};
 }
 
-Piece article_piece(const Wish& wish, const SplitRequest& request) {
+// A tail for every piece of an article after its first stands in its length.
+Cm more_tails(const Wish& wish) {
+    return wish.plan ? static_cast<Cm>(count_of_pieces(*wish.plan) - 1) * Problem{}.tail : 0;
+}
+
+// No article may be larger than its longest unbroken piece finds room in one skein.
+Cm longest_article(const Wish& wish, const SplitRequest& request, Cm longest_skein) {
+    const double share = unbroken_share(*wish.plan, request.whole_warp);
+    if (share <= 0) return std::numeric_limits<Cm>::max();
+    return static_cast<Cm>(static_cast<double>(longest_skein - Problem{}.tail) / share);
+}
+
+Piece article_piece(const Wish& wish, const SplitRequest& request, Cm longest_skein) {
     const auto& plan = *wish.plan;
     const auto& article = *plan.article;
     const double aside = aside_for(plan, request.certainty, plan.need.spread);
@@ -63,13 +78,21 @@ Piece article_piece(const Wish& wish, const SplitRequest& request) {
     const double per_metre = wish.main ? worth_of_main : worth_of_main * wish.suitability;
     std::vector<std::pair<Cm, double>> worth_at;
     double worth = 0;
+    const Cm most_length = longest_article(wish, request, longest_skein);
     for (int k = 0; k <= steps; ++k) {
         const double size = least + (most - least) * k / steps;
-        const Cm length = in_cm(metres(plan.by_size.at(size) * aside));
+        const Cm needed = in_cm(metres(plan.by_size.at(size) * aside)) + more_tails(wish);
+        if (needed > most_length && k == 0)
+            throw std::invalid_argument(fmt::format(
+                "{}: even at its smallest the warp is longer than the longest skein, {:.0f} m; "
+                "without an unbroken warp it may be wound from several",
+                wish.name, double(longest_skein) / 100));
+        const Cm length = std::min(needed, most_length);
         // Growth is worth less the larger the article is already.
         const double growth = worth_of_growth * per_metre * (1.5 - double(k) / steps);
         if (k > 0) worth += growth * static_cast<double>(length - worth_at.back().first) / 100;
         worth_at.emplace_back(length, worth);
+        if (needed > most_length) break;
     }
     const Cm first = worth_at.front().first;
     return {wish.name,
@@ -88,10 +111,12 @@ Problem problem_of(const YarnProfile& yarn, const SplitRequest& request) {
         const auto length = static_cast<Cm>(std::floor(skein.length.si() * 100 + 1e-6));
         out.skeins.push_back({skein.name, length, in_points(worth_of_whole * skein.length.si())});
     }
+    Cm longest = 0;
+    for (const auto& skein : out.skeins) longest = std::max(longest, skein.length);
     out.mismatch.assign(out.skeins.size(), {});
     for (const auto& wish : request.wishes) {
         out.pieces.push_back(wish.sample ? sample_piece(wish, request.good_enough)
-                                         : article_piece(wish, request));
+                                         : article_piece(wish, request, longest));
         for (std::size_t i = 0; i < out.skeins.size(); ++i)
             out.mismatch[i].push_back(
                 !wish.only_from || *wish.only_from == i ? std::optional<Points>{0} : std::nullopt);
@@ -122,8 +147,8 @@ void read_parts(const SplitRequest& request, Split& out) {
         for (const auto& cut : out.allocation.list.cuts)
             if (cut.piece == w) net += cut.gross - out.problem.tail;
         part.made = net > 0;
-        part.metres = of_cm(net);
         const auto& wish = request.wishes[w];
+        if (part.made) part.metres = of_cm(net - more_tails(wish));
         if (wish.sample && part.made) {
             part.size = wish.sample->side(part.metres);
             part.error = wish.sample->error(part.size);
@@ -131,6 +156,10 @@ void read_parts(const SplitRequest& request, Split& out) {
         }
         out.parts.push_back(part);
     }
+}
+
+// How large each article becomes from its metres, now and once a sample has been weighed.
+void read_sizes(const SplitRequest& request, Split& out) {
     const double known = known_to(request, out.parts);
     for (std::size_t w = 0; w < request.wishes.size(); ++w) {
         const auto& wish = request.wishes[w];
@@ -149,10 +178,10 @@ void read_parts(const SplitRequest& request, Split& out) {
 int turn(const Wish& wish) { return wish.sample ? 0 : wish.main ? 2 : 1; }
 
 void wind_off(const YarnProfile& yarn, const SplitRequest& request, Split& out) {
-    auto cuts = out.allocation.list.cuts;
+    auto cuts = out.placed.list.cuts;
     std::stable_sort(cuts.begin(), cuts.end(), [&](const Cut& a, const Cut& b) {
         const auto key = [&](const Cut& c) {
-            return std::pair(c.skein, turn(request.wishes[c.piece]));
+            return std::pair(c.skein, turn(request.wishes[out.pieces[c.piece].wish]));
         };
         return key(a) < key(b);
     });
@@ -162,8 +191,63 @@ void wind_off(const YarnProfile& yarn, const SplitRequest& request, Split& out) 
         left[cut.skein] -= cut.gross;
         const auto grist = yarn.skeins[cut.skein].linear_density.mid;
         const auto ball = of_cm(left[cut.skein]);
-        out.cuts.push_back(
-            {cut.skein, cut.piece, of_cm(cut.gross), of_cm(cut.gross) * grist, ball, ball * grist});
+        const auto& piece = out.pieces[cut.piece];
+        out.cuts.push_back({cut.skein, piece.wish, piece.name, of_cm(cut.gross),
+                            of_cm(cut.gross) * grist, ball, ball * grist});
+    }
+}
+
+// A hair is taken off the articles until their pieces can be cut: a join may not fall just where a
+// piece ends.
+constexpr double hairs[] = {1, 0.995, 0.985, 0.97, 0.95};
+
+std::vector<double> relative_grist(const YarnProfile& yarn) {
+    std::vector<double> out;
+    for (const auto& skein : yarn.skeins) out.push_back(skein.linear_density.mid.si());
+    const double finest = *std::min_element(out.begin(), out.end());
+    for (auto& x : out) x /= finest;
+    return out;
+}
+
+std::vector<LaidPiece> pieces_of(const SplitRequest& request, const Split& s, double part) {
+    std::vector<LaidPiece> out;
+    for (std::size_t w = 0; w < request.wishes.size(); ++w) {
+        const auto& wish = request.wishes[w];
+        if (!s.parts[w].made) continue;
+        const Cm net = static_cast<Cm>(std::llround(s.parts[w].metres.si() * 100));
+        if (wish.sample) {
+            out.push_back({w, "", net, true});
+            continue;
+        }
+        const auto plan = wish.at_size ? wish.at_size(s.parts[w].size) : *wish.plan;
+        const auto laid =
+            laid_out(plan, w, static_cast<Cm>(static_cast<double>(net) * part), request.whole_warp);
+        out.insert(out.end(), laid.begin(), laid.end());
+    }
+    return out;
+}
+
+void place_pieces(const YarnProfile& yarn, const SplitRequest& request, const Effort& effort,
+                  Split& out) {
+    for (const double part : hairs) {
+        out.pieces = pieces_of(request, out, part);
+        out.placing = placing(out.problem, out.pieces, relative_grist(yarn));
+        out.placed = allocate(out.placing, effort);
+        if (out.placed.found()) break;
+    }
+    if (!out.placed.found()) {  // article by article, then
+        out.pieces.clear();
+        for (std::size_t w = 0; w < request.wishes.size(); ++w) out.pieces.push_back({w, "", 0});
+        out.placing = out.problem;
+        out.placed = out.allocation;
+        out.by_piece = false;
+        return;
+    }
+    for (std::size_t w = 0; w < request.wishes.size(); ++w) {
+        if (!request.wishes[w].plan) continue;
+        out.parts[w].metres = {};
+        for (const auto& piece : out.pieces)
+            if (piece.wish == w) out.parts[w].metres += of_cm(piece.length);
     }
 }
 
@@ -180,6 +264,9 @@ Split split(const YarnProfile& yarn, const SplitRequest& request, const Effort& 
         return out;
     }
     read_parts(request, out);
+    read_sizes(request, out);
+    place_pieces(yarn, request, effort, out);
+    read_sizes(request, out);
     wind_off(yarn, request, out);
     out.unmet = unmet(out.problem, out.allocation);
     return out;

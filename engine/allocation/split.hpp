@@ -1,12 +1,15 @@
 // A batch's skeins split over samples, a main project and further articles: the spinner's question
-// turned into an allocation, and its answer turned back into what to wind off.
+// turned into an allocation, and its answer turned back into what to wind off. Two steps: what is
+// made and how large, article by article; then where each of their pieces comes from.
 #pragma once
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
 
 #include "engine/allocation/allocate.hpp"
+#include "engine/allocation/pieces.hpp"
 #include "engine/allocation/samples.hpp"
 #include "engine/allocation/why.hpp"
 #include "engine/project/plan.hpp"
@@ -19,9 +22,10 @@ struct Wish {
     std::optional<Sample> sample;  // else `plan`
     const Plan* plan = nullptr;    // outlives the wish
     bool main = false;
-    double suitability = 1;                // 0..1, what an article's metres are worth
-    std::optional<std::size_t> only_from;  // a skein
-    int joins = 4;                         // at most; a sample has none
+    double suitability = 1;                 // 0..1, what an article's metres are worth
+    std::optional<std::size_t> only_from;   // a skein
+    int joins = 4;                          // at most, of each of its pieces; a sample has none
+    std::function<Plan(Length)> at_size{};  // the article at another size; none: as `plan`
 };
 
 enum class JoinCost { low, usual, high };
@@ -30,6 +34,7 @@ struct SplitRequest {
     std::vector<Wish> wishes;
     JoinCost join_cost = JoinCost::usual;
     Length reserve;              // for mending, kept in one skein
+    bool whole_warp = false;     // every warp from one skein
     double certainty = 0.90;     // that what is set aside for an article suffices
     double good_enough = 0.015;  // error of a sample beyond which metres are better used elsewhere
 };
@@ -37,7 +42,8 @@ struct SplitRequest {
 // Wound off in this order.
 struct WindOff {
     std::size_t skein = 0, wish = 0;
-    Length length;  // with its tail
+    std::string piece;  // of the article; empty: a sample, or an article of one piece
+    Length length;      // with its tail
     Mass mass;
     Length ball_length;  // what the skein holds afterwards
     Mass ball_mass;
@@ -54,6 +60,10 @@ struct SplitPart {
 struct Split {
     Problem problem;
     Allocation allocation;
+    std::vector<LaidPiece> pieces;  // of all that is made
+    Problem placing;                // of these pieces, and where they come from
+    Allocation placed;
+    bool by_piece = true;          // false: no way was found to cut the pieces one by one
     std::vector<SplitPart> parts;  // by wish
     std::vector<WindOff> cuts;     // skein by skein, the main project last
     std::vector<Unmet> unmet;      // wished and not made
@@ -62,7 +72,7 @@ struct Split {
     bool found() const { return allocation.found(); }
 };
 
-// Throws std::invalid_argument for no wishes.
+// Throws std::invalid_argument for no wishes, or for a whole warp that no skein can hold.
 Split split(const YarnProfile& yarn, const SplitRequest& request, const Effort& effort = {});
 
 }  // namespace gristwright::allocation

@@ -123,3 +123,107 @@ TEST_CASE("what cannot be says by how much, and nothing half done looks whole") 
     CHECK(!split(longer, request(planned)).found());
     CHECK_THROWS_AS(split(yarn, {}), std::invalid_argument);
 }
+
+namespace {
+
+Template scarf() {
+    Template t;
+    t.name = t.title = "scarf";
+    t.article = "scarf";
+    t.craft = Craft::woven;
+    t.measure = "length";
+    t.smallest = centimetres(60);
+    t.ideal = centimetres(150);
+    t.largest = centimetres(200);
+    t.loom_waste = centimetres(40);
+    t.pieces.push_back(
+        {"panel", "weave", {Shape::rectangle, centimetres(20), centimetres(150), {}}});
+    t.pieces.back().grows = Grows::length;
+    return t;
+}
+
+const Fabrics& woven_fabrics() {
+    static const Fabrics all{{}, {[] {
+                                 Weave weave;
+                                 weave.name = "weave";
+                                 weave.interlacing = {2, 2};
+                                 weave.shafts = 2;
+                                 return weave;
+                             }()}};
+    return all;
+}
+
+Cm length_of(const Split& s, std::size_t wish, const std::string& ending) {
+    Cm sum = 0;
+    for (const auto& piece : s.pieces)
+        if (piece.wish == wish && piece.name.ends_with(ending)) sum += piece.length;
+    return sum;
+}
+
+}  // namespace
+
+TEST_CASE("warp and weft are cut apart, in the plan's shares, the weft from the finer skeins") {
+    const auto yarn = heron();
+    const auto article = scarf();
+    const auto planned = plan(article, yarn, woven_fabrics(), {}, {});
+    SplitRequest asked;
+    asked.wishes.push_back({"scarf", {}, &planned, true, 1, {}, 4});
+    const auto s = split(yarn, asked);
+    REQUIRE(s.found());
+    REQUIRE(s.by_piece);
+    CHECK(broken_rule(s.placing, s.placed.list).empty());
+    const double warp = planned.pieces[0].warp.si(), weft = planned.pieces[0].weft.si();
+    const auto drawn = static_cast<double>(length_of(s, 0, "warp"));
+    const auto shot = static_cast<double>(length_of(s, 0, "weft"));
+    CHECK(drawn / (drawn + shot) == doctest::Approx(warp / (warp + weft)).epsilon(0.01));
+    double grist[2] = {0, 0}, metres_of[2] = {0, 0};
+    for (const auto& cut : s.cuts) {
+        const int at = cut.piece.ends_with("weft") ? 1 : 0;
+        grist[at] += in_grams(cut.mass);
+        metres_of[at] += in_metres(cut.length);
+    }
+    CHECK(grist[1] / metres_of[1] <= grist[0] / metres_of[0]);
+}
+
+TEST_CASE("a whole warp comes from one skein, and the article stays as small as that asks") {
+    auto yarn = heron();
+    const auto article = scarf();
+    const auto planned = plan(article, yarn, woven_fabrics(), {}, {});
+    SplitRequest asked;
+    asked.wishes.push_back({"scarf", {}, &planned, true, 1, {}, 4});
+    const auto free = split(yarn, asked);
+    asked.whole_warp = true;
+    const auto s = split(yarn, asked);
+    REQUIRE(s.found());
+    REQUIRE(s.by_piece);
+    int warps = 0;
+    for (const auto& cut : s.cuts) warps += cut.piece.ends_with("warp") ? 1 : 0;
+    CHECK(warps == 1);
+    CHECK(s.parts[0].size < free.parts[0].size);
+    for (auto& skein : yarn.skeins) skein.length = metres(20);
+    CHECK_THROWS_WITH_AS(split(yarn, asked), doctest::Contains("longest skein, 20 m"),
+                         std::invalid_argument);
+}
+
+TEST_CASE("a pair is cut one by one; what is knitted in one go stays together") {
+    const auto yarn = heron();
+    auto mitts = shawl();
+    mitts.smallest = centimetres(20);
+    mitts.ideal = centimetres(30);
+    mitts.largest = centimetres(40);
+    mitts.pieces[0].outline.width = centimetres(30);
+    mitts.pieces[0].count = 2;
+    auto two_parts = mitts;
+    two_parts.pieces.push_back(mitts.pieces[0]);
+    two_parts.pieces[1].name = "edge";
+    two_parts.pieces[1].count = 1;
+    const auto pair = plan(mitts, yarn, fabrics(), {}, {});
+    const auto whole = plan(two_parts, yarn, fabrics(), {}, {});
+    CHECK(count_of_pieces(pair) == 2);
+    CHECK(count_of_pieces(whole) == 1);
+    SplitRequest asked;
+    asked.wishes.push_back({"mitts", {}, &pair, true, 1, {}, 4});
+    const auto s = split(yarn, asked);
+    REQUIRE(s.found());
+    CHECK(length_of(s, 0, "1 of 2") == doctest::Approx(double(length_of(s, 0, "2 of 2"))));
+}
