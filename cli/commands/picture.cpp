@@ -38,7 +38,7 @@ JudgedPlan planned(const Arguments& arguments, Question& q) {
 Svg drawn(const std::string& what, const Arguments& arguments, Question& q) {
     if (what == "yarn") return yarn_picture(q);
     const auto judged = planned(arguments, q);
-    return what == "plan" ? plan_picture(judged, q) : cloth_picture(judged.plan, q.yarn);
+    return what == "plan" ? plan_picture(judged, q) : cloth_picture(judged.plan, q);
 }
 
 void check(const std::string& what, const Arguments& arguments) {
