@@ -10,7 +10,7 @@
 namespace gristwright::cli {
 namespace {
 
-constexpr double edge = 16, top = 94, panel_width = 296, panel_height = 262;
+constexpr double edge = 16, top = 108, panel_width = 296, panel_height = 262;
 constexpr double stitches_shown = 9, threads_shown = 15;  // across a panel
 
 struct Panel {
@@ -66,22 +66,23 @@ std::string cloth_words(const PlanPiece& piece, const Units& units) {
             units.gauge(piece.knit->stitches, piece.knit->rows),
             fmt::format("{:.1f}", in_millimetres(piece.knit->loop)));
     const auto& w = *piece.woven;
-    return fmt::format("{}, {} ends and {} picks as finished",
+    return fmt::format("{}, ends at {} and picks at {} as finished",
                        drawn_as(w.weave->name, w.weave->chart, "plain weave"),
                        units.sett(w.ends / (1 - w.width.mid)),
                        units.sett(w.picks / (1 - w.length.mid)));
 }
 
 std::string cover_words(const Panel& panel, const YarnProfile& yarn) {
-    return fmt::format("yarn {:.1f} mm thick here ({:.1f} laid, {:.1f} squeezed); covers {:.0f} %",
-                       in_millimetres(panel.look.thickness), in_millimetres(yarn.laid_diameter),
-                       in_millimetres(yarn.packed_diameter), 100 * lay::cover(panel.cloth));
+    return fmt::format(
+        "Yarn {:.1f} mm thick here, {:.1f} laid, {:.1f} squeezed. It covers {:.1f} % of the cloth.",
+        in_millimetres(panel.look.thickness), in_millimetres(yarn.laid_diameter),
+        in_millimetres(yarn.packed_diameter), 100 * lay::cover(panel.cloth));
 }
 
 void draw_panel(Svg& out, double x, const std::string& title, const Panel& panel,
                 const YarnProfile& yarn) {
-    out.text({x, top - 28}, title, "label strong");
-    out.lines({x, top - 12}, cover_words(panel, yarn), 60, "faint");
+    out.text({x, top - 42}, title, "label strong");
+    out.lines({x, top - 25}, cover_words(panel, yarn), 48, "faint");
     out.place(drawn_cloth(panel.cloth, panel.look, panel_width / panel.cloth.width), {x, top});
 }
 
@@ -96,7 +97,7 @@ Svg cloth_picture(const Plan& plan, const Question& q) {
     const auto said = capital(cloth_words(piece, q.units));
     const double foot = top + panel_height, second = 2 * edge + panel_width;
     Svg out(second + panel_width + edge, foot + 54, plan.article->title + ": the cloth",
-            fmt::format("{}. Yours: {}. Smooth combed: {}. {}", said, cover_words(yours, q.yarn),
+            fmt::format("{}. Yours: {} Smooth combed: {} {}", said, cover_words(yours, q.yarn),
                         cover_words(combed, combed_yarn), not_a_photograph));
     out.text({edge, 24}, plan.article->title, "head").text({edge, 42}, said, "label");
     draw_panel(out, edge, "From this yarn", yours, q.yarn);

@@ -27,6 +27,12 @@ class Seeded {
     std::uint64_t state_ = 20011;
 };
 
+// What lies behind is in the others' shade.
+const char* body_look(const lay::Run& run) {
+    if (run.second) return "yarn-body yarn-second";
+    return run.shaded ? "yarn-body yarn-shade" : "yarn-body";
+}
+
 class ClothDrawer {
   public:
     ClothDrawer(const lay::Cloth& cloth, const YarnLook& look, double scale)
@@ -56,9 +62,9 @@ class ClothDrawer {
         for (const auto& p : run.line)
             &p == &run.line.front() ? path.move(placed(p)) : path.line(placed(p));
         const double thick = scale_ * cloth_.thickness;
-        out_.stroke(path, "yarn-edge", thick)
-            .stroke(path, run.second ? "yarn-body yarn-second" : "yarn-body", body * thick)
-            .stroke(path, run.second ? "yarn-light yarn-second" : "yarn-light", light * thick);
+        out_.stroke(path, "yarn-edge", thick).stroke(path, body_look(run), body * thick);
+        if (!run.shaded)
+            out_.stroke(path, run.second ? "yarn-light yarn-second" : "yarn-light", light * thick);
         if (look_.turn > 0) out_.path(ply_marks(run), "yarn-ply");
     }
 

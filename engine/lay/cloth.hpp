@@ -15,6 +15,7 @@ struct Run {
     std::vector<Place> line;  // at least two places
     int layer = 0;
     bool second = false;  // of the second yarn, in stranded knitting
+    bool shaded = false;  // behind what is next to it
 };
 
 struct Cloth {

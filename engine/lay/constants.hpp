@@ -30,6 +30,13 @@ inline constexpr Constant eyelet_opens{
     "what a yarn over pushes aside", 0.30, 0.2, 0.4, "of a stitch's width", Mark::judgement, ""};
 inline constexpr Constant crossing_rows{
     "rows over which stitches cross", 3, 2, 4, "rows", Mark::judgement, ""};
+inline constexpr Constant crossing_spreads{"stitches that cross, half way, fill more of their room",
+                                           0.5,
+                                           0.3,
+                                           0.7,
+                                           "of their width",
+                                           Mark::judgement,
+                                           ""};
 inline constexpr Constant usual_ply_twist{"plied twist when it was not measured",
                                           2.85,
                                           2.5,

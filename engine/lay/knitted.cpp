@@ -42,12 +42,16 @@ class Knitter {
         return next;
     }
 
-    int depth(int wale, int row) const {
-        const int front = wales_.crosses_in_front(wale, row) ? 1 : 0;
+    // A crossing's stitches come forward after the foot of its row and go back before the head of
+    // the next, where the rows below and above hold them.
+    int depth(int wale, int row, double from, double to) const {
+        const bool free = wales_.crossing_in(row) ? from > 0 : to < 1;
+        const int front = free && wales_.crosses_in_front(wale, row) ? 1 : 0;
         return layers * ((wales_.recedes(wale) ? 0 : 1) + front);
     }
 
     void add(Run run, int wale, int row) {
+        run.shaded = run.layer % layers == behind || wales_.recedes(wale);
         run.second = chart_.at(wale, row) == '2';
         for (const auto& p : run.line)
             if (p.x > -s_.thickness && p.x < out_.width + s_.thickness && p.y > -s_.thickness &&
@@ -57,10 +61,10 @@ class Knitter {
 
     void run(int wale, int row, const HalfLoop& loop, double side, double from, double to,
              int layer) {
-        const int pieces = to - from > 0.4 ? 10 : 4;
+        const int pieces = to - from > 0.4 ? 12 : 5;
         const double lean = wales_.lean(wale, row);
         Run out;
-        out.layer = layer + depth(wale, row);
+        out.layer = layer + depth(wale, row, from, to);
         for (int i = 0; i <= pieces; ++i) {
             const double t = from + (to - from) * i / pieces;
             const auto p = loop.at(t);
@@ -72,7 +76,7 @@ class Knitter {
 
     void strand_behind(int wale, int row) {
         const double half = wales_.width(wale) / 2, x = wales_.middle(wale), y = s_.row * row;
-        add({{{x - half, y}, {x + half, y}}, behind, false}, wale, row);
+        add({{{x - half, y}, {x + half, y}}, behind, false, false}, wale, row);
     }
 
     const Chart& chart_;

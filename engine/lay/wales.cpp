@@ -48,11 +48,16 @@ bool Wales::recedes(int wale) const {
     return purl && knit_beside;
 }
 
-int Wales::crossing_near(int row) const {
+bool Wales::crossing_in(int row) const {
+    for (int i = 0; i < chart_.across(); ++i)
+        if (crosses(chart_.at(i, row))) return true;
+    return false;
+}
+
+std::optional<int> Wales::crossing_near(int row) const {
     for (const int near : {row, row - 1, row + 1, row - 2})
-        for (int i = 0; i < chart_.across(); ++i)
-            if (crosses(chart_.at(i, near))) return near;
-    return -1;
+        if (crossing_in(near)) return near;
+    return {};
 }
 
 // '>' stitches go past all '<' ones beside them, and the other way round.
@@ -68,23 +73,30 @@ int Wales::crosses_to(int wale, int crossing) const {
 }
 
 bool Wales::crosses_in_front(int wale, int row) const {
-    const int crossing = crossing_near(row);
-    if (crossing < row - 2 || !crosses(chart_.at(wale, crossing))) return false;
-    const bool before = row <= crossing;
-    return (chart_.at(wale, crossing) == '<') == before;
+    if (crossing_in(row)) return chart_.at(wale, row) == '<';
+    return crossing_in(row - 1) && chart_.at(wale, row - 1) == '>';
 }
 
-double Wales::crossed(int wale, int row, double y) const {
-    const int crossing = crossing_near(row);
-    if (crossing < row - 2) return 0;
-    const double top = row_ * (crossing + 1), span = row_ * constants::crossing_rows;
+double Wales::crossing_middle(int wale, int crossing) const {
+    int first = wale, last = wale;
+    while (crosses(chart_.at(first - 1, crossing))) --first;
+    while (crosses(chart_.at(last + 1, crossing))) ++last;
+    return (middle(first) + middle(last)) / 2;
+}
+
+// Half way through, the stitches that cross lie over each other and spread to fill their room.
+double Wales::crossed(int wale, int row, double x, double y) const {
+    const auto crossing = crossing_near(row);
+    if (!crossing || !crosses(chart_.at(wale, *crossing))) return x;
+    const double top = row_ * (*crossing + 1), span = row_ * constants::crossing_rows;
     const double done = eased((y - top) / span + 0.5);
-    if (row <= crossing) return (middle(crosses_to(wale, crossing)) - middle(wale)) * done;
-    // The stitch that came to this wale: the one that crosses to it.
-    for (int from = wale - chart_.across(); from <= wale + chart_.across(); ++from)
-        if (from != wale && crosses_to(from, crossing) == wale)
-            return (middle(from) - middle(wale)) * (1 - done);
-    return 0;
+    int other = wale;  // where this stitch goes, or came from
+    for (int i = wale - chart_.across(); i <= wale + chart_.across(); ++i)
+        if (i != wale && crosses_to(i, *crossing) == wale) other = i;
+    if (row <= *crossing) other = crosses_to(wale, *crossing);
+    x += (middle(other) - middle(wale)) * (row <= *crossing ? done : 1 - done);
+    const double centre = crossing_middle(wale, *crossing);
+    return centre + (x - centre) * (1 + 4 * constants::crossing_spreads * done * (1 - done));
 }
 
 double Wales::lean(int wale, int row) const {
@@ -95,23 +107,23 @@ double Wales::lean(int wale, int row) const {
 }
 
 Place Wales::opened(Place p) const {
-    const double w = knit_width_, radius = 1.1 * w;
+    const double w = knit_width_, radius = 1.25 * w;
     const int row = static_cast<int>(std::lround(p.y / row_));
     const int wale = static_cast<int>(std::floor(p.x / w));
     for (int j = row - 2; j <= row + 2; ++j)
         for (int i = wale - 2; i <= wale + 2; ++i) {
             if (chart_.at(i, j) != 'o') continue;
-            const Place hole{middle(i), row_ * (j + 0.15)};
+            const Place hole{middle(i), row_ * (j - 0.2)};
             const double away = std::hypot(p.x - hole.x, p.y - hole.y);
             if (away >= radius || away <= 0) continue;
-            const double push = constants::eyelet_opens * w * (1 - away / radius);
+            const double push = constants::eyelet_opens * w * (1 - eased(away / radius));
             p = {p.x + push * (p.x - hole.x) / away, p.y + push * (p.y - hole.y) / away};
         }
     return p;
 }
 
 Place Wales::moved(int wale, int row, Place p) const {
-    p.x += crossed(wale, row, p.y);
+    p.x = crossed(wale, row, p.x, p.y);
     return opened(p);
 }
 

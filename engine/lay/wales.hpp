@@ -1,6 +1,7 @@
 // Where the wales of a knitted cloth stand: their widths, how they cross, lean and open.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "engine/lay/chart.hpp"
@@ -17,17 +18,19 @@ class Wales {
     double middle(int wale) const;
     // Purled from bottom to top beside knit wales: it lies behind them.
     bool recedes(int wale) const;
-    // In front of the stitches that it crosses, near this row.
+    // In the row where stitches cross or the next, in front of those that it crosses.
     bool crosses_in_front(int wale, int row) const;
+    bool crossing_in(int row) const;
     // How far the loop's head stands to the side: it is knitted together with a neighbour's.
     double lean(int wale, int row) const;
     // Where a place of this row's loop goes once crossings and eyelets have moved it.
     Place moved(int wale, int row, Place p) const;
 
   private:
-    int crossing_near(int row) const;  // the row of the chart, or -1: none as near as two rows
+    std::optional<int> crossing_near(int row) const;  // the row; none: further than two
     int crosses_to(int wale, int crossing) const;
-    double crossed(int wale, int row, double y) const;
+    double crossing_middle(int wale, int crossing) const;
+    double crossed(int wale, int row, double x, double y) const;
     Place opened(Place p) const;
 
     const Chart& chart_;

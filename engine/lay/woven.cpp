@@ -14,6 +14,7 @@ struct Weaver {
     void add(Place from, Place to, int layer) {
         Run run;
         run.layer = layer;
+        run.shaded = layer == 0;
         for (int k = 0; k <= 4; ++k)
             run.line.push_back(
                 {from.x + (to.x - from.x) * k / 4, from.y + (to.y - from.y) * k / 4});

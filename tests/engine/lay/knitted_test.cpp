@@ -70,15 +70,16 @@ TEST_CASE("stitches that cross arrive in each other's places, one group in front
     const auto chart = read_chart("kkkkp/kkkkp/>><<p/kkkkp/kkkkp/kkkkp", stitch_letters);
     const Wales wales(chart, 4, 3);
     const int row = 3;  // of the crossing, from the bottom
-    const auto shift = [&](int wale, int r, double y) { return wales.moved(wale, r, {0, y}).x; };
-    CHECK(shift(0, row, 3 * row - 3) == doctest::Approx(0));
+    const auto stands = [&](int wale, int r, double y) {
+        return wales.moved(wale, r, {wales.middle(wale), y}).x;
+    };
+    CHECK(stands(0, row, 3 * row - 3) == doctest::Approx(wales.middle(0)));
     // Half way up the crossing the loop below and the loop above meet.
     for (const auto [from, to] : {std::pair{0, 2}, {1, 3}, {2, 0}, {3, 1}}) {
         const double y = 3 * (row + 1);
-        CHECK(wales.middle(from) + shift(from, row, y) ==
-              doctest::Approx(wales.middle(to) + shift(to, row + 1, y)));
+        CHECK(stands(from, row, y) == doctest::Approx(stands(to, row + 1, y)));
     }
-    CHECK(shift(4, row, 12) == doctest::Approx(0));  // a purl stitch beside it stays
+    CHECK(stands(4, row, 12) == doctest::Approx(wales.middle(4)));  // a purl stitch beside it stays
     CHECK(wales.crosses_in_front(2, row));
     CHECK(!wales.crosses_in_front(0, row));
     CHECK(wales.crosses_in_front(0, row + 1));  // arrived from the right, still in front
