@@ -30,6 +30,8 @@ bool asks_for_split(const Arguments& arguments);
 // into the question's catalogue.
 SplitAsked asked_of(const Arguments& arguments, Question& q);
 
+// A ball with less left is used up: its last part needs no cut.
+inline constexpr Length all_of_it = centimetres(50);
 // What is left in a skein once its cuts and the reserve are off.
 Length left_in(std::size_t skein, const allocation::Split& split, const Question& q);
 

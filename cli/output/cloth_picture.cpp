@@ -2,6 +2,8 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
+
 #include "cli/output/layout.hpp"
 #include "cli/output/yarn_in_cloth.hpp"
 #include "engine/lay/knitted.hpp"
@@ -79,6 +81,17 @@ std::string cover_words(const Panel& panel, const YarnProfile& yarn) {
         in_millimetres(yarn.packed_diameter), 100 * lay::cover(panel.cloth));
 }
 
+double asked_definition(const PlanPiece& piece) {
+    return piece.knit ? piece.knit->fabric->definition : piece.woven->weave->definition;
+}
+
+// The piece whose stitches have most to read.
+const PlanPiece& telling_piece(const Plan& plan) {
+    return *std::max_element(
+        plan.pieces.begin(), plan.pieces.end(),
+        [](const auto& a, const auto& b) { return asked_definition(a) < asked_definition(b); });
+}
+
 void draw_panel(Svg& out, double x, const std::string& title, const Panel& panel,
                 const YarnProfile& yarn) {
     out.text({x, top - 42}, title, "label strong");
@@ -89,7 +102,7 @@ void draw_panel(Svg& out, double x, const std::string& title, const Panel& panel
 }  // namespace
 
 Svg cloth_picture(const Plan& plan, const Question& q) {
-    const auto& piece = plan.pieces.front();
+    const auto& piece = telling_piece(plan);
     const int plies = std::max(2, q.measured.batch.plies);
     const auto yours = panel_of(piece, q.yarn, plies);
     const auto combed_yarn = combed_alike(q);

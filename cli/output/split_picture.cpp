@@ -31,11 +31,12 @@ std::vector<Part> parts_of(std::size_t skein, const Split& s, const Question& q)
     std::vector<Part> out;
     for (const auto& cut : s.cuts)
         if (cut.skein == skein)
-            out.push_back({cut.length, letter_of(cut.wish), look_of(cut.wish), true});
+            out.push_back(
+                {cut.length, letter_of(cut.wish), look_of(cut.wish), cut.ball_length > all_of_it});
     if (s.allocation.list.reserve == skein)
         out.push_back({centimetres(static_cast<double>(s.problem.reserve)), "~", "reserve", false});
     const auto left = left_in(skein, s, q);
-    if (left > centimetres(50)) out.push_back({left, "", "band", false});
+    if (left > all_of_it) out.push_back({left, "", "band", false});
     return out;
 }
 
@@ -43,7 +44,7 @@ std::vector<Part> parts_of(std::size_t skein, const Split& s, const Question& q)
 void cut_mark(Svg& svg, double x, double top) {
     svg.line({x, top - 5}, {x, top + bar_height + 4}, "cut");
     svg.path(Path().move({x - 4, top - 9}).line({x, top - 3}).line({x + 4, top - 9}).close(),
-             "mark");
+             "notch");
 }
 
 void skein_bar(Svg& svg, double top, const Axis& axis, std::size_t skein, const Split& s,
@@ -69,8 +70,8 @@ double key_rows(Svg& svg, double y, const Split& s, const SplitAsked& asked) {
     };
     for (std::size_t w = 0; w < s.parts.size(); ++w)
         if (s.parts[w].made)
-            row(look_of(w), letter_of(w) + "  " + shortened(asked.request.wishes[w].name, 44));
-    if (s.allocation.list.reserve) row("reserve", "~  reserve for mending");
+            row(look_of(w), letter_of(w) + ": " + shortened(asked.request.wishes[w].name, 44));
+    if (s.allocation.list.reserve) row("reserve", "~: reserve for mending");
     row("band", "left over");
     return y;
 }

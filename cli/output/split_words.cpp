@@ -54,7 +54,7 @@ std::string part_words(const allocation::Split& s, const SplitAsked& asked, std:
 }
 
 std::string cut_words(const allocation::WindOff& cut, const SplitAsked& asked, const Question& q) {
-    const bool all = cut.ball_length < centimetres(50);
+    const bool all = cut.ball_length < all_of_it;
     return fmt::format("from {}: {}, {:.1f} g, for the {}; {}",
                        inert(q.yarn.skeins[cut.skein].name), q.units.yarn(cut.length),
                        in_grams(cut.mass), asked.request.wishes[cut.wish].name,

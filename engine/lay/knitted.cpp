@@ -45,8 +45,9 @@ class Knitter {
     // A crossing's stitches come forward after the foot of its row and go back before the head of
     // the next, where the rows below and above hold them.
     int depth(int wale, int row, double from, double to) const {
-        const bool free = wales_.crossing_in(row) ? from > 0 : to < 1;
-        const int front = free && wales_.crosses_in_front(wale, row) ? 1 : 0;
+        const bool held =
+            (from <= 0 && wales_.crossing_in(row + 1)) || (to >= 1 && wales_.crossing_in(row - 2));
+        const int front = !held && wales_.crosses_in_front(wale, row) ? 1 : 0;
         return layers * ((wales_.recedes(wale) ? 0 : 1) + front);
     }
 

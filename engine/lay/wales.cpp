@@ -55,7 +55,7 @@ bool Wales::crossing_in(int row) const {
 }
 
 std::optional<int> Wales::crossing_near(int row) const {
-    for (const int near : {row, row - 1, row + 1, row - 2})
+    for (const int near : {row, row - 1, row + 1, row - 2, row + 2, row - 3})
         if (crossing_in(near)) return near;
     return {};
 }
@@ -73,8 +73,9 @@ int Wales::crosses_to(int wale, int crossing) const {
 }
 
 bool Wales::crosses_in_front(int wale, int row) const {
-    if (crossing_in(row)) return chart_.at(wale, row) == '<';
-    return crossing_in(row - 1) && chart_.at(wale, row - 1) == '>';
+    const auto crossing = crossing_near(row);
+    if (!crossing || std::abs(2 * (row - *crossing) - 1) > 3) return false;
+    return chart_.at(wale, *crossing) == (row <= *crossing ? '<' : '>');
 }
 
 double Wales::crossing_middle(int wale, int crossing) const {

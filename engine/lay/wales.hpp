@@ -18,7 +18,7 @@ class Wales {
     double middle(int wale) const;
     // Purled from bottom to top beside knit wales: it lies behind them.
     bool recedes(int wale) const;
-    // In the row where stitches cross or the next, in front of those that it crosses.
+    // In the two rows up to the crossing and the two above it, in front of those that it crosses.
     bool crosses_in_front(int wale, int row) const;
     bool crossing_in(int row) const;
     // How far the loop's head stands to the side: it is knitted together with a neighbour's.
@@ -27,7 +27,7 @@ class Wales {
     Place moved(int wale, int row, Place p) const;
 
   private:
-    std::optional<int> crossing_near(int row) const;  // the row; none: further than two
+    std::optional<int> crossing_near(int row) const;  // the row; none: further than three
     int crosses_to(int wale, int crossing) const;
     double crossing_middle(int wale, int crossing) const;
     double crossed(int wale, int row, double x, double y) const;

@@ -1,5 +1,6 @@
 #include <doctest/doctest.h>
 
+#include <cmath>
 #include <numbers>
 
 #include "engine/lay/cloth.hpp"
