@@ -1,6 +1,6 @@
 #include "engine/lay/knitted.hpp"
 
-#include <cmath>
+#include <algorithm>
 
 #include "engine/lay/constants.hpp"
 #include "engine/lay/half_loop.hpp"
@@ -12,16 +12,33 @@ namespace {
 constexpr double leg_from = 0.22, leg_to = 0.80;  // the part of a half loop that is its leg
 constexpr int behind = 0, middle = 1, in_front = 2, layers = 3;
 
+double slipped_share(const Chart& chart) {
+    double slipped = 0;
+    for (const auto& row : chart.rows)
+        slipped += static_cast<double>(std::count(row.begin(), row.end(), 's'));
+    return slipped / (chart.across() * chart.up());
+}
+
+// Where a stitch is slipped the yarn only passes behind: the loops that are made hold the rest.
+double loop_made(const Chart& chart, const Spacing& s) {
+    const double slipped = slipped_share(chart);
+    return (s.loop - slipped * s.stitch) / (1 - slipped);
+}
+
 class Knitter {
   public:
     Knitter(const Chart& chart, const Spacing& s, Cloth& out)
-        : chart_(chart), s_(s), wales_(chart, s.stitch, s.row), out_(out) {}
+        : chart_(chart),
+          s_(s),
+          loop_(loop_made(chart, s)),
+          wales_(chart, s.stitch, s.row),
+          out_(out) {}
 
     void knit(int wale, int row) {
         if (chart_.at(wale, row) == 's') return strand_behind(wale, row);
         const int next = next_row(wale, row);
         const double height = s_.row * (next - row) + constants::loop_overlap * s_.thickness;
-        const auto loop = half_loop(wales_.width(wale), height, s_.loop / 2);
+        const auto loop = half_loop(wales_.width(wale), height, loop_ / 2);
         const int foot = chart_.at(wale, row) == 'p' ? in_front : behind;
         const int head = chart_.at(wale, next) == 'p' ? in_front : behind;
         for (const double side : {-1.0, 1.0}) {
@@ -82,6 +99,7 @@ class Knitter {
 
     const Chart& chart_;
     const Spacing& s_;
+    double loop_;
     Wales wales_;
     Cloth& out_;
 };

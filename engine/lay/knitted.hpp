@@ -10,7 +10,7 @@ namespace gristwright::lay {
 
 struct Spacing {
     double stitch = 1, row = 1;  // mean over the repeat, mm
-    double loop = 4;             // yarn in one stitch, mm
+    double loop = 4;             // yarn to one stitch's place, mm
     double thickness = 0.5;      // mm
 };
 
