@@ -29,9 +29,9 @@ inline constexpr Constant leaning{"a stitch knitted together with its neighbour"
 inline constexpr Constant eyelet_opens{
     "what a yarn over pushes aside", 0.30, 0.2, 0.4, "of a stitch's width", Mark::judgement, ""};
 inline constexpr Constant crossing_rows{
-    "rows over which stitches cross", 5, 4, 6, "rows", Mark::judgement, ""};
+    "rows over which stitches cross", 6, 4, 8, "rows", Mark::judgement, ""};
 inline constexpr Constant crossing_spreads{"stitches that cross, half way, fill more of their room",
-                                           0.4,
+                                           0.45,
                                            0.3,
                                            0.6,
                                            "of their width",

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/lay/constants.hpp"
 #include "engine/lay/knitted.hpp"
 #include "engine/lay/wales.hpp"
 
@@ -76,7 +77,8 @@ TEST_CASE("stitches that cross arrive in each other's places, one group in front
     const auto stands = [&](int wale, int r, double y) {
         return wales.moved(wale, r, {wales.middle(wale), y}).x;
     };
-    CHECK(stands(0, row, 4.5) == doctest::Approx(wales.middle(0)));
+    CHECK(stands(0, row, 3 * (row + 1) - 1.5 * constants::crossing_rows) ==
+          doctest::Approx(wales.middle(0)));
     // Half way up the crossing the loop below and the loop above meet.
     for (const auto& [from, to] : {std::pair{0, 2}, {1, 3}, {2, 0}, {3, 1}}) {
         const double y = 3 * (row + 1);
