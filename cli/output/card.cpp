@@ -40,7 +40,7 @@ std::string made_words(const Batch& batch) {
     if (batch.plies == 1) said.emplace_back("singles");
     if (batch.plies > 1) said.push_back(fmt::format("{}-ply", batch.plies));
     if (batch.ply_twist)
-        said.push_back(fmt::format("{:.1f} plied turns/in", in_turns_per_inch(*batch.ply_twist)));
+        said.push_back(fmt::format("{:.1f} turns/in", in_turns_per_inch(*batch.ply_twist)));
     return joined(said);
 }
 
@@ -69,6 +69,12 @@ std::string wraps_words(const YarnProfile& yarn) {
     return fmt::format("{:.0f} per inch, laid", in_wraps_per_inch(yarn.laid_wraps.mid));
 }
 
+// "skein A", and "skein 1" where that is its name.
+std::string skein_words(const std::string& name) {
+    if (name.empty() || name.rfind("skein", 0) == 0) return kept(name, longest_name / 2);
+    return "skein " + kept(name, longest_name / 2);
+}
+
 PageData card_data(const Question& q, const SkeinGrist& skein, const std::string& spun) {
     const auto& batch = q.measured.batch;
     const Units both{UnitChoice::both};
@@ -77,7 +83,7 @@ PageData card_data(const Question& q, const SkeinGrist& skein, const std::string
         if (!text.empty()) out.set(name, text);
     };
     set("batch", batch.name.empty() ? "Handspun" : kept(batch.name, longest_name));
-    set("skein", kept(skein.name, longest_name / 2));
+    set("skein", skein_words(skein.name));
     set("length", both.yarn(skein.length));
     set("mass", fmt::format("{:.1f} g ({:.2f} oz)", in_grams(skein.mass), in_ounces(skein.mass)));
     set("metric", grist_words(skein.linear_density, "metres per gram", 2));

@@ -304,10 +304,12 @@ def check_cards(folder, heron):
     check_self_contained(text)
     page = Page(text)
     tags = [tag for tag, _, _ in page.elements]
-    assert not {"script", "img", "b"} & set(tags) - {"b"} and tags.count("article") == 4 and tags.count("h1") == 1
+    assert not {"script", "img"} & set(tags) and tags.count("article") == 4 and tags.count("h1") == 1
     for words in ("171 m (187 yd)", "21.6 g", "4.44 m/g", "16 per inch", "carded, long draw, 2-ply", "felt", "<b>autumn</b> 2026"):
         assert words in page.said(), words
     assert text == written(os.path.join(folder, "again.html"), "card", heron, "--spun", "<b>autumn</b> 2026")
+    # The skein's care once fell off a full card: it keeps its room, and the facts give way.
+    assert re.search(r"\.care \{ flex: none", text) and re.search(r"dl \{[^}]*min-height: 0; overflow: hidden", text)
     for name in HOSTILE:
         hostile = Page(written(os.path.join(folder, "h.html"), "card", hostile_batch(folder, name)))
         assert [t for t, _, _ in hostile.elements].count("article") == 2
