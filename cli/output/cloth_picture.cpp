@@ -22,9 +22,9 @@ struct Panel {
 
 const char* not_a_photograph = "A drawing from measurements, not a photograph.";
 
-// mm across a panel: whole repeats where a few stitches are not enough.
+// mm across a panel: a repeat where a few stitches are not enough.
 double shown(double spacing, int repeat, double wanted) {
-    return spacing * std::max(wanted, repeat + 2.0);
+    return spacing * std::max(wanted, repeat + 1.0);
 }
 
 std::string knit_chart(const KnitFabric& fabric) {

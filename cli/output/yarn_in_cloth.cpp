@@ -11,7 +11,8 @@ namespace gristwright::cli {
 namespace {
 
 constexpr double hairs_per_mm = 2.2;         // of yarn, at full bloom (judgement)
-constexpr double most_hairs = 5000;          // in one picture: more are not told apart
+constexpr double most_hairs = 3500;          // in one picture: more are not told apart
+constexpr double closest_marks = 1;          // thicknesses apart: nearer ones are not told apart
 constexpr double body = 0.84, light = 0.34;  // shares of the thickness
 
 // A small generator of our own: the same numbers on every machine.
@@ -71,7 +72,8 @@ class ClothDrawer {
     // Where one ply gives way to the next: across the yarn within half a turn.
     Path ply_marks(const lay::Run& run) {
         Path out;
-        const double long_ = lay::length(run), step = look_.turn / look_.plies;
+        const double long_ = lay::length(run),
+                     step = std::max(look_.turn / look_.plies, closest_marks * cloth_.thickness);
         for (double s = step * (0.3 + 0.4 * chance_.next()); s < long_; s += step) {
             bool first = true;
             for (double u = -0.5; u <= 0.5; u += 0.25) {

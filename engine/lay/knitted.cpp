@@ -79,7 +79,7 @@ class Knitter {
 
     void run(int wale, int row, const HalfLoop& loop, double side, double from, double to,
              int layer) {
-        const int pieces = to - from > 0.4 ? 12 : 5;
+        const int pieces = to - from > 0.4 ? 9 : 4;
         const double lean = wales_.lean(wale, row);
         Run out;
         out.layer = layer + depth(wale, row, from, to);

@@ -206,6 +206,10 @@ def check_pictures(folder, heron):
             check_loops(text)
         assert "not a photograph" in text and "smooth combed" in text
         assert text == written(os.path.join(folder, "d.svg"), *words)
+    # The most that a picture holds: a fine and a thick yarn, long repeats, much twist, a full halo.
+    for skein, wraps, twist in (("400m/50g", "30wpi", "14tpi"), ("50m/100g", "5wpi", "8tpi")):
+        check_svg(written(os.path.join(folder, "c.svg"), "picture", "cloth", "stranded-hat", "--skein", skein, "--wraps", wraps,
+                          "--twist", twist, "--ply", "3", "--prep", "carded", "--draw", "long", "--insist"))
     # The shawl's triangle is drawn twice as wide as deep, and its sizes are written on it.
     shawl = written(os.path.join(folder, "s.svg"), "picture", "plan", "triangle-shawl", heron)
     points = re.search(r'class="edge" d="M([\d.]+) ([\d.]+)L([\d.]+) [\d.]+L[\d.]+ ([\d.]+)Z', shawl)
