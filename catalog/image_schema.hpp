@@ -21,12 +21,13 @@ CREATE TABLE knitted_fabric (
   metres_high REAL NOT NULL, stitches REAL NOT NULL, rows REAL NOT NULL, growth REAL NOT NULL,
   growth_low REAL NOT NULL, growth_high REAL NOT NULL, stitch_repeat INTEGER NOT NULL,
   row_repeat INTEGER NOT NULL, definition REAL NOT NULL, openness REAL NOT NULL,
-  loose_loops INTEGER NOT NULL, mark INTEGER NOT NULL, source TEXT NOT NULL) STRICT;
+  loose_loops INTEGER NOT NULL, mark INTEGER NOT NULL, source TEXT NOT NULL,
+  chart TEXT NOT NULL) STRICT;
 CREATE TABLE weave (
   name TEXT NOT NULL UNIQUE, threads REAL NOT NULL, intersections REAL NOT NULL,
   shafts INTEGER NOT NULL, take_up REAL NOT NULL, most_in_hole INTEGER NOT NULL, end_repeat INTEGER NOT NULL,
   pick_repeat INTEGER NOT NULL, definition REAL NOT NULL, loose_loops INTEGER NOT NULL,
-  mark INTEGER NOT NULL, source TEXT NOT NULL) STRICT;
+  mark INTEGER NOT NULL, source TEXT NOT NULL, chart TEXT NOT NULL) STRICT;
 CREATE TABLE fibre (
   name TEXT NOT NULL UNIQUE, kind TEXT NOT NULL, category TEXT NOT NULL,
   density_kg_m3 REAL NOT NULL, micron_low_m REAL, micron_high_m REAL, staple_low_m REAL,

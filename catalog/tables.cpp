@@ -6,6 +6,7 @@
 #include "catalog/bad_text.hpp"
 #include "catalog/csv.hpp"
 #include "catalog/nearest.hpp"
+#include "engine/lay/chart.hpp"
 
 namespace gristwright::catalog {
 namespace {
@@ -102,6 +103,19 @@ TraitRow trait_row(const Row& row) {
     return out;
 }
 
+// A whole number of charts makes a repeat; empty: there is none.
+std::string chart(const Row& row, std::string_view letters, int across, int up) {
+    const auto text = row.text("chart");
+    if (text.empty()) return text;
+    try {
+        const auto read = lay::read_chart(text, letters);
+        if (across % read.across() == 0 && up % read.up() == 0) return text;
+    } catch (const std::invalid_argument& wrong) {
+        throw row.wrong(wrong.what());
+    }
+    throw row.wrong("a whole number of charts must make a repeat");
+}
+
 KnitFabric knitted_fabric(const Row& row) {
     KnitFabric out;
     out.name = row.text("name");
@@ -120,6 +134,7 @@ KnitFabric knitted_fabric(const Row& row) {
     out.loose_loops = row.yes("loose_loops");
     out.mark = row.word("mark", mark_named);
     out.source = row.text("source");
+    out.chart = chart(row, lay::stitch_letters, out.stitch_repeat, out.row_repeat);
     const auto inside = [](double low, double mid, double high) {
         return 0 < low && low <= mid && mid <= high;
     };
@@ -143,6 +158,7 @@ Weave weave(const Row& row) {
     out.loose_loops = row.yes("loose_loops");
     out.mark = row.word("mark", mark_named);
     out.source = row.text("source");
+    out.chart = chart(row, lay::weave_letters, out.end_repeat, out.pick_repeat);
     if (out.interlacing.threads <= 0 || out.interlacing.intersections <= 0 || out.shafts < 2 ||
         out.most_in_hole < 1 || out.end_repeat < 1 || out.pick_repeat < 1)
         throw row.wrong("threads, intersections and repeats must be positive, shafts at least 2");

@@ -1,15 +1,13 @@
 #include "cli/commands/answer.hpp"
 
 #include <fmt/core.h>
-#include <unistd.h>
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 #include <nlohmann/json.hpp>
-#include <unordered_map>
 
 #include "catalog/suggestion_text.hpp"
+#include "cli/bulk_answers.hpp"
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
@@ -21,23 +19,8 @@
 namespace gristwright::cli {
 namespace {
 
-constexpr std::string_view keys[] = {"idea",    "craft", "needs",  "weight", "grist",
-                                     "gauge",   "sett",  "needle", "size",   "sizes",
-                                     "colours", "who",   "from",   "when"};
-constexpr std::size_t idea_kept = 120;     // characters of an idea that is listed
-constexpr std::size_t listed = 20;         // of the ranked list as text
-constexpr std::size_t rows_a_tick = 5000;  // between two signs of progress
-constexpr std::size_t complaints_kept = 20;
-
-Ground ground_of(const Question& q) {
-    return {q.yarn,
-            q.catalogue.templates,
-            q.catalogue.yarn.classes,
-            q.catalogue.fabrics,
-            q.measured.owned,
-            q.catalogue.words,
-            q.request};
-}
+constexpr std::size_t idea_kept = 120;  // characters of an idea that is listed
+constexpr std::size_t listed = 20;      // of the ranked list as text
 
 // --- one suggestion
 
@@ -222,109 +205,6 @@ Json answer_json(const Suggestion& s, const SuggestionAnswer& a, const Question&
 
 // --- hundreds
 
-struct Group {
-    std::size_t first_row = 0, count = 0;
-    double rank = 0;  // higher first
-    Suggestion suggestion;
-    std::string verdict;
-};
-
-class Bulk {
-  public:
-    explicit Bulk(const Question& q) : q_(q), answerer_(ground_of(q)) {}
-
-    void read(const std::string& file) {
-        std::vector<std::string> column_keys;
-        catalog::for_each_row(
-            file,
-            [&](const std::vector<std::string>& headers) {
-                column_keys = catalog::suggestion_keys(headers);
-                if (std::find(column_keys.begin(), column_keys.end(), "idea") == column_keys.end())
-                    throw std::invalid_argument(fmt::format(
-                        "{}:1: the header needs a column 'idea'; known: {}", file, known_keys()));
-            },
-            [&](const catalog::CsvRow& row) { take(row, column_keys); });
-        tick(true);
-    }
-
-    std::vector<Group> ranked() const {
-        auto out = groups_;
-        std::stable_sort(out.begin(), out.end(), [](const Group& a, const Group& b) {
-            return a.rank != b.rank ? a.rank > b.rank : a.first_row < b.first_row;
-        });
-        return out;
-    }
-
-    std::size_t rows() const { return rows_; }
-    std::size_t bad() const { return bad_; }
-    const std::vector<std::string>& complaints() const { return complaints_; }
-    SuggestionAnswer answer(const Suggestion& s) { return answerer_.answer(s); }
-
-  private:
-    static std::string known_keys() {
-        std::string out;
-        for (const auto key : keys) out += (out.empty() ? "" : ", ") + std::string(key);
-        return out;
-    }
-
-    void take(const catalog::CsvRow& row, const std::vector<std::string>& column_keys) {
-        ++rows_;
-        tick(false);
-        catalog::SuggestionText text;
-        for (std::size_t c = 0; c < std::min(row.fields.size(), column_keys.size()); ++c)
-            if (!column_keys[c].empty()) text[column_keys[c]] = row.fields[c];
-        try {
-            if (row.fields.size() > column_keys.size())
-                throw std::invalid_argument("more fields than the header names");
-            add(row.number, catalog::read_suggestion(text, q_.catalogue.yarn.classes));
-        } catch (const std::invalid_argument& error) {
-            ++bad_;
-            if (complaints_.size() < complaints_kept)
-                complaints_.push_back(fmt::format("row {}: {}", row.number, error.what()));
-        }
-    }
-
-    void add(std::size_t row, Suggestion s) {
-        const auto a = answerer_.answer(s);
-        const auto key = near_alike(s, a);
-        if (const auto found = places_.find(key); found != places_.end()) {
-            ++groups_[found->second].count;
-            return;
-        }
-        places_[key] = groups_.size();
-        if (s.idea.size() > 4 * idea_kept) s.idea.resize(4 * idea_kept);
-        const double reach = !a.answered                  ? -2
-                             : a.reach == Reach::short_of ? 0
-                             : a.reach == Reach::enough   ? 2
-                                                          : 1;
-        groups_.push_back(
-            {row, 1, 1000 * reach + a.judgement.score, std::move(s), metres_verdict(a, q_.units)});
-    }
-
-    // Alike: the same article, craft and fabric, amounts within a few per cent of each other.
-    static std::string near_alike(const Suggestion& s, const SuggestionAnswer& a) {
-        const auto rounded = [](double value) {
-            return value > 0 ? std::lround(std::log(value) * 20) : -9999;
-        };
-        if (!a.answered) return "?" + s.idea;
-        return fmt::format("{}|{}|{}|{}|{}|{}", a.article->name, static_cast<int>(a.article->craft),
-                           a.understood.fabric.in(a.article->craft), rounded(a.need.mid.si()), rounded(a.size.si()),
-                           s.colours);
-    }
-
-    void tick(bool last) const {
-        if (isatty(STDERR_FILENO) != 1 || (!last && rows_ % rows_a_tick != 0)) return;
-        std::fprintf(stderr, "\r%zu suggestions answered%s", rows_, last ? "\n" : "");
-    }
-
-    const Question& q_;
-    Answerer answerer_;
-    std::unordered_map<std::string, std::size_t> places_;
-    std::vector<Group> groups_;
-    std::vector<std::string> complaints_;
-    std::size_t rows_ = 0, bad_ = 0;
-};
-
 // A cell of a spreadsheet: quoted, no control bytes, and nothing that a spreadsheet would run.
 std::string cell(const std::string& text) {
     auto safe = inert(text);
@@ -335,7 +215,7 @@ std::string cell(const std::string& text) {
     return out + "\"";
 }
 
-std::string as_csv(Bulk& bulk, const Question& q) {
+std::string as_csv(BulkAnswers& bulk, const Question& q) {
     std::string out =
         "row,times,idea,from,article,craft,suitability,serves,metres,metres_needed,metres_left,"
         "metres_short,chance,reply\n";
@@ -356,7 +236,7 @@ std::string as_csv(Bulk& bulk, const Question& q) {
     return out;
 }
 
-std::string bulk_json(Bulk& bulk, const Question& q) {
+std::string bulk_json(BulkAnswers& bulk, const Question& q) {
     auto out = json_answer("answer");
     out["rows"] = bulk.rows();
     out["rows_refused"] = bulk.bad();
@@ -370,7 +250,7 @@ std::string bulk_json(Bulk& bulk, const Question& q) {
     return dumped(out);
 }
 
-std::string bulk_text(Bulk& bulk, const Question& q, bool all) {
+std::string bulk_text(BulkAnswers& bulk, const Question& q, bool all) {
     const auto ranked = bulk.ranked();
     auto out = wrapped(batch_line(q), 0) + "\n\n" +
                fmt::format("{} suggestion{}, {} of them different{}\n\n", bulk.rows(),
@@ -402,7 +282,7 @@ std::string bulk_text(Bulk& bulk, const Question& q, bool all) {
 constexpr int some_rows_bad = 65;
 
 Answer answer_many(const Arguments& arguments, const Question& q, const std::string& file) {
-    Bulk bulk(q);
+    BulkAnswers bulk(q);
     bulk.read(file);
     std::vector<std::string> notes = q.measured.notes;
     for (const auto& complaint : bulk.complaints()) notes.push_back(file + " " + complaint);
@@ -434,7 +314,7 @@ Answer run(const Arguments& arguments) {
     const auto q = ask(arguments, batch);
     if (!file.empty()) return answer_many(arguments, q, file);
     catalog::SuggestionText text;
-    for (const auto key : keys)
+    for (const auto key : suggestion_fields)
         if (arguments.has(option_for(key)))
             text[std::string(key)] = arguments.text(option_for(key));
     if (text.find("idea") == text.end())

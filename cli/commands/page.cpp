@@ -3,18 +3,35 @@
 #include <fmt/core.h>
 
 #include "cli/output/layout.hpp"
-#include "cli/output/new_file.hpp"
 #include "cli/output/page.hpp"
+#include "cli/output/page_file.hpp"
+#include "cli/output/page_sections.hpp"
 
 namespace gristwright::cli {
 namespace {
 
+// Rows that cannot be read are named on stderr; the page has the others.
+std::string answers(const Arguments& arguments, Question& q) {
+    if (!arguments.has("suggestions")) return "";
+    const auto file = arguments.text("suggestions");
+    BulkAnswers bulk(q);
+    bulk.read(file);
+    for (const auto& complaint : bulk.complaints())
+        q.measured.notes.push_back(file + " " + complaint);
+    return answers_section(answered(bulk), q);
+}
+
+std::string split(const Arguments& arguments, Question& q) {
+    if (!asks_for_split(arguments)) return "";
+    const auto asked = asked_of(arguments, q);
+    return split_section(allocation::split(q.yarn, asked.request), asked, q);
+}
+
 Answer run(const Arguments& arguments) {
-    const auto path = arguments.text("out");
-    if (path.empty()) throw Misused("page needs --out FILE.html: where to write it");
-    const auto q = ask(arguments, arguments.words.empty() ? "" : arguments.words[0]);
-    write_file(path, page(q, rank(q)));
-    return {fmt::format("Written: {}\n", inert(path)), joined(q.measured.notes, "\n")};
+    check_page_file(arguments, "page");
+    auto q = ask(arguments, arguments.words.empty() ? "" : arguments.words[0]);
+    const PageSections sections{split(arguments, q), answers(arguments, q)};
+    return page_file(arguments, page(q, rank(q), sections), q);
 }
 
 }  // namespace
@@ -22,11 +39,14 @@ Answer run(const Arguments& arguments) {
 Command page_command() {
     return {"page",
             "One HTML file to look at, print and share: the yarn, what it can make, how big, knit "
-            "or weave, cautions, sources. It needs no network and runs no script.",
+            "or weave, cautions, sources; and, if asked, a split and answers to suggestions. It "
+            "needs no network and runs no script.",
             "[BATCH.toml | SKEINS.csv]",
             0,
             1,
-            together({{{"out", "heron.html", "the file to write; -o for short"}},
+            together({page_file_options("heron.html"),
+                      {{"suggestions", "SUGGESTIONS.csv", "answer these on the page too"}},
+                      split_options(),
                       plan_options(),
                       batch_options(),
                       {{"units", "metric", "metric, imperial or both; else as you typed"}}}),

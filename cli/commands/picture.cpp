@@ -10,6 +10,7 @@
 #include "cli/output/layout.hpp"
 #include "cli/output/new_file.hpp"
 #include "cli/output/schematic.hpp"
+#include "cli/output/split_picture.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -35,20 +36,34 @@ JudgedPlan planned(const Arguments& arguments, Question& q) {
     return judged_plan(article, q);
 }
 
+Svg drawn_split(const Arguments& arguments, Question& q) {
+    const auto asked = asked_of(arguments, q);
+    const auto split = allocation::split(q.yarn, asked.request);
+    if (!split.found())
+        throw std::invalid_argument(
+            "the skeins do not hold all of it together; gristwright split says what would help");
+    return split_picture(split, asked, q);
+}
+
+// Their own words are of a batch alone; a plan and a cloth are of a TEMPLATE first.
+bool of_batch(const std::string& what) { return what == "yarn" || what == "split"; }
+
 Svg drawn(const std::string& what, const Arguments& arguments, Question& q) {
     if (what == "yarn") return yarn_picture(q);
+    if (what == "split") return drawn_split(arguments, q);
     const auto judged = planned(arguments, q);
-    return what == "plan" ? plan_picture(judged, q) : cloth_picture(judged.plan, q.yarn);
+    return what == "plan" ? plan_picture(judged, q) : cloth_picture(judged.plan, q);
 }
 
 void check(const std::string& what, const Arguments& arguments) {
-    const std::vector<std::string> known{"plan", "cloth", "yarn"};
+    const std::vector<std::string> known{"plan", "split", "cloth", "yarn"};
     if (std::find(known.begin(), known.end(), what) == known.end())
-        throw Misused(fmt::format("picture draws a plan, a cloth or a yarn, not '{}'{}", what,
-                                  catalog::did_you_mean(what, known)));
-    if (what != "yarn" && arguments.words.size() < 2)
+        throw Misused(fmt::format("picture draws a plan, a split, a cloth or a yarn, not '{}'{}",
+                                  what, catalog::did_you_mean(what, known)));
+    if (!of_batch(what) && arguments.words.size() < 2)
         throw Misused(fmt::format("picture {} needs a TEMPLATE; see gristwright templates", what));
-    if (what == "yarn" && arguments.words.size() > 2) throw Misused("picture yarn takes one BATCH");
+    if (of_batch(what) && arguments.words.size() > 2)
+        throw Misused(fmt::format("picture {} takes one BATCH", what));
     if (arguments.text("out").empty())
         throw Misused("picture needs --out FILE.svg: where to write it");
 }
@@ -56,7 +71,7 @@ void check(const std::string& what, const Arguments& arguments) {
 Answer run(const Arguments& arguments) {
     const auto& what = arguments.words[0];
     check(what, arguments);
-    const std::size_t batch = what == "yarn" ? 1 : 2;
+    const std::size_t batch = of_batch(what) ? 1 : 2;
     auto q = ask(arguments, arguments.words.size() > batch ? arguments.words[batch] : "");
     const auto path = arguments.text("out");
     write_file(path, drawn(what, arguments, q).file());
@@ -66,18 +81,21 @@ Answer run(const Arguments& arguments) {
 }  // namespace
 
 Command picture_command() {
-    return {"picture",
-            "An SVG file: an article drawn to scale (plan), the cloth it is made of (cloth), or "
-            "the yarn among the weight classes (yarn).",
-            "plan|cloth|yarn [TEMPLATE] [BATCH.toml | SKEINS.csv]",
-            1,
-            3,
-            together({{{"out", "shawl.svg", "the file to write; -o for short"},
-                       {"size", "130cm", "this size, not the largest that the metres cover"}},
-                      plan_options(),
-                      batch_options(),
-                      {{"units", "metric", "metric, imperial or both; else as you typed"}}}),
-            run};
+    return {
+        "picture",
+        "An SVG file: an article drawn to scale (plan), skeins and cuts (split), the cloth it is "
+        "made of beside a smooth combed yarn's (cloth), or the yarn among the weight classes "
+        "(yarn).",
+        "plan|split|cloth|yarn [TEMPLATE] [BATCH.toml | SKEINS.csv]",
+        1,
+        3,
+        together({{{"out", "shawl.svg", "the file to write; -o for short"},
+                   {"size", "130cm", "this size, not the largest that the metres cover"}},
+                  split_options(),
+                  plan_options(),
+                  batch_options(),
+                  {{"units", "metric", "metric, imperial or both; else as you typed"}}}),
+        run};
 }
 
 }  // namespace gristwright::cli

@@ -8,6 +8,7 @@
 
 #include "cli/output/charts.hpp"
 #include "cli/output/embedded.hpp"
+#include "cli/output/html.hpp"
 #include "cli/output/layout.hpp"
 #include "engine/suitability/reasons.hpp"
 #include "engine/yarn/count.hpp"
@@ -15,22 +16,16 @@
 namespace gristwright::cli {
 namespace {
 
-using Data = kainjow::mustache::data;
+using Data = PageData;
 
 constexpr std::size_t most_best = 4, most_pairs = 2, most_row = 12;
 constexpr std::size_t longest_name = 120;  // characters
-
-Data list_of(const std::vector<std::string>& said) {
-    Data out{Data::type::list};
-    for (const auto& one : said) out << Data{"text", capital(one)};
-    return out;
-}
 
 // A section that stands only when there is something in it.
 void set_list(Data& data, const std::string& name, const std::vector<std::string>& said) {
     if (said.empty()) return;
     Data section;
-    section.set("each", list_of(said));
+    section.set("each", lines_of(said));
     data.set(name, section);
 }
 
@@ -303,11 +298,11 @@ Data everything(const Question& q, const Ranked& ranked) {
 
 }  // namespace
 
-std::string page(const Question& q, const Ranked& ranked) {
-    kainjow::mustache::mustache form{std::string(embedded::page_template)};
-    if (!form.is_valid()) throw std::logic_error("page template: " + form.error_message());
-    form.set_custom_escape([](const std::string& text) { return escaped(text); });
-    return form.render(everything(q, ranked));
+std::string page(const Question& q, const Ranked& ranked, const PageSections& sections) {
+    auto data = everything(q, ranked);
+    set_text(data, "split", sections.split);
+    set_text(data, "answers", sections.answers);
+    return rendered(embedded::page_template, data);
 }
 
 }  // namespace gristwright::cli

@@ -8,7 +8,12 @@
 
 namespace gristwright::cli {
 
-std::string page(const Question& q, const Ranked& ranked);
+// Markup of the sections that were asked for; empty: not asked.
+struct PageSections {
+    std::string split, answers;
+};
+
+std::string page(const Question& q, const Ranked& ranked, const PageSections& sections);
 
 // A figure the page leans on, and where it comes from.
 struct Leaned {

@@ -24,6 +24,7 @@ struct KnitFabric {
     bool loose_loops = false;  // floats or holes that small fingers catch in
     Mark mark = Mark::judgement;
     std::string source;
+    std::string chart;  // as engine/lay/chart.hpp reads it; empty: none
 };
 
 struct KnitCloth {

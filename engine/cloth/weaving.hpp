@@ -23,6 +23,7 @@ struct Weave {
     bool loose_loops = false;  // floats that catch
     Mark mark = Mark::judgement;
     std::string source;
+    std::string chart;  // as engine/lay/chart.hpp reads it; empty: none
 };
 
 struct WovenCloth {

@@ -54,6 +54,7 @@ TEST_CASE("tables come back as they went in") {
         CHECK(a.loose_loops == b.loose_loops);
         CHECK(a.mark == b.mark);
         CHECK(a.source == b.source);
+        CHECK(a.chart == b.chart);
     }
     REQUIRE(back.fabrics.knitted.size() == source.fabrics.knitted.size());
     for (std::size_t i = 0; i < source.fabrics.knitted.size(); ++i) {
@@ -65,6 +66,7 @@ TEST_CASE("tables come back as they went in") {
         CHECK(a.row_repeat == b.row_repeat);
         CHECK(a.definition == b.definition);
         CHECK(a.openness == b.openness);
+        CHECK(a.chart == b.chart);
         CHECK(a.source == b.source);
     }
     REQUIRE(back.yarn.traits.size() == source.yarn.traits.size());

@@ -1,0 +1,111 @@
+#include "cli/bulk_answers.hpp"
+
+#include <fmt/core.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+
+#include "catalog/suggestion_text.hpp"
+#include "cli/output/layout.hpp"
+#include "cli/output/reply.hpp"
+
+namespace gristwright::cli {
+namespace {
+
+constexpr std::size_t idea_bytes_kept = 480;
+constexpr std::size_t rows_a_tick = 5000;  // between two signs of progress
+constexpr std::size_t complaints_kept = 20;
+
+std::string known_keys() {
+    std::string out;
+    for (const auto key : suggestion_fields) out += (out.empty() ? "" : ", ") + std::string(key);
+    return out;
+}
+
+// Alike: the same article, craft and fabric, amounts within a few per cent of each other.
+std::string near_alike(const Suggestion& s, const SuggestionAnswer& a) {
+    const auto rounded = [](double value) {
+        return value > 0 ? std::lround(std::log(value) * 20) : -9999;
+    };
+    if (!a.answered) return "?" + s.idea;
+    return fmt::format("{}|{}|{}|{}|{}|{}", a.article->name, static_cast<int>(a.article->craft),
+                       a.understood.fabric.in(a.article->craft), rounded(a.need.mid.si()),
+                       rounded(a.size.si()), s.colours);
+}
+
+}  // namespace
+
+Ground ground_of(const Question& q) {
+    return {q.yarn,
+            q.catalogue.templates,
+            q.catalogue.yarn.classes,
+            q.catalogue.fabrics,
+            q.measured.owned,
+            q.catalogue.words,
+            q.request};
+}
+
+void BulkAnswers::read(const std::string& file) {
+    std::vector<std::string> column_keys;
+    catalog::for_each_row(
+        file,
+        [&](const std::vector<std::string>& headers) {
+            column_keys = catalog::suggestion_keys(headers);
+            if (std::find(column_keys.begin(), column_keys.end(), "idea") == column_keys.end())
+                throw std::invalid_argument(fmt::format(
+                    "{}:1: the header needs a column 'idea'; known: {}", file, known_keys()));
+        },
+        [&](const catalog::CsvRow& row) { take(row, column_keys); });
+    tick(true);
+}
+
+void BulkAnswers::add(std::size_t row, Suggestion s) {
+    const auto a = answerer_.answer(s);
+    const auto key = near_alike(s, a);
+    if (const auto found = places_.find(key); found != places_.end()) {
+        ++groups_[found->second].count;
+        return;
+    }
+    places_[key] = groups_.size();
+    if (s.idea.size() > idea_bytes_kept) s.idea.resize(idea_bytes_kept);
+    const double reach = !a.answered                  ? -2
+                         : a.reach == Reach::short_of ? 0
+                         : a.reach == Reach::enough   ? 2
+                                                      : 1;
+    groups_.push_back(
+        {row, 1, 1000 * reach + a.judgement.score, std::move(s), metres_verdict(a, q_.units)});
+}
+
+std::vector<BulkAnswers::Group> BulkAnswers::ranked() const {
+    auto out = groups_;
+    std::stable_sort(out.begin(), out.end(), [](const Group& a, const Group& b) {
+        return a.rank != b.rank ? a.rank > b.rank : a.first_row < b.first_row;
+    });
+    return out;
+}
+
+void BulkAnswers::take(const catalog::CsvRow& row, const std::vector<std::string>& column_keys) {
+    ++rows_;
+    tick(false);
+    catalog::SuggestionText text;
+    for (std::size_t c = 0; c < std::min(row.fields.size(), column_keys.size()); ++c)
+        if (!column_keys[c].empty()) text[column_keys[c]] = row.fields[c];
+    try {
+        if (row.fields.size() > column_keys.size())
+            throw std::invalid_argument("more fields than the header names");
+        add(row.number, catalog::read_suggestion(text, q_.catalogue.yarn.classes));
+    } catch (const std::invalid_argument& error) {
+        ++bad_;
+        if (complaints_.size() < complaints_kept)
+            complaints_.push_back(fmt::format("row {}: {}", row.number, error.what()));
+    }
+}
+
+void BulkAnswers::tick(bool last) const {
+    if (isatty(STDERR_FILENO) != 1 || (!last && rows_ % rows_a_tick != 0)) return;
+    std::fprintf(stderr, "\r%zu suggestions answered%s", rows_, last ? "\n" : "");
+}
+
+}  // namespace gristwright::cli

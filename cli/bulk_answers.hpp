@@ -1,0 +1,55 @@
+// Hundreds of suggestions answered for one batch, near-alike ones together, the best first.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <unordered_map>
+#include <vector>
+
+#include "catalog/csv.hpp"
+#include "cli/question.hpp"
+#include "engine/suggestion/answer.hpp"
+
+namespace gristwright::cli {
+
+// The keys of a suggestion, as a spreadsheet's header and the command's options name them.
+inline constexpr std::string_view suggestion_fields[] = {
+    "idea",   "craft", "needs", "weight",  "grist", "gauge", "sett",
+    "needle", "size",  "sizes", "colours", "who",   "from",  "when"};
+
+Ground ground_of(const Question& q);
+
+class BulkAnswers {
+  public:
+    struct Group {
+        std::size_t first_row = 0, count = 0;
+        double rank = 0;  // higher first
+        Suggestion suggestion;
+        std::string verdict;
+    };
+
+    explicit BulkAnswers(const Question& q) : q_(q), answerer_(ground_of(q)) {}
+
+    // A row that cannot be read becomes a complaint. Throws for a file without a column of ideas.
+    void read(const std::string& file);
+    void add(std::size_t row, Suggestion suggestion);
+
+    std::vector<Group> ranked() const;
+    std::size_t rows() const { return rows_; }
+    std::size_t bad() const { return bad_; }
+    const std::vector<std::string>& complaints() const { return complaints_; }
+    SuggestionAnswer answer(const Suggestion& s) { return answerer_.answer(s); }
+
+  private:
+    void take(const catalog::CsvRow& row, const std::vector<std::string>& column_keys);
+    void tick(bool last) const;
+
+    const Question& q_;
+    Answerer answerer_;
+    std::unordered_map<std::string, std::size_t> places_;
+    std::vector<Group> groups_;
+    std::vector<std::string> complaints_;
+    std::size_t rows_ = 0, bad_ = 0;
+};
+
+}  // namespace gristwright::cli

@@ -1,0 +1,111 @@
+#include "cli/output/card.hpp"
+
+#include <fmt/core.h>
+
+#include <kainjow/mustache.hpp>
+
+#include "cli/output/charts.hpp"
+#include "cli/output/embedded.hpp"
+#include "cli/output/html.hpp"
+#include "cli/output/layout.hpp"
+#include "engine/yarn/count.hpp"
+
+namespace gristwright::cli {
+namespace {
+
+constexpr std::size_t longest_name = 30, longest_words = 60;  // characters
+
+std::string kept(const std::string& text, std::size_t most) { return shortened(inert(text), most); }
+
+std::string fibre_words(const Batch& batch) {
+    std::vector<std::string> said;
+    for (const auto& part : batch.fibre) {
+        auto one = part.name.empty() ? std::string("own wool") : part.name;
+        if (batch.fibre.size() > 1) one += fmt::format(" {:.0f} %", 100 * part.share);
+        said.push_back(one);
+    }
+    auto out = said.empty() ? std::string("not given") : joined(said);
+    if (batch.fibre.size() == 1 && batch.fibre[0].micron_low && batch.fibre[0].micron_high)
+        out += fmt::format(", {:.0f}-{:.0f} micron", in_microns(*batch.fibre[0].micron_low),
+                           in_microns(*batch.fibre[0].micron_high));
+    return out;
+}
+
+std::string made_words(const Batch& batch) {
+    std::vector<std::string> said;
+    if (batch.preparation != Preparation::unknown)
+        said.emplace_back(batch.preparation == Preparation::carded ? "carded" : "combed");
+    if (batch.draw != Draw::unknown)
+        said.emplace_back(batch.draw == Draw::long_draw ? "long draw" : "short draw");
+    if (batch.plies == 1) said.emplace_back("singles");
+    if (batch.plies > 1) said.push_back(fmt::format("{}-ply", batch.plies));
+    if (batch.ply_twist)
+        said.push_back(fmt::format("{:.1f} turns/in", in_turns_per_inch(*batch.ply_twist)));
+    return joined(said);
+}
+
+bool holds_animal_hair(const Batch& batch) {
+    for (const auto& part : batch.fibre)
+        if (part.kind != "plant" && part.kind != "silk" && part.kind != "man-made") return true;
+    return batch.fibre.empty();
+}
+
+// Common practice, no source.
+std::string care_words(const Question& q) {
+    if (!holds_animal_hair(q.measured.batch)) return "Wash a sample first: it may shrink or run.";
+    return q.yarn.felting == "high"
+               ? "Felts easily: wash cool, by hand, without rubbing; dry flat."
+               : "Wash cool, by hand; hot water and rubbing felt it. Dry flat.";
+}
+
+std::string grist_words(const Estimate<LinearDensity>& d, std::string_view system, int decimals) {
+    const auto& s = count_system(system);
+    return fmt::format("{:.{}f} {} ({:.{}f} to {:.{}f})", count_of(d.mid, s), decimals, s.symbol,
+                       count_of(d.high(), s), decimals, count_of(d.low(), s), decimals);
+}
+
+std::string wraps_words(const YarnProfile& yarn) {
+    if (!yarn.wraps_measured) return "";
+    return fmt::format("{:.0f} per inch, laid", in_wraps_per_inch(yarn.laid_wraps.mid));
+}
+
+// "skein A", and "skein 1" where that is its name.
+std::string skein_words(const std::string& name) {
+    if (name.empty() || name.rfind("skein", 0) == 0) return kept(name, longest_name / 2);
+    return "skein " + kept(name, longest_name / 2);
+}
+
+PageData card_data(const Question& q, const SkeinGrist& skein, const std::string& spun) {
+    const auto& batch = q.measured.batch;
+    const Units both{UnitChoice::both};
+    PageData out;
+    const auto set = [&](const char* name, const std::string& text) {
+        if (!text.empty()) out.set(name, text);
+    };
+    set("batch", batch.name.empty() ? "Handspun" : kept(batch.name, longest_name));
+    set("skein", skein_words(skein.name));
+    set("length", both.yarn(skein.length));
+    set("mass", fmt::format("{:.1f} g ({:.2f} oz)", in_grams(skein.mass), in_ounces(skein.mass)));
+    set("metric", grist_words(skein.linear_density, "metres per gram", 2));
+    set("imperial", grist_words(skein.linear_density, "yards per pound", 0));
+    set("wraps", wraps_words(q.yarn));
+    set("fibre", kept(fibre_words(batch), longest_words));
+    set("made", made_words(batch));
+    set("care", care_words(q));
+    set("spun", kept(spun, longest_words / 2));
+    return out;
+}
+
+}  // namespace
+
+std::string card(const Question& q, const std::string& spun) {
+    PageData out, cards{PageData::type::list};
+    for (const auto& skein : q.yarn.skeins) cards << card_data(q, skein, spun);
+    const auto& name = q.measured.batch.name;
+    out.set("name", name.empty() ? "Your batch" : kept(name, longest_name));
+    out.set("style", std::string(embedded::card_style));
+    out.set("cards", cards);
+    return rendered(embedded::card_template, out);
+}
+
+}  // namespace gristwright::cli

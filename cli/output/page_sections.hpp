@@ -1,0 +1,27 @@
+// The sections of a page that stand only when they were asked for, as markup.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "cli/bulk_answers.hpp"
+#include "cli/split_asked.hpp"
+
+namespace gristwright::cli {
+
+// Skein bars, what each wish gets, and the cut list.
+std::string split_section(const allocation::Split& split, const SplitAsked& asked,
+                          const Question& q);
+
+struct Answered {
+    Suggestion suggestion;
+    SuggestionAnswer answer;
+    std::size_t times = 1;  // suggested so often, near alike
+};
+// Best first.
+std::vector<Answered> answered(BulkAnswers& bulk);
+
+// Shows the first forty and counts the others.
+std::string answers_section(const std::vector<Answered>& answers, const Question& q);
+
+}  // namespace gristwright::cli

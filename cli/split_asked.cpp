@@ -1,0 +1,151 @@
+#include "cli/split_asked.hpp"
+
+#include <fmt/core.h>
+
+#include "catalog/nearest.hpp"
+#include "cli/output/layout.hpp"
+#include "engine/allocation/constants.hpp"
+
+namespace gristwright::cli {
+namespace {
+
+using allocation::Wish;
+
+Wish article_wish(SplitAsked& asked, Question& q, const std::string& name, bool main) {
+    const auto& article = find_template(q.catalogue, name);
+    auto& judged = asked.plans.emplace_back(judged_plan(article, q));
+    for (const auto obstacle : judged.plan.obstacles)
+        if (stops(obstacle))
+            throw std::invalid_argument(fmt::format("{}: {}", name, words(obstacle)));
+    Wish wish;
+    wish.name = article.title;
+    wish.plan = &judged.plan;
+    wish.main = main;
+    wish.suitability = judged.judgement.score / 100;
+    wish.at_size = [&article, &q](Length size) {
+        auto request = q.request;
+        request.size = size;
+        return plan(article, q.yarn, q.catalogue.fabrics, q.measured.owned, request);
+    };
+    return wish;
+}
+
+const PlanPiece* first_piece(const SplitAsked& asked, bool knitted) {
+    for (const auto& judged : asked.plans)
+        for (const auto& piece : judged.plan.pieces)
+            if (piece.knit.has_value() == knitted) return &piece;
+    return nullptr;
+}
+
+// "knitted", "woven:plain": in the fabric named, else in the one the project needs.
+Wish sample_wish(SplitAsked& asked, const Question& q, const std::string& text, Length loom_waste) {
+    const auto colon = text.find(':');
+    const auto craft = text.substr(0, colon);
+    const auto fabric = colon == std::string::npos ? "" : text.substr(colon + 1);
+    if (craft != "knitted" && craft != "woven")
+        throw std::invalid_argument(fmt::format(
+            "--sample is knitted or woven, with a fabric if you like (knitted:cables), not '{}'",
+            text));
+    const bool knitted = craft == "knitted";
+    const auto* piece = first_piece(asked, knitted);
+    const auto name = !fabric.empty() ? fabric
+                      : piece         ? piece->piece->fabric
+                      : knitted       ? std::string("stocking stitch")
+                                      : std::string("plain");
+    Wish wish;
+    wish.name = fmt::format("{} sample", craft);
+    if (knitted) {
+        const auto* row = q.catalogue.fabrics.knitted_named(name);
+        if (!row)
+            throw std::invalid_argument(fmt::format("--sample: there is no stitch '{}'", name));
+        asked.fabrics.push_back({name, row->stitch_repeat, row->row_repeat});
+        const auto firmness = piece ? piece->knit->purpose : Firmness::ordinary;
+        wish.sample = allocation::knitted_sample(
+            knit_cloth(q.yarn, *row, firmness, q.measured.owned.needles));
+    } else {
+        const auto* row = q.catalogue.fabrics.weave_named(name);
+        if (!row)
+            throw std::invalid_argument(fmt::format("--sample: there is no weave '{}'", name));
+        asked.fabrics.push_back({name, row->end_repeat, row->pick_repeat});
+        wish.sample = allocation::woven_sample(
+            weave_cloth(q.yarn, *row, Spacing::scarf, Finish::light, q.measured.owned), loom_waste);
+    }
+    return wish;
+}
+
+std::size_t skein_named(const Question& q, const std::string& name) {
+    std::vector<std::string> names;
+    for (std::size_t i = 0; i < q.yarn.skeins.size(); ++i) {
+        if (q.yarn.skeins[i].name == name) return i;
+        names.push_back(q.yarn.skeins[i].name);
+    }
+    throw std::invalid_argument(fmt::format("--from: there is no skein '{}'{}; there are: {}", name,
+                                            catalog::did_you_mean(name, names), joined(names)));
+}
+
+allocation::JoinCost join_cost(const std::string& word) {
+    if (word == "low") return allocation::JoinCost::low;
+    if (word == "high") return allocation::JoinCost::high;
+    if (word == "usual") return allocation::JoinCost::usual;
+    throw std::invalid_argument(fmt::format("--join-cost is low, usual or high, not '{}'", word));
+}
+
+}  // namespace
+
+SplitAsked asked_of(const Arguments& arguments, Question& q) {
+    SplitAsked asked;
+    auto& request = asked.request;
+    request.certainty = q.request.certainty;
+    request.join_cost = join_cost(arguments.text("join-cost", "usual"));
+    request.whole_warp = arguments.has("whole-warp");
+    if (arguments.has("reserve")) request.reserve = read_length_option(arguments, "reserve");
+    std::vector<Wish> articles;
+    for (const auto& name : arguments.all("keep"))
+        articles.push_back(article_wish(asked, q, name, true));
+    for (const auto& name : arguments.all("piece"))
+        articles.push_back(article_wish(asked, q, name, false));
+    const auto waste = arguments.has("loom-waste") ? read_length_option(arguments, "loom-waste")
+                                                   : centimetres(constants::sample_loom_waste);
+    for (const auto& text : arguments.all("sample")) {
+        auto wish = sample_wish(asked, q, text, waste);
+        if (arguments.has("from")) wish.only_from = skein_named(q, arguments.text("from"));
+        request.wishes.push_back(std::move(wish));
+    }
+    for (auto& wish : articles) {
+        request.wishes.push_back(std::move(wish));
+        asked.fabrics.emplace_back();
+    }
+    if (request.wishes.empty())
+        throw Misused(
+            "split needs something to make: --sample knitted, --keep TEMPLATE, --piece TEMPLATE");
+    return asked;
+}
+
+std::vector<Option> split_options() {
+    return {{"sample", "knitted:cables",
+             "a knitted or woven sample, in the fabric named or "
+             "the project's own",
+             true},
+            {"keep", "TEMPLATE", "the main project: must be made, as large as it can", true},
+            {"piece", "TEMPLATE", "a further article, if it fits", true},
+            {"from", "D", "take the samples from this skein only"},
+            {"whole-warp", "", "wind every warp from one skein"},
+            {"reserve", "5m", "keep this length for mending, in one skein"},
+            {"join-cost", "high", "how much joins matter: low, usual or high"},
+            {"loom-waste", "35cm", "of a woven sample's own warp"}};
+}
+
+bool asks_for_split(const Arguments& arguments) {
+    return arguments.has("sample") || arguments.has("keep") || arguments.has("piece");
+}
+
+Length left_in(std::size_t skein, const allocation::Split& split, const Question& q) {
+    auto left = q.yarn.skeins[skein].length;
+    for (const auto& cut : split.cuts)
+        if (cut.skein == skein) left -= cut.length;
+    if (split.placed.list.reserve == skein)
+        left -= centimetres(static_cast<double>(split.problem.reserve));
+    return left;
+}
+
+}  // namespace gristwright::cli

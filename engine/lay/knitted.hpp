@@ -1,0 +1,23 @@
+// Knitted cloth stitch by stitch. Each loop is two half loops that hold the planned yarn; a foot
+// and a head lie behind the next loop's legs where it is knit, in front of them where it is purled.
+#pragma once
+
+#include "engine/cloth/knitting.hpp"
+#include "engine/lay/chart.hpp"
+#include "engine/lay/cloth.hpp"
+
+namespace gristwright::lay {
+
+struct Spacing {
+    double stitch = 1, row = 1;  // mean over the repeat, mm
+    double loop = 4;             // yarn to one stitch's place, mm
+    double thickness = 0.5;      // mm
+};
+
+// Of a planned cloth as finished. The loop is the fabric's own: metres per area over loops per
+// area.
+Spacing spacing(const KnitCloth& cloth, Length thickness);
+
+Cloth knitted(const Chart& chart, const Spacing& spacing, double width, double height);
+
+}  // namespace gristwright::lay

@@ -1,0 +1,131 @@
+#include "engine/lay/wales.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "engine/lay/constants.hpp"
+
+namespace gristwright::lay {
+namespace {
+
+bool crosses(char stitch) { return stitch == '<' || stitch == '>'; }
+
+double eased(double t) {
+    t = std::clamp(t, 0.0, 1.0);
+    return t * t * (3 - 2 * t);
+}
+
+int floor_div(int a, int n) { return a >= 0 ? a / n : -((-a + n - 1) / n); }
+
+}  // namespace
+
+Wales::Wales(const Chart& chart, double stitch, double row) : chart_(chart), row_(row) {
+    double shares = 0;
+    for (int i = 0; i < chart.across(); ++i)
+        shares += recedes(i) ? double{constants::purl_width} : 1.0;
+    knit_width_ = stitch * chart.across() / shares;
+    left_.push_back(0);
+    for (int i = 0; i < chart.across(); ++i) left_.push_back(left_.back() + width(i));
+}
+
+double Wales::width(int wale) const {
+    return recedes(wale) ? knit_width_ * constants::purl_width : knit_width_;
+}
+
+double Wales::middle(int wale) const {
+    const int repeat = floor_div(wale, chart_.across());
+    const auto i = static_cast<std::size_t>(wale - repeat * chart_.across());
+    return repeat * left_.back() + (left_[i] + left_[i + 1]) / 2;
+}
+
+bool Wales::recedes(int wale) const {
+    bool purl = true, knit_beside = false;
+    for (int j = 0; j < chart_.up(); ++j) {
+        purl = purl && chart_.at(wale, j) == 'p';
+        for (int i = 0; i < chart_.across(); ++i)
+            knit_beside = knit_beside || chart_.at(i, j) != 'p';
+    }
+    return purl && knit_beside;
+}
+
+bool Wales::crossing_in(int row) const {
+    for (int i = 0; i < chart_.across(); ++i)
+        if (crosses(chart_.at(i, row))) return true;
+    return false;
+}
+
+std::optional<int> Wales::crossing_near(int row) const {
+    for (const int near : {row, row - 1, row + 1, row - 2, row + 2, row - 3})
+        if (crossing_in(near)) return near;
+    return {};
+}
+
+// '>' stitches go past all '<' ones beside them, and the other way round.
+int Wales::crosses_to(int wale, int crossing) const {
+    const char mine = chart_.at(wale, crossing);
+    if (!crosses(mine)) return wale;
+    const int step = mine == '>' ? 1 : -1;
+    const char other = mine == '>' ? '<' : '>';
+    int to = wale, past = 0;
+    while (chart_.at(to, crossing) == mine) to += step;
+    while (chart_.at(to + step * past, crossing) == other) ++past;
+    return wale + step * past;
+}
+
+bool Wales::crosses_in_front(int wale, int row) const {
+    const auto crossing = crossing_near(row);
+    if (!crossing || std::abs(2 * (row - *crossing) - 1) > 3) return false;
+    return chart_.at(wale, *crossing) == (row <= *crossing ? '<' : '>');
+}
+
+double Wales::crossing_middle(int wale, int crossing) const {
+    int first = wale, last = wale;
+    while (crosses(chart_.at(first - 1, crossing))) --first;
+    while (crosses(chart_.at(last + 1, crossing))) ++last;
+    return (middle(first) + middle(last)) / 2;
+}
+
+// Half way through, the stitches that cross lie over each other and spread to fill their room.
+double Wales::crossed(int wale, int row, double x, double y) const {
+    const auto crossing = crossing_near(row);
+    if (!crossing || !crosses(chart_.at(wale, *crossing))) return x;
+    const double top = row_ * (*crossing + 1), span = row_ * constants::crossing_rows;
+    const double done = eased((y - top) / span + 0.5);
+    int other = wale;  // where this stitch goes, or came from
+    for (int i = wale - chart_.across(); i <= wale + chart_.across(); ++i)
+        if (i != wale && crosses_to(i, *crossing) == wale) other = i;
+    if (row <= *crossing) other = crosses_to(wale, *crossing);
+    x += (middle(other) - middle(wale)) * (row <= *crossing ? done : 1 - done);
+    const double centre = crossing_middle(wale, *crossing);
+    return centre + (x - centre) * (1 + 4 * constants::crossing_spreads * done * (1 - done));
+}
+
+double Wales::lean(int wale, int row) const {
+    if (chart_.at(wale, row + 1) != 'o') return 0;
+    if (chart_.at(wale + 1, row + 1) == 't') return knit_width_ * constants::leaning;
+    if (chart_.at(wale - 1, row + 1) == 't') return -knit_width_ * constants::leaning;
+    return 0;
+}
+
+Place Wales::opened(Place p) const {
+    const double w = knit_width_, radius = 1.25 * w;
+    const int row = static_cast<int>(std::lround(p.y / row_));
+    const int wale = static_cast<int>(std::floor(p.x / w));
+    for (int j = row - 2; j <= row + 2; ++j)
+        for (int i = wale - 2; i <= wale + 2; ++i) {
+            if (chart_.at(i, j) != 'o') continue;
+            const Place hole{middle(i), row_ * (j - 0.2)};
+            const double away = std::hypot(p.x - hole.x, p.y - hole.y);
+            if (away >= radius || away <= 0) continue;
+            const double push = constants::eyelet_opens * w * (1 - eased(away / radius));
+            p = {p.x + push * (p.x - hole.x) / away, p.y + push * (p.y - hole.y) / away};
+        }
+    return p;
+}
+
+Place Wales::moved(int wale, int row, Place p) const {
+    p.x = crossed(wale, row, p.x, p.y);
+    return opened(p);
+}
+
+}  // namespace gristwright::lay

@@ -1,0 +1,124 @@
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+#include "engine/lay/constants.hpp"
+#include "engine/lay/knitted.hpp"
+#include "engine/lay/wales.hpp"
+
+using namespace gristwright;
+using namespace gristwright::lay;
+
+namespace {
+
+// Stitch 4.2, row 5.5 to a loop of 1 (plain wool, fully relaxed), in a yarn that suits.
+const Spacing plain{4.0, 3.054, 16.8, 1.0};
+
+Cloth knit(const char* chart, const Spacing& s, int stitches, int rows) {
+    return knitted(read_chart(chart, stitch_letters), s, stitches * s.stitch, rows * s.row);
+}
+
+constexpr const char* crossing_every_eight =
+    "kkkkkkpp/kkkkkkpp/kkkkkkpp/kkkkkkpp/>>><<<pp/kkkkkkpp/kkkkkkpp/kkkkkkpp";
+
+double loop_shown(const Cloth& cloth, int stitches, int rows) {
+    return yarn_shown(cloth) / (stitches * rows);
+}
+
+}  // namespace
+
+TEST_CASE("stocking stitch as drawn holds ks / l of yarn per area") {
+    const auto cloth = knit("k", plain, 10, 10);
+    const double l = 16.8, per_area = yarn_shown(cloth) / (cloth.width * cloth.height);
+    CHECK(per_area == doctest::Approx(23.1 / l).epsilon(0.02));
+}
+
+TEST_CASE("every chart's repeat as drawn holds the yarn of its loops") {
+    CHECK(loop_shown(knit("p/k", plain, 12, 8), 12, 8) == doctest::Approx(16.8).epsilon(0.02));
+    CHECK(loop_shown(knit("kp", plain, 12, 8), 12, 8) == doctest::Approx(16.8).epsilon(0.02));
+    CHECK(loop_shown(knit("kp/pk", plain, 12, 8), 12, 8) == doctest::Approx(16.8).epsilon(0.02));
+    // A crossing stretches the stitches that cross; an eyelet those around it.
+    CHECK(loop_shown(knit(crossing_every_eight, plain, 16, 16), 16, 16) ==
+          doctest::Approx(16.8).epsilon(0.15));
+    CHECK(loop_shown(knit("kkkkkk/kkotkk/kkkkkk/kkkkkk", plain, 12, 8), 12, 8) ==
+          doctest::Approx(16.8).epsilon(0.10));
+}
+
+TEST_CASE("a purled loop shows its head in front, a knit one its legs") {
+    const auto layers = [](const char* chart) {
+        const auto cloth = knit(chart, plain, 4, 4);
+        return std::pair{cloth.runs.front().layer, cloth.runs.back().layer};
+    };
+    const auto [knit_low, knit_high] = layers("k");
+    CHECK(knit_high - knit_low == 1);
+    const auto [purl_low, purl_high] = layers("p/k");
+    CHECK(purl_high - purl_low == 2);
+}
+
+TEST_CASE("purl wales of a rib fall back and narrow; the repeat keeps its width") {
+    const auto chart = read_chart("kkpp", stitch_letters);
+    const Wales wales(chart, 4, 3);
+    CHECK(wales.recedes(2));
+    CHECK(!wales.recedes(1));
+    CHECK(2 * wales.width(0) + 2 * wales.width(2) == doctest::Approx(16));
+    CHECK(wales.width(2) == doctest::Approx(0.6 * wales.width(0)));
+    CHECK(wales.middle(4) - wales.middle(0) == doctest::Approx(16));
+    CHECK(wales.middle(-4) - wales.middle(0) == doctest::Approx(-16));
+    const auto garter = read_chart("p/k", stitch_letters);
+    CHECK(!Wales(garter, 4, 3).recedes(0));
+    const auto purl = read_chart("p", stitch_letters);
+    CHECK(!Wales(purl, 4, 3).recedes(0));  // nothing to fall back behind
+}
+
+TEST_CASE("stitches that cross arrive in each other's places, one group in front") {
+    const auto chart = read_chart("kkkkp/kkkkp/>><<p/kkkkp/kkkkp/kkkkp", stitch_letters);
+    const Wales wales(chart, 4, 3);
+    const int row = 3;  // of the crossing, from the bottom
+    const auto stands = [&](int wale, int r, double y) {
+        return wales.moved(wale, r, {wales.middle(wale), y}).x;
+    };
+    CHECK(stands(0, row, 3 * (row + 1) - 1.5 * constants::crossing_rows) ==
+          doctest::Approx(wales.middle(0)));
+    // Half way up the crossing the loop below and the loop above meet.
+    for (const auto& [from, to] : {std::pair{0, 2}, {1, 3}, {2, 0}, {3, 1}}) {
+        const double y = 3 * (row + 1);
+        CHECK(stands(from, row, y) == doctest::Approx(stands(to, row + 1, y)));
+    }
+    CHECK(stands(4, row, 12) == doctest::Approx(wales.middle(4)));  // a purl stitch beside it stays
+    CHECK(wales.crosses_in_front(2, row));
+    CHECK(!wales.crosses_in_front(0, row));
+    CHECK(wales.crosses_in_front(0, row + 1));  // arrived from the right, still in front
+}
+
+TEST_CASE("a yarn over opens the cloth and its neighbour leans over") {
+    const auto chart = read_chart("kkkkkk/kkkkkk/kkotkk/kkkkkk/kkkkkk/kkkkkk", stitch_letters);
+    const Wales wales(chart, 4, 3);
+    CHECK(wales.lean(2, 2) > 0);
+    CHECK(wales.lean(3, 2) == 0);
+    const auto closed = knit("k", plain, 12, 12);
+    const auto open = knit("kkkkkk/kkkkkk/kkotkk/kkkkkk/kkkkkk/kkkkkk", plain, 12, 12);
+    CHECK(cover(open) < cover(closed));
+}
+
+TEST_CASE("a slipped stitch reaches over two rows with the yarn behind") {
+    const auto cloth = knit("kk/ks", plain, 4, 6);
+    double tallest = 0;
+    for (const auto& run : cloth.runs) {
+        const auto [low, high] = std::minmax_element(run.line.begin(), run.line.end(),
+                                                     [](auto a, auto b) { return a.y < b.y; });
+        tallest = std::max(tallest, high->y - low->y);
+    }
+    CHECK(tallest > plain.row * 1.2);
+    CHECK(std::any_of(cloth.runs.begin(), cloth.runs.end(),
+                      [](const auto& run) { return run.line.size() == 2; }));
+}
+
+TEST_CASE("the spacing of a planned cloth gives back its metres per area") {
+    KnitCloth cloth;
+    cloth.stitches = stitches_per_10cm(25);
+    cloth.rows = stitches_per_10cm(33);
+    cloth.metres_per_area = {metres_per_square_metre(1400), 0.1};
+    const auto s = spacing(cloth, millimetres(1));
+    CHECK(s.stitch == doctest::Approx(4));
+    CHECK(s.loop / (s.stitch * s.row) == doctest::Approx(1.4));
+}
