@@ -100,6 +100,12 @@ std::string stands_on(const YarnProfile& yarn) {
     return labelled("Stands on:", joined(yarn.evidence.stands_on), 0) + "\n";
 }
 
+std::vector<Length> lengths_of(const YarnProfile& yarn) {
+    std::vector<Length> out;
+    for (const auto& skein : yarn.skeins) out.push_back(skein.length);
+    return out;
+}
+
 std::vector<std::string> cautions(const Plan& plan, const YarnProfile& yarn) {
     std::vector<std::string> out = plan.article->cautions;
     bool loose = false;
