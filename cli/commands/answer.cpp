@@ -231,7 +231,8 @@ struct Group {
 
 class Bulk {
   public:
-    explicit Bulk(const Question& q) : q_(q), answerer_(ground_of(q)) {}
+    // `keep`: the texts that can be read stay to hand, to be remembered.
+    Bulk(const Question& q, bool keep) : q_(q), answerer_(ground_of(q)), keep_(keep) {}
 
     void read(const std::string& file) {
         std::vector<std::string> column_keys;
@@ -246,6 +247,13 @@ class Bulk {
             [&](const catalog::CsvRow& row) { take(row, column_keys); });
         tick(true);
     }
+
+    void take_all(const std::vector<catalog::KeptSuggestion>& remembered) {
+        for (const auto& text : remembered) take(rows_ + 1, text, "");
+        tick(true);
+    }
+
+    const std::vector<catalog::KeptSuggestion>& good() const { return good_; }
 
     std::vector<Group> ranked() const {
         auto out = groups_;
@@ -268,19 +276,24 @@ class Bulk {
     }
 
     void take(const catalog::CsvRow& row, const std::vector<std::string>& column_keys) {
-        ++rows_;
-        tick(false);
         catalog::SuggestionText text;
         for (std::size_t c = 0; c < std::min(row.fields.size(), column_keys.size()); ++c)
             if (!column_keys[c].empty()) text[column_keys[c]] = row.fields[c];
+        const bool too_many = row.fields.size() > column_keys.size();
+        take(row.number, text, too_many ? "more fields than the header names" : "");
+    }
+
+    void take(std::size_t row, const catalog::SuggestionText& text, const std::string& wrong) {
+        ++rows_;
+        tick(false);
         try {
-            if (row.fields.size() > column_keys.size())
-                throw std::invalid_argument("more fields than the header names");
-            add(row.number, catalog::read_suggestion(text, q_.catalogue.yarn.classes));
+            if (!wrong.empty()) throw std::invalid_argument(wrong);
+            add(row, catalog::read_suggestion(text, q_.catalogue.yarn.classes));
+            if (keep_) good_.push_back(text);
         } catch (const std::invalid_argument& error) {
             ++bad_;
             if (complaints_.size() < complaints_kept)
-                complaints_.push_back(fmt::format("row {}: {}", row.number, error.what()));
+                complaints_.push_back(fmt::format("row {}: {}", row, error.what()));
         }
     }
 
@@ -308,8 +321,8 @@ class Bulk {
         };
         if (!a.answered) return "?" + s.idea;
         return fmt::format("{}|{}|{}|{}|{}|{}", a.article->name, static_cast<int>(a.article->craft),
-                           a.understood.fabric.in(a.article->craft), rounded(a.need.mid.si()), rounded(a.size.si()),
-                           s.colours);
+                           a.understood.fabric.in(a.article->craft), rounded(a.need.mid.si()),
+                           rounded(a.size.si()), s.colours);
     }
 
     void tick(bool last) const {
@@ -319,6 +332,8 @@ class Bulk {
 
     const Question& q_;
     Answerer answerer_;
+    bool keep_;
+    std::vector<catalog::KeptSuggestion> good_;
     std::unordered_map<std::string, std::size_t> places_;
     std::vector<Group> groups_;
     std::vector<std::string> complaints_;
@@ -401,9 +416,8 @@ std::string bulk_text(Bulk& bulk, const Question& q, bool all) {
 
 constexpr int some_rows_bad = 65;
 
-Answer answer_many(const Arguments& arguments, const Question& q, const std::string& file) {
-    Bulk bulk(q);
-    bulk.read(file);
+Answer answer_many(const Arguments& arguments, const Question& q, Bulk& bulk,
+                   const std::string& file) {
     std::vector<std::string> notes = q.measured.notes;
     for (const auto& complaint : bulk.complaints()) notes.push_back(file + " " + complaint);
     if (bulk.bad() > bulk.complaints().size())
@@ -427,12 +441,56 @@ std::string_view option_for(std::string_view key) {
     return key == "from" ? "by" : key;
 }
 
+void need_remembered(const std::string& batch, std::string_view option) {
+    if (is_remembered(batch)) return;
+    throw Misused(fmt::format(
+        "--{} is for a remembered batch: gristwright batch add NAME BATCH.toml", option));
+}
+
+void remember(const Arguments& arguments, const std::string& batch,
+              const std::vector<catalog::KeptSuggestion>& all) {
+    if (arguments.has("remember") && !all.empty())
+        notebook(arguments, catalog::Notebook::Mode::change).add_suggestions(batch, all);
+}
+
+Answer answer_file(const Arguments& arguments, const Question& q, const std::string& batch,
+                   const std::string& file) {
+    Bulk bulk(q, arguments.has("remember"));
+    bulk.read(file);
+    remember(arguments, batch, bulk.good());
+    return answer_many(arguments, q, bulk, file);
+}
+
+Answer answer_remembered(const Arguments& arguments, const Question& q, const std::string& batch) {
+    const auto kept = notebook(arguments, catalog::Notebook::Mode::read_only).suggestions(batch);
+    if (kept.empty())
+        throw Misused(fmt::format(
+            "no suggestions are remembered with {}: answer needs --idea \"lace shawl\", or a "
+            "spreadsheet of suggestions; --remember keeps them",
+            batch));
+    Bulk bulk(q, false);
+    bulk.take_all(kept);
+    return answer_many(arguments, q, bulk, batch);
+}
+
+Answer forget(const Arguments& arguments, const std::string& batch) {
+    need_remembered(batch, "forget");
+    notebook(arguments, catalog::Notebook::Mode::change).remove_suggestions(batch);
+    return {fmt::format("The suggestions to {} are forgotten; gristwright undo brings them back.\n",
+                        inert(batch)),
+            ""};
+}
+
 Answer run(const Arguments& arguments) {
     std::string batch, file;
     for (const auto& word : arguments.words)
         (batch.empty() && !arguments.has("skein") ? batch : file) = word;
+    if (arguments.has("forget")) return forget(arguments, batch);
+    if (arguments.has("remember")) need_remembered(batch, "remember");
     const auto q = ask(arguments, batch);
-    if (!file.empty()) return answer_many(arguments, q, file);
+    if (!file.empty()) return answer_file(arguments, q, batch, file);
+    if (!arguments.has("idea") && is_remembered(batch))
+        return answer_remembered(arguments, q, batch);
     catalog::SuggestionText text;
     for (const auto key : keys)
         if (arguments.has(option_for(key)))
@@ -440,6 +498,7 @@ Answer run(const Arguments& arguments) {
     if (text.find("idea") == text.end())
         throw Misused("answer needs --idea \"lace shawl\", or a spreadsheet of suggestions");
     const auto s = catalog::read_suggestion(text, q.catalogue.yarn.classes);
+    remember(arguments, batch, {text});
     Answerer answerer(ground_of(q));
     const auto a = answerer.answer(s);
     const auto notes = joined(q.measured.notes, "\n");
@@ -477,6 +536,8 @@ Command answer_command() {
                        {"who", "child", "for whom; kept, not interpreted"},
                        {"by", "a guild friend", "who suggested it; kept, not interpreted"},
                        {"when", "2026-11-02", "kept, not interpreted"},
+                       {"remember", "", "keep the suggestions with the remembered batch"},
+                       {"forget", "", "forget those that are kept with it"},
                        {"out", "answers.csv", "write all answers to this file, .csv or .json"},
                        {"all", "", "list every answer, not the first twenty"}},
                       plan_options(),
