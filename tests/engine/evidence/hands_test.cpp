@@ -5,6 +5,7 @@
 
 #include <cmath>
 #include <random>
+#include <stdexcept>
 
 #include "engine/cloth/knitting.hpp"
 #include "engine/evidence/constants.hpp"
