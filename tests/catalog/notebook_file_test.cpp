@@ -186,7 +186,7 @@ TEST_CASE("notebook file: newer, foreign and damaged files are refused and left 
     SUBCASE("newer") {
         changing(scratch.file()).add_batch("heron", heron());
         raw(scratch.file()).exec("PRAGMA user_version = 7");
-        refused("it has layout 7, this program reads up to 1");
+        refused("it has layout 7, this program reads up to 2");
     }
     SUBCASE("of another program, marked") {
         raw(scratch.file()).exec("PRAGMA application_id = 77; CREATE TABLE t (x)");
