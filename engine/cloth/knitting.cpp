@@ -61,7 +61,7 @@ void guess_gauge(const YarnProfile& yarn, Firmness purpose, KnitCloth& cloth) {
 }
 
 void choose_needle(const std::vector<Length>& owned, KnitCloth& cloth) {
-    const double wanted = in_millimetres(needle_for(cloth.loop));
+    const double wanted = in_millimetres(needle_for(cloth.usual_loop));
     const auto nearer = [&](double a, double b) {
         return std::abs(a - wanted) < std::abs(b - wanted);
     };
@@ -102,6 +102,8 @@ KnitCloth knit_cloth(const YarnProfile& yarn, const KnitFabric& fabric, Firmness
     guess_gauge(yarn, purpose, cloth);
     cloth.loop = loop_from_stitches(cloth.gauge.mid, Relaxation::full);
     cloth.tightness = tightness(yarn.linear_density.mid, cloth.loop);
+    const bool by_habit_alone = yarn.evidence.habit && !cloth.from_swatch;
+    cloth.usual_loop = cloth.loop * (by_habit_alone ? yarn.evidence.habit->mid : 1);
     choose_needle(needles, cloth);
     const double stretch = std::sqrt(fabric.growth);
     cloth.stitches = cloth.gauge.mid * (fabric.stitches / stretch);

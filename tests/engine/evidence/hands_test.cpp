@@ -9,6 +9,7 @@
 
 #include "engine/cloth/knitting.hpp"
 #include "engine/evidence/constants.hpp"
+#include "engine/evidence/spin.hpp"
 #include "engine/evidence/swatch.hpp"
 
 using namespace gristwright;
@@ -87,6 +88,7 @@ TEST_CASE("tight hands knit the next yarn tighter, and say on what that stands")
     CHECK(then.metres_per_area.mid > before.metres_per_area.mid);
     CHECK(then.metres_per_area.spread < before.metres_per_area.spread);
     CHECK(!then.from_swatch);
+    CHECK(then.needle == before.needle);  // tight hands on the needle that others take
     REQUIRE(tight.evidence.stands_on.size() == 1);
     CHECK(tight.evidence.stands_on[0] ==
           "your swatches in 3 other batches, which come out 7 % tighter than the table");
@@ -153,4 +155,20 @@ TEST_CASE("rows counted on a swatch move the rows, and the yarn for its area by 
           doctest::Approx(std::sqrt(known.rows->mid)).epsilon(0.002));
     swatch.rows = Counted{0, centimetres(10)};
     CHECK_THROWS_AS(observe(swatch, {}, yarn, known), std::invalid_argument);
+}
+
+TEST_CASE("yarns to aim for are reckoned by the habit too") {
+    Template article;
+    article.ideal = article.largest = article.smallest = centimetres(100);
+    article.pieces.push_back(
+        {"body", "plain", {Shape::rectangle, centimetres(100), centimetres(100), {}}});
+    Fabrics fabrics;
+    fabrics.knitted.emplace_back().name = "plain";
+    std::vector<WeightClass> classes(1);
+    classes[0].number = 1, classes[0].yd_per_lb_low = 1901, classes[0].yd_per_lb_high = 2400;
+    const auto usual = spin_for(article, article.ideal, classes, fabrics, 0.1);
+    const auto tight =
+        spin_for(article, article.ideal, classes, fabrics, 0.1, Estimate<double>{1.08, 0.03});
+    REQUIRE(usual.size() == 1);
+    CHECK(tight[0].metres.mid / usual[0].metres.mid == doctest::Approx(1.08).epsilon(0.01));
 }
