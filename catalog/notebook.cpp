@@ -126,6 +126,7 @@ NotebookContents contents(Database& db) {
             count(db, "swatch"),
             count(db, "project"),
             count(db, "weighing"),
+            count(db, "suggestion"),
             count(db, "change"),
             last ? last->said : ""};
 }
@@ -173,6 +174,18 @@ std::vector<WeighingText> Notebook::weighings(std::string_view batch) const {
     return inside_->look_at(batch, read_weighings);
 }
 
+std::vector<NamedBatch> Notebook::newest_batches(std::size_t most) const {
+    return inside_->look([&](Database& db) { return newest_in(db, most); });
+}
+
+std::vector<SwatchedBatch> Notebook::swatched_last(std::size_t most) const {
+    return inside_->look([&](Database& db) { return swatched_last_in(db, most); });
+}
+
+std::vector<KeptSuggestion> Notebook::suggestions(std::string_view batch) const {
+    return inside_->look_at(batch, read_suggestions);
+}
+
 NotebookContents Notebook::describe() const { return inside_->look(contents); }
 
 void Notebook::add_batch(std::string_view name, const BatchText& text) {
@@ -207,6 +220,21 @@ void Notebook::start_project(std::string_view batch, const ProjectText& project)
 void Notebook::add_weighing(std::string_view batch, const WeighingText& weighing) {
     inside_->change_batch(batch, "weighing of",
                           [&](Database& db, BatchId id) { write_weighing(db, id, weighing); });
+}
+
+void Notebook::add_suggestions(std::string_view batch, const std::vector<KeptSuggestion>& all) {
+    const auto said = fmt::format("{} suggestion{} to", all.size(), all.size() == 1 ? "" : "s");
+    inside_->change_batch(batch, said.c_str(),
+                          [&](Database& db, BatchId id) { write_suggestions(db, id, all); });
+}
+
+void Notebook::remove_suggestions(std::string_view batch) {
+    inside_->change_batch(batch, "forget the suggestions to", erase_suggestions);
+}
+
+void Notebook::forget_hands() {
+    if (inside_->look([](Database& db) { return count(db, "swatch"); }) == 0) return;
+    inside_->change("forget the hands", forget_hands_in);
 }
 
 std::optional<std::string> Notebook::undo() {

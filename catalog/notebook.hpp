@@ -41,10 +41,14 @@ struct SwatchText {
     Kind kind = Kind::knitted;
     // Each given once, as typed: {"stitches", "28/10.3cm"}, {"mass", "4.1g"}, {"washed", "yes"}.
     std::map<std::string, std::string, std::less<>> measured;
-    std::string date;  // as the caller writes it; may be empty
+    std::string date;       // as the caller writes it; may be empty
+    bool own_hands = true;  // tells about the person's hands: not by others, not forgotten
 
     bool operator==(const SwatchText&) const = default;
 };
+
+// A suggestion as it was written: {"idea", "cabled hat"}, {"needs", "220yd"}.
+using KeptSuggestion = std::map<std::string, std::string, std::less<>>;
 
 struct ProjectText {
     std::string template_name;    // never empty
@@ -68,9 +72,21 @@ struct WeighingText {
 struct NotebookContents {
     bool exists = false;  // there is a file
     int layout = 0;       // of the tables as this program reads them; 0 when there is no file
-    int batches = 0, swatches = 0, projects = 0, weighings = 0;
+    int batches = 0, swatches = 0, projects = 0, weighings = 0, suggestions = 0;
     int changes = 0;          // that undo can take back, one after the other
     std::string last_change;  // what undo would take back: "add batch heron"; empty when none
+};
+
+struct NamedBatch {
+    std::string name;
+    BatchText text;
+};
+
+// A batch with its swatches, for what they tell about the hands that made them.
+struct SwatchedBatch {
+    std::string name;
+    BatchText text;
+    std::vector<SwatchText> swatches;  // oldest first
 };
 
 class Notebook {
@@ -95,11 +111,17 @@ class Notebook {
     // Looking. Every function that takes the name of a batch refuses one that is not there, and
     // says which is near.
     std::vector<std::string> batch_names() const;  // in alphabetical order of their bytes
+    // The `most` batches that were added last, in alphabetical order.
+    std::vector<NamedBatch> newest_batches(std::size_t most) const;
     bool has_batch(std::string_view name) const;
     BatchText load_batch(std::string_view name) const;               // its notes are not kept
     std::vector<SwatchText> swatches(std::string_view batch) const;  // oldest first
     std::optional<ProjectText> project(std::string_view batch) const;
     std::vector<WeighingText> weighings(std::string_view batch) const;  // oldest first
+    // At most `most` batches, the one swatched last first, with the swatches of the person's own
+    // hands. A batch without such a swatch is not among them.
+    std::vector<SwatchedBatch> swatched_last(std::size_t most) const;
+    std::vector<KeptSuggestion> suggestions(std::string_view batch) const;  // oldest first
     NotebookContents describe() const;
 
     // Changing. Each is one transaction: all of it is kept, or none and an exception says why.
@@ -112,6 +134,12 @@ class Notebook {
     // One project runs on a batch: starting another ends the one before and its weighings.
     void start_project(std::string_view batch, const ProjectText& project);
     void add_weighing(std::string_view batch, const WeighingText& weighing);  // needs a project
+    // Adds to those remembered already. Each needs an idea.
+    void add_suggestions(std::string_view batch, const std::vector<KeptSuggestion>& all);
+    void remove_suggestions(std::string_view batch);
+    // No swatch kept so far tells about the person's hands any more; each still tells about its
+    // batch.
+    void forget_hands();
 
     // Takes back the last change not yet taken back, whichever program made it, and says what it
     // was; nothing when there is none. The last 1,000 changes can be taken back.

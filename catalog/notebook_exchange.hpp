@@ -11,7 +11,8 @@
 
 namespace gristwright::catalog {
 
-inline constexpr int exchange_version = 1;  // of the JSON form
+inline constexpr int exchange_version =
+    2;  // of the JSON form; form 1, without suggestions, is read too
 
 std::string to_json(const std::vector<KeptBatch>& batches);
 // Strict: an unknown, doubled or missing key and a wrong type are refused, and say where.

@@ -104,10 +104,12 @@ void copy_beside(const fs::path& path, int layout, std::chrono::milliseconds pat
 
 void upgrade(SQLite::Database& db, const fs::path& path, const Opening& opening) {
     const int newest = static_cast<int>(opening.steps.size());
+    bool made_here = false;  // nothing in it that a copy could keep
     for (int layout = layout_of(db); layout < newest; layout = layout_of(db)) {
         Transaction transaction(db, Transaction::Kind::change);
         if (layout_of(db) != layout) continue;  // another program took the step
-        if (!has_nothing(db)) copy_beside(path, layout, opening.patience);
+        made_here = made_here || has_nothing(db);
+        if (!made_here) copy_beside(path, layout, opening.patience);
         take_step(db, layout, opening.steps[static_cast<std::size_t>(layout)]);
         transaction.commit();
     }

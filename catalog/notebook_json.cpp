@@ -1,5 +1,6 @@
 // {"notebook": 1, "batches": [{"name": .., "skeins": [..], "fields": {..}, "swatches": [..],
-//   "project": {.., "weighings": [..]}}]}; a text with its place is {"text": .., "where": ..}.
+//   "project": {.., "weighings": [..]}, "suggestions": [..]}]}; a text with its place is {"text":
+//   .., "where": ..}.
 #include <fmt/core.h>
 
 #include <algorithm>
@@ -29,8 +30,11 @@ Out json_of(const SwatchText& s) {
     for (const auto& [key, text] : s.measured) measured[key] = text;
     return {{"kind", s.kind == SwatchText::Kind::knitted ? "knitted" : "woven"},
             {"date", s.date},
+            {"own_hands", s.own_hands},
             {"measured", measured}};
 }
+
+Out json_of(const KeptSuggestion& s) { return Out(s); }
 
 Out json_of(const WeighingText& w) {
     return {{"row", w.row}, {"length", w.length}, {"ball", w.ball}, {"date", w.date}};
@@ -61,6 +65,7 @@ Out json_of(const KeptBatch& b) {
             {"fields", fields},
             {"swatches", list_of(b.swatches)}};
     if (b.project) out["project"] = json_of(*b.project, b.weighings);
+    if (!b.suggestions.empty()) out["suggestions"] = list_of(b.suggestions);
     return out;
 }
 
@@ -82,6 +87,10 @@ struct Node {
     std::string text() const {
         if (!value.is_string()) throw wrong("must be text in quotes");
         return value.get<std::string>();
+    }
+    bool yes() const {
+        if (!value.is_boolean()) throw wrong("must be true or false");
+        return value.get<bool>();
     }
     std::string text(const char* key) const { return (*this)[key].text(); }
     void only(std::initializer_list<std::string_view> keys) const {
@@ -123,8 +132,9 @@ SwatchText::Kind kind(const Node& n) {
 }
 
 SwatchText swatch(const Node& n) {
-    n.only({"kind", "date", "measured"});
+    n.only({"kind", "date", "own_hands", "measured"});
     SwatchText out{kind(n["kind"]), {}, n.text("date")};
+    if (n.has("own_hands")) out.own_hands = n["own_hands"].yes();  // form 1 has none
     n["measured"].for_each_key(
         [&](const std::string& key, const Node& text) { out.measured[key] = text.text(); });
     return out;
@@ -135,8 +145,14 @@ WeighingText weighing(const Node& n) {
     return {n.text("row"), n.text("length"), n.text("ball"), n.text("date")};
 }
 
+KeptSuggestion suggestion(const Node& n) {
+    KeptSuggestion out;
+    n.for_each_key([&](const std::string& key, const Node& text) { out[key] = text.text(); });
+    return out;
+}
+
 KeptBatch batch(const Node& n) {
-    n.only({"name", "skeins", "fields", "swatches", "project"});
+    n.only({"name", "skeins", "fields", "swatches", "project", "suggestions"});
     KeptBatch out;
     out.name = n.text("name");
     out.text.skeins = n["skeins"].list(skein);
@@ -144,6 +160,7 @@ KeptBatch batch(const Node& n) {
         out.text.fields[key] = texts.list(written);
     });
     out.swatches = n["swatches"].list(swatch);
+    if (n.has("suggestions")) out.suggestions = n["suggestions"].list(suggestion);
     if (!n.has("project")) return out;
     const auto p = n["project"];
     p.only({"template", "size", "certainty", "started", "weighings"});
@@ -183,8 +200,8 @@ std::vector<KeptBatch> from_json(std::string_view text) {
     top.only({"notebook", "batches"});
     const auto version = top["notebook"];
     if (!version.value.is_number_integer()) throw version.wrong("must be a whole number");
-    if (version.value != exchange_version)
-        throw version.wrong(fmt::format("the export has form {}, this program reads form {}",
+    if (version.value < 1 || version.value > exchange_version)
+        throw version.wrong(fmt::format("the export has form {}, this program reads forms 1 to {}",
                                         version.value.dump(), exchange_version));
     return top["batches"].list(batch);
 }

@@ -2,6 +2,10 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
+#include <nlohmann/json.hpp>
+#include <set>
+
 #include "catalog/nearest.hpp"
 #include "catalog/notebook_text.hpp"
 
@@ -83,6 +87,7 @@ void write_kept(SQLite::Database& db, const KeptBatch& kept) {
     for (const auto& swatch : kept.swatches) write_swatch(db, batch, swatch);
     if (kept.project) write_project(db, batch, *kept.project);
     for (const auto& weighing : kept.weighings) write_weighing(db, batch, weighing);
+    write_suggestions(db, batch, kept.suggestions);
 }
 
 }  // namespace
@@ -91,6 +96,41 @@ std::vector<std::string> names_in(SQLite::Database& db) {
     Query query(db, "SELECT name FROM batch ORDER BY name");
     std::vector<std::string> out;
     while (query.next()) query >> out.emplace_back();
+    return out;
+}
+
+std::vector<NamedBatch> newest_in(SQLite::Database& db, std::size_t most) {
+    Query query(db,
+                "SELECT id, name FROM (SELECT id, name FROM batch ORDER BY id DESC LIMIT ?) "
+                "ORDER BY name",
+                static_cast<std::int64_t>(most));
+    std::vector<NamedBatch> out;
+    while (query.next()) {
+        std::int64_t id = 0;
+        auto& batch = out.emplace_back();
+        query >> id >> batch.name;
+        batch.text = read_text(db, BatchId{id});
+    }
+    return out;
+}
+
+std::vector<SwatchedBatch> swatched_last_in(SQLite::Database& db, std::size_t most) {
+    Query query(db,
+                "SELECT s.batch, b.name FROM swatch s JOIN batch b ON b.id = s.batch "
+                "WHERE s.own_hands = 1 ORDER BY s.id DESC");
+    std::vector<SwatchedBatch> out;
+    std::set<std::int64_t> had;
+    while (out.size() < most && query.next()) {
+        std::int64_t id = 0;
+        std::string name;
+        query >> id >> name;
+        if (!had.insert(id).second) continue;
+        out.push_back({name, read_text(db, BatchId{id}), read_swatches(db, BatchId{id})});
+        auto& swatches = out.back().swatches;
+        swatches.erase(std::remove_if(swatches.begin(), swatches.end(),
+                                      [](const SwatchText& s) { return !s.own_hands; }),
+                       swatches.end());
+    }
     return out;
 }
 
@@ -134,18 +174,23 @@ BatchText read_text(SQLite::Database& db, BatchId batch) {
 
 std::vector<SwatchText> read_swatches(SQLite::Database& db, BatchId batch) {
     std::vector<SwatchText> out;
-    Query swatches(db, "SELECT id, kind, date FROM swatch WHERE batch = ? ORDER BY id", batch);
-    while (swatches.next()) {
-        auto& swatch = out.emplace_back();
-        std::int64_t id = 0;
-        std::string kind, key;
-        swatches >> id >> kind >> swatch.date;
-        swatch.kind = kind == kinds[0] ? SwatchText::Kind::knitted : SwatchText::Kind::woven;
-        Query measures(db, "SELECT key, text FROM measure WHERE swatch = ?", id);
-        while (measures.next()) {
-            measures >> key;
-            measures >> swatch.measured[key];
-        }
+    Query rows(db,
+               "SELECT s.id, s.kind, s.date, s.own_hands, ifnull(m.key, ''), ifnull(m.text, '') "
+               "FROM swatch s LEFT JOIN measure m ON m.swatch = s.id WHERE s.batch = ? "
+               "ORDER BY s.id",
+               batch);
+    std::int64_t last = 0;
+    while (rows.next()) {
+        std::int64_t id = 0, own_hands = 0;
+        std::string kind, date, key, text;
+        rows >> id >> kind >> date >> own_hands >> key >> text;
+        if (id != last || out.empty())
+            out.push_back({kind == kinds[0] ? SwatchText::Kind::knitted : SwatchText::Kind::woven,
+                           {},
+                           date,
+                           own_hands != 0});
+        last = id;
+        if (!key.empty()) out.back().measured[key] = text;
     }
     return out;
 }
@@ -172,12 +217,27 @@ std::vector<WeighingText> read_weighings(SQLite::Database& db, BatchId batch) {
     return out;
 }
 
+std::vector<KeptSuggestion> read_suggestions(SQLite::Database& db, BatchId batch) {
+    Query query(db, "SELECT said FROM suggestion WHERE batch = ? ORDER BY id", batch);
+    std::vector<KeptSuggestion> out;
+    std::string said;
+    while (query.next()) {
+        query >> said;
+        auto& kept = out.emplace_back();
+        const auto read = nlohmann::json::parse(said, nullptr, false);
+        for (const auto& [key, text] : read.items())
+            if (text.is_string()) kept[key] = text.get<std::string>();
+    }
+    return out;
+}
+
 std::vector<KeptBatch> read_everything(SQLite::Database& db) {
     std::vector<KeptBatch> out;
     for (auto& name : names_in(db)) {
         const auto batch = need_batch(db, name);
         out.push_back({std::move(name), read_text(db, batch), read_swatches(db, batch),
-                       read_project(db, batch), read_weighings(db, batch)});
+                       read_project(db, batch), read_weighings(db, batch),
+                       read_suggestions(db, batch)});
     }
     return out;
 }
@@ -199,7 +259,8 @@ void write_text(SQLite::Database& db, BatchId batch, const BatchText& text) {
 
 void write_swatch(SQLite::Database& db, BatchId batch, const SwatchText& swatch) {
     const std::string kind = kinds[static_cast<std::size_t>(swatch.kind)];
-    Query(db, "INSERT INTO swatch (batch, kind, date) VALUES (?, ?, ?)", batch, kind, swatch.date)
+    Query(db, "INSERT INTO swatch (batch, kind, date, own_hands) VALUES (?, ?, ?, ?)", batch, kind,
+          swatch.date, std::int64_t{swatch.own_hands})
         .run();
     const auto id = db.getLastInsertRowid();
     for (const auto& [key, text] : swatch.measured)
@@ -225,6 +286,31 @@ void write_weighing(SQLite::Database& db, BatchId batch, const WeighingText& w) 
     Query(db, "INSERT INTO weighing (project, row, length, ball, date) VALUES (?, ?, ?, ?, ?)",
           *project, w.row, w.length, w.ball, w.date)
         .run();
+}
+
+void write_suggestions(SQLite::Database& db, BatchId batch,
+                       const std::vector<KeptSuggestion>& all) {
+    SQLite::Statement insert(db, "INSERT INTO suggestion (batch, said) VALUES (?, ?)");
+    for (const auto& suggestion : all) {
+        const auto idea = suggestion.find("idea");
+        if (idea == suggestion.end() || idea->second.empty())
+            throw NotebookRefused("a suggestion needs its idea");
+        for (const auto& [key, text] : suggestion) check_kept_text(text);
+        const auto said = nlohmann::json(suggestion).dump();
+        check_kept_text(said);
+        insert.bind(1, static_cast<std::int64_t>(batch));
+        insert.bind(2, said);
+        insert.exec();
+        insert.reset();
+    }
+}
+
+void erase_suggestions(SQLite::Database& db, BatchId batch) {
+    Query(db, "DELETE FROM suggestion WHERE batch = ?", batch).run();
+}
+
+void forget_hands_in(SQLite::Database& db) {
+    Query(db, "UPDATE swatch SET own_hands = 0 WHERE own_hands = 1").run();
 }
 
 void write_everything(SQLite::Database& db, const std::vector<KeptBatch>& batches) {

@@ -42,6 +42,18 @@ CREATE TABLE undo_step (
 CREATE INDEX undo_step_change ON undo_step (change);
 )sql";
 
+// Which swatches tell about the person's hands; suggestions, each a JSON object of its texts.
+constexpr const char* tables_2 = R"sql(
+ALTER TABLE swatch ADD COLUMN own_hands INTEGER NOT NULL DEFAULT 1 CHECK (own_hands IN (0, 1));
+DROP TRIGGER undo_INSERT_swatch;
+DROP TRIGGER undo_DELETE_swatch;
+DROP TRIGGER undo_UPDATE_swatch;
+CREATE TABLE suggestion (
+  id INTEGER PRIMARY KEY, batch INTEGER NOT NULL REFERENCES batch ON DELETE CASCADE,
+  said TEXT NOT NULL CHECK (said LIKE '{%}')) STRICT;
+CREATE INDEX suggestion_batch ON suggestion (batch);
+)sql";
+
 // One trigger: `inverse` is an SQL expression that yields the SQL to run.
 std::string trigger(std::string_view table, std::string_view event, const std::string& inverse) {
     return fmt::format(
@@ -61,6 +73,12 @@ std::string step_1() {
            undo_triggers("measure", Columns{"swatch", "key", "text"}) +
            undo_triggers("project", Columns{"batch", "template", "size", "certainty", "started"}) +
            undo_triggers("weighing", Columns{"project", "row", "length", "ball", "date"});
+}
+
+std::string step_2() {
+    using Columns = std::vector<std::string_view>;
+    return tables_2 + undo_triggers("swatch", Columns{"batch", "kind", "date", "own_hands"}) +
+           undo_triggers("suggestion", Columns{"batch", "said"});
 }
 
 }  // namespace
@@ -84,7 +102,7 @@ std::string undo_triggers(std::string_view table, std::span<const std::string_vi
 }
 
 const std::vector<std::string>& notebook_steps() {
-    static const std::vector<std::string> steps{step_1()};
+    static const std::vector<std::string> steps{step_1(), step_2()};
     return steps;
 }
 

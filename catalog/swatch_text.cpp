@@ -17,6 +17,11 @@ const std::string* given(const SwatchText& text, std::string_view key) {
 
 Length length_of(const std::string& text) { return read_length(text).value; }
 
+// "41cm"; nothing woven yet may be written with or without a unit.
+Length read_woven_length(const std::string& text) {
+    return text.find_first_not_of("0cm ") == std::string::npos ? Length{} : length_of(text);
+}
+
 double number(const std::string& text, double low, double high) {
     double value = 0;
     const auto read = std::from_chars(text.data(), text.data() + text.size(), value);
@@ -98,7 +103,7 @@ KnittedSwatch read_knitted(const SwatchText& text) {
     }
     if (const auto* washed = given(text, "washed"))
         out.washed = read_named("washed", *washed, read_yes);
-    if (const auto* look = given(text, "look")) out.look = read_named("look", *look, read_look);
+    out.look = look_of(text);
     if (const auto* firmness = given(text, "firmness"))
         out.firmness = read_named("firmness", *firmness, read_firmness);
     return out;
@@ -115,7 +120,7 @@ WovenSwatch read_woven(const SwatchText& text) {
         out.reed_width = read_named("reed", *reed, length_of);
     if (const auto* woven = given(text, "woven"))
         out.woven_length = read_named("woven", *woven, length_of);
-    if (const auto* look = given(text, "look")) out.look = read_named("look", *look, read_look);
+    out.look = look_of(text);
     if (!out.reed_width && !out.woven_length)
         throw std::invalid_argument(
             "a woven swatch needs its width in the heddle, --reed 20cm, or its length off tension, "
@@ -123,9 +128,22 @@ WovenSwatch read_woven(const SwatchText& text) {
     return out;
 }
 
+const KnitFabric& fabric_of(const SwatchText& text, const Fabrics& fabrics) {
+    const auto* name = given(text, "fabric");
+    if (const auto* found = fabrics.knitted_named(name ? *name : "stocking stitch")) return *found;
+    throw std::invalid_argument(
+        fmt::format("fabric: there is no stitch '{}'", name ? *name : "stocking stitch"));
+}
+
+std::optional<double> look_of(const SwatchText& text) {
+    const auto* look = given(text, "look");
+    if (!look) return {};
+    return read_named("look", *look, read_look);
+}
+
 Evidence evidence_of(const std::vector<SwatchText>& swatches, const YarnProfile& yarn,
                      const Fabrics& fabrics) {
-    Evidence known;
+    Evidence known = yarn.evidence;
     for (const auto& text : swatches) {
         if (text.kind == SwatchText::Kind::woven) {
             const auto* finish = given(text, "finish");
@@ -133,18 +151,21 @@ Evidence evidence_of(const std::vector<SwatchText>& swatches, const YarnProfile&
                     finish ? read_named("finish", *finish, read_finish) : Finish::light, known);
             continue;
         }
-        const auto* name = given(text, "fabric");
-        const auto* fabric = fabrics.knitted_named(name ? *name : "stocking stitch");
-        if (!fabric)
-            throw std::invalid_argument(fmt::format("fabric: there is no stitch '{}'", *name));
-        observe(read_knitted(text), *fabric, yarn, known);
+        observe(read_knitted(text), fabric_of(text, fabrics), yarn, known);
     }
     return known;
 }
 
 Weighing read_weighing(const WeighingText& text) {
-    return {read_named("row", text.row, [](const std::string& t) { return number(t, 1, 1e6); }),
-            read_named("ball", text.ball, [](const std::string& t) { return read_mass(t).value; })};
+    Weighing out;
+    out.ball =
+        read_named("ball", text.ball, [](const std::string& t) { return read_mass(t).value; });
+    if (text.row.empty())
+        out.woven = read_named("woven", text.length, read_woven_length);
+    else
+        out.row =
+            read_named("row", text.row, [](const std::string& t) { return number(t, 0, 1e6); });
+    return out;
 }
 
 }  // namespace gristwright::catalog

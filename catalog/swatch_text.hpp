@@ -20,10 +20,17 @@ double read_look(const std::string& text);
 KnittedSwatch read_knitted(const SwatchText& text);
 WovenSwatch read_woven(const SwatchText& text);
 
-// Everything the swatches tell, taken in the order they were made.
+// The stitch it was knitted in, else stocking stitch. Throws for one that is not in the table.
+const KnitFabric& fabric_of(const SwatchText& text, const Fabrics& fabrics);
+// How it was rated, knitted or woven.
+std::optional<double> look_of(const SwatchText& text);
+
+// Everything the swatches tell, taken in the order they were made, added to what the yarn's
+// evidence holds of the hands.
 Evidence evidence_of(const std::vector<SwatchText>& swatches, const YarnProfile& yarn,
                      const Fabrics& fabrics);
 
+// Row 0 and 0 cm are the weighing before the work begins.
 Weighing read_weighing(const WeighingText& text);
 
 }  // namespace gristwright::catalog

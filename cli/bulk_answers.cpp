@@ -86,20 +86,31 @@ std::vector<BulkAnswers::Group> BulkAnswers::ranked() const {
     return out;
 }
 
+void BulkAnswers::take_all(const std::vector<catalog::KeptSuggestion>& remembered) {
+    for (const auto& text : remembered) take(rows_ + 1, text, "");
+    tick(true);
+}
+
 void BulkAnswers::take(const catalog::CsvRow& row, const std::vector<std::string>& column_keys) {
-    ++rows_;
-    tick(false);
     catalog::SuggestionText text;
     for (std::size_t c = 0; c < std::min(row.fields.size(), column_keys.size()); ++c)
         if (!column_keys[c].empty()) text[column_keys[c]] = row.fields[c];
+    const bool too_many = row.fields.size() > column_keys.size();
+    take(row.number, text, too_many ? "more fields than the header names" : "");
+}
+
+void BulkAnswers::take(std::size_t row, const catalog::SuggestionText& text,
+                       const std::string& wrong) {
+    ++rows_;
+    tick(false);
     try {
-        if (row.fields.size() > column_keys.size())
-            throw std::invalid_argument("more fields than the header names");
-        add(row.number, catalog::read_suggestion(text, q_.catalogue.yarn.classes));
+        if (!wrong.empty()) throw std::invalid_argument(wrong);
+        add(row, catalog::read_suggestion(text, q_.catalogue.yarn.classes));
+        if (keep_) good_.push_back(text);
     } catch (const std::invalid_argument& error) {
         ++bad_;
         if (complaints_.size() < complaints_kept)
-            complaints_.push_back(fmt::format("row {}: {}", row.number, error.what()));
+            complaints_.push_back(fmt::format("row {}: {}", row, error.what()));
     }
 }
 

@@ -7,6 +7,8 @@
 #include <vector>
 
 #include "catalog/csv.hpp"
+#include "catalog/notebook.hpp"
+#include "catalog/suggestion_text.hpp"
 #include "cli/question.hpp"
 #include "engine/suggestion/answer.hpp"
 
@@ -28,24 +30,31 @@ class BulkAnswers {
         std::string verdict;
     };
 
-    explicit BulkAnswers(const Question& q) : q_(q), answerer_(ground_of(q)) {}
+    // `keep`: the texts that can be read stay to hand, to be remembered.
+    explicit BulkAnswers(const Question& q, bool keep = false)
+        : q_(q), answerer_(ground_of(q)), keep_(keep) {}
 
     // A row that cannot be read becomes a complaint. Throws for a file without a column of ideas.
     void read(const std::string& file);
-    void add(std::size_t row, Suggestion suggestion);
+    void take_all(const std::vector<catalog::KeptSuggestion>& remembered);
 
     std::vector<Group> ranked() const;
     std::size_t rows() const { return rows_; }
     std::size_t bad() const { return bad_; }
     const std::vector<std::string>& complaints() const { return complaints_; }
+    const std::vector<catalog::KeptSuggestion>& good() const { return good_; }
     SuggestionAnswer answer(const Suggestion& s) { return answerer_.answer(s); }
 
   private:
     void take(const catalog::CsvRow& row, const std::vector<std::string>& column_keys);
+    void take(std::size_t row, const catalog::SuggestionText& text, const std::string& wrong);
+    void add(std::size_t row, Suggestion suggestion);
     void tick(bool last) const;
 
     const Question& q_;
     Answerer answerer_;
+    bool keep_;
+    std::vector<catalog::KeptSuggestion> good_;
     std::unordered_map<std::string, std::size_t> places_;
     std::vector<Group> groups_;
     std::vector<std::string> complaints_;

@@ -3,6 +3,7 @@
 #include "cli/commands/batch.hpp"
 #include "cli/commands/card.hpp"
 #include "cli/commands/compare.hpp"
+#include "cli/commands/hands.hpp"
 #include "cli/commands/keep.hpp"
 #include "cli/commands/makes.hpp"
 #include "cli/commands/page.hpp"
@@ -20,11 +21,12 @@ namespace gristwright::cli {
 
 const std::vector<Command>& commands() {
     static const std::vector<Command> all{
-        yarn_command(),  makes_command(),     plan_command(),      compare_command(),
-        split_command(), answer_command(),    page_command(),      picture_command(),
-        card_command(),  templates_command(), batch_command(),     swatch_command(),
-        start_command(), weigh_command(),     spin_more_command(), spin_for_command(),
-        undo_command(),  backup_command(),    export_command(),    import_command()};
+        yarn_command(),     makes_command(),     plan_command(),   compare_command(),
+        split_command(),    answer_command(),    page_command(),   picture_command(),
+        card_command(),     templates_command(), batch_command(),  swatch_command(),
+        hands_command(),    start_command(),     weigh_command(),  spin_more_command(),
+        spin_for_command(), undo_command(),      backup_command(), export_command(),
+        import_command()};
     return all;
 }
 

@@ -72,6 +72,11 @@ void keep(catalog::Catalogue& catalogue, Template own) {
     catalogue.templates.push_back(std::move(own));
 }
 
+fs::path notebook_place(const Arguments& arguments) {
+    return arguments.has("notebook") ? fs::path(arguments.text("notebook"))
+                                     : catalog::Notebook::usual_place();
+}
+
 }  // namespace
 
 Units units_of(const Arguments& arguments, std::string_view otherwise) {
@@ -132,7 +137,9 @@ std::vector<Option> together(std::initializer_list<std::vector<Option>> groups) 
 
 catalog::Catalogue whole_catalogue() {
     auto catalogue = catalog::built_in();
-    const auto folder = catalog::Notebook::usual_place().parent_path() / "templates";
+    const auto place = catalog::Notebook::usual_place();
+    if (place.empty()) return catalogue;  // no home, no templates of one's own
+    const auto folder = place.parent_path() / "templates";
     std::error_code none;
     std::vector<fs::path> files;
     for (const auto& entry : fs::directory_iterator(folder, none))
@@ -144,11 +151,11 @@ catalog::Catalogue whole_catalogue() {
 }
 
 catalog::Notebook notebook(const Arguments& arguments, catalog::Notebook::Mode mode) {
-    const fs::path place = arguments.has("notebook") ? fs::path(arguments.text("notebook"))
-                                                     : catalog::Notebook::usual_place();
+    const auto place = notebook_place(arguments);
     if (place.empty())
         throw std::invalid_argument(
-            "there is no home folder to keep a notebook in: --notebook FILE");
+            "there is no folder to keep a notebook in: set HOME or XDG_DATA_HOME, or say "
+            "--notebook FILE");
     return catalog::Notebook::open(place, mode);
 }
 
@@ -164,6 +171,40 @@ catalog::BatchText batch_text(const Arguments& arguments, const std::string& bat
     return text;
 }
 
+std::vector<HandsSeen> hands_besides(const catalog::Notebook& book, const std::string& batch,
+                                     const catalog::Catalogue& catalogue) {
+    return catalog::without(
+        catalog::hands_seen(book.swatched_last(catalog::batches_of_hands + 1), catalogue), batch);
+}
+
+std::vector<HandsSeen> hands_if_known(const Arguments& arguments,
+                                      const catalog::Catalogue& catalogue,
+                                      std::vector<std::string>& notes) {
+    if (notebook_place(arguments).empty()) return {};
+    try {
+        return hands_besides(notebook(arguments, catalog::Notebook::Mode::read_only), "",
+                             catalogue);
+    } catch (const std::exception& error) {
+        notes.push_back(fmt::format("your hands are not counted: {}", error.what()));
+        return {};
+    }
+}
+
+YarnProfile informed_yarn(const catalog::MeasuredBatch& measured,
+                          const std::vector<HandsSeen>& hands,
+                          const std::vector<catalog::SwatchText>& swatches,
+                          const catalog::Catalogue& catalogue, bool insist) {
+    YarnProfile yarn;
+    try {
+        yarn = profile(measured.batch, catalogue.yarn, insist);
+    } catch (const ImplausibleYarn& doubt) {
+        if (!doubt.may_insist) throw;
+        throw std::invalid_argument(fmt::format("{} (--insist takes it as it is)", doubt.what()));
+    }
+    learn_from(hands, make_up_of(measured.batch), yarn.evidence);
+    return informed(yarn, catalog::evidence_of(swatches, yarn, catalogue.fabrics));
+}
+
 Question ask(const Arguments& arguments, const std::string& batch) {
     Question q;
     q.catalogue = whole_catalogue();
@@ -176,17 +217,12 @@ Question ask(const Arguments& arguments, const std::string& batch) {
     q.units = units_of(arguments, q.measured.yards ? "imperial" : "metric");
     q.json = arguments.has("json");
     q.working = arguments.has("working");
-    try {
-        q.yarn = profile(q.measured.batch, q.catalogue.yarn, arguments.has("insist"));
-    } catch (const ImplausibleYarn& doubt) {
-        if (!doubt.may_insist) throw;
-        throw std::invalid_argument(fmt::format("{} (--insist takes it as it is)", doubt.what()));
-    }
-    if (book) {
-        const auto swatches = book->swatches(batch);
-        q.yarn = informed(q.yarn, catalog::evidence_of(swatches, q.yarn, q.catalogue.fabrics));
-        if (q.measured.batch.name.empty()) q.measured.batch.name = batch;
-    }
+    q.hands = book ? hands_besides(*book, batch, q.catalogue)
+                   : hands_if_known(arguments, q.catalogue, q.measured.notes);
+    q.yarn = informed_yarn(q.measured, q.hands,
+                           book ? book->swatches(batch) : std::vector<catalog::SwatchText>{},
+                           q.catalogue, arguments.has("insist"));
+    if (book && q.measured.batch.name.empty()) q.measured.batch.name = batch;
     return q;
 }
 

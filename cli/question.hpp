@@ -7,6 +7,7 @@
 
 #include "catalog/batch_text.hpp"
 #include "catalog/catalogue.hpp"
+#include "catalog/hands_text.hpp"
 #include "catalog/notebook.hpp"
 #include "cli/command.hpp"
 #include "cli/output/units.hpp"
@@ -17,7 +18,8 @@ namespace gristwright::cli {
 struct Question {
     catalog::Catalogue catalogue;
     catalog::MeasuredBatch measured;
-    YarnProfile yarn;
+    std::vector<HandsSeen> hands;  // by the other batches
+    YarnProfile yarn;              // with what its swatches and the person's hands have told
     Request request;
     Units units{UnitChoice::metric};
     bool json = false, working = false;
@@ -40,8 +42,23 @@ bool is_remembered(const std::string& word);
 // The texts of a batch: of a file, of the notebook, or empty, with what is typed over them.
 catalog::BatchText batch_text(const Arguments& arguments, const std::string& batch);
 
+// What the notebook tells about the person's hands, the batch of that name left out.
+std::vector<HandsSeen> hands_besides(const catalog::Notebook& book, const std::string& batch,
+                                     const catalog::Catalogue& catalogue);
+
+// The same without a batch, and also where there is no notebook; one that cannot be read is noted.
+std::vector<HandsSeen> hands_if_known(const Arguments& arguments,
+                                      const catalog::Catalogue& catalogue,
+                                      std::vector<std::string>& notes);
+
+// The yarn of a measured batch, with the habit of these hands and with what `swatches` have told.
+YarnProfile informed_yarn(const catalog::MeasuredBatch& measured,
+                          const std::vector<HandsSeen>& hands,
+                          const std::vector<catalog::SwatchText>& swatches,
+                          const catalog::Catalogue& catalogue, bool insist);
+
 // `batch` names a batch file or a remembered batch, or is empty when all is given by options. What
-// the swatches of a remembered batch have told is in the profile.
+// the swatches of a remembered batch and the person's hands have told is in the profile.
 Question ask(const Arguments& arguments, const std::string& batch);
 
 // The units asked for, or `otherwise`.

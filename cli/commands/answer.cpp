@@ -281,9 +281,8 @@ std::string bulk_text(BulkAnswers& bulk, const Question& q, bool all) {
 
 constexpr int some_rows_bad = 65;
 
-Answer answer_many(const Arguments& arguments, const Question& q, const std::string& file) {
-    BulkAnswers bulk(q);
-    bulk.read(file);
+Answer answer_many(const Arguments& arguments, const Question& q, BulkAnswers& bulk,
+                   const std::string& file) {
     std::vector<std::string> notes = q.measured.notes;
     for (const auto& complaint : bulk.complaints()) notes.push_back(file + " " + complaint);
     if (bulk.bad() > bulk.complaints().size())
@@ -307,12 +306,56 @@ std::string_view option_for(std::string_view key) {
     return key == "from" ? "by" : key;
 }
 
+void need_remembered(const std::string& batch, std::string_view option) {
+    if (is_remembered(batch)) return;
+    throw Misused(fmt::format(
+        "--{} is for a remembered batch: gristwright batch add NAME BATCH.toml", option));
+}
+
+void remember(const Arguments& arguments, const std::string& batch,
+              const std::vector<catalog::KeptSuggestion>& all) {
+    if (arguments.has("remember") && !all.empty())
+        notebook(arguments, catalog::Notebook::Mode::change).add_suggestions(batch, all);
+}
+
+Answer answer_file(const Arguments& arguments, const Question& q, const std::string& batch,
+                   const std::string& file) {
+    BulkAnswers bulk(q, arguments.has("remember"));
+    bulk.read(file);
+    remember(arguments, batch, bulk.good());
+    return answer_many(arguments, q, bulk, file);
+}
+
+Answer answer_remembered(const Arguments& arguments, const Question& q, const std::string& batch) {
+    const auto kept = notebook(arguments, catalog::Notebook::Mode::read_only).suggestions(batch);
+    if (kept.empty())
+        throw Misused(fmt::format(
+            "no suggestions are remembered with {}: answer needs --idea \"lace shawl\", or a "
+            "spreadsheet of suggestions; --remember keeps them",
+            batch));
+    BulkAnswers bulk(q);
+    bulk.take_all(kept);
+    return answer_many(arguments, q, bulk, batch);
+}
+
+Answer forget(const Arguments& arguments, const std::string& batch) {
+    need_remembered(batch, "forget");
+    notebook(arguments, catalog::Notebook::Mode::change).remove_suggestions(batch);
+    return {fmt::format("The suggestions to {} are forgotten; gristwright undo brings them back.\n",
+                        inert(batch)),
+            ""};
+}
+
 Answer run(const Arguments& arguments) {
     std::string batch, file;
     for (const auto& word : arguments.words)
         (batch.empty() && !arguments.has("skein") ? batch : file) = word;
+    if (arguments.has("forget")) return forget(arguments, batch);
+    if (arguments.has("remember")) need_remembered(batch, "remember");
     const auto q = ask(arguments, batch);
-    if (!file.empty()) return answer_many(arguments, q, file);
+    if (!file.empty()) return answer_file(arguments, q, batch, file);
+    if (!arguments.has("idea") && is_remembered(batch))
+        return answer_remembered(arguments, q, batch);
     catalog::SuggestionText text;
     for (const auto key : suggestion_fields)
         if (arguments.has(option_for(key)))
@@ -320,6 +363,7 @@ Answer run(const Arguments& arguments) {
     if (text.find("idea") == text.end())
         throw Misused("answer needs --idea \"lace shawl\", or a spreadsheet of suggestions");
     const auto s = catalog::read_suggestion(text, q.catalogue.yarn.classes);
+    remember(arguments, batch, {text});
     Answerer answerer(ground_of(q));
     const auto a = answerer.answer(s);
     const auto notes = joined(q.measured.notes, "\n");
@@ -357,6 +401,8 @@ Command answer_command() {
                        {"who", "child", "for whom; kept, not interpreted"},
                        {"by", "a guild friend", "who suggested it; kept, not interpreted"},
                        {"when", "2026-11-02", "kept, not interpreted"},
+                       {"remember", "", "keep the suggestions with the remembered batch"},
+                       {"forget", "", "forget those that are kept with it"},
                        {"out", "answers.csv", "write all answers to this file, .csv or .json"},
                        {"all", "", "list every answer, not the first twenty"}},
                       plan_options(),

@@ -3,9 +3,11 @@
 #include <fmt/core.h>
 
 #include <algorithm>
+#include <nlohmann/json.hpp>
 
 #include "catalog/nearest.hpp"
 #include "cli/output/describe.hpp"
+#include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 
 namespace gristwright::cli {
@@ -19,23 +21,76 @@ void check(const catalog::BatchText& text, bool insist) {
     profile(catalog::interpret(text, catalogue).batch, catalogue.yarn, insist);
 }
 
-std::string line(const std::string& name, const Question& q) {
-    return fmt::format("  {} {}\n", padded(name, 16),
-                       batch_line(q).substr(batch_line(q).find(':') + 2));
+constexpr std::size_t usual_most = 20;
+
+// What a list tells of a batch. One that can no longer be read is named all the same.
+struct Listed {
+    std::string name;
+    std::optional<Question> q;
+    std::string wrong;
+};
+
+Listed listed(const Arguments& arguments, const catalog::NamedBatch& batch,
+              const catalog::Catalogue& catalogue) {
+    Listed out{batch.name, Question{}, ""};
+    try {
+        out.q->measured = catalog::interpret(batch.text, catalogue);
+        out.q->yarn = profile(out.q->measured.batch, catalogue.yarn, true);
+        out.q->units = units_of(arguments, out.q->measured.yards ? "imperial" : "metric");
+    } catch (const std::invalid_argument& error) {
+        out = {batch.name, {}, error.what()};
+    }
+    return out;
+}
+
+std::string list_line(const Listed& one) {
+    if (!one.q)
+        return labelled(padded(inert(one.name), 16), "cannot be read: " + inert(one.wrong), 2) +
+               "\n";
+    const auto said = batch_line(*one.q);
+    return fmt::format("  {} {}\n", padded(inert(one.name), 16), said.substr(said.find(": ") + 2));
 }
 
 Answer list(const Arguments& arguments) {
-    const auto names = notebook(arguments, Notebook::Mode::read_only).batch_names();
-    std::string out;
-    for (const auto& name : names) out += line(inert(name), ask(arguments, name));
-    return {names.empty() ? "The notebook is empty: gristwright batch add NAME BATCH.toml\n" : out,
-            ""};
+    const auto book = notebook(arguments, Notebook::Mode::read_only);
+    const auto count = static_cast<std::size_t>(book.describe().batches);
+    const bool json = arguments.has("json"), all = json || arguments.has("all");
+    const auto catalogue = whole_catalogue();
+    units_of(arguments, "metric");  // a wrong word is refused, not found in every batch
+    std::string text;
+    Json batches = Json::array();
+    for (const auto& batch : book.newest_batches(all ? count : usual_most)) {
+        const auto one = listed(arguments, batch, catalogue);
+        if (json)
+            batches.push_back(
+                {{"name", inert(one.name)},
+                 {"metres", one.q ? number(in_metres(one.q->yarn.length.mid)) : Json(nullptr)},
+                 {"grams", one.q ? number(in_grams(one.q->yarn.mass)) : Json(nullptr)}});
+        else
+            text += list_line(one);
+    }
+    if (json) {
+        auto out = json_answer("batch list");
+        out["batches"] = batches;
+        return {dumped(out), ""};
+    }
+    if (count == 0) return {"The notebook is empty: gristwright batch add NAME BATCH.toml\n", ""};
+    if (!all && count > usual_most)
+        text += fmt::format("and {} added before them: --all lists them\n", count - usual_most);
+    return {text, ""};
 }
 
-Answer show(const Arguments& arguments, const std::string& name) {
-    const auto book = notebook(arguments, Notebook::Mode::read_only);
-    const auto text = book.load_batch(name);
-    const auto q = ask(arguments, name);
+std::string measured_line(const catalog::SwatchText& swatch) {
+    std::vector<std::string> said;
+    for (const auto& [key, value] : swatch.measured) said.push_back(key + " " + inert(value));
+    if (!swatch.own_hands) said.emplace_back("not counted for your hands");
+    if (!swatch.date.empty()) said.push_back(inert(swatch.date));
+    const bool knitted = swatch.kind == catalog::SwatchText::Kind::knitted;
+    return labelled(knitted ? "knitted swatch:" : "woven swatch:", joined(said), 2) + "\n";
+}
+
+std::string show_text(const Question& q, const catalog::BatchText& text, const Notebook& book,
+                      const std::string& name) {
     auto out = wrapped(batch_line(q), 0) + "\n";
     for (const auto& skein : text.skeins)
         out += fmt::format("  {} {} / {}\n", padded(inert(skein.name.text), 12),
@@ -43,19 +98,44 @@ Answer show(const Arguments& arguments, const std::string& name) {
     for (const auto& [key, values] : text.fields)
         for (const auto& value : values)
             out += fmt::format("  {} {}\n", padded(key, 12), inert(value.text));
-    for (const auto& swatch : book.swatches(name)) {
-        std::vector<std::string> said;
-        for (const auto& [key, value] : swatch.measured) said.push_back(key + " " + inert(value));
-        out += labelled(swatch.kind == catalog::SwatchText::Kind::knitted ? "knitted swatch:"
-                                                                          : "woven swatch:",
-                        joined(said) + (swatch.date.empty() ? "" : ", " + inert(swatch.date)), 2) +
-               "\n";
-    }
+    for (const auto& swatch : book.swatches(name)) out += measured_line(swatch);
     if (const auto project = book.project(name))
         out +=
             labelled("begun:", inert(project->template_name) + " " + inert(project->started), 2) +
             "\n";
-    return {out, ""};
+    if (const auto count = book.suggestions(name).size())
+        out += fmt::format("  suggestions: {}, gristwright answer {}\n", count, inert(name));
+    return out;
+}
+
+Json show_json(const Question& q, const Notebook& book, const std::string& name) {
+    auto out = json_answer("batch show");
+    out["batch"] = to_json(q);
+    out["swatches"] = Json::array();
+    for (const auto& swatch : book.swatches(name)) {
+        Json measured = Json::object();
+        for (const auto& [key, value] : swatch.measured) measured[key] = inert(value);
+        out["swatches"].push_back(
+            {{"kind", swatch.kind == catalog::SwatchText::Kind::knitted ? "knitted" : "woven"},
+             {"date", inert(swatch.date)},
+             {"own_hands", swatch.own_hands},
+             {"measured", measured}});
+    }
+    const auto project = book.project(name);
+    out["begun"] = project ? Json{{"template", inert(project->template_name)},
+                                  {"size", inert(project->size)},
+                                  {"started", inert(project->started)}}
+                           : Json(nullptr);
+    out["weighings"] = book.weighings(name).size();
+    out["suggestions"] = book.suggestions(name).size();
+    return out;
+}
+
+Answer show(const Arguments& arguments, const std::string& name) {
+    const auto book = notebook(arguments, Notebook::Mode::read_only);
+    const auto text = book.load_batch(name);
+    const auto q = ask(arguments, name);
+    return {q.json ? dumped(show_json(q, book, name)) : show_text(q, text, book, name), ""};
 }
 
 Answer run(const Arguments& arguments) {
@@ -101,7 +181,9 @@ Command batch_command() {
             "add NAME [BATCH.toml | SKEINS.csv] | list | show NAME | change NAME | remove NAME",
             1,
             3,
-            together({batch_options(), {answer_options().front()}}),
+            together({{{"all", "", "list every batch, not the twenty added last"}},
+                      batch_options(),
+                      {answer_options().front(), answer_options().back()}}),
             run};
 }
 

@@ -10,12 +10,16 @@
 namespace gristwright::cli {
 namespace {
 
-// Rows that cannot be read are named on stderr; the page has the others.
-std::string answers(const Arguments& arguments, Question& q) {
-    if (!arguments.has("suggestions")) return "";
+// To the file's suggestions, else to those remembered with the batch. Rows that cannot be read are
+// named on stderr; the page has the others.
+std::string answers(const Arguments& arguments, Question& q, const std::string& batch) {
     const auto file = arguments.text("suggestions");
     BulkAnswers bulk(q);
-    bulk.read(file);
+    if (!file.empty())
+        bulk.read(file);
+    else if (is_remembered(batch))
+        bulk.take_all(notebook(arguments, catalog::Notebook::Mode::read_only).suggestions(batch));
+    if (bulk.rows() == 0) return "";
     for (const auto& complaint : bulk.complaints())
         q.measured.notes.push_back(file + " " + complaint);
     return answers_section(answered(bulk), q);
@@ -29,8 +33,9 @@ std::string split(const Arguments& arguments, Question& q) {
 
 Answer run(const Arguments& arguments) {
     check_page_file(arguments, "page");
-    auto q = ask(arguments, arguments.words.empty() ? "" : arguments.words[0]);
-    const PageSections sections{split(arguments, q), answers(arguments, q)};
+    const auto batch = arguments.words.empty() ? "" : arguments.words[0];
+    auto q = ask(arguments, batch);
+    const PageSections sections{split(arguments, q), answers(arguments, q, batch)};
     return page_file(arguments, page(q, rank(q), sections), q);
 }
 

@@ -2,7 +2,10 @@
 
 #include <fmt/core.h>
 
+#include <nlohmann/json.hpp>
+
 #include "cli/output/describe.hpp"
+#include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "engine/evidence/spin.hpp"
 #include "engine/suggestion/constants.hpp"
@@ -17,35 +20,94 @@ double losses(const Arguments& arguments) {
                                    : double{constants::spinning_losses};
 }
 
+// The grist band in which a new skein passes as one with the old.
+struct Band {
+    LinearDensity finest, thickest;
+};
+Band beside(LinearDensity grist, const SpinMore& spin) {
+    return {grist * (1 - spin.grist_margin), grist * (1 + spin.grist_margin)};
+}
+
+double per_gram(LinearDensity grist) { return count_of(grist, count_system("metres per gram")); }
+double per_pound(LinearDensity grist) { return count_of(grist, count_system("yards per pound")); }
+
+std::string more_text(const Plan& plan, const SpinMore& spin, const Question& q, double lost) {
+    const auto head =
+        fmt::format("{} of {} {}, {} chance", plan.article->title, plan.article->measure,
+                    q.units.size(plan.size), percent(plan.asked));
+    if (plan.short_by.si() <= 0)
+        return wrapped(head + ": nothing more to spin, the metres reach.", 0) + "\n";
+    const auto band = beside(q.yarn.linear_density.mid, spin);
+    return wrapped(
+               fmt::format("{}: {} more, which is {} of fibre with {:.0f} % lost on the way.", head,
+                           q.units.yarn(spin.metres), q.units.mass(spin.fibre), 100 * lost),
+               0) +
+           "\n" +
+           wrapped(
+               fmt::format("To be used beside the old skeins spin it between {:.2f} and {:.2f} "
+                           "m/g ({:.0f} to {:.0f} yd/lb): within {:.0f} % in grist; else "
+                           "alternate skeins every two rows, or keep it for a border.",
+                           per_gram(band.thickest), per_gram(band.finest), per_pound(band.thickest),
+                           per_pound(band.finest), 100 * spin.grist_margin),
+               0) +
+           "\n" + stands_on(q.yarn);
+}
+
+Json more_json(const Plan& plan, const SpinMore& spin, const Question& q) {
+    const auto band = beside(q.yarn.linear_density.mid, spin);
+    auto out = json_answer("spin-more");
+    out["template"] = plan.article->name;
+    out["size_cm"] = number(in_centimetres(plan.size));
+    out["certainty_asked"] = number(plan.asked);
+    out["metres_more"] = number(in_metres(spin.metres));
+    out["grams_of_fibre"] = number(in_grams(spin.fibre));
+    out["tex_from"] = number(in_tex(band.finest));
+    out["tex_to"] = number(in_tex(band.thickest));
+    out["stands_on"] = texts(q.yarn.evidence.stands_on);
+    return out;
+}
+
 Answer more(const Arguments& arguments) {
     auto q = ask(arguments, arguments.words.size() > 1 ? arguments.words[1] : "");
     const auto& article = find_template(q.catalogue, arguments.words[0]);
     if (!q.request.size) q.request.size = article.ideal;
     const auto plan = judged_plan(article, q).plan;
-    const auto head = fmt::format("{} of {} {}, {} chance", article.title, article.measure,
-                                  q.units.size(plan.size), percent(plan.asked));
-    if (plan.short_by.si() <= 0)
-        return {wrapped(head + ": nothing more to spin, the metres reach.", 0) + "\n", ""};
     const auto spin = spin_more(plan, q.yarn.linear_density.mid, losses(arguments));
-    const auto grist = q.yarn.linear_density.mid;
-    return {
-        wrapped(fmt::format("{}: {} more, which is {} of fibre with {:.0f} % lost on the way.",
-                            head, q.units.yarn(spin.metres), q.units.mass(spin.fibre),
-                            100 * losses(arguments)),
-                0) +
-            "\n" +
-            wrapped(fmt::format(
-                        "To be used beside the old skeins spin it between {:.2f} and {:.2f} "
-                        "m/g ({:.0f} to {:.0f} yd/lb): within {:.0f} % in grist; else "
-                        "alternate skeins every two rows, or keep it for a border.",
-                        count_of(grist * (1 + spin.grist_margin), count_system("metres per gram")),
-                        count_of(grist * (1 - spin.grist_margin), count_system("metres per gram")),
-                        count_of(grist * (1 + spin.grist_margin), count_system("yards per pound")),
-                        count_of(grist * (1 - spin.grist_margin), count_system("yards per pound")),
-                        100 * spin.grist_margin),
-                    0) +
-            "\n",
-        ""};
+    if (q.json) return {dumped(more_json(plan, spin, q)), ""};
+    return {more_text(plan, spin, q, losses(arguments)), ""};
+}
+
+std::string target_text(const SpinTarget& t, const Units& units) {
+    const double root = std::sqrt(count_of(t.grist, count_system("worsted count")));
+    return "\n" + heading(capital(t.weight)) + "\n" +
+           wrapped(fmt::format("{:.2f} m/g ({:.0f} yd/lb), from {:.2f} to {:.2f} m/g still works; "
+                               "about {:.0f} wpi, laid",
+                               per_gram(t.grist), per_pound(t.grist), per_gram(t.grist_high),
+                               per_gram(t.grist_low), in_wraps_per_inch(t.wraps)),
+                   2) +
+           "\n" +
+           wrapped(fmt::format("{}-ply, {:.1f} to {:.1f} plied turns per inch (judgement)", t.plies,
+                               t.twist_low * root, t.twist_high * root),
+                   2) +
+           "\n" +
+           wrapped(fmt::format("{}; spin from {} of fibre", units.yarn_range(t.metres),
+                               units.mass(t.fibre)),
+                   2) +
+           "\n";
+}
+
+Json target_json(const SpinTarget& t) {
+    const double root = std::sqrt(count_of(t.grist, count_system("worsted count")));
+    return {{"weight", t.weight},
+            {"tex", number(in_tex(t.grist))},
+            {"tex_from", number(in_tex(t.grist_low))},
+            {"tex_to", number(in_tex(t.grist_high))},
+            {"wraps_per_inch", number(in_wraps_per_inch(t.wraps))},
+            {"plies", t.plies},
+            {"turns_per_inch_from", number(t.twist_low * root)},
+            {"turns_per_inch_to", number(t.twist_high * root)},
+            {"metres", range({in_metres(t.metres.mid), t.metres.spread})},
+            {"grams_of_fibre", number(in_grams(t.fibre))}};
 }
 
 Answer target(const Arguments& arguments) {
@@ -53,33 +115,25 @@ Answer target(const Arguments& arguments) {
     const auto& article = find_template(catalogue, arguments.words[0]);
     const auto size = arguments.has("size") ? read_length_option(arguments, "size") : article.ideal;
     const auto units = units_of(arguments, "both");
+    YarnProfile hands;  // of no yarn yet
+    std::vector<std::string> notes;
+    learn_from(hands_if_known(arguments, catalogue, notes), {}, hands.evidence);
+    const auto targets = spin_for(article, size, catalogue.yarn.classes, catalogue.fabrics,
+                                  losses(arguments), hands.evidence.habit);
+    if (arguments.has("json")) {
+        auto out = json_answer("spin-for");
+        out["template"] = article.name;
+        out["size_cm"] = number(in_centimetres(size));
+        out["yarns"] = Json::array();
+        for (const auto& t : targets) out["yarns"].push_back(target_json(t));
+        out["stands_on"] = texts(hands.evidence.stands_on);
+        return {dumped(out), joined(notes, "\n")};
+    }
     auto out = fmt::format("{} of {} {}: yarns that would do\n", article.title, article.measure,
                            units.size(size));
-    for (const auto& t :
-         spin_for(article, size, catalogue.yarn.classes, catalogue.fabrics, losses(arguments))) {
-        out += "\n" + heading(capital(t.weight)) + "\n";
-        out +=
-            wrapped(fmt::format(
-                        "{:.2f} m/g ({:.0f} yd/lb), from {:.2f} to {:.2f} m/g still works; about "
-                        "{:.0f} wpi, laid",
-                        count_of(t.grist, count_system("metres per gram")),
-                        count_of(t.grist, count_system("yards per pound")),
-                        count_of(t.grist_high, count_system("metres per gram")),
-                        count_of(t.grist_low, count_system("metres per gram")),
-                        in_wraps_per_inch(t.wraps)),
-                    2) +
-            "\n";
-        const double root = std::sqrt(count_of(t.grist, count_system("worsted count")));
-        out += wrapped(fmt::format("{}-ply, {:.1f} to {:.1f} plied turns per inch (judgement)",
-                                   t.plies, t.twist_low * root, t.twist_high * root),
-                       2) +
-               "\n";
-        out += wrapped(fmt::format("{}; spin from {} of fibre", units.yarn_range(t.metres),
-                                   units.mass(t.fibre)),
-                       2) +
-               "\n";
-    }
-    return {out, ""};
+    for (const auto& t : targets) out += target_text(t, units);
+    if (!hands.evidence.empty()) out += "\n" + stands_on(hands);
+    return {out, joined(notes, "\n")};
 }
 
 const Option losses_option{"losses", "10%", "fibre lost in carding, drafting, plying, sampling"};
@@ -95,7 +149,7 @@ Command spin_more_command() {
             together({{{"size", "150cm", "the size wished, else the ideal one"}, losses_option},
                       plan_options(),
                       batch_options(),
-                      {answer_options().front()}}),
+                      {answer_options().front(), answer_options().back()}}),
             more};
 }
 
@@ -107,7 +161,9 @@ Command spin_for_command() {
             1,
             {{"size", "150cm", "the size wished, else the ideal one"},
              losses_option,
-             {"units", "both", "metric, imperial or both"}},
+             {"units", "both", "metric, imperial or both"},
+             answer_options().back(),
+             {"notebook", "FILE", "another notebook than the usual one"}},
             target};
 }
 

@@ -2,11 +2,27 @@
 
 #include <fmt/core.h>
 
+#include <nlohmann/json.hpp>
+
 #include "cli/output/describe.hpp"
+#include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 
 namespace gristwright::cli {
 namespace {
+
+std::string how_to_weigh(const Plan& plan, const YarnProfile& yarn, const std::string& name) {
+    if (plan.article->craft == Craft::woven)
+        return fmt::format(
+            "With the warp on the loom weigh the weft yarn: gristwright weigh {} --woven 0cm "
+            "--ball "
+            "{:.0f}g\n",
+            name, in_grams(plan.pieces.front().weft * yarn.linear_density.mid));
+    return fmt::format(
+        "Weigh all the yarn for it now, then as you go: gristwright weigh {} --row 0 --ball "
+        "{:.0f}g\n",
+        name, in_grams(plan.mass));
+}
 
 Answer run(const Arguments& arguments) {
     const auto& name = arguments.words[1];
@@ -17,11 +33,18 @@ Answer run(const Arguments& arguments) {
     book.start_project(
         name, {arguments.words[0], fmt::format("{:.0f}cm", in_centimetres(judged.plan.size)),
                arguments.text("certainty"), arguments.text("on")});
-    return {fmt::format("Begun: {} with {}, {} {}.\nWeigh the ball as you go: gristwright weigh {} "
-                        "--row 40 --ball 120g\n",
-                        judged.plan.article->title, inert(name), judged.plan.article->measure,
-                        q.units.size(judged.plan.size), inert(name)),
-            ""};
+    if (q.json) {
+        auto out = json_answer("start");
+        out["batch"] = inert(name);
+        out["plan"] = to_json(judged, q.yarn);
+        return {dumped(out), ""};
+    }
+    return {
+        wrapped(fmt::format("Begun: {} with {}, {} {}.", judged.plan.article->title, inert(name),
+                            judged.plan.article->measure, q.units.size(judged.plan.size)),
+                0) +
+            "\n" + how_to_weigh(judged.plan, q.yarn, inert(name)),
+        ""};
 }
 
 }  // namespace
@@ -36,7 +59,8 @@ Command start_command() {
         together({{{"size", "130cm", "this size, not the largest that the metres cover"},
                    {"on", "2026-11-25", "the date, as you write it"}},
                   plan_options(),
-                  {{"notebook", "FILE", "another notebook than the usual one"}}}),
+                  {{"json", "", "the answer as JSON (docs/schema)"},
+                   {"notebook", "FILE", "another notebook than the usual one"}}}),
         run};
 }
 

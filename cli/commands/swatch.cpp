@@ -2,8 +2,11 @@
 
 #include <fmt/core.h>
 
+#include <nlohmann/json.hpp>
+
 #include "catalog/swatch_text.hpp"
 #include "cli/output/describe.hpp"
+#include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 
 namespace gristwright::cli {
@@ -25,6 +28,7 @@ SwatchText typed(const Arguments& arguments) {
         if (arguments.has(key)) out.measured[std::string(key)] = arguments.text(key);
     if (knitted) out.measured["washed"] = arguments.has("unwashed") ? "no" : "yes";
     out.date = arguments.text("on");
+    out.own_hands = !arguments.has("other-hands");
     return out;
 }
 
@@ -34,6 +38,10 @@ std::string told(const Question& q) {
     if (known.gauge)
         out += fmt::format("  stocking stitch {:.1f} st/10 cm, ± {:.1f} %\n",
                            in_stitches_per_10cm(known.gauge->mid), 164.5 * known.gauge->spread);
+    if (known.rows)
+        out +=
+            fmt::format("  rows for their stitches {:+.1f} % of what the table says, ± {:.1f} %\n",
+                        100 * (known.rows->mid - 1), 164.5 * known.rows->spread);
     if (known.metres)
         out += fmt::format("  metres per area {:+.1f} % of what the table says, ± {:.1f} %\n",
                            100 * (known.metres->mid - 1), 164.5 * known.metres->spread);
@@ -45,7 +53,32 @@ std::string told(const Question& q) {
         out += fmt::format("  length lost from loom to finished {:.1f} %, ± {:.1f}\n",
                            100 * (1 - known.length_kept->mid),
                            164.5 * known.length_kept->spread * known.length_kept->mid);
+    if (!known.looks.empty())
+        out += fmt::format("  how clearly stitches read {:.2f} of 1, ± {:.2f}\n",
+                           q.yarn.trait(TraitName::definition).value,
+                           1.645 * q.yarn.trait(TraitName::definition).spread);
     for (const auto& question : known.questions) out += labelled("Question:", question, 2) + "\n";
+    return out;
+}
+
+Json told_json(const Question& q, std::size_t swatches) {
+    const auto& known = q.yarn.evidence;
+    const auto share = [](const std::optional<Estimate<double>>& e) {
+        return e ? range(*e) : Json(nullptr);
+    };
+    auto out = json_answer("swatch");
+    out["batch"] = inert(q.measured.batch.name);
+    out["swatches"] = swatches;
+    out["stocking_stitches_per_10cm"] =
+        known.gauge ? range({in_stitches_per_10cm(known.gauge->mid), known.gauge->spread})
+                    : Json(nullptr);
+    out["rows_against_table"] = share(known.rows);
+    out["metres_per_area_against_table"] = share(known.metres);
+    out["width_kept"] = share(known.width_kept);
+    out["length_kept"] = share(known.length_kept);
+    out["definition"] = number(q.yarn.trait(TraitName::definition).value);
+    out["stands_on"] = texts(known.stands_on);
+    out["questions"] = texts(known.questions);
     return out;
 }
 
@@ -57,9 +90,9 @@ Answer run(const Arguments& arguments) {
     all.push_back(swatch);
     // Read it before it is kept: what makes no sense is refused.
     auto q = ask(arguments, name);
-    const auto plain = profile(q.measured.batch, q.catalogue.yarn, true);
-    q.yarn = informed(plain, catalog::evidence_of(all, plain, q.catalogue.fabrics));
+    q.yarn = informed_yarn(q.measured, q.hands, all, q.catalogue, true);
     book.add_swatch(name, swatch);
+    if (arguments.has("json")) return {dumped(told_json(q, all.size())), ""};
     return {fmt::format("Kept. With {} swatch{} {} now knows:\n", all.size(),
                         all.size() == 1 ? "" : "es", inert(name)) +
                 told(q),
@@ -85,8 +118,10 @@ Command swatch_command() {
                        {"woven", "24cm", "woven: length off tension, unwashed"},
                        {"finished", "17.1x21.4cm", "woven: finished width and length"},
                        {"finish", "light", "woven: light, 'open or fulled' or 'hard fulled'"},
+                       {"other-hands", "", "made by somebody else: it tells nothing about yours"},
                        {"look", "4/5", "how clearly its stitches read, 0/5 to 5/5"},
                        {"on", "2026-11-25", "the date, as you write it"},
+                       {"json", "", "the answer as JSON (docs/schema)"},
                        {"notebook", "FILE", "another notebook than the usual one"}}}),
             run};
 }

@@ -2,8 +2,11 @@
 
 #include <fmt/core.h>
 
+#include <nlohmann/json.hpp>
+
 #include "catalog/swatch_text.hpp"
 #include "cli/output/describe.hpp"
+#include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "engine/evidence/progress.hpp"
 #include "engine/units/reading.hpp"
@@ -20,47 +23,110 @@ Plan begun(Question& q, const catalog::ProjectText& project) {
     return judged_plan(find_template(q.catalogue, project.template_name), q).plan;
 }
 
-std::string woven(const Plan& plan, const Question& q, Mass ball) {
-    const auto& piece = plan.pieces.front();
-    const auto per_length = piece.weft / (piece.panel.woven_length * piece.piece->count);
-    const auto left = ball / q.yarn.linear_density.mid;
-    return wrapped(fmt::format("{} of weft are left: about {} more on the loom, of {} in all.",
-                               q.units.yarn(left),
-                               q.units.size(Length::from_si(left.si() / per_length)),
-                               q.units.size(piece.panel.woven_length * piece.piece->count)),
-                   0) +
-           "\n";
+std::string line(const std::string& text) { return wrapped(text, 0) + "\n"; }
+
+std::string woven_text(const WeftProgress& p, const Units& units) {
+    auto out =
+        line(fmt::format("{} of weft are left: about {} more on the loom ({} to {}), and {} "
+                         "are wanted; chance that it reaches {}.",
+                         units.yarn(p.left), units.size(p.more.mid), units.size(p.more.low()),
+                         units.size(p.more.high()), units.size(p.wanted), percent(p.chance)));
+    if (p.factor.mid != 1)
+        out += line(fmt::format("The weft takes {:.0f} % of what was planned (± {:.0f} %).",
+                                100 * p.factor.mid, 164.5 * p.factor.spread * p.factor.mid));
+    return out;
 }
 
-std::string knitted(const Plan& plan, const Question& q, const Progress& p) {
+std::string skein_text(const Plan& plan, const Question& q, const Progress& p) {
+    const auto ends = skein_ends(plan, p, lengths_of(q.yarn));
+    if (ends.empty()) return "";
+    std::vector<std::string> said;
+    for (const double row : ends) said.push_back(fmt::format("{:.0f}", std::floor(row)));
+    return line(fmt::format("Skeins used in their order end near row {}: change at the side edge.",
+                            joined(said)));
+}
+
+std::string knitted_text(const Plan& plan, const Question& q, const Progress& p) {
     const auto& piece = plan.pieces.front();
-    auto out = wrapped(fmt::format("{} used, {} left; the work takes {:.0f} % of what was planned "
-                                   "(± {:.0f} %).",
-                                   q.units.yarn(p.used), q.units.yarn(p.left), 100 * p.factor.mid,
-                                   164.5 * p.factor.spread * p.factor.mid),
-                       0) +
-               "\n";
+    auto out =
+        line(fmt::format("{} used, {} left; the work takes {:.0f} % of what was planned "
+                         "(± {:.0f} %).",
+                         q.units.yarn(p.used), q.units.yarn(p.left), 100 * p.factor.mid,
+                         164.5 * p.factor.spread * p.factor.mid));
     out +=
-        wrapped(fmt::format("The {} has {} rows: the yarn reaches all of it and what follows with "
-                            "a chance of {}.",
-                            piece.piece->name, piece.rows, percent(p.chance)),
-                0) +
-        "\n";
+        line(fmt::format("The {} has {} rows: the yarn reaches all of it and what follows with "
+                         "a chance of {}.",
+                         piece.piece->name, piece.rows, percent(p.chance)));
     if (p.begin_rest_row > 0)
         out +=
-            wrapped(fmt::format("Keep {} for what comes after it; begin that after row {:.0f} at "
-                                "the latest.",
-                                q.units.mass(p.keep_for_rest), std::floor(p.begin_rest_row)),
-                    0) +
-            "\n";
+            line(fmt::format("Keep {} for what comes after it; begin that after row {:.0f} at "
+                             "the latest.",
+                             q.units.mass(p.keep_for_rest), std::floor(p.begin_rest_row)));
     else
-        out += wrapped(
-                   fmt::format("The last row it reaches is {:.0f} most likely, {:.0f} for sure "
-                               "({}); bind off takes about three rows' yarn of it.",
-                               std::floor(p.last_row), std::floor(p.sure_row), percent(plan.asked)),
-                   0) +
-               "\n";
+        out +=
+            line(fmt::format("The last row it reaches is {:.0f} most likely, {:.0f} for sure "
+                             "({}); bind off takes about three rows' yarn of it.",
+                             std::floor(p.last_row), std::floor(p.sure_row), percent(plan.asked)));
+    return out + skein_text(plan, q, p);
+}
+
+Json knitted_json(const Plan& plan, const Question& q, const Progress& p) {
+    Json ends = Json::array();
+    for (const double row : skein_ends(plan, p, lengths_of(q.yarn)))
+        ends.push_back(std::floor(row));
+    const bool more = p.begin_rest_row > 0;
+    return {{"metres_used", number(in_metres(p.used))},
+            {"metres_left", number(in_metres(p.left))},
+            {"used_of_planned", range(p.factor)},
+            {"rows", plan.pieces.front().rows},
+            {"last_row", number(std::floor(p.last_row))},
+            {"sure_row", number(std::floor(p.sure_row))},
+            {"chance", number(p.chance)},
+            {"keep_grams", more ? number(in_grams(p.keep_for_rest)) : Json(nullptr)},
+            {"begin_rest_after_row", more ? number(std::floor(p.begin_rest_row)) : Json(nullptr)},
+            {"skeins_end_near_rows", ends}};
+}
+
+Json woven_json(const WeftProgress& p) {
+    return {{"weft_metres_left", number(in_metres(p.left))},
+            {"used_of_planned", range(p.factor)},
+            {"more_cm", range({in_centimetres(p.more.mid), p.more.spread})},
+            {"wanted_cm", number(in_centimetres(p.wanted))},
+            {"chance", number(p.chance)}};
+}
+
+// All weighings with the one typed, read before it is kept.
+std::vector<Weighing> weighings_with(const Notebook& book, const std::string& name,
+                                     const catalog::WeighingText& typed) {
+    std::vector<Weighing> out;
+    for (const auto& text : book.weighings(name)) out.push_back(catalog::read_weighing(text));
+    out.push_back(catalog::read_weighing(typed));
     return out;
+}
+
+Answer answer(const Question& q, const std::string& text, Json told) {
+    if (!q.json) return {text, ""};
+    auto out = json_answer("weigh");
+    out["batch"] = inert(q.measured.batch.name);
+    out.update(told);
+    return {dumped(out), ""};
+}
+
+Answer weigh_knitted(const Plan& plan, const Question& q, const std::vector<Weighing>& weighings) {
+    if (weighings.size() == 1 && weighings[0].row == 0) {
+        const auto length = weighings[0].ball / q.yarn.linear_density.mid;
+        return answer(q,
+                      fmt::format("Begun with {}, {}.\n", q.units.mass(weighings[0].ball),
+                                  q.units.yarn(length)),
+                      {{"metres_left", number(in_metres(length))}});
+    }
+    const auto p = progress(plan, q.yarn.linear_density.mid, q.yarn.mass, weighings);
+    return answer(q, knitted_text(plan, q, p), knitted_json(plan, q, p));
+}
+
+Answer weigh_woven(const Plan& plan, const Question& q, const std::vector<Weighing>& weighings) {
+    const auto p = weft_progress(plan, q.yarn.linear_density.mid, weighings);
+    return answer(q, woven_text(p, q.units), woven_json(p));
 }
 
 Answer run(const Arguments& arguments) {
@@ -74,21 +140,15 @@ Answer run(const Arguments& arguments) {
         throw std::invalid_argument(fmt::format(
             "nothing is begun with {}: gristwright start TEMPLATE {}", inert(name), inert(name)));
     const auto plan = begun(q, *project);
-    catalog::WeighingText typed{arguments.text("row"), arguments.text("woven"),
-                                arguments.text("ball"), arguments.text("on")};
-    if (plan.article->craft == Craft::woven) {
-        const auto ball = read_mass(typed.ball).value;
-        if (typed.length.empty()) throw Misused("weigh a woven piece with --woven 41cm");
-        book.add_weighing(name, typed);
-        return {woven(plan, q, ball), ""};
-    }
-    if (typed.row.empty()) throw Misused("weigh needs --row 96: the rows worked so far");
-    std::vector<Weighing> weighings;
-    for (const auto& text : book.weighings(name)) weighings.push_back(catalog::read_weighing(text));
-    weighings.push_back(catalog::read_weighing(typed));
-    const auto p = progress(plan, q.yarn.linear_density.mid, q.yarn.mass, weighings);
+    const catalog::WeighingText typed{arguments.text("row"), arguments.text("woven"),
+                                      arguments.text("ball"), arguments.text("on")};
+    const bool woven = plan.article->craft == Craft::woven;
+    if (woven && typed.length.empty()) throw Misused("weigh a woven piece with --woven 41cm");
+    if (!woven && typed.row.empty()) throw Misused("weigh needs --row 96: the rows worked so far");
+    const auto weighings = weighings_with(book, name, typed);
+    auto said = woven ? weigh_woven(plan, q, weighings) : weigh_knitted(plan, q, weighings);
     book.add_weighing(name, typed);
-    return {knitted(plan, q, p), ""};
+    return said;
 }
 
 }  // namespace
@@ -96,15 +156,16 @@ Answer run(const Arguments& arguments) {
 Command weigh_command() {
     return {"weigh",
             "The ball on the scale as the work goes: how far the yarn reaches, when to begin the "
-            "border.",
+            "border, when to change skeins.",
             "NAME",
             1,
             1,
-            {{"row", "96", "knitted: rows of the first piece worked so far"},
-             {"woven", "41cm", "woven: length on the loom so far"},
+            {{"row", "96", "knitted: rows of the first piece worked so far; 0 before the first"},
+             {"woven", "41cm", "woven: length on the loom so far; 0cm before the first pick"},
              {"ball", "31.5g", "all yarn still to be used"},
              {"on", "2026-11-25", "the date, as you write it"},
              {"units", "metric", "metric, imperial or both"},
+             {"json", "", "the answer as JSON (docs/schema)"},
              {"notebook", "FILE", "another notebook than the usual one"}},
             run};
 }

@@ -141,14 +141,16 @@ std::string yarn_text(const Question& q, bool all) {
     out += "\n" + heading("Behaviour (0 to 1; our judgement, ± holds 9 times in 10)") + "\n" +
            behaviour(q.yarn) + prickle(q.yarn);
     out += "\n" +
-           heading(q.yarn.washed_gauge ? "Knitted, stocking stitch, from your washed swatch"
-                                       : "Knitted, stocking stitch, washed, before any swatch") +
+           heading(q.yarn.washed_gauge || q.yarn.evidence.gauge
+                       ? "Knitted, stocking stitch, from your washed swatch"
+                       : "Knitted, stocking stitch, washed, before any swatch") +
            "\n";
     out += gauge(q, Firmness::drapey, "drapey") + gauge(q, Firmness::ordinary, "ordinary") +
            gauge(q, Firmness::firm, "firm");
     out += "\n" + heading("Woven, plain weave") + "\n" + sett(q, Spacing::open, "open shawl") +
            sett(q, Spacing::scarf, "scarf") + sett(q, Spacing::general, "general") + "\n";
     if (!q.yarn.cautions.empty()) out += labelled("Mind:", joined(q.yarn.cautions, "; "), 0) + "\n";
+    out += stands_on(q.yarn);
     out += labelled("Assumed:", joined(q.yarn.assumed, "; "), 0) + "\n";
     if (!q.yarn.sharpen.empty())
         out += labelled("Sharper:", joined(q.yarn.sharpen, "; "), 0) + "\n";

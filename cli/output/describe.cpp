@@ -97,7 +97,13 @@ std::string reach_line(const Plan& plan, const Units& units) {
 
 std::string stands_on(const YarnProfile& yarn) {
     if (yarn.evidence.empty()) return "";
-    return labelled("Stands on:", joined(yarn.evidence.stands_on), 0) + "\n";
+    return labelled("Stands on:", joined(yarn.evidence.stands_on, "; "), 0) + "\n";
+}
+
+std::vector<Length> lengths_of(const YarnProfile& yarn) {
+    std::vector<Length> out;
+    for (const auto& skein : yarn.skeins) out.push_back(skein.length);
+    return out;
 }
 
 std::vector<std::string> cautions(const Plan& plan, const YarnProfile& yarn) {

@@ -29,6 +29,8 @@ std::string making_line(const PlanPiece& piece, const Units& units);
 std::string reach_line(const Plan& plan, const Units& units);
 // "Stands on: a washed swatch in stocking stitch"; empty when no swatch is known.
 std::string stands_on(const YarnProfile& yarn);
+// The skeins' lengths in their order.
+std::vector<Length> lengths_of(const YarnProfile& yarn);
 // What a person should beware of, for this article in this yarn.
 std::vector<std::string> cautions(const Plan& plan, const YarnProfile& yarn);
 

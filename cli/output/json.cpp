@@ -16,12 +16,6 @@ Json range(const Estimate<Q>& e, double (*in)(Q)) {
         {"mid", number(in(e.mid))}, {"low", number(in(e.low()))}, {"high", number(in(e.high()))}};
 }
 
-Json texts(const std::vector<std::string>& list) {
-    Json out = Json::array();
-    for (const auto& text : list) out.push_back(inert(text));
-    return out;
-}
-
 const char* word(SameYarn answer) {
     switch (answer) {
         case SameYarn::only_one_skein:
@@ -114,6 +108,16 @@ Json number(double value) {
     return std::round(value * scale) / scale;
 }
 
+Json range(const Estimate<double>& e) {
+    return {{"mid", number(e.mid)}, {"low", number(e.low())}, {"high", number(e.high())}};
+}
+
+Json texts(const std::vector<std::string>& list) {
+    Json out = Json::array();
+    for (const auto& text : list) out.push_back(inert(text));
+    return out;
+}
+
 Json json_answer(const std::string& command) {
     return {{"gristwright", json_version}, {"command", command}};
 }
@@ -149,6 +153,7 @@ Json to_json(const Question& q) {
              {"share_over_prickle",
               yarn.fibre_diameter ? number(yarn.share_over_prickle) : Json(nullptr)},
              {"traits", traits(yarn)},
+             {"stands_on", texts(yarn.evidence.stands_on)},
              {"assumed", texts(yarn.assumed)},
              {"sharpen", texts(yarn.sharpen)},
              {"cautions", texts(yarn.cautions)}};

@@ -20,6 +20,8 @@ Json to_json(const Question& q);  // the batch and its yarn
 Json to_json(const JudgedPlan& judged, const YarnProfile& yarn);
 Json to_json(const BestSet& set);
 Json number(double value);  // six figures; null when not finite
+Json range(const Estimate<double>& e);
+Json texts(const std::vector<std::string>& list);  // inert
 std::string dumped(const Json& json);
 
 }  // namespace gristwright::cli

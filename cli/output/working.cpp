@@ -6,6 +6,7 @@
 
 #include "cli/output/layout.hpp"
 #include "engine/cloth/constants.hpp"
+#include "engine/evidence/constants.hpp"
 #include "engine/project/constants.hpp"
 #include "engine/suitability/constants.hpp"
 #include "engine/yarn/constants.hpp"
@@ -82,6 +83,12 @@ std::string knit_steps(const KnitCloth& k, const YarnProfile& yarn) {
                                 in_wraps_per_inch(yarn.laid_wraps.mid),
                                 in_stitches_per_10cm(k.by_wraps.mid), 164.5 * k.by_wraps.spread)) +
                figure(constants::wraps_to_stitches);
+    if (const auto& habit = yarn.evidence.habit)
+        out +=
+            step(fmt::format("your hands, by other batches: x {:.3f}, ± {:.0f} % (normal prior and "
+                             "mean; drawn towards 1)",
+                             habit->mid, 164.5 * habit->spread)) +
+            figure(constants::habit_between_people) + figure(constants::habit_between_batches);
     out +=
         step(fmt::format("{} = {:.1f} st/10 cm, loop {:.2f} mm, tightness {:.2f}",
                          k.from_swatch ? "your washed swatch gives" : "weighed by their margins",
@@ -101,7 +108,7 @@ std::string knit_steps(const KnitCloth& k, const YarnProfile& yarn) {
     return out + figure(k.from_swatch ? constants::counted_swatch : constants::no_swatch) +
            step(fmt::format("needle = {:.4g} x loop {:+.3f} mm = {:.2f} mm",
                             constants::needle_slope.value, constants::needle_offset.value,
-                            in_millimetres(needle_for(k.loop)))) +
+                            in_millimetres(needle_for(k.usual_loop)))) +
            figure(constants::needle_slope);
 }
 

@@ -6,6 +6,8 @@
 #include <array>
 #include <cmath>
 
+#include "engine/evidence/hands.hpp"
+
 namespace gristwright {
 namespace {
 
@@ -53,12 +55,13 @@ void guess_gauge(const YarnProfile& yarn, Firmness purpose, KnitCloth& cloth) {
         cloth.by_wraps = gauge_by_wraps(yarn.laid_wraps.mid, yarn.laid_wraps.spread, purpose);
         cloth.gauge = weigh(cloth.by_grist, cloth.by_wraps);
     }
+    if (const auto& habit = yarn.evidence.habit) cloth.gauge = by_habit(cloth.gauge, *habit);
     cloth.from_swatch = yarn.washed_gauge || yarn.evidence.gauge;
     if (cloth.from_swatch) cloth.gauge = gauge_from_swatch(yarn, purpose);
 }
 
 void choose_needle(const std::vector<Length>& owned, KnitCloth& cloth) {
-    const double wanted = in_millimetres(needle_for(cloth.loop));
+    const double wanted = in_millimetres(needle_for(cloth.usual_loop));
     const auto nearer = [&](double a, double b) {
         return std::abs(a - wanted) < std::abs(b - wanted);
     };
@@ -74,8 +77,15 @@ void choose_needle(const std::vector<Length>& owned, KnitCloth& cloth) {
     cloth.needle_owned = away <= needle_slack + 0.05 * wanted;
 }
 
-double metres_margin(const KnitCloth& cloth) {
-    const double known = cloth.from_swatch ? counted_swatch : no_swatch;
+// Before any swatch of this yarn: the margin between people gives way to that of these hands.
+double unswatched(const std::optional<Estimate<double>>& habit) {
+    if (!habit) return no_swatch;
+    const double besides = no_swatch * no_swatch - between_knitters * between_knitters;
+    return std::max<double>(counted_swatch, std::hypot(std::sqrt(besides), habit->spread));
+}
+
+double metres_margin(const KnitCloth& cloth, const Evidence& evidence) {
+    const double known = cloth.from_swatch ? counted_swatch : unswatched(evidence.habit);
     const double built = together(cloth.gauge.spread, besides_gauge);
     const auto& f = *cloth.fabric;
     return together(std::max(known, built), together(band_spread(f.metres_low, f.metres_high),
@@ -92,12 +102,17 @@ KnitCloth knit_cloth(const YarnProfile& yarn, const KnitFabric& fabric, Firmness
     guess_gauge(yarn, purpose, cloth);
     cloth.loop = loop_from_stitches(cloth.gauge.mid, Relaxation::full);
     cloth.tightness = tightness(yarn.linear_density.mid, cloth.loop);
+    const bool by_habit_alone = yarn.evidence.habit && !cloth.from_swatch;
+    cloth.usual_loop = cloth.loop * (by_habit_alone ? yarn.evidence.habit->mid : 1);
     choose_needle(needles, cloth);
     const double stretch = std::sqrt(fabric.growth);
     cloth.stitches = cloth.gauge.mid * (fabric.stitches / stretch);
-    cloth.rows = rows_from_loop(cloth.loop, Relaxation::full) * (fabric.rows / stretch);
-    const auto plain = plain_metres_per_area(cloth.loop, Relaxation::full);
-    cloth.metres_per_area = {plain * (fabric.metres / fabric.growth), metres_margin(cloth)};
+    const double row_ratio = yarn.evidence.rows ? yarn.evidence.rows->mid : 1;
+    cloth.rows = rows_from_loop(cloth.loop, Relaxation::full) * (row_ratio * fabric.rows / stretch);
+    // Loops per area ks / l^2: metres per area go as the root of stitches x rows.
+    const auto plain = plain_metres_per_area(cloth.loop, Relaxation::full) * std::sqrt(row_ratio);
+    cloth.metres_per_area = {plain * (fabric.metres / fabric.growth),
+                             metres_margin(cloth, yarn.evidence)};
     if (const auto& weighed = yarn.evidence.metres)
         cloth.metres_per_area = {cloth.metres_per_area.mid * weighed->mid, weighed->spread};
     cloth.mass_per_area = cloth.metres_per_area.mid * yarn.linear_density.mid;

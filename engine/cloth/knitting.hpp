@@ -35,6 +35,7 @@ struct KnitCloth {
     bool from_swatch = false;
     Gauge stitches, rows;  // of the fabric as finished
     Length loop;
+    Length usual_loop;  // on the same needle by usual hands; else the loop
     double tightness = 0;
     Length needle;             // a size owned, or a usual one
     bool needle_owned = true;  // false: the sizes said to be owned are all too far off

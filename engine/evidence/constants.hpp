@@ -24,6 +24,13 @@ inline constexpr Constant rated_look{
 inline constexpr Constant loss_prior{
     "shrinkage against the published records", 0.04, 0.03, 0.08, "relative", Mark::derived,
     "nine weavers' published records"};
+inline constexpr Constant rows_between_knitters{"rows for their stitches, between knitters",
+                                                0.074,
+                                                0.05,
+                                                0.10,
+                                                "relative",
+                                                Mark::read,
+                                                "a swatch trial of 2016, median"};
 inline constexpr Constant worth_questioning{
     "surprise that is questioned", 2.5, 2, 3, "standard deviations", Mark::judgement, ""};
 inline constexpr Constant as_it_goes{
@@ -31,7 +38,15 @@ inline constexpr Constant as_it_goes{
 inline constexpr Constant habit_between_people{
     "gauge habit between people",    0.056, 0.04, 0.08, "relative", Mark::read,
     "a swatch trial of 2016, median"};
-inline constexpr Constant habit_between_swatches{
-    "gauge habit between one person's swatches", 0.06, 0.04, 0.08, "relative", Mark::judgement, ""};
+inline constexpr Constant habit_between_batches{
+    "gauge against the table between one person's batches",
+    0.06,
+    0.04,
+    0.08,
+    "relative",
+    Mark::judgement,
+    ""};
+inline constexpr Constant look_between_batches{
+    "looks of one person's batches made up alike", 0.06, 0.04, 0.10, "of 1", Mark::judgement, ""};
 
 }  // namespace gristwright::constants

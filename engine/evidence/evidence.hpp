@@ -12,12 +12,15 @@ namespace gristwright {
 
 struct Evidence {
     std::optional<Estimate<Gauge>> gauge;    // stocking stitch, washed
+    std::optional<Estimate<double>> rows;    // rows for their stitches, counted / predicted
     std::optional<Estimate<double>> metres;  // metres per area of knitting, measured / predicted
     std::optional<Estimate<double>> width_kept;   // woven: finished width / width in the heddle
     std::optional<Estimate<double>> length_kept;  // woven: finished length / woven length
-    std::optional<double> definition;             // 0..1, as it was rated on the swatch
-    std::vector<std::string> stands_on;           // "a washed swatch in stocking stitch"
-    std::vector<std::string> questions;           // what contradicts what was expected
+    std::vector<double> looks;                    // 0..1, as rated on its swatches
+    std::optional<Estimate<double>> habit;  // other batches of these hands: gauge / the table's
+    std::vector<double> looks_alike;        // other batches made up alike: look less the table's
+    std::vector<std::string> stands_on;     // "a washed swatch in stocking stitch"
+    std::vector<std::string> questions;     // what contradicts what was expected
 
     bool empty() const { return stands_on.empty(); }
 };

@@ -1,15 +1,51 @@
-// A person's own hands: how much tighter or looser than the table their swatches come out.
+// A person's own hands: what the swatches of other batches tell about the next one. How much
+// tighter or looser than the table they knit, and how clearly stitches read in yarns made up alike.
 #pragma once
 
+#include <optional>
+#include <string>
 #include <vector>
 
-#include "engine/estimate/estimate.hpp"
+#include "engine/evidence/evidence.hpp"
+#include "engine/yarn/batch.hpp"
 
 namespace gristwright {
 
-// From the ratios of swatch gauge to table gauge over a person's batches: shrunk towards 1, the
-// more the fewer there are (normal means with a common prior; the shrinkage of James and Stein 1961
-// - from memory). No ratios: 1 with the margin between people.
-Estimate<double> gauge_habit(const std::vector<double>& ratios);
+// What decides how clearly stitches read, as far as it is the spinner's doing.
+struct MakeUp {
+    Preparation preparation = Preparation::unknown;
+    Draw draw = Draw::unknown;
+    int plies = 0;
+    std::string fibre;  // kind of its first fibre; may be empty
+
+    bool known() const;  // preparation, draw and plies; only then can another be like it
+    bool operator==(const MakeUp&) const = default;
+};
+MakeUp make_up_of(const Batch& batch);
+std::string words(const MakeUp& made);  // "carded, long draw, 2-ply, sheep"
+
+// What one batch tells about the hands that spun and knitted it.
+struct HandsSeen {
+    std::string batch;
+    std::optional<Estimate<double>> gauge;  // washed swatches / the table, for that yarn
+    std::optional<double> look;             // rated on its swatches less the table's definition
+    MakeUp made;
+};
+
+// From ratios of swatch gauge to table gauge, one for each batch: shrunk towards 1, the more the
+// fewer there are. Normal means with a common normal prior, both variances known: Gelman et al.,
+// Bayesian Data Analysis, 3rd edition, section 2.5 - from memory; in the tests against the closed
+// form and a grid. No ratios: 1 with the margin between people.
+Estimate<double> gauge_habit(const std::vector<Estimate<double>>& ratios);
+
+// The gauge of these hands' next yarn: the table's moved by the habit, never wider than before.
+Estimate<Gauge> by_habit(const Estimate<Gauge>& table, const Estimate<double>& habit);
+
+// Puts what other batches tell into the evidence of a batch of this make-up: the habit, the looks
+// of yarns made up alike, and on what they stand. Nothing seen changes nothing.
+void learn_from(const std::vector<HandsSeen>& others, const MakeUp& made, Evidence& known);
+
+// "4 % tighter than the table", "as the table says"
+std::string habit_words(const Estimate<double>& habit);
 
 }  // namespace gristwright

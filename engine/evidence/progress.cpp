@@ -14,19 +14,33 @@ namespace {
 
 using namespace constants;
 
-void question_order(Mass start, const std::vector<Weighing>& weighings) {
+void question_mass(Mass ball, Mass before) {
+    if (ball <= before) return;
+    throw std::invalid_argument(fmt::format(
+        "the ball weighs {:.1f} g and weighed {:.1f} g before: did a skein join it, or is it "
+        "another ball?",
+        in_grams(ball), in_grams(before)));
+}
+
+void question_order(Weighing last, const std::vector<Weighing>& weighings) {
     if (weighings.empty()) throw std::invalid_argument("there is no weighing yet");
-    Weighing last{0, start};
     for (const auto& w : weighings) {
-        if (w.ball > last.ball)
-            throw std::invalid_argument(fmt::format(
-                "the ball weighs {:.1f} g and weighed {:.1f} g before: did a skein join it, or is "
-                "it another ball?",
-                in_grams(w.ball), in_grams(last.ball)));
+        question_mass(w.ball, last.ball);
         if (w.row <= last.row)
             throw std::invalid_argument(fmt::format(
                 "row {:.0f} comes after row {:.0f}: was some of it ripped back?", w.row, last.row));
         last = w;
+    }
+}
+
+void question_lengths(const std::vector<Weighing>& weighings) {
+    if (weighings.empty()) throw std::invalid_argument("there is no weighing yet");
+    for (std::size_t i = 1; i < weighings.size(); ++i) {
+        question_mass(weighings[i].ball, weighings[i - 1].ball);
+        if (weighings[i].woven <= weighings[i - 1].woven)
+            throw std::invalid_argument(fmt::format(
+                "{:.0f} cm woven comes after {:.0f} cm: was some of it taken out?",
+                in_centimetres(weighings[i].woven), in_centimetres(weighings[i - 1].woven)));
     }
 }
 
@@ -39,8 +53,13 @@ double row_reached(const PlanPiece& piece, double metres, double factor) {
 }  // namespace
 
 Progress progress(const Plan& plan, LinearDensity grist, Mass start,
-                  const std::vector<Weighing>& weighings) {
-    question_order(start, weighings);
+                  const std::vector<Weighing>& made) {
+    auto weighings = made;
+    if (!weighings.empty() && weighings.front().row == 0) {
+        start = weighings.front().ball;
+        weighings.erase(weighings.begin());
+    }
+    question_order({0, start}, weighings);
     const auto& piece = plan.pieces.front();
     const auto& last = weighings.back();
     const double expected =
@@ -65,6 +84,41 @@ Progress progress(const Plan& plan, LinearDensity grist, Mass start,
         out.keep_for_rest = metres(rest * sure) * grist;
         out.begin_rest_row = row_reached(piece, std::max(0.0, all - rest * sure), sure);
     }
+    return out;
+}
+
+std::vector<double> skein_ends(const Plan& plan, const Progress& now,
+                               const std::vector<Length>& skeins) {
+    const auto& piece = plan.pieces.front();
+    std::vector<double> out;
+    double end = 0;
+    for (std::size_t s = 0; s + 1 < skeins.size(); ++s) {
+        end += skeins[s].si();
+        if (end <= now.used.si()) continue;
+        const double row = row_reached(piece, end, now.factor.mid);
+        if (row < piece.rows) out.push_back(row);
+    }
+    return out;
+}
+
+WeftProgress weft_progress(const Plan& plan, LinearDensity grist,
+                           const std::vector<Weighing>& weighings) {
+    question_lengths(weighings);
+    const auto& piece = plan.pieces.front();
+    const auto whole = piece.panel.woven_length * piece.piece->count;
+    const double expected = piece.weft / whole;  // metres of weft for a metre woven
+    const auto &first = weighings.front(), &last = weighings.back();
+    WeftProgress out;
+    out.left = last.ball / grist;
+    out.factor = {1, piece.metres.spread};
+    if (last.woven > first.woven) {
+        const double used = ((first.ball - last.ball) / grist).si();
+        const double planned = (last.woven - first.woven).si() * expected;
+        out.factor = posterior(out.factor, {used / planned, as_it_goes});
+    }
+    out.more = {Length::from_si(out.left.si() / (expected * out.factor.mid)), out.factor.spread};
+    out.wanted = std::max(whole - last.woven, Length{});
+    out.chance = chance_of_enough(out.wanted.si(), 0, out.more.mid.si(), out.more.spread);
     return out;
 }
 

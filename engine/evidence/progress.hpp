@@ -8,8 +8,9 @@
 namespace gristwright {
 
 struct Weighing {
-    double row = 0;  // rows worked when it was weighed
+    double row = 0;  // rows worked when it was weighed; 0: before the first
     Mass ball;       // all yarn still to be used
+    Length woven{};  // instead of rows, for a woven piece: length on the loom so far
 };
 
 struct Progress {
@@ -23,10 +24,29 @@ struct Progress {
     double begin_rest_row = 0;  // then begin them after this row; 0: there are none
 };
 
-// `start` is what the yarn weighed when the work began; weighings in the order they were made. The
-// first piece of the plan is the one worked; the others follow it. Throws std::invalid_argument for
-// a ball that grows heavier, a row that goes back, or no weighing.
+// `start` is what the yarn weighed when the work began, unless the first weighing is of row 0;
+// weighings in the order they were made. The first piece of the plan is the one worked; the others
+// follow it. Throws std::invalid_argument for a ball that grows heavier, a row that goes back, or
+// no weighing.
 Progress progress(const Plan& plan, LinearDensity grist, Mass start,
                   const std::vector<Weighing>& weighings);
+
+// The rows after `now` in which a skein comes to its end, when they are used in this order; of the
+// first piece only.
+std::vector<double> skein_ends(const Plan& plan, const Progress& now,
+                               const std::vector<Length>& skeins);
+
+struct WeftProgress {
+    Length left;              // metres of weft
+    Estimate<double> factor;  // metres of weft for the length woven / what the plan expected
+    Estimate<Length> more;    // length on the loom that the weft still reaches
+    Length wanted;            // still to be woven, of the plan
+    double chance = 0;        // that it reaches all of it
+};
+
+// Weft only: the warp is on the loom, and what it takes is known. Two weighings tell how much weft
+// goes into the length between them; one alone stands on the plan. Throws as progress().
+WeftProgress weft_progress(const Plan& plan, LinearDensity grist,
+                           const std::vector<Weighing>& weighings);
 
 }  // namespace gristwright

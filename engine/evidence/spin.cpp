@@ -38,7 +38,7 @@ SpinMore spin_more(const Plan& short_plan, LinearDensity grist, double losses) {
 
 std::vector<SpinTarget> spin_for(const Template& article, Length size,
                                  const std::vector<WeightClass>& classes, const Fabrics& fabrics,
-                                 double losses) {
+                                 double losses, const std::optional<Estimate<double>>& habit) {
     std::vector<SpinTarget> out;
     for (const auto& c : classes) {
         const double yards_per_pound = middle_of(c);
@@ -56,7 +56,9 @@ std::vector<SpinTarget> spin_for(const Template& article, Length size,
         target.twist_high = firm ? 3.4 : 2.8;
         Request request;
         request.size = size;
-        const auto planned = plan(article, yarn_of(target.grist), fabrics, {}, request);
+        auto yarn = yarn_of(target.grist);
+        yarn.evidence.habit = habit;
+        const auto planned = plan(article, yarn, fabrics, {}, request);
         target.metres = planned.need;
         const auto aside = planned.need.quantile(request.certainty);
         target.fibre = aside * target.grist * (1 + losses);

@@ -26,9 +26,10 @@ struct SpinTarget {
     Mass fibre;
 };
 
-// One for each weight class the article is usually made in, the finest first.
+// One for each weight class the article is usually made in, the finest first, for hands of this
+// habit.
 std::vector<SpinTarget> spin_for(const Template& article, Length size,
                                  const std::vector<WeightClass>& classes, const Fabrics& fabrics,
-                                 double losses);
+                                 double losses, const std::optional<Estimate<double>>& habit = {});
 
 }  // namespace gristwright

@@ -2,6 +2,7 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
 #include <cmath>
 #include <stdexcept>
 
@@ -48,13 +49,27 @@ void observe_gauge(const KnittedSwatch& swatch, const KnitFabric& fabric, const 
     known.gauge = posterior(prior, seen);
 }
 
+void observe_rows(const KnittedSwatch& swatch, const KnitFabric& fabric, Evidence& known) {
+    if (!swatch.rows) return;
+    const auto stocking = stocking_gauge(swatch, fabric);
+    const auto expected =
+        rows_from_loop(loop_from_stitches(stocking.mid, Relaxation::full), Relaxation::full) *
+        (fabric.rows / std::sqrt(fabric.growth));
+    const Estimate<double> seen{swatch.rows->threads / swatch.rows->over.si() / expected.si(),
+                                together(counting(*swatch.rows), stocking.spread)};
+    const auto prior = known.rows.value_or(Estimate<double>{1, rows_between_knitters});
+    question(known, prior, seen, "the count of rows for these stitches");
+    known.rows = posterior(prior, seen);
+}
+
 void observe_mass(const KnittedSwatch& swatch, const KnitFabric& fabric, const YarnProfile& yarn,
                   Evidence& known) {
     if (!swatch.mass || !swatch.width || !swatch.length) return;
     const auto cloth = knit_cloth(yarn, fabric, swatch.firmness, {});
     const auto area = *swatch.width * *swatch.length;
     const double measured = (*swatch.mass / yarn.linear_density.mid).si() / area.si();
-    const double predicted = cloth.metres_per_area.mid.si() * (known.gauge->mid / cloth.gauge.mid);
+    const double predicted = cloth.metres_per_area.mid.si() * (known.gauge->mid / cloth.gauge.mid) *
+                             std::sqrt(known.rows ? known.rows->mid : 1);
     const double reading =
         std::hypot(area_reading / swatch.width->si(), area_reading / swatch.length->si(),
                    swatch.scale_step / *swatch.mass / std::sqrt(12.0));
@@ -76,9 +91,12 @@ void observe(const KnittedSwatch& swatch, const KnitFabric& fabric, const YarnPr
              Evidence& known) {
     need_positive(swatch.stitches.threads, "the stitches counted");
     need_positive(swatch.stitches.over.si(), "the length they were counted over");
+    if (swatch.rows) need_positive(swatch.rows->threads, "the rows counted");
+    if (swatch.rows) need_positive(swatch.rows->over.si(), "the length they were counted over");
     observe_gauge(swatch, fabric, yarn, known);
+    observe_rows(swatch, fabric, known);
     observe_mass(swatch, fabric, yarn, known);
-    if (swatch.look) known.definition = *swatch.look;
+    if (swatch.look) known.looks.push_back(*swatch.look);
     known.stands_on.push_back(
         fmt::format("a {}{} swatch in {}", swatch.washed ? "washed" : "not yet washed",
                     swatch.mass && swatch.width ? " and weighed" : "", fabric.name));
@@ -99,20 +117,49 @@ void observe(const WovenSwatch& swatch, Finish finish, Evidence& known) {
         question(known, prior, seen, "the length kept");
         known.length_kept = posterior(known.length_kept.value_or(prior), seen);
     }
-    if (swatch.look) known.definition = *swatch.look;
+    if (swatch.look) known.looks.push_back(*swatch.look);
     known.stands_on.emplace_back("a woven sample, measured in the heddle and finished");
 }
 
+std::optional<Estimate<double>> gauge_against_table(const KnittedSwatch& swatch,
+                                                    const KnitFabric& fabric,
+                                                    const YarnProfile& yarn) {
+    if (!swatch.washed) return {};
+    const auto table = knit_cloth(yarn, fabric, swatch.firmness, {}).gauge;
+    const auto seen = stocking_gauge(swatch, fabric);
+    if (surprise({table.mid.si(), table.spread}, {seen.mid.si(), seen.spread}) > worth_questioning)
+        return {};
+    return Estimate<double>{seen.mid / table.mid, seen.spread};
+}
+
+namespace {
+
+// Normal prior and observation, both spreads known.
+void rate(Trait& trait, double seen, double spread) {
+    const double a = 1 / (trait.spread * trait.spread), b = 1 / (spread * spread);
+    trait.value = (a * trait.value + b * seen) / (a + b);
+    trait.spread = 1 / std::sqrt(a + b);
+}
+
+void rate_alike(Trait& trait, const std::vector<double>& looks) {
+    if (looks.empty()) return;
+    const double table = trait.value;
+    for (const double look : looks)
+        rate(trait, table + look, together(rated_look, look_between_batches));
+    trait.value = std::clamp(trait.value, 0.0, 1.0);
+    trait.spread = std::max<double>(trait.spread, look_between_batches);
+    trait.reasons.insert(trait.reasons.begin(), "looks rated on yarns made up alike");
+}
+
+}  // namespace
+
 YarnProfile informed(YarnProfile yarn, const Evidence& known) {
     yarn.evidence = known;
-    if (known.definition) {
-        auto& trait = yarn.traits[static_cast<std::size_t>(TraitName::definition)];
-        const double a = 1 / (trait.spread * trait.spread);
-        const double b = 1 / (rated_look * rated_look);
-        trait.value = (a * trait.value + b * *known.definition) / (a + b);
-        trait.spread = 1 / std::sqrt(a + b);
-        trait.reasons.insert(trait.reasons.begin(), "rated on your swatch");
-    }
+    auto& definition = yarn.traits[static_cast<std::size_t>(TraitName::definition)];
+    rate_alike(definition, known.looks_alike);
+    for (const double look : known.looks) rate(definition, look, rated_look);
+    if (!known.looks.empty())
+        definition.reasons.insert(definition.reasons.begin(), "rated on your swatch");
     yarn.cautions.insert(yarn.cautions.end(), known.questions.begin(), known.questions.end());
     if (known.gauge && !yarn.sharpen.empty()) yarn.sharpen.erase(yarn.sharpen.begin());
     return yarn;

@@ -37,7 +37,14 @@ void observe(const KnittedSwatch& swatch, const KnitFabric& fabric, const YarnPr
              Evidence& known);
 void observe(const WovenSwatch& swatch, Finish finish, Evidence& known);
 
-// The profile with what is known put in: gauge, metres, losses, and how its stitches were rated.
+// What a washed swatch tells about the hands: its gauge against the table's for that yarn, before
+// any evidence. Nothing when it is not washed, or so far off that it is questioned.
+std::optional<Estimate<double>> gauge_against_table(const KnittedSwatch& swatch,
+                                                    const KnitFabric& fabric,
+                                                    const YarnProfile& yarn);
+
+// The profile with what is known put in: gauge, habit, metres, losses, and how stitches were
+// rated, on its own swatches and on yarns made up alike.
 YarnProfile informed(YarnProfile yarn, const Evidence& known);
 
 }  // namespace gristwright

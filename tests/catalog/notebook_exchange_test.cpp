@@ -11,6 +11,7 @@ namespace {
 void fill(Notebook& notebook) {
     auto steps = every_change();
     steps.pop_back();  // the removal
+    steps.pop_back();  // of the suggestions
     for (const auto& step : steps) step.make(notebook);
 }
 
@@ -32,6 +33,8 @@ TEST_CASE("notebook exchange: an export read into an empty notebook is equal to 
     CHECK(second.swatches("heron") == first.swatches("heron"));
     CHECK(second.project("heron") == first.project("heron"));
     CHECK(second.weighings("heron") == first.weighings("heron"));
+    CHECK(second.suggestions("heron") == first.suggestions("heron"));
+    CHECK_FALSE(second.swatches("heron")[0].own_hands);  // forgotten before it went out
     CHECK(second.undo() == "import 2 batches");
     CHECK(second.batch_names().empty());
 }
@@ -59,7 +62,8 @@ TEST_CASE("notebook exchange: what is no export is refused and says where") {
         "nonsense",
         good + "x",
         good.substr(0, good.size() - 1),
-        replaced(good, "\"notebook\": 1", "\"notebook\": 2"),
+        replaced(good, "\"notebook\": 1", "\"notebook\": 3"),
+        replaced(good, "\"notebook\": 1", "\"notebook\": 0"),
         replaced(good, "\"notebook\": 1", "\"notebook\": \"1\""),
         replaced(good, "\"skeins\": []", "\"skeins\": {}"),
         replaced(good, "\"skeins\": [],", ""),
@@ -80,7 +84,7 @@ TEST_CASE("notebook exchange: what is no export is refused and says where") {
         CHECK_THROWS_AS(notebook.import_json(text), NotebookRefused);
         CHECK(notebook.batch_names().empty());
     }
-    CHECK_THROWS_WITH(notebook.import_json(bad[12]),
+    CHECK_THROWS_WITH(notebook.import_json(bad[13]),
                       "the export cannot be read: batches[0].swatches[0].kind: 'felted' is neither "
                       "knitted nor woven");
     notebook.import_json(good);

@@ -32,9 +32,12 @@ void look_everywhere(const Notebook& notebook) {
         notebook.swatches(name);
         notebook.project(name);
         notebook.weighings(name);
+        notebook.suggestions(name);
     }
     notebook.has_batch("wren");
     notebook.describe();
+    notebook.newest_batches(20);
+    notebook.swatched_last(20);
     notebook.export_json();
     notebook.export_csv();
 }
@@ -183,7 +186,7 @@ TEST_CASE("notebook file: newer, foreign and damaged files are refused and left 
     SUBCASE("newer") {
         changing(scratch.file()).add_batch("heron", heron());
         raw(scratch.file()).exec("PRAGMA user_version = 7");
-        refused("it has layout 7, this program reads up to 1");
+        refused("it has layout 7, this program reads up to 2");
     }
     SUBCASE("of another program, marked") {
         raw(scratch.file()).exec("PRAGMA application_id = 77; CREATE TABLE t (x)");
@@ -300,4 +303,28 @@ TEST_CASE("notebook file: the tables themselves refuse what the program should n
              "ATTACH ':memory:' AS other",
          })
         CHECK_THROWS_AS(db->exec(sql), SQLite::Exception);
+}
+
+TEST_CASE("notebook file: one of layout 1 keeps everything, undo too, and takes suggestions") {
+    Scratch scratch;
+    const std::vector<std::string> first_step{notebook_steps().front()};
+    {
+        const auto db = make_notebook(scratch.file(), opening(Notebook::Mode::change, first_step));
+        db->exec(
+            "INSERT INTO change (said) VALUES ('add batch heron');"
+            "INSERT INTO batch (name) VALUES ('heron');"
+            "INSERT INTO change (said) VALUES ('swatch of heron');"
+            "INSERT INTO swatch (batch, kind, date) VALUES (1, 'knitted', '2026-03-01');"
+            "INSERT INTO measure (swatch, key, text) VALUES (1, 'stitches', '28/10cm')");
+    }
+    CHECK(looking(scratch.file()).swatches("heron").at(0).own_hands);  // through a copy in memory
+    auto notebook = changing(scratch.file());
+    CHECK(notebook.swatched_last(5).size() == 1);
+    notebook.add_suggestions("heron", {{{"idea", "hat"}}});
+    CHECK(notebook.undo() == "1 suggestion to heron");
+    CHECK(notebook.undo() == "swatch of heron");
+    CHECK(notebook.swatches("heron").empty());
+    auto old = raw(fs::path(scratch.file().string() + ".layout-1"));
+    CHECK(layout(old) == 1);
+    CHECK(old.execAndGet("SELECT count(*) FROM swatch").getInt() == 1);
 }

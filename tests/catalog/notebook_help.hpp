@@ -95,7 +95,14 @@ inline std::vector<Step> every_change() {
          [](Notebook& n) {
              n.add_weighing("heron", {"", "41cm", "12g", ""});
          }},
+        {"2 suggestions to heron",
+         [](Notebook& n) {
+             n.add_suggestions("heron", {{{"idea", "cabled hat"}, {"needs", "220yd"}},
+                                         {{"idea", "\"lace\" {shawl}"}, {"from", "visitor 2"}}});
+         }},
+        {"forget the hands", [](Notebook& n) { n.forget_hands(); }},
         {"import 1 batch", [](Notebook& n) { n.import_json(small_export()); }},
+        {"forget the suggestions to heron", [](Notebook& n) { n.remove_suggestions("heron"); }},
         {"remove batch heron", [](Notebook& n) { n.remove_batch("heron"); }},
     };
 }

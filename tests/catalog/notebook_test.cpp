@@ -63,7 +63,7 @@ TEST_CASE("notebook: swatches, project and weighings in the order they were give
 
     const auto holds = notebook.describe();
     CHECK(holds.exists);
-    CHECK(holds.layout == 1);
+    CHECK(holds.layout == 2);
     CHECK(holds.batches == 2);
     CHECK(holds.swatches == 2);
     CHECK(holds.projects == 1);
@@ -138,6 +138,10 @@ TEST_CASE("notebook: what cannot be is refused, and nothing is changed") {
     refused([&] { notebook.start_project("heron", {}); });
     refused([&] { notebook.add_weighing("heron", {"96", "", "31g", ""}); });  // no project
     refused([&] { notebook.add_swatch("heron", {{}, {{"", "28"}}, ""}); });
+    refused([&] { notebook.add_suggestions("wren", {{{"idea", "hat"}}}); });
+    refused([&] { notebook.add_suggestions("heron", {{{"idea", "hat"}}, {{"needs", "3m"}}}); });
+    refused([&] { notebook.remove_suggestions("wren"); });
+    refused([&] { notebook.suggestions("wren"); });
     refused([&] { notebook.load_batch("wren"); });
     refused([&] { notebook.swatches("wren"); });
     refused([&] { notebook.project("wren"); });
@@ -176,4 +180,65 @@ TEST_CASE("notebook: what people type cannot become SQL") {
     notebook.remove_batch(nasty);
     notebook.undo();
     CHECK(notebook.load_batch(nasty) == text);
+}
+
+TEST_CASE("notebook: suggestions come back as they were written, after those from before") {
+    Scratch scratch;
+    auto notebook = changing(scratch.file());
+    notebook.add_batch("heron", heron());
+    const KeptSuggestion hat{{"idea", "cabled hat"}, {"needs", "220yd"}};
+    const KeptSuggestion sly{{"idea", "'); DROP TABLE suggestion; -- {\"a\": 1}"}, {"from", "\\"}};
+    notebook.add_suggestions("heron", {hat});
+    notebook.add_suggestions("heron", {sly, hat});
+    CHECK(notebook.suggestions("heron") == std::vector{hat, sly, hat});
+    CHECK(notebook.describe().suggestions == 3);
+    notebook.remove_suggestions("heron");
+    CHECK(notebook.suggestions("heron").empty());
+    CHECK(notebook.undo() == "forget the suggestions to heron");
+    CHECK(notebook.suggestions("heron") == std::vector{hat, sly, hat});
+}
+
+TEST_CASE("notebook: the batches swatched last, and only by one's own hands") {
+    Scratch scratch;
+    auto notebook = changing(scratch.file());
+    for (const char* name : {"heron", "wren", "robin", "crow"}) notebook.add_batch(name, heron());
+    notebook.add_swatch("wren", knitted_swatch());
+    notebook.add_swatch("heron", knitted_swatch());
+    notebook.add_swatch("robin", woven_swatch());
+    notebook.add_swatch("heron", woven_swatch());
+    auto by_another = knitted_swatch();
+    by_another.own_hands = false;
+    notebook.add_swatch("crow", by_another);
+    notebook.add_swatch("heron", by_another);
+    const auto names = [&](std::size_t most) {
+        std::vector<std::string> out;
+        for (const auto& batch : notebook.swatched_last(most)) out.push_back(batch.name);
+        return out;
+    };
+    CHECK(names(10) == std::vector<std::string>{"heron", "robin", "wren"});
+    CHECK(names(2) == std::vector<std::string>{"heron", "robin"});
+    CHECK(notebook.swatched_last(1)[0].text == heron());
+    CHECK(notebook.swatched_last(1)[0].swatches == std::vector{knitted_swatch(), woven_swatch()});
+    CHECK(notebook.swatches("heron").size() == 3);
+
+    notebook.forget_hands();
+    CHECK(notebook.swatched_last(10).empty());
+    CHECK(notebook.swatches("heron").size() == 3);  // each still tells about its batch
+    notebook.add_swatch("crow", knitted_swatch());
+    CHECK(names(10) == std::vector<std::string>{"crow"});
+    notebook.undo();
+    CHECK(notebook.undo() == "forget the hands");
+    CHECK(names(10).size() == 3);
+}
+
+TEST_CASE("notebook: the batches added last, in the order of their names") {
+    Scratch scratch;
+    auto notebook = changing(scratch.file());
+    CHECK(notebook.newest_batches(20).empty());
+    for (const char* name : {"wren", "heron", "crow"}) notebook.add_batch(name, heron());
+    const auto two = notebook.newest_batches(2);
+    REQUIRE(two.size() == 2);
+    CHECK(two[0].name == "crow");
+    CHECK(two[1].name == "heron");
+    CHECK(two[1].text == heron());
 }

@@ -52,7 +52,7 @@ TEST_CASE("what is unclear is refused by its key") {
     CHECK(complaint(Kind::knitted, "firmness", "hard").find("firmness: ") == 0);
     CHECK(complaint(Kind::woven, "reed", "20").find("reed: ") == 0);
     CHECK(complaint(Kind::woven, "finished", "17cm").find("finished: ") == 0);
-    CHECK_THROWS_AS(read_weighing({"0", "", "31g", ""}), std::invalid_argument);
+    CHECK_THROWS_AS(read_weighing({"-1", "", "31g", ""}), std::invalid_argument);
     CHECK_THROWS_AS(read_weighing({"12", "", "31m", ""}), std::invalid_argument);
 }
 

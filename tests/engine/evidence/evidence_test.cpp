@@ -121,7 +121,7 @@ TEST_CASE("a woven sample tells how much width and length the cloth keeps") {
 
 TEST_CASE("a rated look moves definition towards what was seen") {
     Evidence known;
-    known.definition = 0.8;
+    known.looks = {0.8};
     auto yarn = heron();
     yarn.traits[static_cast<std::size_t>(TraitName::definition)] = {0.35, 0.12, {}};
     const auto told = informed(yarn, known).trait(TraitName::definition);
@@ -132,8 +132,8 @@ TEST_CASE("a rated look moves definition towards what was seen") {
 
 TEST_CASE("a person's habit shrinks towards none, less so with more swatches") {
     CHECK(gauge_habit({}).mid == 1);
-    const double one = gauge_habit({1.10}).mid,
-                 five = gauge_habit({1.10, 1.10, 1.10, 1.10, 1.10}).mid;
+    const double one = gauge_habit({{1.10, 0.02}}).mid,
+                 five = gauge_habit(std::vector<Estimate<double>>(5, {1.10, 0.02})).mid;
     CHECK(one > 1.03);
     CHECK(one < 1.07);
     CHECK(five > one);

@@ -96,6 +96,59 @@ TEST_CASE("a ball that grows and a row that goes back are questioned") {
     CHECK_THROWS_AS(progress(work.planned, work.grist(), g(100), {}), std::invalid_argument);
 }
 
+TEST_CASE("weighed before the first row, the work counts from there") {
+    const Work work(Shape::rectangle);
+    const auto& piece = work.planned.pieces[0];
+    const auto start = piece.metres.mid * work.grist();
+    const auto half = work.ball_after(start, 0.5, 1);
+    const auto p = progress(work.planned, work.grist(), start + grams(50),
+                            {{0, start}, {piece.rows / 2.0, half}});
+    CHECK(p.factor.mid == doctest::Approx(1).epsilon(1e-3));
+}
+
+TEST_CASE("a skein ends in the row where its share of the yarn does") {
+    const Work work(Shape::triangle);
+    const auto& piece = work.planned.pieces[0];
+    const auto start = piece.metres.mid * work.grist();
+    const auto p = progress(work.planned, work.grist(), start,
+                            {{piece.rows * 0.3, work.ball_after(start, 0.3, 1)}});
+    const auto quarter = piece.metres.mid * 0.25;
+    const auto ends = skein_ends(work.planned, p, {quarter * 0.2, quarter * 0.8, quarter * 5});
+    REQUIRE(ends.size() == 1);  // the first ended before, the last outlives the piece
+    CHECK(ends[0] / piece.rows == doctest::Approx(0.5).epsilon(0.01));  // of a triangle
+}
+
+TEST_CASE("two weighings tell what the weft takes, and how much of it is left") {
+    Plan planned;
+    PieceTemplate body;
+    PlanPiece piece;
+    piece.piece = &body;
+    piece.weft = metres(400);
+    piece.panel.woven_length = metres(2);
+    piece.metres.spread = 0.08;
+    planned.pieces.push_back(piece);
+    const auto g = [](double v) { return grams(v); };
+    const auto woven = [](double v) { return centimetres(v); };
+    const auto alone = weft_progress(planned, tex(200), {{0, g(60), woven(50)}});
+    CHECK(in_metres(alone.left) == doctest::Approx(300));
+    CHECK(in_centimetres(alone.more.mid) == doctest::Approx(150));  // 2 m of weft for each cm
+    CHECK(in_centimetres(alone.wanted) == doctest::Approx(150));
+    CHECK(alone.chance == doctest::Approx(0.5));
+    // 110 m went into the next 50 cm, a tenth more than planned.
+    const auto both =
+        weft_progress(planned, tex(200), {{0, g(60), woven(50)}, {0, g(38), woven(100)}});
+    CHECK(both.factor.mid == doctest::Approx(1.1).epsilon(0.005));
+    CHECK(both.more.spread < alone.more.spread / 4);
+    CHECK(both.chance < 0.01);
+    CHECK_THROWS_AS(
+        weft_progress(planned, tex(200), {{0, g(60), woven(50)}, {0, g(61), woven(60)}}),
+        std::invalid_argument);
+    CHECK_THROWS_AS(
+        weft_progress(planned, tex(200), {{0, g(60), woven(50)}, {0, g(50), woven(50)}}),
+        std::invalid_argument);
+    CHECK_THROWS_AS(weft_progress(planned, tex(200), {}), std::invalid_argument);
+}
+
 TEST_CASE("what is spun more closes the shortfall, losses counted") {
     Work work(Shape::rectangle);
     work.yarn.length = {metres(300), 0.01};
