@@ -168,6 +168,14 @@ std::string by_turns(const Split& s, const SplitAsked& asked, const Question& q)
     return out;
 }
 
+// Points for the skeins that the parts leave whole.
+double kept_whole(const Split& s) {
+    double out = 0;
+    for (std::size_t i = 0; i < s.placing.skeins.size(); ++i)
+        if (s.placed.list.taken_from(i) == 0) out += double(s.placing.skeins[i].bonus) / 1e6;
+    return out;
+}
+
 std::string split_working(const Split& s, const SplitAsked& asked) {
     auto out = "\n" + heading("Working") + "\n";
     out += wrapped(fmt::format("branch and bound over whole centimetres, {} nodes; worth {:.2f} "
@@ -185,6 +193,17 @@ std::string split_working(const Split& s, const SplitAsked& asked) {
                    2) +
                "\n";
     }
+    out += wrapped(fmt::format("then each part at its length: joins and coarser weft cost {:.2f} "
+                               "points, no way of cutting them costs less than {:.2f}",
+                               kept_whole(s) - double(s.placed.list.worth) / 1e6,
+                               kept_whole(s) - double(s.placed.bound) / 1e6),
+                   2) +
+           "\n";
+    for (const auto& p : s.placing.pieces)
+        out += wrapped(fmt::format("{}: {:.2f} m, at most {} joins at {:g} points", p.name,
+                                   double(p.least) / 100, p.max_joins, double(p.join_cost) / 1e6),
+                       2) +
+               "\n";
     for (const auto& c : {constants::worth_of_main, constants::worth_of_growth,
                           constants::worth_of_knowing, constants::worth_of_whole,
                           constants::unevenness, constants::read_error, constants::swatch_metres})

@@ -86,11 +86,13 @@ Problem placing(const Problem& whole, const std::vector<LaidPiece>& pieces,
     out.reserve = whole.reserve;
     for (const auto& p : pieces) {
         const auto& wish = whole.pieces[p.wish];
-        out.pieces.push_back({wish.name + ", " + p.name,
+        const auto join = std::llround((p.of_pair ? double(constants::join_in_pair) : 1) *
+                                       double(wish.join_cost));
+        out.pieces.push_back({p.name.empty() ? wish.name : wish.name + ", " + p.name,
                               p.length,
                               0,
                               {},
-                              wish.join_cost,
+                              join,
                               p.unbroken ? 0 : wish.max_joins,
                               true});
     }
