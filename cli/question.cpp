@@ -210,6 +210,11 @@ Question ask(const Arguments& arguments, const std::string& batch) {
     q.catalogue = whole_catalogue();
     std::optional<catalog::Notebook> book;
     if (is_remembered(batch)) book = notebook(arguments, catalog::Notebook::Mode::read_only);
+    if (book && !book->has_batch(batch) && q.catalogue.template_named(batch))
+        throw std::invalid_argument(
+            fmt::format("'{}' is a template, not a batch: the template comes first, then the batch "
+                        "(a file, or the name of a remembered one)",
+                        batch));
     auto text = book ? book->load_batch(batch) : file_text(batch);
     text.overlay(typed_batch(arguments));
     q.measured = catalog::interpret(text, q.catalogue);

@@ -10,6 +10,7 @@
 #include "cli/output/layout.hpp"
 #include "cli/output/working.hpp"
 #include "engine/allocation/constants.hpp"
+#include "engine/cloth/constants.hpp"
 #include "engine/project/words.hpp"
 #include "engine/suitability/reasons.hpp"
 
@@ -80,6 +81,7 @@ std::string reasons(const JudgedPlan& judged, const Question& q, bool all) {
 }
 
 std::string to_set_aside(const Plan& plan, const Question& q) {
+    if (plan.reach == Reach::short_of) return "";  // all of it, and more
     const auto most = std::min(plan.need.quantile(plan.asked), plan.have.mid);
     const auto mass = most * q.yarn.linear_density.mid;
     return wrapped(fmt::format(
@@ -89,18 +91,22 @@ std::string to_set_aside(const Plan& plan, const Question& q) {
            "\n";
 }
 
-// What a washed and weighed swatch would let the size become, with nothing else changed.
+// What a sample would let the size become, with nothing else changed.
 std::string next_evidence(const Plan& plan, const Question& q) {
     const auto& t = *plan.article;
-    if (t.craft != Craft::knitted || q.yarn.evidence.metres || plan.size >= t.largest) return "";
-    if (t.fitted && plan.size >= t.ideal) return "";
-    const double aside = set_aside(plan.asked, constants::swatch_metres, plan.have.spread);
+    const bool knitted = t.craft == Craft::knitted;
+    if (knitted ? q.yarn.evidence.metres.has_value() : q.yarn.evidence.width_kept.has_value())
+        return "";
+    if (plan.size >= t.largest || (t.fitted && plan.size >= t.ideal)) return "";
+    const double then_known = knitted ? constants::swatch_metres : constants::after_sample;
+    const double aside = set_aside(plan.asked, then_known, plan.have.spread);
     const double reached = plan.by_size.largest(plan.have.mid.si() / aside, t.largest / t.ideal);
     const auto then = metres(std::floor(reached * t.ideal.si() * 100) / 100);
     if (then <= plan.size) return "";
-    return wrapped(fmt::format(
-                       "A washed and weighed swatch would let it grow from {} to about {} ({}).",
-                       q.units.size(plan.size), q.units.size(then), t.measure),
+    return wrapped(fmt::format("{} would let it grow from {} to about {} ({}).",
+                               knitted ? "A washed and weighed swatch"
+                                       : "A woven sample, measured in the heddle and finished,",
+                               q.units.size(plan.size), q.units.size(then), t.measure),
                    2) +
            "\n";
 }

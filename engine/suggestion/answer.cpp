@@ -55,6 +55,14 @@ struct Answerer::Best {
     Plan plan;  // at the ideal size
     Judgement judgement;
     bool drawn = false;  // in the fabric that was asked for
+
+    // What was asked for comes before what is only put into it; hard fulling, which nobody asked
+    // for and which cannot be undone, comes last.
+    auto rank() const {
+        const bool gentle =
+            article.craft == Craft::knitted || article.finish != Finish::hard_fulled;
+        return std::tuple(drawn, gentle, judgement.score);
+    }
 };
 
 Answerer::Answerer(const Ground& ground) : ground_(ground) {}
@@ -70,9 +78,7 @@ const Answerer::Best* Answerer::best(const std::string& article, std::optional<C
         if (t.article != article || (craft && t.craft != *craft)) continue;
         const auto& fabric = named.in(t.craft);
         if (named.named() && fabric.empty()) continue;
-        // A template drawn in that fabric comes before one that is only put into it.
         const bool drawn = !fabric.empty() && is_in_fabric(t, fabric);
-        if (best && best->drawn && !drawn) continue;
         auto next = std::make_unique<Best>();
         next->article = fabric.empty() ? t : in_fabric(t, fabric);
         auto request = ground_.request;
@@ -80,8 +86,7 @@ const Answerer::Best* Answerer::best(const std::string& article, std::optional<C
         next->plan = plan(next->article, ground_.yarn, ground_.fabrics, ground_.owned, request);
         next->drawn = drawn;
         next->judgement = judge(next->plan, ground_.yarn);
-        if (!best || (next->drawn && !best->drawn) || next->judgement.score > best->judgement.score)
-            best = std::move(next);
+        if (!best || next->rank() > best->rank()) best = std::move(next);
     }
     return (known_[key] = std::move(best)).get();
 }
