@@ -87,7 +87,7 @@ std::string more_words(const allocation::More& more, const Question& q) {
 std::string why_not(const Split& s, const SplitAsked& asked, const Question& q) {
     std::string out;
     for (const auto& one : s.unmet) {
-        std::vector<std::string> said;
+        std::vector<std::string> said{std::string(words(one.limit))};
         if (one.beside) said.push_back(more_words(*one.beside, q) + " would allow it too");
         if (one.instead && !one.loses.empty()) {
             std::vector<std::string> lost;
@@ -96,7 +96,8 @@ std::string why_not(const Split& s, const SplitAsked& asked, const Question& q) 
         } else if (one.instead) {
             said.emplace_back("it could be made now, at the cost of size, joins or whole skeins");
         }
-        if (said.empty()) said.emplace_back("no length more in one skein would allow it");
+        if (!one.beside && !one.instead)
+            said.emplace_back("no length more in one skein would allow it");
         out += labelled(
                    "-",
                    fmt::format("{}: {}.", asked.request.wishes[one.piece].name, joined(said, "; ")),
@@ -193,6 +194,12 @@ std::string split_working(const Split& s, const SplitAsked& asked) {
                    2) +
                "\n";
     }
+    std::vector<std::string> metre;
+    const auto worths = allocation::worth_of_a_metre(s.problem, s.allocation);
+    for (std::size_t i = 0; i < worths.size(); ++i)
+        metre.push_back(
+            fmt::format("{:.2f} in {}", double(worths[i]) / 1e6, s.problem.skeins[i].name));
+    out += wrapped("a metre more would be worth, in points: " + inert(joined(metre)), 2) + "\n";
     out += wrapped(fmt::format("then each part at its length: joins and coarser weft cost {:.2f} "
                                "points, no way of cutting them costs less than {:.2f}",
                                kept_whole(s) - double(s.placed.list.worth) / 1e6,

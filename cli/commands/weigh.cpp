@@ -8,6 +8,7 @@
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
+#include "engine/evidence/constants.hpp"
 #include "engine/evidence/progress.hpp"
 #include "engine/units/reading.hpp"
 
@@ -25,7 +26,15 @@ Plan begun(Question& q, const catalog::ProjectText& project) {
 
 std::string line(const std::string& text) { return wrapped(text, 0) + "\n"; }
 
-std::string woven_text(const WeftProgress& p, const Units& units) {
+// A weighing that the plan can hardly be true with is taken, and questioned.
+std::string far_off(const Plan& plan, const Estimate<double>& factor) {
+    if (surprise({1, plan.need.spread}, factor) <= constants::worth_questioning) return "";
+    return line(
+        "That is far from the plan: was all the yarn for it on the scale, and nothing else, and "
+        "is the place right? gristwright undo takes the weighing back.");
+}
+
+std::string woven_text(const Plan& plan, const WeftProgress& p, const Units& units) {
     auto out =
         line(fmt::format("{} of weft are left: about {} more on the loom ({} to {}), and {} "
                          "are wanted; chance that it reaches {}.",
@@ -34,7 +43,7 @@ std::string woven_text(const WeftProgress& p, const Units& units) {
     if (p.factor.mid != 1)
         out += line(fmt::format("The weft takes {:.0f} % of what was planned (± {:.0f} %).",
                                 100 * p.factor.mid, 164.5 * p.factor.spread * p.factor.mid));
-    return out;
+    return out + far_off(plan, p.factor);
 }
 
 std::string skein_text(const Plan& plan, const Question& q, const Progress& p) {
@@ -53,6 +62,7 @@ std::string knitted_text(const Plan& plan, const Question& q, const Progress& p)
                          "(± {:.0f} %).",
                          q.units.yarn(p.used), q.units.yarn(p.left), 100 * p.factor.mid,
                          164.5 * p.factor.spread * p.factor.mid));
+    out += far_off(plan, p.factor);
     out +=
         line(fmt::format("The {} has {} rows: the yarn reaches all of it and what follows with "
                          "a chance of {}.",
@@ -126,7 +136,7 @@ Answer weigh_knitted(const Plan& plan, const Question& q, const std::vector<Weig
 
 Answer weigh_woven(const Plan& plan, const Question& q, const std::vector<Weighing>& weighings) {
     const auto p = weft_progress(plan, q.yarn.linear_density.mid, weighings);
-    return answer(q, woven_text(p, q.units), woven_json(p));
+    return answer(q, woven_text(plan, p, q.units), woven_json(p));
 }
 
 Answer run(const Arguments& arguments) {

@@ -2,20 +2,24 @@
 // again whether any plan exists, so that what is proven is proven.
 #pragma once
 
+#include <string_view>
+
 #include "engine/allocation/allocate.hpp"
 
 namespace gristwright::allocation {
 
-enum class Limit {
-    worth,        // it could be made; other wishes are worth more
-    whole_skein,  // it could be made; a skein is worth more whole
-    reserve,      // the reserve holds the metres
-    relation,     // same skein, other skein or a pair that may not meet
-    shortest,     // the remnants that are there are shorter than the shortest segment
-    joins,        // more joins would do
-    cut_up,       // metres enough in all, but only for several of these rules together
-    metres        // too little yarn, however it is cut
+enum class Limit {  // from what gives way most easily to what nothing helps
+    worth,          // it could be made; other wishes are worth more
+    whole_skein,    // it could be made; a skein is worth more whole
+    reserve,        // the reserve holds the metres
+    relation,       // same skein, other skein or a pair that may not meet
+    shortest,       // the remnants that are there are shorter than the shortest segment
+    joins,          // more joins would do
+    cut_up,         // metres enough in all, but only for several of these rules together
+    metres          // too little yarn, however it is cut
 };
+
+std::string_view words(Limit limit);  // "it would need more joins"
 
 // For a piece that `answer` (which was found) leaves out; "could be made" means beside all that is
 // required. A question that is not settled within `nodes` counts as no.

@@ -41,7 +41,7 @@ std::vector<Unmet> unmet(const Problem& problem, const Allocation& answer) {
     std::vector<Unmet> out;
     for (std::size_t j = 0; j < problem.pieces.size(); ++j) {
         if (answer.list.makes(j)) continue;
-        Unmet one{j, {}, false, 0, {}};
+        Unmet one{j, binding_limit(problem, answer, j), {}, false, 0, {}};
         auto forced = problem;
         forced.pieces[j].required = true;
         if (const auto instead = allocate(forced, look); instead.found()) {

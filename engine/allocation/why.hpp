@@ -4,7 +4,7 @@
 #include <optional>
 #include <vector>
 
-#include "engine/allocation/allocate.hpp"
+#include "engine/allocation/limit.hpp"
 
 namespace gristwright::allocation {
 
@@ -19,6 +19,7 @@ std::optional<More> least_more(const Problem& problem, Cm most = 1'000'000);
 
 struct Unmet {
     std::size_t piece = 0;
+    Limit limit = Limit::metres;     // what keeps it out
     std::optional<More> beside;      // more yarn that would add it to what the plan makes
     bool instead = false;            // it could be made now, in place of something else
     Points price = 0;                // what the plan would lose then; instead only
