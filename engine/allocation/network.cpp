@@ -50,6 +50,8 @@ struct Network::Graph {
     std::vector<Traits::edge_descriptor> gives, rest;  // by skein
     std::vector<std::vector<Traits::edge_descriptor>> meet, takes;  // by skein and piece; by piece
     std::vector<std::vector<bool>> may_meet;
+    std::vector<Price> now, before;            // distances of two rounds
+    std::vector<Traits::edge_descriptor> way;  // to each vertex
 
     std::size_t source() const { return skeins + pieces; }
     std::size_t sink() const { return skeins + pieces + 1; }
@@ -108,16 +110,16 @@ void Network::must_take(std::size_t j, Cm base) { take(j, 0, base, reward); }
 
 void Network::run() {
     auto& g = graph_->g;
-    const auto vertices = boost::num_vertices(g);
     for (auto* arc : graph_->arcs) arc->residual = arc->capacity;
-    std::vector<Price> now(vertices), before(vertices);
-    std::vector<Traits::edge_descriptor> way(vertices);
+    graph_->now.assign(boost::num_vertices(g), 0);
+    graph_->before.assign(boost::num_vertices(g), 0);
+    graph_->way.resize(boost::num_vertices(g));
     const auto index = boost::get(boost::vertex_index, g);
     boost::successive_shortest_path_nonnegative_weights(
         g, graph_->source(), graph_->sink(), boost::get(&Arc::capacity, g),
         boost::get(&Arc::residual, g), boost::get(&Arc::weight, g), boost::get(&Arc::reverse, g),
-        index, boost::make_iterator_property_map(way.begin(), index), Distances{&now},
-        Distances{&before});
+        index, boost::make_iterator_property_map(graph_->way.begin(), index),
+        Distances{&graph_->now}, Distances{&graph_->before});
 }
 
 Cm Network::flow(std::size_t i, std::size_t j) const {

@@ -9,8 +9,11 @@
 namespace gristwright::allocation {
 namespace {
 
-void insist(bool holds, const std::string& what) {
-    if (!holds) throw std::invalid_argument(what);
+void insist(bool holds, std::string_view what) {
+    if (!holds) throw std::invalid_argument(std::string(what));
+}
+void insist(bool holds, const std::string& name, std::string_view what) {
+    if (!holds) throw std::invalid_argument(fmt::format("{}: {}", name, what));
 }
 
 constexpr Cm longest = 10'000'000;             // 100 km: beyond any batch
@@ -20,30 +23,29 @@ constexpr Points dearest_per_cm = 10'000'000;  // a thousand points a metre
 // reward that fills what must be filled outweighs everything else.
 
 void check_piece(const Piece& piece) {
-    insist(piece.least > 0 && piece.least <= longest,
-           fmt::format("{}: its length must lie between 0 and 100 km", piece.name));
+    insist(piece.least > 0 && piece.least <= longest, piece.name,
+           "its length must lie between 0 and 100 km");
     insist(piece.value >= 0 && piece.value <= dearest && piece.join_cost >= 0 &&
                piece.join_cost <= dearest && piece.max_joins >= 0,
-           fmt::format("{}: value, join cost or joins are out of range", piece.name));
-    insist(piece.value / piece.least <= dearest_per_cm,
-           fmt::format("{}: too dear for its length", piece.name));
+           piece.name, "value, join cost or joins are out of range");
+    insist(piece.value / piece.least <= dearest_per_cm, piece.name, "too dear for its length");
     for (std::size_t s = 0; s < piece.stretch.size(); ++s) {
         const auto& stretch = piece.stretch[s];
         insist(stretch.length >= 0 && stretch.length <= longest &&
                    std::abs(stretch.per_cm) <= dearest_per_cm,
-               fmt::format("{}: a stretch is out of range", piece.name));
-        insist(s == 0 || stretch.per_cm <= piece.stretch[s - 1].per_cm,
-               fmt::format("{}: the worth of its stretches must not rise", piece.name));
+               piece.name, "a stretch is out of range");
+        insist(s == 0 || stretch.per_cm <= piece.stretch[s - 1].per_cm, piece.name,
+               "the worth of its stretches must not rise");
     }
-    insist(piece.most() <= longest, fmt::format("{}: stretches beyond 100 km", piece.name));
+    insist(piece.most() <= longest, piece.name, "stretches beyond 100 km");
 }
 
 void check_skein(const Skein& skein) {
-    insist(skein.length >= 0 && skein.length <= longest,
-           fmt::format("{}: its length must lie between 0 and 100 km", skein.name));
+    insist(skein.length >= 0 && skein.length <= longest, skein.name,
+           "its length must lie between 0 and 100 km");
     insist(
         skein.bonus >= 0 && skein.bonus <= dearest && skein.bonus <= dearest_per_cm * skein.length,
-        fmt::format("{}: its bonus is out of range", skein.name));
+        skein.name, "its bonus is out of range");
 }
 
 void check_mismatch(const Problem& p) {
