@@ -201,6 +201,15 @@ Question next_question(const Model& m, const Decisions& d, const Wants& wants) {
         if (d.opened[i] == Say::open && m.bonus[i] > 0)
             offer(wants.opened[i], static_cast<double>(m.bonus[i]), {Of::opened, i, 0});
     if (out.of != Of::nothing) return out;
+    for (std::size_t j = 0; j < m.pieces; ++j) {
+        if (d.made[j] == Say::no || d.fewest[j] >= d.most[j]) continue;
+        double served = 0;
+        for (std::size_t i = 0; i < m.skeins; ++i) served += wants.served[i * m.pieces + j];
+        const double more = served - d.fewest[j];
+        if (more > 0.02 && more < 0.98)
+            offer(more, static_cast<double>(m.piece[j].join_cost) + 1, {Of::count, 0, j});
+    }
+    if (out.of != Of::nothing) return out;
     for (std::size_t i = 0; i < m.skeins; ++i)
         for (std::size_t j = 0; j < m.pieces; ++j)
             if (d.pair(i, j) == Say::open && d.made[j] != Say::no)
