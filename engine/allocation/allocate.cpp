@@ -12,12 +12,12 @@ namespace {
 
 // Small problems are proven at once; the others gain from a good plan to start with.
 constexpr std::size_t small = 100;  // skeins times pieces
-constexpr int rounds_for_each = 3;  // skein and piece of a larger problem
+constexpr int rounds_for_each = 3;  // skein and piece of a larger problem; of a small one 1
 
 // A node takes the longer, the larger the problem is: about as its size to the power 1.5. A first
 // look finds the plan to start with.
-constexpr double nodes_times_size = 3e7;
-constexpr double first_nodes_times_size = 1.5e6;
+constexpr double nodes_times_size = 6e6;
+constexpr double first_nodes_times_size = 1e6;
 
 std::size_t size(const Problem& p) {
     return std::max<std::size_t>(1, p.skeins.size() * p.pieces.size());
@@ -34,8 +34,8 @@ Effort spelt_out(const Problem& p, Effort effort) {
 
 int rounds(const Problem& p, const Effort& effort) {
     if (effort.rounds >= 0) return effort.rounds;
-    return size(p) <= small ? 0
-                            : rounds_for_each * static_cast<int>(p.skeins.size() + p.pieces.size());
+    const auto each = static_cast<int>(p.skeins.size() + p.pieces.size());
+    return size(p) <= small ? each : rounds_for_each * each;
 }
 
 Allocation looked_over(const Problem& problem, Allocation out) {
