@@ -68,8 +68,7 @@ CaseRow knit_case(const std::string& id) {
 double figure(const CaseRow& row, const char* column) { return std::stod(row.at(column)); }
 
 Estimate<Length> predicted(const Article& article, const Fabrics& fabrics) {
-    const auto yarn =
-        yarn_for(stitches_per_inch(figure(knit_case(article.id), "gauge_st_per_in")));
+    const auto yarn = yarn_for(stitches_per_inch(figure(knit_case(article.id), "gauge_st_per_in")));
     const auto cloth =
         knit_cloth(yarn, fabric_named(fabrics, article.fabric), Firmness::ordinary, {});
     const auto area = square_metres(article.square_inches * 0.0254 * 0.0254);

@@ -36,8 +36,8 @@ void look(const std::filesystem::path& file) {
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     static const Folder folder;
     const auto file = folder.path / "notebook.sqlite";
-    std::ofstream(file, std::ios::binary).write(reinterpret_cast<const char*>(data),
-                                                static_cast<std::streamsize>(size));
+    std::ofstream(file, std::ios::binary)
+        .write(reinterpret_cast<const char*>(data), static_cast<std::streamsize>(size));
     try {
         may_refuse([&] { look(file); });
     } catch (const catalog::NotebookFailed&) {  // a damaged page may read as a failing disk

@@ -19,12 +19,18 @@ void above_zero(const Reading<Q>& read) {
 
 void read_with(unsigned which, std::string_view text) {
     switch (which % 9) {
-        case 0: return above_zero(read_length(text));
-        case 1: return above_zero(read_mass(text));
-        case 2: return above_zero(read_wraps(text).si());
-        case 3: return above_zero(read_twist(text).si());
-        case 4: return above_zero(read_gauge(text).si());
-        case 5: return above_zero(read_sett(text).si());
+        case 0:
+            return above_zero(read_length(text));
+        case 1:
+            return above_zero(read_mass(text));
+        case 2:
+            return above_zero(read_wraps(text).si());
+        case 3:
+            return above_zero(read_twist(text).si());
+        case 4:
+            return above_zero(read_gauge(text).si());
+        case 5:
+            return above_zero(read_sett(text).si());
         case 6: {
             const double share = read_share(text);
             return promise(share >= 0 && share <= 1, "a share lies between 0 and 1");
