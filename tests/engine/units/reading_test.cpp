@@ -53,9 +53,26 @@ TEST_CASE("micron ranges") {
 }
 
 TEST_CASE("what is not clearly a measurement is refused") {
-    for (const char* bad : {"", "m", "171", "010 m", "1,200 yd", "nan m", "inf m", "1e999 m",
-                            "-5 m", "0 m", "5 parsecs", "5 m m", "5 m\n", "1 3/0 in", "1..5 m",
-                            "9999999999999999 m", "1 2 m", "+5 m", "5 g"}) {
+    for (const char* bad : {"",
+                            "m",
+                            "171",
+                            "010 m",
+                            "05 m",
+                            "1,200 yd",
+                            "nan m",
+                            "inf m",
+                            "1e999 m",
+                            "-5 m",
+                            "0 m",
+                            "5 parsecs",
+                            "5 m m",
+                            "5 m\n",
+                            "1 3/0 in",
+                            "1..5 m",
+                            "9999999999999999 m",
+                            "1 2 m",
+                            "+5 m",
+                            "5 g"}) {
         INFO(bad);
         CHECK_THROWS_AS(read_length(bad), Unreadable);
     }
