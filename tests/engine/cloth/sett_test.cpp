@@ -6,6 +6,7 @@
 #include <initializer_list>
 
 #include "engine/yarn/count.hpp"
+#include "tests/near.hpp"
 
 using namespace gristwright;
 using doctest::Approx;
@@ -21,9 +22,9 @@ double epi(Sett sett) { return in_ends_per_inch(sett); }
 TEST_CASE(
     "8/2 cotton, 3360 yd/lb: D 52, plain 26, 2/2 twill 34.7 (Ashenhurst formula note, 1999)") {
     const auto d = packed_diameter(yards_per_pound(3360), ashenhurst(SpunAs::worsted));
-    CHECK(inches(1) / d == Approx(52.169).epsilon(1e-4));
-    CHECK(epi(greatest_sett(d, plain_weave)) == Approx(26.08).epsilon(0.001));
-    CHECK(epi(greatest_sett(d, twill_2_2)) == Approx(34.78).epsilon(0.001));
+    CHECK(inches(1) / d == near(52.169, 1e-4));
+    CHECK(epi(greatest_sett(d, plain_weave)) == near(26.08, 0.001));
+    CHECK(epi(greatest_sett(d, twill_2_2)) == near(34.78, 0.001));
 }
 
 TEST_CASE(
@@ -34,7 +35,7 @@ TEST_CASE(
     for (const auto& [count, per_inch] :
          {Row{15, 106.5}, Row{32, 156}, Row{78, 243}, Row{200, 390}}) {
         const auto d = linear_density_of(count, count_system("cotton count"));
-        CHECK(inches(1) / packed_diameter(d, 0.95) == Approx(per_inch).epsilon(0.003));
+        CHECK(inches(1) / packed_diameter(d, 0.95) == near(per_inch, 0.003));
     }
 }
 
@@ -115,7 +116,7 @@ TEST_CASE("warp of a plan: 48 in at 48 epi, 7.5 yd an end is 2304 ends, 17280 yd
     CHECK(out.ends == 2304);
     CHECK(in_yards(out.warp) == Approx(17280));
     CHECK(in_kilograms(yards_per_pound(8400) * out.warp) ==
-          Approx(in_kilograms(pounds(2.057))).epsilon(1e-3));
+          near(in_kilograms(pounds(2.057)), 1e-3));
 }
 
 TEST_CASE("a handspun scarf worked by hand: loss divided, take-up and waste added, whole repeats") {
@@ -131,9 +132,9 @@ TEST_CASE("a handspun scarf worked by hand: loss divided, take-up and waste adde
     panel.end_repeat = 2;
     const auto out = panel_metres(panel);
     CHECK(out.ends == 116);  // 20 / 0.865 = 23.12 cm, 115.6 ends
-    CHECK(in_centimetres(out.woven_length) == Approx(188.89).epsilon(1e-4));
-    CHECK(in_centimetres(out.warp_per_end) == Approx(270.22).epsilon(1e-4));
-    CHECK(in_metres(out.warp) == Approx(313.46).epsilon(1e-4));
+    CHECK(in_centimetres(out.woven_length) == near(188.89, 1e-4));
+    CHECK(in_centimetres(out.warp_per_end) == near(270.22, 1e-4));
+    CHECK(in_metres(out.warp) == near(313.46, 1e-4));
     CHECK(out.picks == 945);
-    CHECK(in_metres(out.weft) == Approx(219.24).epsilon(1e-4));
+    CHECK(in_metres(out.weft) == near(219.24, 1e-4));
 }

@@ -4,6 +4,8 @@
 
 #include <initializer_list>
 
+#include "tests/near.hpp"
+
 using namespace gristwright;
 using doctest::Approx;
 
@@ -28,7 +30,7 @@ TEST_CASE("masses, with the step of the last digit written") {
     CHECK(in_ounces(read_mass("1 3/4 oz").value) == Approx(1.75));
     CHECK(in_ounces(read_mass("1 3/4 oz").step) == Approx(0.25));
     CHECK(in_ounces(read_mass("3/4oz").value) == Approx(0.75));
-    CHECK(in_grams(read_mass("0.5 lb").value) == Approx(226.796).epsilon(1e-5));
+    CHECK(in_grams(read_mass("0.5 lb").value) == near(226.796, 1e-5));
 }
 
 TEST_CASE("wraps per inch and per centimetre") {
