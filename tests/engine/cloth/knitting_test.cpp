@@ -125,5 +125,12 @@ TEST_CASE("the needle is the nearest one owned; one too far off is said to be so
     const auto far = knit_cloth(yarn(400, 224.7), plain, Firmness::ordinary, {millimetres(8)});
     CHECK(far.needle == millimetres(8));
     CHECK_FALSE(far.needle_owned);
+    // Half a millimetre decides at this size: 0.35 mm and a twentieth of the needle.
+    const auto owning = [&](double away) {
+        const std::vector<Length> one{millimetres(ideal + away)};
+        return knit_cloth(yarn(400, 224.7), plain, Firmness::ordinary, one).needle_owned;
+    };
+    CHECK(owning(0.4));
+    CHECK_FALSE(owning(0.6));
     CHECK(far.gauge.mid == free.gauge.mid);  // the plan stays what it should be
 }

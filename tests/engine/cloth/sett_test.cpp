@@ -66,6 +66,17 @@ TEST_CASE("the trade's handspun setts are 55 to 80 % of the greatest woollen set
     }
 }
 
+TEST_CASE("a purpose's share of the greatest sett: general cloth as read in Osterkamp 2011") {
+    // The others are common practice, no source: open 50 to 60, a scarf 60 to 70, firm 80 to 90.
+    const auto holds = [](Spacing purpose, double low, double high) {
+        return share_band(purpose).low == low && share_band(purpose).high == high;
+    };
+    CHECK(holds(Spacing::general, 0.75, 0.80));
+    CHECK(holds(Spacing::open, 0.50, 0.60));
+    CHECK(holds(Spacing::scarf, 0.60, 0.70));
+    CHECK(holds(Spacing::firm, 0.80, 0.90));
+}
+
 TEST_CASE("take-up at 50 to 100 % of the greatest plain sett (derived from Peirce 1937)") {
     struct Row {
         double share, percent;
@@ -94,6 +105,9 @@ TEST_CASE("weavers' measured losses lie in our ranges (weave_cases_open.csv M01,
     CHECK(inside(1 - 5.5 / 8.5, width_loss(Finish::hard_fulled)));
     CHECK(inside(1 - 65.0 / 76, length_loss(Finish::hard_fulled)));
     CHECK(inside(1 - 20 / 22.917, width_loss(Finish::light)));
+    // The middles of open and hard-fulled cloth are these records', to the per cent.
+    CHECK(width_loss(Finish::open_or_fulled).mid == near(1 - 20.5 / 27.5, 0.02));
+    CHECK(width_loss(Finish::hard_fulled).mid == near(1 - 5.5 / 8.5, 0.02));
 }
 
 TEST_CASE("weft of a plan: 8 picks/cm, 200 cm + 10 %, 50 cm + 10 % is 1760 picks, 968 m") {

@@ -300,7 +300,7 @@ TEST_CASE("pieces add up to the plan, and its mass is its metres at the yarn's g
 
 TEST_CASE("a certainty out of range and a fabric nobody knows are refused by name") {
     const auto scarf = invented::knitted_scarf();
-    for (const double asked : {0.49, 1.0, -1.0, std::nan("")})
+    for (const double asked : {0.49, 0.9995, 1.0, -1.0, std::nan("")})
         CHECK_THROWS_AS(planned(scarf, yarn(300, 200), {}, {asked, {}, {}}), std::invalid_argument);
     auto odd = scarf;
     odd.pieces[0].fabric = "felt";
