@@ -185,6 +185,8 @@ In parse_strictly(std::string_view text) {
     } catch (const In::parse_error& error) {
         throw NotebookRefused(
             fmt::format("the export cannot be read: it is no JSON at byte {}", error.byte));
+    } catch (const In::out_of_range&) {
+        throw NotebookRefused("the export cannot be read: a number in it is larger than any");
     }
 }
 

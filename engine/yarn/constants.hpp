@@ -17,8 +17,13 @@ inline constexpr Constant washed_from_rest{"washed length of a skein measured of
                                            Mark::judgement,
                                            ""};
 inline constexpr Constant wraps_per_root_grist{
-    "laid wraps per inch from sqrt(yd/lb)",   0.37, 0.31, 0.43, "1", Mark::derived,
-    "the trade's weight table, ordinary yarn"};
+    "laid wraps per inch from sqrt(yd/lb)",
+    0.37,
+    0.26,
+    0.53,
+    "1",
+    Mark::derived,
+    "the trade's weight table, ordinary yarn; the range from eight published handspun wools"};
 inline constexpr Constant packed_to_laid{
     "laid wraps for one packed wrap",
     0.5,

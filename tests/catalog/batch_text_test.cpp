@@ -4,6 +4,7 @@
 #include <doctest/doctest.h>
 
 #include "catalog/bad_text.hpp"
+#include "tests/near.hpp"
 
 using namespace gristwright;
 using namespace gristwright::catalog;
@@ -36,9 +37,9 @@ TEST_CASE("headers are read liberally and units come from header or cell") {
         const auto read = interpret(read_batch_csv(text, "b"), carried());
         REQUIRE(read.batch.skeins.size() == 2);
         CHECK(read.batch.skeins[0].name == "A");
-        CHECK(in_metres(read.batch.skeins[0].length) == doctest::Approx(171).epsilon(0.001));
-        CHECK(in_grams(read.batch.skeins[0].mass) == doctest::Approx(38.5).epsilon(0.001));
-        CHECK(in_metres(read.batch.skeins[1].length) == doctest::Approx(204).epsilon(0.001));
+        CHECK(in_metres(read.batch.skeins[0].length) == near(171, 0.001));
+        CHECK(in_grams(read.batch.skeins[0].mass) == near(38.5, 0.001));
+        CHECK(in_metres(read.batch.skeins[1].length) == near(204, 0.001));
     }
 }
 

@@ -5,6 +5,7 @@
 
 #include "catalog/swatch_text.hpp"
 #include "notebook_help.hpp"
+#include "tests/near.hpp"
 
 using namespace notebook_tests;
 using gristwright::HandsSeen;
@@ -40,7 +41,7 @@ TEST_CASE("hands: a batch's washed swatches tell one ratio to the table") {
     REQUIRE(seen[0].gauge);
     REQUIRE(seen[1].gauge);
     CHECK(seen[1].gauge->mid > seen[0].gauge->mid);
-    CHECK(seen[1].gauge->mid / seen[0].gauge->mid == doctest::Approx(29.0 / 28).epsilon(0.01));
+    CHECK(seen[1].gauge->mid / seen[0].gauge->mid == near(29.0 / 28, 0.01));
     CHECK(seen[1].gauge->spread < seen[0].gauge->spread);
     CHECK(!seen[0].look);
 }

@@ -91,6 +91,16 @@ TEST_CASE("notebook exchange: what is no export is refused and says where") {
     CHECK(notebook.batch_names() == std::vector<std::string>{"wren"});
 }
 
+TEST_CASE("notebook exchange: a number that no machine can hold is refused like any other slip") {
+    // Found by fuzzing: the JSON library throws another kind of error for it, and the program ended
+    // with the library's words as if it were our bug.
+    Scratch scratch;
+    auto notebook = changing(scratch.file());
+    CHECK_THROWS_WITH_AS(notebook.import_json("{\"notebook\": 2e9999, \"batches\": []}"),
+                         "the export cannot be read: a number in it is larger than any",
+                         NotebookRefused);
+}
+
 TEST_CASE("notebook exchange: the spreadsheet has a line for each skein and runs nothing") {
     Scratch scratch;
     auto notebook = changing(scratch.file());

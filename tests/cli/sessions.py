@@ -5,7 +5,8 @@ usage: sessions.py PROGRAM FILE [--write]
 
 In FILE a block fenced by ```console holds commands ("$ gristwright ...", a trailing backslash
 continues) and what they print on stdout; lines "! text" are stderr; "[exit N]" ends a failing one.
-Commands run in the project's root; those of one block share an empty home folder. --write brings the file up to date
+Commands run in the project's root; those of one block share an empty home folder, which a block
+fenced by ```console continued takes over from the block before. --write brings the file up to date
 instead of comparing: read the difference before you believe it.
 """
 import difflib
@@ -38,10 +39,14 @@ def main():
     text = open(path, encoding="utf-8").read()
     count = failures = 0
 
+    home = None
+
     def block(match):
-        with tempfile.TemporaryDirectory() as home:
-            out = run_block(match.group(1), home)
-        return f"```console\n{out}```"
+        nonlocal home
+        continued, commands = match.groups()
+        if not (continued and home):
+            home = tempfile.TemporaryDirectory()  # the one before is removed
+        return f"```console{continued}\n{run_block(commands, home.name)}```"
 
     def run_block(text, home):
         nonlocal count, failures
@@ -58,7 +63,7 @@ def main():
             out += f"$ {command}\n{printed}"
         return out
 
-    written = re.sub(r"^```console\n(.*?)^```", block, text, flags=re.S | re.M)
+    written = re.sub(r"^```console( continued|)\n(.*?)^```", block, text, flags=re.S | re.M)
     if sys.argv[3:] == ["--write"]:
         open(path, "w", encoding="utf-8").write(written)
         failures = 0

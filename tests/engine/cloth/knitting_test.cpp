@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "tests/engine/invented.hpp"
+#include "tests/near.hpp"
 
 using namespace gristwright;
 using doctest::Approx;
@@ -79,7 +80,7 @@ TEST_CASE("5 st/in of a plain fabric is 0.764 yd a square inch, as worked by han
     const auto cloth = knitted(swatched(yarn(400, 400), stitches_per_inch(5)));
     REQUIRE(cloth.from_swatch);
     const auto inch = inches(1) * inches(1);
-    CHECK(in_yards(cloth.metres_per_area.mid * inch) == Approx(0.764).epsilon(0.001));
+    CHECK(in_yards(cloth.metres_per_area.mid * inch) == near(0.764, 0.001));
     CHECK(in_stitches_per_inch(cloth.stitches) == Approx(5));
     CHECK(cloth.rows / cloth.stitches == Approx(5.5 / 4.2));
     CHECK(cloth.mass_per_area.si() == Approx(cloth.metres_per_area.mid.si() * 400e-6));
@@ -124,5 +125,12 @@ TEST_CASE("the needle is the nearest one owned; one too far off is said to be so
     const auto far = knit_cloth(yarn(400, 224.7), plain, Firmness::ordinary, {millimetres(8)});
     CHECK(far.needle == millimetres(8));
     CHECK_FALSE(far.needle_owned);
+    // Half a millimetre decides at this size: 0.35 mm and a twentieth of the needle.
+    const auto owning = [&](double away) {
+        const std::vector<Length> one{millimetres(ideal + away)};
+        return knit_cloth(yarn(400, 224.7), plain, Firmness::ordinary, one).needle_owned;
+    };
+    CHECK(owning(0.4));
+    CHECK_FALSE(owning(0.6));
     CHECK(far.gauge.mid == free.gauge.mid);  // the plan stays what it should be
 }

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "tests/cases.hpp"
+#include "tests/near.hpp"
 
 using namespace gristwright;
 using doctest::Approx;
@@ -51,7 +52,7 @@ TEST_CASE("gauge and loop are inverse, rows follow stitches by kc / kw") {
 }
 
 TEST_CASE("5 st/in fully relaxed takes 0.764 yd a square inch (worked by hand: 5.5 x 5 / 36)") {
-    CHECK(plain_yards(1, 5) == Approx(0.764).epsilon(0.001));
+    CHECK(plain_yards(1, 5) == near(0.764, 0.001));
 }
 
 TEST_CASE("metres per area grow with the gauge, width and length grow the metres in step") {
@@ -88,7 +89,7 @@ TEST_CASE("16 laid wraps: 6.9 st/in by wraps, near 7.4 by 224.7 tex (worked by h
     const auto wraps = gauge_by_wraps(wraps_per_inch(16), 0.07, Firmness::ordinary);
     CHECK(in_stitches_per_inch(wraps.mid) == Approx(6.88));
     const auto grist = gauge_by_grist(tex(224.7), Firmness::ordinary);
-    CHECK(in_stitches_per_inch(grist.mid) == Approx(7.47).epsilon(0.005));
+    CHECK(in_stitches_per_inch(grist.mid) == near(7.47, 0.005));
     const auto both = weigh(grist, wraps);
     CHECK(both.mid < grist.mid);
     CHECK(both.mid > wraps.mid);
@@ -105,7 +106,7 @@ TEST_CASE("needle: the fit to the weight table is the least-squares line, residu
     const double slope = (n * xy - x * y) / (n * xx - x * x);
     const double ours =
         in_millimetres(needle_for(millimetres(21))) - in_millimetres(needle_for(millimetres(20)));
-    CHECK(ours == Approx(slope).epsilon(0.002));
+    CHECK(ours == near(slope, 0.002));
 }
 
 TEST_CASE("published panels lie in their whole-skein interval (70-yd skeins; Star Book 225)") {

@@ -10,6 +10,7 @@
 #include "engine/yarn/count.hpp"
 #include "engine/yarn/loft.hpp"
 #include "tests/cases.hpp"
+#include "tests/near.hpp"
 
 using namespace gristwright;
 using doctest::Approx;
@@ -78,10 +79,9 @@ TEST_CASE("sixteen knitted webs: W. Davis, Hosiery Manufacture (c. 1920), ch. V 
         const double printed_yards = number(row, "amount_used_yd");
         const double printed_ounces = number(row, "amount_used_oz");
         INFO(row.at("id"), ": ", in_yards(yarn), " yd of ", printed_yards);
-        CHECK(in_yards(yarn) == Approx(printed_yards).epsilon(0.005));
-        CHECK(in_ounces(yarn * count(n, system)) == Approx(printed_ounces).epsilon(0.005));
-        CHECK(count_of(ounces(printed_ounces) / yarn, count_system(system)) ==
-              Approx(n).epsilon(0.005));
+        CHECK(in_yards(yarn) == near(printed_yards, 0.005));
+        CHECK(in_ounces(yarn * count(n, system)) == near(printed_ounces, 0.005));
+        CHECK(count_of(ounces(printed_ounces) / yarn, count_system(system)) == near(n, 0.005));
         ++done;
     }
     CHECK(done == davis_yarns.size());
@@ -89,13 +89,13 @@ TEST_CASE("sixteen knitted webs: W. Davis, Hosiery Manufacture (c. 1920), ch. V 
 
 TEST_CASE("warp and weft weights: C. P. Brooks, Cotton Manufacturing (1892), Weight of a Piece") {
     CHECK(in_pounds(warp(60, 38, 38) * count(30, "cotton count")) ==
-          Approx(3.4381).epsilon(1e-4));  // W01: 3 lb 7 oz
-    CHECK(in_yards(warp(60, 38, 38)) / 840 == Approx(103 + 1.0 / 7).epsilon(1e-4));  // hanks
+          near(3.4381, 1e-4));                                             // W01: 3 lb 7 oz
+    CHECK(in_yards(warp(60, 38, 38)) / 840 == near(103 + 1.0 / 7, 1e-4));  // hanks
     const auto scotch = warp(2 * 1100 / 37.0, 38, 38);  // W06: 1100 splits in 37 in, two in each
     CHECK(in_yards(scotch) == Approx(2260 * 38));
-    CHECK(in_pounds(scotch * count(30, "cotton count")) == Approx(3.407).epsilon(1e-3));
+    CHECK(in_pounds(scotch * count(30, "cotton count")) == near(3.407, 1e-3));
     CHECK(in_pounds(weft(2300 / 36.0, 37.5, 36) * count(36, "cotton count")) ==
-          Approx(2.85).epsilon(1e-3));  // W07
+          near(2.85, 1e-3));  // W07
 }
 
 TEST_CASE("silk warps: A. Wolfensberger, Theory of Silk Weaving, pp. 76-98, 4 % waste") {
@@ -106,16 +106,15 @@ TEST_CASE("silk warps: A. Wolfensberger, Theory of Silk Weaving, pp. 76-98, 4 % 
          {Row{4032, 110, 1.47, 2.65}, Row{3864, 54, 1.30, 1.10}, Row{3984, 54, 1.50, 1.31},
           Row{6132, 106, 1.35, 3.56}}) {  // W10, W12, W18, W20
         const auto silk = warp(ends / 20, 20, yards_long);
-        CHECK(in_pounds(silk * drams(grist)) * 1.04 == Approx(published).epsilon(0.003));
+        CHECK(in_pounds(silk * drams(grist)) * 1.04 == near(published, 0.003));
     }
 }
 
 TEST_CASE("wefts: Wolfensberger pp. 81-89, waste as slack") {
     CHECK(in_pounds(weft(120, 24, 50, 0.10) * count(60, "cotton count")) ==
-          Approx(3.14).epsilon(0.002));                                                      // W13
-    CHECK(in_pounds(weft(80, 47, 300, 0.08) * drams(4.5)) == Approx(21.414).epsilon(1e-4));  // W15
-    CHECK(in_pounds(weft(208, 19.5, 60, 0.08) * drams(2.95)) ==
-          Approx(3.03).epsilon(0.002));  // W17
+          near(3.14, 0.002));                                                        // W13
+    CHECK(in_pounds(weft(80, 47, 300, 0.08) * drams(4.5)) == near(21.414, 1e-4));    // W15
+    CHECK(in_pounds(weft(208, 19.5, 60, 0.08) * drams(2.95)) == near(3.03, 0.002));  // W17
 }
 
 TEST_CASE("reed widths allowed for: Wolfensberger pp. 80, 88") {
@@ -123,8 +122,8 @@ TEST_CASE("reed widths allowed for: Wolfensberger pp. 80, 88") {
     const auto dents = [](double finished, double per_inch, double added) {
         return ends_per_inch(per_inch) * before_loss(inches(finished), 1 - 1 / (1 + added));
     };
-    CHECK(dents(23.5, 80, 0.02) == Approx(1916).epsilon(0.002));  // W22
-    CHECK(dents(19, 60, 0.03) == Approx(1172).epsilon(0.002));    // W23
+    CHECK(dents(23.5, 80, 0.02) == near(1916, 0.002));  // W22
+    CHECK(dents(19, 60, 0.03) == near(1172, 0.002));    // W23
 }
 
 TEST_CASE("10 in before washing, 8.5 in after is 15 % (P. Osterkamp, shrinkage tip)") {
@@ -137,8 +136,8 @@ TEST_CASE("diameters go as the root of the count: 46's 177, so 36's 157 and 16's
         return inches(1) / packed_diameter(count(n, "cotton count"), c);
     };
     CHECK(per_inch(46) == Approx(177));
-    CHECK(per_inch(36) == Approx(157).epsilon(0.005));
-    CHECK(per_inch(16) == Approx(104).epsilon(0.005));
+    CHECK(per_inch(36) == near(157, 0.005));
+    CHECK(per_inch(16) == near(104, 0.005));
 }
 
 TEST_CASE("20 laid wraps want a 10-dent heddle in plain weave (A. King; M. Stearn 2017)") {

@@ -9,6 +9,7 @@
 
 #include "engine/evidence/hands.hpp"
 #include "engine/evidence/swatch.hpp"
+#include "tests/near.hpp"
 
 using namespace gristwright;
 
@@ -42,8 +43,8 @@ TEST_CASE("a posterior is what a grid over the logarithm gives") {
     }
     mean /= weights;
     const auto both = posterior(prior, seen);
-    CHECK(std::log(both.mid) == doctest::Approx(mean).epsilon(1e-6));
-    CHECK(both.spread == doctest::Approx(std::sqrt(square / weights - mean * mean)).epsilon(1e-4));
+    CHECK(std::log(both.mid) == near(mean, 1e-6));
+    CHECK(both.spread == near(std::sqrt(square / weights - mean * mean), 1e-4));
 }
 
 TEST_CASE("the order of what is seen does not matter, and more of it narrows") {
@@ -66,7 +67,7 @@ TEST_CASE("a washed swatch moves the gauge to what was counted and narrows it") 
     const auto after = knit_cloth(informed(yarn, known), plain(), Firmness::ordinary, {});
     CHECK(after.from_swatch);
     CHECK(after.gauge.spread < before.gauge.spread / 2);
-    CHECK(in_stitches_per_10cm(after.gauge.mid) == doctest::Approx(30).epsilon(0.02));
+    CHECK(in_stitches_per_10cm(after.gauge.mid) == near(30, 0.02));
     CHECK(after.metres_per_area.spread < before.metres_per_area.spread);
     CHECK(known.questions.empty());
     CHECK(known.stands_on.size() == 1);
@@ -84,7 +85,7 @@ TEST_CASE("weighed and measured it tells the metres per area too") {
         expected.metres_per_area.mid * square_metres(0.04) * 1.05 * yarn.linear_density.mid;
     observe(swatch, plain(), yarn, known);
     REQUIRE(known.metres);
-    CHECK(known.metres->mid == doctest::Approx(1.05).epsilon(0.02));
+    CHECK(known.metres->mid == near(1.05, 0.02));
     CHECK(known.metres->spread < 0.04);
 }
 

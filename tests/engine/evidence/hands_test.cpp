@@ -11,6 +11,7 @@
 #include "engine/evidence/constants.hpp"
 #include "engine/evidence/spin.hpp"
 #include "engine/evidence/swatch.hpp"
+#include "tests/near.hpp"
 
 using namespace gristwright;
 
@@ -48,8 +49,8 @@ TEST_CASE("the habit is the textbook's normal mean with a normal prior") {
     const double sum = std::log(1.08) + std::log(1.02) + std::log(1.11);
     const double precision = 1 / (t * t) + 3 / (s * s);
     const auto habit = gauge_habit(ratios);
-    CHECK(std::log(habit.mid) == doctest::Approx(sum / (s * s) / precision).epsilon(1e-9));
-    CHECK(habit.spread == doctest::Approx(1 / std::sqrt(precision)).epsilon(1e-9));
+    CHECK(std::log(habit.mid) == near(sum / (s * s) / precision, 1e-9));
+    CHECK(habit.spread == near(1 / std::sqrt(precision), 1e-9));
 }
 
 TEST_CASE("2,000 simulated spinners: the gauge of their next yarn lies in the 90 % range") {
@@ -105,7 +106,7 @@ TEST_CASE("a swatch of the yarn itself outweighs the habit") {
     observe(swatch, {}, yarn, known);
     const auto cloth = knit_cloth(informed(yarn, known), {}, Firmness::ordinary, {});
     CHECK(cloth.from_swatch);
-    CHECK(in_stitches_per_10cm(known.gauge->mid) == doctest::Approx(25.6).epsilon(0.03));
+    CHECK(in_stitches_per_10cm(known.gauge->mid) == near(25.6, 0.03));
 }
 
 TEST_CASE("nothing seen changes nothing") {
@@ -150,9 +151,9 @@ TEST_CASE("rows counted on a swatch move the rows, and the yarn for its area by 
     CHECK(known.rows->mid > 1.03);
     CHECK(known.rows->mid < 1.06);
     const auto cloth = knit_cloth(informed(yarn, known), {}, Firmness::ordinary, {});
-    CHECK(cloth.rows / expected.rows == doctest::Approx(known.rows->mid).epsilon(0.002));
+    CHECK(cloth.rows / expected.rows == near(known.rows->mid, 0.002));
     CHECK(cloth.metres_per_area.mid / expected.metres_per_area.mid ==
-          doctest::Approx(std::sqrt(known.rows->mid)).epsilon(0.002));
+          near(std::sqrt(known.rows->mid), 0.002));
     swatch.rows = Counted{0, centimetres(10)};
     CHECK_THROWS_AS(observe(swatch, {}, yarn, known), std::invalid_argument);
 }
@@ -170,5 +171,5 @@ TEST_CASE("yarns to aim for are reckoned by the habit too") {
     const auto tight =
         spin_for(article, article.ideal, classes, fabrics, 0.1, Estimate<double>{1.08, 0.03});
     REQUIRE(usual.size() == 1);
-    CHECK(tight[0].metres.mid / usual[0].metres.mid == doctest::Approx(1.08).epsilon(0.01));
+    CHECK(tight[0].metres.mid / usual[0].metres.mid == near(1.08, 0.01));
 }

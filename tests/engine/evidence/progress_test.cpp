@@ -6,6 +6,7 @@
 #include <stdexcept>
 
 #include "engine/evidence/spin.hpp"
+#include "tests/near.hpp"
 
 using namespace gristwright;
 
@@ -52,9 +53,9 @@ TEST_CASE("half the rows of a triangle are a quarter of its yarn") {
     const auto start = piece.metres.mid * work.grist();
     const auto p = progress(work.planned, work.grist(), start,
                             {{piece.rows / 2.0, work.ball_after(start, 0.5, 1)}});
-    CHECK(p.used / piece.metres.mid == doctest::Approx(0.25).epsilon(1e-6));
-    CHECK(p.factor.mid == doctest::Approx(1).epsilon(1e-3));
-    CHECK(p.last_row == doctest::Approx(piece.rows).epsilon(0.01));
+    CHECK(p.used / piece.metres.mid == near(0.25, 1e-6));
+    CHECK(p.factor.mid == near(1, 1e-3));
+    CHECK(p.last_row == near(piece.rows, 0.01));
     CHECK(p.sure_row < p.last_row + 1e-9);
 }
 
@@ -65,10 +66,10 @@ TEST_CASE("work that takes a tenth more ends where the yarn does") {
         const auto start = piece.metres.mid * work.grist();
         const auto p = progress(work.planned, work.grist(), start,
                                 {{piece.rows * 0.6, work.ball_after(start, 0.6, 1.1)}});
-        CHECK(p.factor.mid == doctest::Approx(1.1).epsilon(0.005));
+        CHECK(p.factor.mid == near(1.1, 0.005));
         CHECK(p.factor.spread < 0.015);
         const double share = yarn_after_rows(piece.outline, p.last_row / piece.rows);
-        CHECK(share * 1.1 == doctest::Approx(1).epsilon(0.01));
+        CHECK(share * 1.1 == near(1, 0.01));
         CHECK(!p.reaches);
     }
 }
@@ -81,7 +82,7 @@ TEST_CASE("the border's yarn is kept back, and the body ends in time") {
                             {{piece.rows * 0.5, work.ball_after(start, 0.5, 1)}});
     CHECK(p.keep_for_rest > work.planned.pieces[1].metres.mid * work.grist());
     CHECK(p.begin_rest_row < piece.rows);
-    CHECK(p.begin_rest_row / piece.rows == doctest::Approx(0.88).epsilon(0.03));
+    CHECK(p.begin_rest_row / piece.rows == near(0.88, 0.03));
 }
 
 TEST_CASE("a ball that grows and a row that goes back are questioned") {
@@ -103,7 +104,7 @@ TEST_CASE("weighed before the first row, the work counts from there") {
     const auto half = work.ball_after(start, 0.5, 1);
     const auto p = progress(work.planned, work.grist(), start + grams(50),
                             {{0, start}, {piece.rows / 2.0, half}});
-    CHECK(p.factor.mid == doctest::Approx(1).epsilon(1e-3));
+    CHECK(p.factor.mid == near(1, 1e-3));
 }
 
 TEST_CASE("a skein ends in the row where its share of the yarn does") {
@@ -115,7 +116,7 @@ TEST_CASE("a skein ends in the row where its share of the yarn does") {
     const auto quarter = piece.metres.mid * 0.25;
     const auto ends = skein_ends(work.planned, p, {quarter * 0.2, quarter * 0.8, quarter * 5});
     REQUIRE(ends.size() == 1);  // the first ended before, the last outlives the piece
-    CHECK(ends[0] / piece.rows == doctest::Approx(0.5).epsilon(0.01));  // of a triangle
+    CHECK(ends[0] / piece.rows == near(0.5, 0.01));  // of a triangle
 }
 
 TEST_CASE("two weighings tell what the weft takes, and how much of it is left") {
@@ -137,7 +138,7 @@ TEST_CASE("two weighings tell what the weft takes, and how much of it is left") 
     // 110 m went into the next 50 cm, a tenth more than planned.
     const auto both =
         weft_progress(planned, tex(200), {{0, g(60), woven(50)}, {0, g(38), woven(100)}});
-    CHECK(both.factor.mid == doctest::Approx(1.1).epsilon(0.005));
+    CHECK(both.factor.mid == near(1.1, 0.005));
     CHECK(both.more.spread < alone.more.spread / 4);
     CHECK(both.chance < 0.01);
     CHECK_THROWS_AS(

@@ -4,6 +4,7 @@
 #include <numbers>
 
 #include "engine/lay/cloth.hpp"
+#include "tests/near.hpp"
 
 using namespace gristwright::lay;
 
@@ -11,7 +12,7 @@ TEST_CASE("cover of nothing, of one straight yarn, of everything") {
     Cloth cloth{10, 10, 1, {}};
     CHECK(cover(cloth) == 0);
     cloth.runs.push_back({{{-1, 5}, {11, 5}}, 0, false, false});
-    CHECK(cover(cloth) == doctest::Approx(0.1).epsilon(0.01));
+    CHECK(cover(cloth) == near(0.1, 0.01));
     cloth.thickness = 30;
     CHECK(cover(cloth) == 1);
 }
@@ -30,13 +31,13 @@ TEST_CASE("a ring covers what a ring does") {
     }
     const Cloth cloth{20, 20, 1, {ring}};
     const double area = std::numbers::pi * (5.5 * 5.5 - 4.5 * 4.5);
-    CHECK(cover(cloth) == doctest::Approx(area / 400).epsilon(0.01));
-    CHECK(yarn_shown(cloth) == doctest::Approx(length(ring)).epsilon(0.001));
+    CHECK(cover(cloth) == near(area / 400, 0.01));
+    CHECK(yarn_shown(cloth) == near(length(ring), 0.001));
 }
 
 TEST_CASE("yarn beyond the window is not shown") {
     const Cloth cloth{10, 10, 1, {{{{-10, 5}, {5, 5}}, 0, false, false}}};
-    CHECK(yarn_shown(cloth) == doctest::Approx(5).epsilon(0.06));
+    CHECK(yarn_shown(cloth) == near(5, 0.06));
 }
 
 TEST_CASE("places along a run") {

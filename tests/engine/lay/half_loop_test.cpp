@@ -4,6 +4,7 @@
 
 #include "engine/cloth/loop.hpp"
 #include "engine/lay/half_loop.hpp"
+#include "tests/near.hpp"
 
 using namespace gristwright;
 using namespace gristwright::lay;
@@ -31,19 +32,19 @@ double furthest_right_of_foot(const HalfLoop& loop) {
 }  // namespace
 
 TEST_CASE("Peirce's loop at his closest holds Chamberlain's 16.67 thicknesses") {
-    CHECK(peirce_loop(stitch, row, 1) == doctest::Approx(16.67).epsilon(0.001));
+    CHECK(peirce_loop(stitch, row, 1) == near(16.67, 0.001));
 }
 
 TEST_CASE("a drawn loop holds the yarn it was given") {
     for (const double length : {3.0, 5.0, 8.33, 12.0})
         CHECK(half_loop(4, 5, length).length() ==
-              doctest::Approx(std::max(length, half_loop(4, 5, 0).length())).epsilon(0.001));
+              near(std::max(length, half_loop(4, 5, 0).length()), 0.001));
 }
 
 TEST_CASE("over Peirce's spacings the drawn loop is as wide and as narrow as his") {
     const auto loop = half_loop(stitch, row + overlap, peirce_loop(stitch, row, 1) / 2);
-    CHECK(-furthest_left_of_head(loop) == doctest::Approx(widest).epsilon(0.12));
-    CHECK(-furthest_right_of_foot(loop) == doctest::Approx(neck).epsilon(0.36));
+    CHECK(-furthest_left_of_head(loop) == near(widest, 0.12));
+    CHECK(-furthest_right_of_foot(loop) == near(neck, 0.36));
 }
 
 TEST_CASE("a drawn loop is level at its foot and its head and passes through its ends") {
@@ -60,9 +61,9 @@ TEST_CASE("stitches and rows from l = k constants leave the drawn loop longer th
     for (const double l : {6.0, 10.0, 25.0}) {
         const double w = 1000 / stitches_from_loop(millimetres(l), Relaxation::full).si();
         const double c = 1000 / rows_from_loop(millimetres(l), Relaxation::full).si();
-        CHECK(w * c == doctest::Approx(l * l / 23.1).epsilon(0.001));  // S l^2 = ks
+        CHECK(w * c == near(l * l / 23.1, 0.001));  // S l^2 = ks
         const auto loop = half_loop(w, c, l / 2);
-        CHECK(loop.length() == doctest::Approx(l / 2).epsilon(0.001));
+        CHECK(loop.length() == near(l / 2, 0.001));
         CHECK(loop.reach > w / 6);
     }
 }

@@ -5,6 +5,7 @@
 #include "engine/lay/constants.hpp"
 #include "engine/lay/knitted.hpp"
 #include "engine/lay/wales.hpp"
+#include "tests/near.hpp"
 
 using namespace gristwright;
 using namespace gristwright::lay;
@@ -30,18 +31,16 @@ double loop_shown(const Cloth& cloth, int stitches, int rows) {
 TEST_CASE("stocking stitch as drawn holds ks / l of yarn per area") {
     const auto cloth = knit("k", plain, 10, 10);
     const double l = 16.8, per_area = yarn_shown(cloth) / (cloth.width * cloth.height);
-    CHECK(per_area == doctest::Approx(23.1 / l).epsilon(0.02));
+    CHECK(per_area == near(23.1 / l, 0.02));
 }
 
 TEST_CASE("every chart's repeat as drawn holds the yarn of its loops") {
-    CHECK(loop_shown(knit("p/k", plain, 12, 8), 12, 8) == doctest::Approx(16.8).epsilon(0.02));
-    CHECK(loop_shown(knit("kp", plain, 12, 8), 12, 8) == doctest::Approx(16.8).epsilon(0.02));
-    CHECK(loop_shown(knit("kp/pk", plain, 12, 8), 12, 8) == doctest::Approx(16.8).epsilon(0.02));
+    CHECK(loop_shown(knit("p/k", plain, 12, 8), 12, 8) == near(16.8, 0.02));
+    CHECK(loop_shown(knit("kp", plain, 12, 8), 12, 8) == near(16.8, 0.02));
+    CHECK(loop_shown(knit("kp/pk", plain, 12, 8), 12, 8) == near(16.8, 0.02));
     // A crossing stretches the stitches that cross; an eyelet those around it.
-    CHECK(loop_shown(knit(crossing_every_eight, plain, 16, 16), 16, 16) ==
-          doctest::Approx(16.8).epsilon(0.15));
-    CHECK(loop_shown(knit("kkkkkk/kkotkk/kkkkkk/kkkkkk", plain, 12, 8), 12, 8) ==
-          doctest::Approx(16.8).epsilon(0.10));
+    CHECK(loop_shown(knit(crossing_every_eight, plain, 16, 16), 16, 16) == near(16.8, 0.15));
+    CHECK(loop_shown(knit("kkkkkk/kkotkk/kkkkkk/kkkkkk", plain, 12, 8), 12, 8) == near(16.8, 0.10));
 }
 
 TEST_CASE("a purled loop shows its head in front, a knit one its legs") {

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/lay/woven.hpp"
+#include "tests/near.hpp"
 
 using namespace gristwright::lay;
 
@@ -17,15 +18,13 @@ Cloth plain(double end, double pick, double thickness) {
 TEST_CASE("cover of drawn cloth agrees with Peirce's c1 + c2 - c1 c2") {
     for (const double thickness : {0.3, 0.6, 0.9, 1.4}) {
         const auto cloth = plain(1.5, 2.0, thickness);
-        CHECK(cover(cloth) ==
-              doctest::Approx(woven_cover(thickness / 1.5, thickness / 2.0)).epsilon(0.015));
+        CHECK(cover(cloth) == near(woven_cover(thickness / 1.5, thickness / 2.0), 0.015));
     }
 }
 
 TEST_CASE("how the ends cross does not change what they cover") {
     const auto twill = read_chart("x--x/--xx/-xx-/xx--", weave_letters);
-    CHECK(cover(woven(twill, 1.5, 2, 0.8, 18, 20)) ==
-          doctest::Approx(cover(plain(1.5, 2, 0.8))).epsilon(0.01));
+    CHECK(cover(woven(twill, 1.5, 2, 0.8, 18, 20)) == near(cover(plain(1.5, 2, 0.8)), 0.01));
 }
 
 TEST_CASE("ends lie behind, then picks, then ends that pass over") {

@@ -11,6 +11,7 @@
 
 #include "engine/project/constants.hpp"
 #include "tests/engine/invented.hpp"
+#include "tests/near.hpp"
 
 using namespace gristwright;
 using doctest::Approx;
@@ -109,7 +110,7 @@ TEST_CASE("the best set is worth exactly what trying every set finds") {
         const auto found = best_set(field.judged);
         const auto best = brute_force(field);
         INFO("field ", i);
-        CHECK(found.worth == Approx(best.worth).epsilon(1e-9));
+        CHECK(found.worth == near(best.worth, 1e-9));
         CHECK(found.members.size() == best.members.size());
         ++of_size.at(found.members.size());
     }
@@ -148,7 +149,7 @@ TEST_CASE("the order in which plans are told changes nothing of the worth") {
         auto field = random_field(random, 8);
         const double worth = best_set(field.judged).worth;
         std::shuffle(field.judged.begin(), field.judged.end(), random);
-        CHECK(best_set(field.judged).worth == Approx(worth).epsilon(1e-9));
+        CHECK(best_set(field.judged).worth == near(worth, 1e-9));
     }
 }
 

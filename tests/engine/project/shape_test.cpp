@@ -8,6 +8,8 @@
 #include <string>
 #include <vector>
 
+#include "tests/near.hpp"
+
 using namespace gristwright;
 using doctest::Approx;
 
@@ -58,7 +60,7 @@ TEST_CASE("area is the sum of the rows") {
     for (const auto& drawn : drawings) {
         INFO(words(drawn.outline.shape));
         const double cm2 = filled(drawn, 1) * drawn.widest_cm * drawn.height_cm;
-        CHECK(1e4 * in_square_metres(area(drawn.outline)) == Approx(cm2).epsilon(1e-4));
+        CHECK(1e4 * in_square_metres(area(drawn.outline)) == near(cm2, 1e-4));
     }
 }
 
@@ -67,7 +69,7 @@ TEST_CASE("yarn after a share of the rows is the share of the cloth they make") 
         for (const double t : {0.1, 0.25, 0.5, 0.7, 0.75, 0.9}) {
             INFO(words(drawn.outline.shape), " after ", t);
             const double cloth = filled(drawn, t) / filled(drawn, 1);
-            CHECK(yarn_after_rows(drawn.outline, t) == Approx(cloth).epsilon(1e-4));
+            CHECK(yarn_after_rows(drawn.outline, t) == near(cloth, 1e-4));
         }
 }
 
@@ -82,7 +84,7 @@ TEST_CASE("yarn only goes forward, from none to all, and rows for yarn find the 
         for (int percent = 1; percent < 100; ++percent) {
             const double used = yarn_after_rows(drawn.outline, percent / 100.0);
             CHECK(used > before);
-            CHECK(rows_for_yarn(drawn.outline, used) == Approx(percent / 100.0).epsilon(1e-6));
+            CHECK(rows_for_yarn(drawn.outline, used) == near(percent / 100.0, 1e-6));
             before = used;
         }
     }
@@ -90,7 +92,7 @@ TEST_CASE("yarn only goes forward, from none to all, and rows for yarn find the 
 
 TEST_CASE("a triangle from the neck is half done when seven rows in ten are") {
     const Outline shawl{Shape::triangle, metres(1.6), {}, {}};
-    CHECK(rows_for_yarn(shawl, 0.5) == Approx(std::sqrt(0.5)).epsilon(1e-6));
+    CHECK(rows_for_yarn(shawl, 0.5) == near(std::sqrt(0.5), 1e-6));
 }
 
 TEST_CASE("stitches and rows hold as many loops as the area does") {
@@ -99,7 +101,7 @@ TEST_CASE("stitches and rows hold as many loops as the area does") {
         INFO(words(drawn.outline.shape));
         const auto [stitches, rows] = stitches_and_rows(drawn.outline, w, c);
         const double loops = w.si() * c.si() * area(drawn.outline).si();
-        CHECK(stitches * rows * filled(drawn, 1) == Approx(loops).epsilon(1e-4));
+        CHECK(stitches * rows * filled(drawn, 1) == near(loops, 1e-4));
     }
 }
 

@@ -9,6 +9,7 @@
 #include "engine/suitability/constants.hpp"
 #include "engine/suitability/desirability.hpp"
 #include "tests/engine/invented.hpp"
+#include "tests/near.hpp"
 
 using namespace gristwright;
 using doctest::Approx;
@@ -91,8 +92,8 @@ TEST_CASE("the weighted geometric mean, worked by hand") {
     const auto& softness = j.factor(FactorName::softness);
     CHECK(softness.had == 0.5);
     CHECK(softness.desirability == Approx(0.6));
-    CHECK(j.score == Approx(91.57).epsilon(1e-4));
-    CHECK(softness.cost == Approx(8.43).epsilon(1e-3));
+    CHECK(j.score == near(91.57, 1e-4));
+    CHECK(softness.cost == near(8.43, 1e-3));
 }
 
 TEST_CASE("a factor's cost is the score without its loss minus the score") {
@@ -108,8 +109,7 @@ TEST_CASE("a factor's cost is the score without its loss minus the score") {
     CHECK(j.score == Approx(score_of(j)));
     CHECK(j.score > 30);
     for (std::size_t i = 0; i < factor_count; ++i)
-        CHECK(j.factors[i].cost ==
-              Approx(score_of(j, static_cast<FactorName>(i)) - j.score).epsilon(1e-9));
+        CHECK(j.factors[i].cost == near(score_of(j, static_cast<FactorName>(i)) - j.score, 1e-9));
     CHECK(j.factor(FactorName::equipment).desirability == Approx(0.5));
     CHECK(j.factor(FactorName::cover).desirability == Approx(0.75));
 }

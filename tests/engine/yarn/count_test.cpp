@@ -7,6 +7,8 @@
 #include <stdexcept>
 #include <string>
 
+#include "tests/near.hpp"
+
 using namespace gristwright;
 using doctest::Approx;
 
@@ -46,7 +48,7 @@ TEST_CASE("every count system GNU units 2.22 knows agrees with it") {
           Row{"yards per pound", "1/(30 yd/lb)"}}) {
         INFO(system);
         CHECK(in_tex(linear_density_of(30, count_system(system))) ==
-              Approx(gnu_units_tex(expression)).epsilon(1e-6));
+              near(gnu_units_tex(expression), 1e-6));
     }
 }
 
@@ -58,10 +60,10 @@ TEST_CASE("a count survives the way through tex and back in every system") {
 TEST_CASE("counts from a weighed length: W. Davis, Hosiery Manufacture (c. 1920), ch. V") {
     const auto grains = [](double n) { return pounds(n / 7000); };
     const auto drams = [](double n) { return pounds(n / 256); };
-    CHECK(counted(yards(20), grains(10), "worsted count") == Approx(25));                   // ex. 1
-    CHECK(counted(yards(20), grains(24), "worsted count") == Approx(10.4).epsilon(0.005));  // 3
-    CHECK(counted(yards(20), drams(2), "Galashiels cut") == Approx(12.8));                  // ex. 5
-    CHECK(counted(yards(20), drams(1.25), "Galashiels cut") == Approx(20.4).epsilon(0.005));
+    CHECK(counted(yards(20), grains(10), "worsted count") == Approx(25));         // ex. 1
+    CHECK(counted(yards(20), grains(24), "worsted count") == near(10.4, 0.005));  // 3
+    CHECK(counted(yards(20), drams(2), "Galashiels cut") == Approx(12.8));        // ex. 5
+    CHECK(counted(yards(20), drams(1.25), "Galashiels cut") == near(20.4, 0.005));
 }
 
 TEST_CASE("counts and weights: American Correspondence School 1898; Dooley 1914; Brooks 1892") {
@@ -102,12 +104,11 @@ TEST_CASE(
     };
     CHECK(in_ounces(yards(120) * tex_of(40, "cotton count")) / 16 * 7000 == Approx(25));  // C08
     // C20: 4 x 4 in of cotton, 28 + 28 threads an inch, 8.6 grains.
-    CHECK(counted(inches(4 * 4 * 56), pounds(8.6 / 7000), "cotton count") ==
-          Approx(24).epsilon(0.006));
+    CHECK(counted(inches(4 * 4 * 56), pounds(8.6 / 7000), "cotton count") == near(24, 0.006));
     CHECK(in_yards(ounces(0.25) / tex_of(60, "cotton count")) == Approx(787.5));  // V08: spun silk
     CHECK(between(12, "Galashiels cut", "yards per pound") / 240 == Approx(10));  // V03: Alloa
     // V11: French cotton count, 1000 m per 500 g, is half the metric count.
-    CHECK(between(20, "cotton count", "metric count") / 2 == Approx(16.93).epsilon(0.001));
+    CHECK(between(20, "cotton count", "metric count") / 2 == near(16.93, 0.001));
 }
 
 TEST_CASE("folded, split and missing components: Davis ch. VI ex. 34-45; Brooks 1892") {
@@ -119,7 +120,7 @@ TEST_CASE("folded, split and missing components: Davis ch. VI ex. 34-45; Brooks 
     };
     const auto cotton = [](double n) { return linear_density_of(n, count_system("cotton count")); };
     const auto cut = folded(linear_density_of(18, count_system("Galashiels cut")), cotton(20));
-    CHECK(count_of(cut, count_system("Galashiels cut")) == Approx(14.82).epsilon(0.001));  // F06
+    CHECK(count_of(cut, count_system("Galashiels cut")) == near(14.82, 0.001));  // F06
     // F09: a back of 10's cotton with half as much again in each course weighs as much as the face.
     CHECK(in_tex(cotton(10) * 1.5) == Approx(in_tex(worsted(10))));
     CHECK(worsted_of(folded(worsted(10), cotton(10) * 1.5)) == Approx(5));
@@ -130,7 +131,7 @@ TEST_CASE("folded, split and missing components: Davis ch. VI ex. 34-45; Brooks 
     CHECK(count_of(third, count_system("Yorkshire skein")) == Approx(52.5));
     const auto other = worsted(11) - worsted(18);  // F15: 2/22's made up by 18's and one more
     CHECK(worsted_of(other) == Approx(28 + 2.0 / 7));
-    CHECK(other / worsted(11) == Approx(0.38889).epsilon(1e-4));
+    CHECK(other / worsted(11) == near(0.38889, 1e-4));
     CHECK(worsted_of(folded(worsted(60), worsted(15))) == Approx(12));  // F17
     CHECK(worsted(60) / worsted(12) == Approx(0.2));
     CHECK(count_of(cotton(300) * 3, count_system("cotton count")) == Approx(100));  // F21

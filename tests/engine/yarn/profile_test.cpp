@@ -7,6 +7,7 @@
 
 #include "engine/yarn/bad_yarn.hpp"
 #include "tests/cases.hpp"
+#include "tests/near.hpp"
 
 using namespace gristwright;
 using doctest::Approx;
@@ -59,8 +60,8 @@ TEST_CASE("248 yd of 51 g is 4.86 yd/g, 342 yd of 69 g 4.96: not different on a 
     // common practice, no source
     const auto p = profiled(batch_of({skein(yards(248), grams(51)), skein(yards(342), grams(69))}));
     REQUIRE(p.skeins.size() == 2);
-    CHECK(yards_per_gram(p.skeins[0]) == Approx(4.86).epsilon(0.001));
-    CHECK(yards_per_gram(p.skeins[1]) == Approx(4.96).epsilon(0.001));
+    CHECK(yards_per_gram(p.skeins[0]) == near(4.86, 0.001));
+    CHECK(yards_per_gram(p.skeins[1]) == near(4.96, 0.001));
     CHECK(p.agreement.answer != SameYarn::differ);
     CHECK(p.consistency > 0.95);
     CHECK(in_yards(p.length.mid) == Approx(590));
@@ -90,8 +91,8 @@ TEST_CASE("the Falkland pair differs: 259.4 and 282.1 tex, and the heavier is th
     auto one = batch_of({skein(metres(232.3), grams(60.24)), skein(metres(238.7), grams(67.33))});
     one.measuring = {.scale_step = ounces(0.125), .tared = false, .length_step = {}};
     const auto p = profiled(one);
-    CHECK(in_tex(p.skeins[0].linear_density.mid) == Approx(259.4).epsilon(0.001));
-    CHECK(in_tex(p.skeins[1].linear_density.mid) == Approx(282.1).epsilon(0.001));
+    CHECK(in_tex(p.skeins[0].linear_density.mid) == near(259.4, 0.001));
+    CHECK(in_tex(p.skeins[1].linear_density.mid) == near(282.1, 0.001));
     CHECK(p.agreement.answer == SameYarn::differ);
     CHECK(mentions(p.cautions, "not one yarn"));
     const auto wrapped = [](double m, double g, double wpi) {
@@ -113,7 +114,7 @@ TEST_CASE("published handspun wraps mean the packings the bands were drawn from,
         const auto p = profiled(batch, true);
         CHECK(p.packing.mid > 0.02);
         CHECK(p.packing.mid < 0.45);
-        CHECK(p.specific_volume * p.packing.mid == Approx(1 / 1.31).epsilon(1e-6));
+        CHECK(p.specific_volume * p.packing.mid == near(1 / 1.31, 1e-6));
     }
 }
 

@@ -1,0 +1,30 @@
+// A spreadsheet of suggestions: headers in anybody's words, rows in anybody's measurements.
+#include "catalog/csv.hpp"
+#include "catalog/suggestion_text.hpp"
+#include "tests/fuzz/reader.hpp"
+
+using namespace gristwright;
+using namespace gristwright::fuzz;
+
+namespace {
+
+void read_row(const catalog::CsvRow& row, const std::vector<std::string>& keys) {
+    catalog::SuggestionText text;
+    for (std::size_t i = 0; i < keys.size(); ++i)
+        if (!keys[i].empty()) text[keys[i]] = row.fields[i];
+    const auto suggestion = catalog::read_suggestion(text, catalogue().yarn.classes);
+    promise(suggestion.colours >= 1, "at least one colour");
+    understand(suggestion.idea, catalogue().words);
+}
+
+}  // namespace
+
+extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+    may_refuse([&] {
+        const auto csv = catalog::read_csv(text_of(data, size), "f.csv");
+        const auto keys = catalog::suggestion_keys(csv.headers);
+        promise(keys.size() == csv.headers.size(), "a key for every header");
+        for (const auto& row : csv.rows) may_refuse([&] { read_row(row, keys); });
+    });
+    return 0;
+}
