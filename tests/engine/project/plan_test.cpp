@@ -83,7 +83,8 @@ TEST_CASE("the certainty of a plan equals a Monte Carlo within 1 %") {
             enough +=
                 std::exp(p.need.spread * normal(random)) <= there * std::exp(0.05 * normal(random));
         CHECK(std::abs(p.certainty - enough / double(trials)) < 0.01);
-        CHECK(p.certainty_at(metres(1.8)) == near(p.certainty, 0.1));
+        // The curve knows nothing of whole repeats.
+        CHECK(std::abs(p.certainty_at(metres(1.8)) - p.certainty) < 0.03);
     }
 }
 
