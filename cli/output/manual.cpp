@@ -9,20 +9,21 @@
 namespace gristwright::cli {
 namespace {
 
-// Text that no formatter takes for a request, a sentence of it to a line.
+// A line that no formatter takes for a request.
+std::string plain(std::string_view line) {
+    std::string out = !line.empty() && (line[0] == '.' || line[0] == '\'') ? "\\&" : "";
+    for (const char c : line) out += c == '\\' ? "\\e" : std::string(1, c);
+    return out + "\n";
+}
+
+// Running text, a sentence to a line.
 std::string running(std::string_view text) {
     std::string out;
-    for (std::size_t i = 0; i < text.size(); ++i) {
-        const bool starts_line = out.empty() || out.back() == '\n';
-        if (starts_line && (text[i] == '.' || text[i] == '\'')) out += "\\&";
-        if (text[i] == '\\')
-            out += "\\e";
-        else if (text[i] == ' ' && !starts_line && (out.back() == '.' || out.back() == '?'))
-            out += '\n';
-        else
-            out += text[i];
+    for (auto end = text.find(". "); end != std::string_view::npos; end = text.find(". ")) {
+        out += plain(text.substr(0, end + 1));
+        text.remove_prefix(end + 2);
     }
-    return out + "\n";
+    return out + plain(text);
 }
 
 // One argument of a macro: never a macro itself, never ended by a space or a quote.
@@ -34,8 +35,11 @@ std::string argument(std::string_view text) {
 
 std::string head(std::string_view name, std::string_view about) {
     if (!about.empty() && about.back() == '.') about.remove_suffix(1);
+    std::string title(name);
+    for (char& c : title)
+        if (c >= 'a' && c <= 'z') c = static_cast<char>(c - 'a' + 'A');
     return fmt::format(".Dd {}\n.Dt {} 1\n.Os gristwright {}\n.Sh NAME\n.Nm {}\n.Nd {}\n",
-                       GRISTWRIGHT_RELEASED, name, GRISTWRIGHT_VERSION, name, about);
+                       GRISTWRIGHT_RELEASED, title, GRISTWRIGHT_VERSION, name, about);
 }
 
 std::string options(const Command& command) {
@@ -80,7 +84,7 @@ std::string topic_section(const Topic& topic) {
     const auto first = topic.text.find('\n');
     std::string out = ".Ss " + topic.text.substr(0, topic.text.find(':')) + "\n.Bd -literal\n";
     for (const auto& line : apart(std::string_view(topic.text).substr(first + 2), '\n'))
-        out += line.empty() ? "\n" : running(line);
+        out += plain(line);
     return out + ".Ed\n";
 }
 
@@ -96,13 +100,13 @@ std::string see_also() {
 
 std::string manual() {
     std::string out = head("gristwright", "what a finished batch of handspun can make") +
-                      ".Sh SYNOPSIS\n.Nm\n.Ar COMMAND\n.Op Ar words\n.Op Fl -options\n.Nm\n"
+                      ".Sh SYNOPSIS\n.Nm\n.Ar COMMAND\n.Op Ar words\n.Op Ar options\n.Nm\n"
                       ".Cm help\n.Op Ar TOPIC\n.Nm\n.Fl -version\n.Sh DESCRIPTION\n" +
                       running(
                           "Says what a batch of yarn is, what it can make, knitted or woven, "
                           "how large, with what certainty and why. Every answer is an estimate "
                           "with a range.") +
-                      command_list() + exit_status() + ".Sh NOTES\n";
+                      command_list() + exit_status() + ".Sh TOPICS\n";
     for (const auto& topic : topics())
         if (topic.name != "exit-codes") out += topic_section(topic);
     return out + see_also();
@@ -113,7 +117,7 @@ std::string manual(const Command& command) {
     auto out = head(name, command.summary) +
                fmt::format(".Sh SYNOPSIS\n.Nm \"gristwright {}\"\n", command.name);
     if (!command.words.empty()) out += ".Ar " + argument(command.words) + "\n";
-    if (!command.options.empty()) out += ".Op Fl -options\n";
+    if (!command.options.empty()) out += ".Op Ar options\n";
     return out + ".Sh DESCRIPTION\n" + running(command.summary) + options(command) + exit_status() +
            example(command) + ".Sh SEE ALSO\n.Xr gristwright 1\n";
 }

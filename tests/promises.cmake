@@ -17,6 +17,19 @@ add_test(NAME "promise: every command has its session"
 add_test(NAME "promise: bash completes commands, options, their words, templates and batches"
   COMMAND bash ${here}/cli/help/completion.sh ${on_program})
 
+set(kept ${Python3_EXECUTABLE} ${here}/cli/kept.py)
+add_test(NAME "promise: colour only on a terminal that wants it"
+  COMMAND ${kept} colour ${on_program})
+add_test(NAME "promise: two programs at once, the second says busy"
+  COMMAND ${kept} busy ${on_program})
+add_test(NAME "promise: the answer is the same in any locale"
+  COMMAND ${kept} locale ${on_program})
+add_test(NAME "promise: a closed pipe is noticed"
+  COMMAND ${kept} pipe ${on_program})
+add_test(NAME "promise: the program links no socket"
+  COMMAND ${kept} socket ${on_program})
+set_tests_properties("promise: the program links no socket" PROPERTIES SKIP_RETURN_CODE 77)
+
 set(compile ${CMAKE_CXX_COMPILER} ${PROJECT_SOURCE_DIR})
 add_test(NAME "promise: every header compiles alone, twice"
   COMMAND ${Python3_EXECUTABLE} ${here}/compile/headers.py ${compile})
