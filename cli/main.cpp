@@ -42,7 +42,7 @@ int run(const std::vector<std::string>& typed) {
         return print("gristwright " GRISTWRIGHT_VERSION "\n", cli::answered);
     const auto& command = cli::command_named(typed[0]);
     const std::vector<std::string> rest(typed.begin() + 1, typed.end());
-    if (asks_for_help(rest)) return print(cli::help(command), answered);
+    if (asks_for_help(rest)) return print(cli::help(command), cli::answered);
     const auto answer = command.run(cli::parse(command, rest));
     if (!answer.notes.empty())
         std::fprintf(stderr, "gristwright: %s\n", cli::inert(answer.notes).c_str());
