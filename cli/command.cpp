@@ -94,7 +94,7 @@ Arguments parse(const Command& command, const std::vector<std::string>& words) {
                 ->allow_extra_args(false)
                 ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
     }
-    if (command.most_words > 0) app.add_option("words", out.words);
+    app.add_option("words", out.words);  // too many are counted below
     auto reversed = typed;
     std::reverse(reversed.begin(), reversed.end());
     try {
@@ -125,7 +125,7 @@ std::string help(const Option& option) {
 }
 
 std::string help(const Command& command) {
-    const auto usage = labelled(fmt::format("gristwright {} ", command.name), command.words, 0);
+    const auto usage = labelled(fmt::format("gristwright {}", command.name), command.words, 0);
     auto out = usage.substr(0, usage.find_last_not_of(' ') + 1) + "\n" +
                wrapped(command.summary, 0) + "\n\n";
     for (const auto& option : command.options) {
@@ -138,7 +138,7 @@ std::string help(const Command& command) {
         out += left + wrapped(help(option), 27).substr(27) + "\n";
     }
     if (!command.example.empty())
-        out += fmt::format("\nFor example: gristwright {} {}\n", command.name, command.example);
+        out += fmt::format("\nFor example:\n  gristwright {} {}\n", command.name, command.example);
     return out;
 }
 

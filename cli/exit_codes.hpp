@@ -27,7 +27,7 @@ inline constexpr ExitMeaning exit_meanings[] = {
     {bad_data, "A measurement, a name or a file is not what it should be."},
     {no_input, "There is no such file."},
     {our_bug, "Our mistake: please report it."},
-    {cannot_create, "A file cannot be created, or would be written over."},
+    {cannot_create, "A file cannot be created."},
     {io_error, "Reading or writing failed, as on a full disk."},
     {busy, "Another program is using the notebook; try again."},
 };

@@ -123,18 +123,18 @@ SplitAsked asked_of(const Arguments& arguments, Question& q) {
 }
 
 std::vector<Option> split_options() {
-    return {{"sample", "knitted:cables",
-             "a knitted or woven sample, in the fabric named or "
-             "the project's own",
-             true},
-            {"keep", "TEMPLATE", "the main project: must be made, as large as it can", true},
-            {"piece", "TEMPLATE", "a further article, if it fits", true},
-            {"from", "D", "take the samples from this skein only"},
-            {"whole-warp", "", "wind every warp from one skein"},
-            {"reserve", "5m", "keep this length for mending, in one skein"},
-            {"join-cost", "high", "how much joins matter: low, usual or high", false,
-             "low|usual|high", "usual"},
-            {"loom-waste", "35cm", "of a woven sample's own warp"}};
+    return {
+        {"sample", "knitted:cables",
+         "a knitted or woven sample, in the fabric named or "
+         "the project's own",
+         true},
+        {"keep", "TEMPLATE", "the main project: must be made, as large as it can", true},
+        {"piece", "TEMPLATE", "a further article, if it fits", true},
+        {"from", "D", "take the samples from this skein only"},
+        {"whole-warp", "", "wind every warp from one skein"},
+        {"reserve", "5m", "keep this length for mending, in one skein"},
+        {"join-cost", "high", "how much joins matter: low, usual or high", false, "low|usual|high"},
+        {"loom-waste", "35cm", "of a woven sample's own warp"}};
 }
 
 bool asks_for_split(const Arguments& arguments) {

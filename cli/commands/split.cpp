@@ -295,7 +295,7 @@ Command split_command() {
                       batch_options(),
                       answer_options()}),
             run,
-            "heron.toml --sample knitted --sample woven --keep triangle-shawl"};
+            "heron.toml --sample knitted --keep triangle-shawl"};
 }
 
 }  // namespace gristwright::cli

@@ -2,6 +2,8 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
+
 #include "cli/exit_codes.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/topics.hpp"
@@ -16,14 +18,20 @@ std::string plain(std::string_view line) {
     return out + "\n";
 }
 
-// Running text, a sentence to a line.
+std::string lines(std::string_view text) {
+    std::string out;
+    for (const auto& line : apart(wrapped(text, 0), '\n')) out += plain(line);
+    return out;
+}
+
+// Running text, each sentence on lines of its own.
 std::string running(std::string_view text) {
     std::string out;
     for (auto end = text.find(". "); end != std::string_view::npos; end = text.find(". ")) {
-        out += plain(text.substr(0, end + 1));
+        out += lines(text.substr(0, end + 1));
         text.remove_prefix(end + 2);
     }
-    return out + plain(text);
+    return out + lines(text);
 }
 
 // One argument of a macro: never a macro itself, never ended by a space or a quote.
@@ -34,6 +42,7 @@ std::string argument(std::string_view text) {
 }
 
 std::string head(std::string_view name, std::string_view about) {
+    about = about.substr(0, about.find(". "));
     if (!about.empty() && about.back() == '.') about.remove_suffix(1);
     std::string title(name);
     for (char& c : title)
@@ -91,6 +100,7 @@ std::string topic_section(const Topic& topic) {
 std::string see_also() {
     std::string out = ".Sh SEE ALSO\n";
     auto names = command_names();
+    std::sort(names.begin(), names.end());
     for (std::size_t i = 0; i < names.size(); ++i)
         out += fmt::format(".Xr gristwright-{} 1{}\n", names[i], i + 1 < names.size() ? " ," : "");
     return out;

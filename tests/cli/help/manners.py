@@ -88,7 +88,7 @@ def check_examples(shell, root):
             shutil.copy(file, folder)
         here = Shell(shell.program, folder, folder)
         for command in commands:
-            example = re.search(r"^For example: gristwright (.*)$", shell.said(command, "--help"), re.M)
+            example = re.search(r"^For example:\n  gristwright (.*)$", shell.said(command, "--help"), re.M)
             if not example:
                 continue
             tried += 1
@@ -132,7 +132,7 @@ def check_suggestions(shell, _):
     """A slip at any level gets the word that was meant; every option's own slip does too."""
     shell.said("batch", "add", "heron", HERON)
     bad = []
-    typos = TYPOS + [([command, option[:-2] + option[-1] + option[-2] + "x"], option)
+    typos = TYPOS + [([command, option + "x"], option)
                      for command in shell.names("commands")
                      for option in re.findall(r"^  (--[a-z-]+)", shell.said(command, "--help"), re.M)]
     for words, meant in typos:
