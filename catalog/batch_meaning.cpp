@@ -27,10 +27,7 @@ Enum one_of(const Written& at, std::initializer_list<std::pair<const char*, Enum
         if (at.text == word) return value;
         words.emplace_back(word);
     }
-    std::string all;
-    for (const auto& word : words) all += (all.empty() ? "" : ", ") + word;
-    throw wrong(
-        at, fmt::format("'{}' is not one of: {}{}", at.text, all, did_you_mean(at.text, words)));
+    throw wrong(at, not_one_of(at.text, words));
 }
 
 LengthState state_of(const Written& at) {

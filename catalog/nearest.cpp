@@ -1,5 +1,7 @@
 #include "catalog/nearest.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
 namespace gristwright::catalog {
@@ -34,6 +36,11 @@ std::string nearest(std::string_view word, const std::vector<std::string>& candi
 std::string did_you_mean(std::string_view word, const std::vector<std::string>& candidates) {
     const auto found = nearest(word, candidates);
     return found.empty() ? "" : "; did you mean '" + found + "'?";
+}
+
+std::string not_one_of(std::string_view word, const std::vector<std::string>& candidates) {
+    return fmt::format("'{}' is not one of: {}{}", word, fmt::join(candidates, ", "),
+                       did_you_mean(word, candidates));
 }
 
 }  // namespace gristwright::catalog

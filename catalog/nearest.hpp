@@ -14,4 +14,15 @@ std::string nearest(std::string_view word, const std::vector<std::string>& candi
 // "; did you mean 'scarf'?" or nothing.
 std::string did_you_mean(std::string_view word, const std::vector<std::string>& candidates);
 
+// "'lng' is not one of: long, short; did you mean 'long'?"
+std::string not_one_of(std::string_view word, const std::vector<std::string>& candidates);
+
+// The names of a table's rows.
+template <class Rows>
+std::vector<std::string> names_of(const Rows& rows) {
+    std::vector<std::string> names;
+    for (const auto& row : rows) names.emplace_back(row.name);
+    return names;
+}
+
 }  // namespace gristwright::catalog

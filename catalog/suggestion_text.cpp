@@ -39,13 +39,10 @@ LinearDensity read_grist(const std::string& written) {
 }
 
 int read_class(const std::string& written, const std::vector<WeightClass>& classes) {
-    std::vector<std::string> names;
-    for (const auto& c : classes) {
+    for (const auto& c : classes)
         if (c.name == written || fmt::format("{}", c.number) == written) return c.number;
-        names.push_back(c.name);
-    }
     throw std::invalid_argument(fmt::format("weight: there is no weight class '{}'{}", written,
-                                            did_you_mean(written, names)));
+                                            did_you_mean(written, names_of(classes))));
 }
 
 // "100cm, 130cm, 160cm"; the unit may stand once, at the end.

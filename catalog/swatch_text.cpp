@@ -5,6 +5,7 @@
 #include <charconv>
 
 #include "catalog/named_reading.hpp"
+#include "catalog/nearest.hpp"
 #include "engine/units/reading.hpp"
 
 namespace gristwright::catalog {
@@ -129,10 +130,11 @@ WovenSwatch read_woven(const SwatchText& text) {
 }
 
 const KnitFabric& fabric_of(const SwatchText& text, const Fabrics& fabrics) {
-    const auto* name = given(text, "fabric");
-    if (const auto* found = fabrics.knitted_named(name ? *name : "stocking stitch")) return *found;
-    throw std::invalid_argument(
-        fmt::format("fabric: there is no stitch '{}'", name ? *name : "stocking stitch"));
+    const auto* written = given(text, "fabric");
+    const std::string name = written ? *written : "stocking stitch";
+    if (const auto* found = fabrics.knitted_named(name)) return *found;
+    throw std::invalid_argument(fmt::format("fabric: there is no stitch '{}'{}", name,
+                                            did_you_mean(name, names_of(fabrics.knitted))));
 }
 
 std::optional<double> look_of(const SwatchText& text) {

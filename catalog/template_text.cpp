@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "catalog/nearest.hpp"
 #include "catalog/toml_text.hpp"
 #include "engine/project/words.hpp"
 #include "engine/units/reading.hpp"
@@ -56,13 +57,8 @@ void check_fabric(TomlTable& from, const Template& t, const PieceTemplate& piece
     if (knitted ? fabrics.knitted_named(piece.fabric) != nullptr
                 : fabrics.weave_named(piece.fabric) != nullptr)
         return;
-    std::vector<std::string> names;
-    for (const auto& row : fabrics.knitted)
-        if (knitted) names.push_back(row.name);
-    for (const auto& row : fabrics.weaves)
-        if (!knitted) names.push_back(row.name);
-    throw from.wrong("fabric",
-                     fmt::format("'{}' is not one of: {}", piece.fabric, fmt::join(names, ", ")));
+    throw from.wrong("fabric", not_one_of(piece.fabric, knitted ? names_of(fabrics.knitted)
+                                                                : names_of(fabrics.weaves)));
 }
 
 PieceTemplate read_piece(TomlTable from, const Template& t, const Fabrics& fabrics) {
@@ -107,9 +103,7 @@ void read_weights(TomlTable& from, Template& t) {
     const auto pair = from.texts("weights");
     const auto number = [&](const std::string& name) {
         const auto found = std::find(weights.begin(), weights.end(), name);
-        if (found == weights.end())
-            throw from.wrong("weights",
-                             fmt::format("'{}' is not one of: {}", name, fmt::join(weights, ", ")));
+        if (found == weights.end()) throw from.wrong("weights", not_one_of(name, weights));
         return static_cast<int>(found - weights.begin());
     };
     if (pair.size() != 2) throw from.wrong("weights", "must be two: the finest and the thickest");

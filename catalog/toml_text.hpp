@@ -52,7 +52,7 @@ class TomlTable {
             if (name == written) return value;
             words.push_back(name);
         }
-        throw wrong(key, fmt::format("'{}' is not one of: {}", written, fmt::join(words, ", ")));
+        throw wrong(key, not_one_of(written, words));
     }
 
     std::vector<std::string> keys() const;

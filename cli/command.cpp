@@ -32,6 +32,21 @@ void check_options(const Command& command, const std::vector<std::string>& typed
     }
 }
 
+// "metric, imperial or both".
+std::string choice(const std::vector<std::string>& words) {
+    const std::vector<std::string> first(words.begin(), words.end() - 1);
+    return joined(first) + (first.empty() ? "" : " or ") + words.back();
+}
+
+void check_word(const Option& option, const std::string& typed) {
+    const auto known = apart(option.words);
+    if (known.empty()) return;
+    if (std::find(known.begin(), known.end(), typed) == known.end())
+        throw std::invalid_argument(fmt::format("--{} is {}, not '{}'{}", option.name,
+                                                choice(known), typed,
+                                                catalog::did_you_mean(typed, known)));
+}
+
 // "-o" is the one short option: --out, where a command writes a file.
 std::vector<std::string> spelt_out(const Command& command, std::vector<std::string> typed) {
     for (const auto& option : command.options)
@@ -52,6 +67,16 @@ std::vector<std::string> Arguments::all(std::string_view option) const {
     return found == options.end() ? std::vector<std::string>{} : found->second;
 }
 
+std::vector<std::string> apart(std::string_view words, char at) {
+    std::vector<std::string> out;
+    while (!words.empty()) {
+        const auto end = words.find(at);
+        out.emplace_back(words.substr(0, end));
+        words = end == std::string_view::npos ? "" : words.substr(end + 1);
+    }
+    return out;
+}
+
 Arguments parse(const Command& command, const std::vector<std::string>& words) {
     const auto typed = spelt_out(command, words);
     check_options(command, typed);
@@ -69,7 +94,7 @@ Arguments parse(const Command& command, const std::vector<std::string>& words) {
                 ->allow_extra_args(false)
                 ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
     }
-    if (command.most_words > 0) app.add_option("words", out.words);
+    app.add_option("words", out.words);  // too many are counted below
     auto reversed = typed;
     std::reverse(reversed.begin(), reversed.end());
     try {
@@ -89,12 +114,20 @@ Arguments parse(const Command& command, const std::vector<std::string>& words) {
         throw Misused(fmt::format("{} takes {}; see gristwright {} --help", command.name,
                                   command.words.empty() ? "no words" : command.words,
                                   command.name));
+    for (const auto& option : command.options)
+        for (const auto& word : out.all(option.name)) check_word(option, word);
     return out;
 }
 
+std::string help(const Option& option) {
+    return std::string(option.help) +
+           (option.usual.empty() ? "" : fmt::format(" (usual: {})", option.usual));
+}
+
 std::string help(const Command& command) {
-    auto out = fmt::format("gristwright {}{}{}\n{}\n\n", command.name,
-                           command.words.empty() ? "" : " ", command.words, command.summary);
+    const auto usage = labelled(fmt::format("gristwright {}", command.name), command.words, 0);
+    auto out = usage.substr(0, usage.find_last_not_of(' ') + 1) + "\n" +
+               wrapped(command.summary, 0) + "\n\n";
     for (const auto& option : command.options) {
         auto left = "  --" + std::string(option.name);
         if (!option.value.empty()) left += " " + std::string(option.value);
@@ -102,8 +135,10 @@ std::string help(const Command& command) {
             left.resize(27, ' ');
         else
             left += "\n" + std::string(27, ' ');
-        out += left + wrapped(option.help, 27).substr(27) + "\n";
+        out += left + wrapped(help(option), 27).substr(27) + "\n";
     }
+    if (!command.example.empty())
+        out += fmt::format("\nFor example:\n  gristwright {} {}\n", command.name, command.example);
     return out;
 }
 

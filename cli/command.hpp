@@ -16,6 +16,8 @@ struct Option {
     std::string_view value;  // what is written after it, "16wpi"; empty: a flag
     std::string_view help;
     bool repeats = false;
+    std::string_view words = "";  // all that it may be, "metric|imperial|both"; empty: not words
+    std::string_view usual = "";  // what holds when it is not given; empty: the help says
 };
 
 // What was typed. Numbers stay text until our own readers read them.
@@ -42,6 +44,7 @@ struct Command {
     std::size_t least_words = 0, most_words = 0;
     std::vector<Option> options;
     Answer (*run)(const Arguments&);
+    std::string_view example;  // a line of a session document, after "gristwright NAME "
 };
 
 // How it was used wrongly: a usage error, exit 64.
@@ -49,11 +52,20 @@ struct Misused : std::invalid_argument {
     using std::invalid_argument::invalid_argument;
 };
 
-// Parses what follows the command's name. Throws Misused.
+// The words of an option, or of what a command takes, apart: "add|list" -> add, list.
+std::vector<std::string> apart(std::string_view words, char at = '|');
+
+// Parses what follows the command's name. Throws Misused, and std::invalid_argument for a word that
+// an option does not know.
 Arguments parse(const Command& command, const std::vector<std::string>& typed);
 
+// An option's help with what is usual: "least chance, 50 to 99.9 % (usual: 90)".
+std::string help(const Option& option);
 std::string help(const Command& command);
 
 const std::vector<Command>& commands();
+std::vector<std::string> command_names();
+// Throws Misused with the nearest name.
+const Command& command_named(const std::string& name);
 
 }  // namespace gristwright::cli

@@ -83,8 +83,7 @@ Units units_of(const Arguments& arguments, std::string_view otherwise) {
     const auto word = arguments.text("units", otherwise);
     if (word == "metric") return Units{UnitChoice::metric};
     if (word == "imperial") return Units{UnitChoice::imperial};
-    if (word == "both") return Units{UnitChoice::both};
-    throw std::invalid_argument(fmt::format("--units is metric, imperial or both, not '{}'", word));
+    return Units{UnitChoice::both};
 }
 
 std::vector<Option> batch_options() {
@@ -92,9 +91,9 @@ std::vector<Option> batch_options() {
         {"skein", "171m/38.5g", "length and mass of a skein, as washed; once for each", true},
         {"name", "Heron", "what to call the batch"},
         {"wraps", "16wpi", "wraps round a ruler, laid side by side; or 6.3 wraps/cm"},
-        {"wraps-how", "packed", "laid (usual) or packed to refusal"},
-        {"prep", "carded", "how the fibre was prepared: carded or combed"},
-        {"draw", "long", "how it was drafted: long or short"},
+        {"wraps-how", "packed", "laid, or packed to refusal", false, "laid|packed", "laid"},
+        {"prep", "carded", "how the fibre was prepared: carded or combed", false, "carded|combed"},
+        {"draw", "long", "how it was drafted: long or short", false, "long|short"},
         {"ply", "2", "number of plies; 1 for singles"},
         {"twist", "5tpi", "plied turns; or 200 turns/m"},
         {"fibre", "Corriedale", "a fibre of the table; for a blend 'Corriedale 70%', repeated",
@@ -104,7 +103,8 @@ std::vector<Option> batch_options() {
         {"variegated", "", "colour changes break up the surface"},
         {"gauge", "27st/10cm", "stocking stitch, counted on a washed swatch of this yarn"},
         {"scale", "0.1g", "what the scale reads to; else as the masses are written"},
-        {"measured", "washed", "when lengths were taken: washed, off the reel, on the reel"},
+        {"measured", "washed", "when lengths were taken: washed, off the reel, on the reel", false,
+         "washed|off the reel|on the reel"},
         {"heddles", "30/10cm,40/10cm", "rigid heddles or reeds you own", true},
         {"loom-width", "60cm", "weaving width of your loom"},
         {"shafts", "2", "2 for one rigid heddle"},
@@ -116,14 +116,15 @@ std::vector<Option> batch_options() {
 
 std::vector<Option> plan_options() {
     return {
-        {"certainty", "90", "wished chance that the yarn does not run out, 50 to 99.9 %"},
+        {"certainty", "90", "wished chance that the yarn does not run out, 50 to 99.9 %", false, "",
+         "90"},
         {"spare", "10m", "metres to leave unused, for a sample or for mending"},
     };
 }
 
 std::vector<Option> answer_options() {
     return {
-        {"units", "metric", "metric, imperial or both; else as you typed"},
+        units_option,
         {"working", "", "show each step with its figures, marks and sources"},
         {"json", "", "the answer as JSON (docs/schema)"},
     };

@@ -26,6 +26,9 @@ struct Question {
 };
 
 // Options that give or correct a batch; that ask for a plan; that shape the answer.
+inline constexpr Option units_option{"units", "metric",
+                                     "metric, imperial or both; else as you typed", false,
+                                     "metric|imperial|both"};
 std::vector<Option> batch_options();
 std::vector<Option> plan_options();
 std::vector<Option> answer_options();

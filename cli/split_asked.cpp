@@ -37,6 +37,12 @@ const PlanPiece* first_piece(const SplitAsked& asked, bool knitted) {
     return nullptr;
 }
 
+template <class Rows>
+std::invalid_argument no_fabric(std::string_view kind, const std::string& name, const Rows& rows) {
+    return std::invalid_argument(fmt::format("--sample: there is no {} '{}'{}", kind, name,
+                                             catalog::did_you_mean(name, catalog::names_of(rows))));
+}
+
 // "knitted", "woven:plain": in the fabric named, else in the one the project needs.
 Wish sample_wish(SplitAsked& asked, const Question& q, const std::string& text, Length loom_waste) {
     const auto colon = text.find(':');
@@ -44,8 +50,8 @@ Wish sample_wish(SplitAsked& asked, const Question& q, const std::string& text, 
     const auto fabric = colon == std::string::npos ? "" : text.substr(colon + 1);
     if (craft != "knitted" && craft != "woven")
         throw std::invalid_argument(fmt::format(
-            "--sample is knitted or woven, with a fabric if you like (knitted:cables), not '{}'",
-            text));
+            "--sample is knitted or woven, with a fabric if you like (knitted:cables), not '{}'{}",
+            text, catalog::did_you_mean(craft, {"knitted", "woven"})));
     const bool knitted = craft == "knitted";
     const auto* piece = first_piece(asked, knitted);
     const auto name = !fabric.empty() ? fabric
@@ -56,16 +62,14 @@ Wish sample_wish(SplitAsked& asked, const Question& q, const std::string& text, 
     wish.name = fmt::format("{} sample", craft);
     if (knitted) {
         const auto* row = q.catalogue.fabrics.knitted_named(name);
-        if (!row)
-            throw std::invalid_argument(fmt::format("--sample: there is no stitch '{}'", name));
+        if (!row) throw no_fabric("stitch", name, q.catalogue.fabrics.knitted);
         asked.fabrics.push_back({name, row->stitch_repeat, row->row_repeat});
         const auto firmness = piece ? piece->knit->purpose : Firmness::ordinary;
         wish.sample = allocation::knitted_sample(
             knit_cloth(q.yarn, *row, firmness, q.measured.owned.needles));
     } else {
         const auto* row = q.catalogue.fabrics.weave_named(name);
-        if (!row)
-            throw std::invalid_argument(fmt::format("--sample: there is no weave '{}'", name));
+        if (!row) throw no_fabric("weave", name, q.catalogue.fabrics.weaves);
         asked.fabrics.push_back({name, row->end_repeat, row->pick_repeat});
         wish.sample = allocation::woven_sample(
             weave_cloth(q.yarn, *row, Spacing::scarf, Finish::light, q.measured.owned), loom_waste);
@@ -74,11 +78,9 @@ Wish sample_wish(SplitAsked& asked, const Question& q, const std::string& text, 
 }
 
 std::size_t skein_named(const Question& q, const std::string& name) {
-    std::vector<std::string> names;
-    for (std::size_t i = 0; i < q.yarn.skeins.size(); ++i) {
-        if (q.yarn.skeins[i].name == name) return i;
-        names.push_back(q.yarn.skeins[i].name);
-    }
+    const auto names = catalog::names_of(q.yarn.skeins);
+    for (std::size_t i = 0; i < names.size(); ++i)
+        if (names[i] == name) return i;
     throw std::invalid_argument(fmt::format("--from: there is no skein '{}'{}; there are: {}", name,
                                             catalog::did_you_mean(name, names), joined(names)));
 }
@@ -86,8 +88,7 @@ std::size_t skein_named(const Question& q, const std::string& name) {
 allocation::JoinCost join_cost(const std::string& word) {
     if (word == "low") return allocation::JoinCost::low;
     if (word == "high") return allocation::JoinCost::high;
-    if (word == "usual") return allocation::JoinCost::usual;
-    throw std::invalid_argument(fmt::format("--join-cost is low, usual or high, not '{}'", word));
+    return allocation::JoinCost::usual;
 }
 
 }  // namespace
@@ -122,17 +123,18 @@ SplitAsked asked_of(const Arguments& arguments, Question& q) {
 }
 
 std::vector<Option> split_options() {
-    return {{"sample", "knitted:cables",
-             "a knitted or woven sample, in the fabric named or "
-             "the project's own",
-             true},
-            {"keep", "TEMPLATE", "the main project: must be made, as large as it can", true},
-            {"piece", "TEMPLATE", "a further article, if it fits", true},
-            {"from", "D", "take the samples from this skein only"},
-            {"whole-warp", "", "wind every warp from one skein"},
-            {"reserve", "5m", "keep this length for mending, in one skein"},
-            {"join-cost", "high", "how much joins matter: low, usual or high"},
-            {"loom-waste", "35cm", "of a woven sample's own warp"}};
+    return {
+        {"sample", "knitted:cables",
+         "a knitted or woven sample, in the fabric named or "
+         "the project's own",
+         true},
+        {"keep", "TEMPLATE", "the main project: must be made, as large as it can", true},
+        {"piece", "TEMPLATE", "a further article, if it fits", true},
+        {"from", "D", "take the samples from this skein only"},
+        {"whole-warp", "", "wind every warp from one skein"},
+        {"reserve", "5m", "keep this length for mending, in one skein"},
+        {"join-cost", "high", "how much joins matter: low, usual or high", false, "low|usual|high"},
+        {"loom-waste", "35cm", "of a woven sample's own warp"}};
 }
 
 bool asks_for_split(const Arguments& arguments) {

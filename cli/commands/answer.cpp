@@ -397,7 +397,7 @@ Command answer_command() {
                        {"size", "150cm", "finished size, as the article is measured"},
                        {"sizes", "100,130,160cm", "the sizes it comes in"},
                        {"colours", "2", "how many colours it takes"},
-                       {"craft", "woven", "knitted or woven"},
+                       {"craft", "woven", "knitted or woven", false, "knitted|woven"},
                        {"who", "child", "for whom; kept, not interpreted"},
                        {"by", "a guild friend", "who suggested it; kept, not interpreted"},
                        {"when", "2026-11-02", "kept, not interpreted"},
@@ -408,7 +408,8 @@ Command answer_command() {
                       plan_options(),
                       batch_options(),
                       answer_options()}),
-            run};
+            run,
+            "heron.toml --idea \"lace shawl\" --needs 440yd"};
 }
 
 }  // namespace gristwright::cli

@@ -184,7 +184,8 @@ Command batch_command() {
             together({{{"all", "", "list every batch, not the twenty added last"}},
                       batch_options(),
                       {answer_options().front(), answer_options().back()}}),
-            run};
+            run,
+            "add heron heron.toml"};
 }
 
 }  // namespace gristwright::cli

@@ -25,7 +25,8 @@ Command card_command() {
             together({page_file_options("heron-cards.html"),
                       {{"spun", "\"autumn 2026\"", "when it was spun, in your own words"}},
                       batch_options()}),
-            run};
+            run,
+            "heron.toml -o heron-cards.html"};
 }
 
 }  // namespace gristwright::cli

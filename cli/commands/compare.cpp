@@ -110,7 +110,8 @@ Command compare_command() {
             1,
             2,
             together({plan_options(), batch_options(), answer_options()}),
-            run};
+            run,
+            "scarf heron.toml"};
 }
 
 }  // namespace gristwright::cli

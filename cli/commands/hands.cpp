@@ -121,7 +121,8 @@ Command hands_command() {
             {{"forget", "", "begin anew: the swatches kept so far say nothing about you"},
              {"json", "", "the answer as JSON (docs/schema)"},
              {"notebook", "FILE", "another notebook than the usual one"}},
-            run};
+            run,
+            "--json"};
 }
 
 }  // namespace gristwright::cli

@@ -42,10 +42,13 @@ Answer take_in(const Arguments& arguments) {
 }  // namespace
 
 Command undo_command() {
-    return {"undo", "Takes back the last change to the notebook.", "", 0, 0, {other}, undo};
+    return {"undo", "Takes back the last change to the notebook.", "", 0, 0, {other}, undo, ""};
 }
 Command backup_command() {
-    return {"backup", "Copies the whole notebook to a new file.", "FILE", 1, 1, {other}, backup};
+    return {"backup", "Copies the whole notebook to a new file.",
+            "FILE",   1,
+            1,        {other},
+            backup,   "notebook-copy.sqlite"};
 }
 Command export_command() {
     return {"export",
@@ -56,10 +59,12 @@ Command export_command() {
             {{"csv", "", "the skeins as a spreadsheet, not everything as JSON"},
              {"out", "FILE", "to this file"},
              other},
-            give_out};
+            give_out,
+            "--out notebook.json"};
 }
 Command import_command() {
-    return {"import", "Takes in what export wrote as JSON.", "FILE", 1, 1, {other}, take_in};
+    return {"import",       "Takes in what export wrote as JSON.", "FILE", 1, 1, {other}, take_in,
+            "notebook.json"};
 }
 
 }  // namespace gristwright::cli

@@ -149,10 +149,6 @@ std::string makes_json(const Ranked& ranked, const Question& q) {
 
 Answer run(const Arguments& arguments) {
     const auto craft = arguments.text("craft");
-    if (!craft.empty() && craft != "knitted" && craft != "woven")
-        throw std::invalid_argument(
-            fmt::format("--craft is knitted or woven, not '{}'{}", craft,
-                        catalog::did_you_mean(craft, {"knitted", "woven"})));
     const auto q = ask(arguments, arguments.words.empty() ? "" : arguments.words[0]);
     const auto ranked = rank(q, craft);
     const auto most = arguments.has("all") ? 1000 : usual_most;
@@ -164,18 +160,20 @@ Answer run(const Arguments& arguments) {
 }  // namespace
 
 Command makes_command() {
-    return {"makes",
-            "What a batch can make, knitted and woven, ranked, each at the largest size that its "
-            "metres cover.",
-            "[BATCH.toml | SKEINS.csv]",
-            0,
-            1,
-            together({{{"craft", "woven", "only knitted or only woven things"},
-                       {"all", "", "list everything, not the first six of each part"}},
-                      plan_options(),
-                      batch_options(),
-                      answer_options()}),
-            run};
+    return {
+        "makes",
+        "What a batch can make, knitted and woven, ranked, each at the largest size that its "
+        "metres cover.",
+        "[BATCH.toml | SKEINS.csv]",
+        0,
+        1,
+        together({{{"craft", "woven", "only knitted or only woven things", false, "knitted|woven"},
+                   {"all", "", "list everything, not the first six of each part"}},
+                  plan_options(),
+                  batch_options(),
+                  answer_options()}),
+        run,
+        "heron.toml --craft woven"};
 }
 
 }  // namespace gristwright::cli

@@ -54,8 +54,9 @@ Command page_command() {
                       split_options(),
                       plan_options(),
                       batch_options(),
-                      {{"units", "metric", "metric, imperial or both; else as you typed"}}}),
-            run};
+                      {units_option}}),
+            run,
+            "heron.toml -o heron.html"};
 }
 
 }  // namespace gristwright::cli

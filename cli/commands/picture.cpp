@@ -94,8 +94,9 @@ Command picture_command() {
                   split_options(),
                   plan_options(),
                   batch_options(),
-                  {{"units", "metric", "metric, imperial or both; else as you typed"}}}),
-        run};
+                  {units_option}}),
+        run,
+        "plan triangle-shawl heron.toml -o shawl.svg"};
 }
 
 }  // namespace gristwright::cli

@@ -218,7 +218,8 @@ Command plan_command() {
                   plan_options(),
                   batch_options(),
                   answer_options()}),
-        run};
+        run,
+        "triangle-shawl heron.toml --why"};
 }
 
 }  // namespace gristwright::cli

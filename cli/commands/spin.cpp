@@ -150,7 +150,8 @@ Command spin_more_command() {
                       plan_options(),
                       batch_options(),
                       {answer_options().front(), answer_options().back()}}),
-            more};
+            more,
+            "triangle-shawl heron --size 150cm --certainty 95"};
 }
 
 Command spin_for_command() {
@@ -161,10 +162,11 @@ Command spin_for_command() {
             1,
             {{"size", "150cm", "the size wished, else the ideal one"},
              losses_option,
-             {"units", "both", "metric, imperial or both"},
+             {"units", "both", "metric, imperial or both", false, "metric|imperial|both", "both"},
              answer_options().back(),
              {"notebook", "FILE", "another notebook than the usual one"}},
-            target};
+            target,
+            "woven-shawl --size 180cm"};
 }
 
 }  // namespace gristwright::cli

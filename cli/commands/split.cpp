@@ -290,10 +290,12 @@ Command split_command() {
             1,
             together({split_options(),
                       {{"certainty", "90",
-                        "wished chance that an article's metres suffice, 50 to 99.9 %"}},
+                        "wished chance that an article's metres suffice, 50 to 99.9 %", false, "",
+                        "90"}},
                       batch_options(),
                       answer_options()}),
-            run};
+            run,
+            "heron.toml --sample knitted --keep triangle-shawl"};
 }
 
 }  // namespace gristwright::cli

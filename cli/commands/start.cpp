@@ -61,7 +61,8 @@ Command start_command() {
                   plan_options(),
                   {{"json", "", "the answer as JSON (docs/schema)"},
                    {"notebook", "FILE", "another notebook than the usual one"}}}),
-        run};
+        run,
+        "triangle-shawl heron --size 120cm"};
 }
 
 }  // namespace gristwright::cli

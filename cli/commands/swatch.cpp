@@ -113,17 +113,20 @@ Command swatch_command() {
                        {"mass", "4.1g", "knitted: its mass, without the tails"},
                        {"unwashed", "", "it is not washed yet"},
                        {"fabric", "garter", "knitted: the stitch, else stocking stitch"},
-                       {"firmness", "drapey", "knitted: lace, drapey, ordinary, firm or sock"},
+                       {"firmness", "drapey", "knitted: lace, drapey, ordinary, firm or sock",
+                        false, "lace|drapey|ordinary|firm|sock"},
                        {"reed", "20cm", "woven: width in the heddle"},
                        {"woven", "24cm", "woven: length off tension, unwashed"},
                        {"finished", "17.1x21.4cm", "woven: finished width and length"},
-                       {"finish", "light", "woven: light, 'open or fulled' or 'hard fulled'"},
+                       {"finish", "light", "woven: light, 'open or fulled' or 'hard fulled'", false,
+                        "light|open or fulled|hard fulled"},
                        {"other-hands", "", "made by somebody else: it tells nothing about yours"},
                        {"look", "4/5", "how clearly its stitches read, 0/5 to 5/5"},
                        {"on", "2026-11-25", "the date, as you write it"},
                        {"json", "", "the answer as JSON (docs/schema)"},
                        {"notebook", "FILE", "another notebook than the usual one"}}}),
-            run};
+            run,
+            "heron --stitches 28/10.3cm --rows 39/10.1cm"};
 }
 
 }  // namespace gristwright::cli

@@ -110,11 +110,13 @@ Answer run(const Arguments& arguments) {
 Command templates_command() {
     return {"templates",
             "The catalogue of articles; one of it; or a check of your own template file.",
-            "[show NAME | check FILE]",
+            "[show TEMPLATE | check FILE]",
             0,
             2,
-            {{"units", "metric", "metric, imperial or both"}, {"json", "", "the list as JSON"}},
-            run};
+            {{"units", "metric", "metric, imperial or both", false, "metric|imperial|both"},
+             {"json", "", "the list as JSON"}},
+            run,
+            "show triangle-shawl"};
 }
 
 }  // namespace gristwright::cli

@@ -174,10 +174,11 @@ Command weigh_command() {
              {"woven", "41cm", "woven: length on the loom so far; 0cm before the first pick"},
              {"ball", "31.5g", "all yarn still to be used"},
              {"on", "2026-11-25", "the date, as you write it"},
-             {"units", "metric", "metric, imperial or both"},
+             {"units", "metric", "metric, imperial or both", false, "metric|imperial|both"},
              {"json", "", "the answer as JSON (docs/schema)"},
              {"notebook", "FILE", "another notebook than the usual one"}},
-            run};
+            run,
+            "heron --row 60 --ball 133g"};
 }
 
 }  // namespace gristwright::cli

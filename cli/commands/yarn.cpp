@@ -179,7 +179,8 @@ Command yarn_command() {
             together({{{"counts", "", "every count system, not the usual six"}},
                       batch_options(),
                       answer_options()}),
-            run};
+            run,
+            "heron.toml --counts"};
 }
 
 }  // namespace gristwright::cli

@@ -1,4 +1,5 @@
-// Files of cli/output/ that the program carries; the build makes their text part of it.
+// Files of cli/output/ and cli/help/ that the program carries; the build makes their text part of
+// it.
 #pragma once
 
 #include <string_view>
@@ -12,5 +13,7 @@ extern const std::string_view page_split;     // page_split.mustache
 extern const std::string_view page_answers;   // page_answers.mustache
 extern const std::string_view card_style;     // card.css
 extern const std::string_view card_template;  // card.mustache
+extern const std::string_view completion;     // completion.bash
+extern const std::string_view help_units, help_marks, help_certainty, help_wraps;  // cli/help/
 
 }  // namespace gristwright::cli::embedded

@@ -13,4 +13,7 @@ TEST_CASE("one slip, two slips, and a word of its own") {
     CHECK(nearest(std::string(100000, 'x'), words).empty());
     CHECK(did_you_mean("soks", words) == "; did you mean 'socks'?");
     CHECK(did_you_mean("zzz", words).empty());
+    CHECK(not_one_of("soks", words) ==
+          "'soks' is not one of: scarf, shawl, socks; did you mean 'socks'?");
+    CHECK(not_one_of("zzz", words) == "'zzz' is not one of: scarf, shawl, socks");
 }

@@ -11,6 +11,18 @@ using namespace gristwright;
 // What must not compile: a length and a mass in one sum, a bare number as a quantity.
 template <class A, class B>
 concept addable = requires(A a, B b) { a + b; };
+template <class A, class B>
+concept comparable = requires(A a, B b) { a < b; };
+template <class A, class B>
+concept assignable = requires(A a, B b) { a = b; };
+template <class A>
+concept read_in_metres = requires(A a) { in_metres(a); };
+static_assert(comparable<Length, Length> && assignable<Length, Length> && read_in_metres<Length>);
+static_assert(!comparable<Length, Mass> && !comparable<Wraps, Twist> && !comparable<Mass, double>);
+static_assert(!assignable<Length, double> && !assignable<Length, Area>);
+static_assert(!assignable<double, Length> && !assignable<ArealDensity, LinearDensity>);
+static_assert(!read_in_metres<Mass> && !read_in_metres<double>);
+static_assert(!std::is_constructible_v<Length, double>);  // metres(3), not Length(3)
 static_assert(addable<Length, Length>);
 static_assert(!addable<Length, Mass>);
 static_assert(!addable<Gauge, Sett>);

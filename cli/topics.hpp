@@ -1,0 +1,21 @@
+// What `gristwright help TOPIC` explains: texts of cli/help/, and the exit codes from their table.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace gristwright::cli {
+
+struct Topic {
+    std::string_view name;
+    std::string text;  // its first line is its title, "Units: how ..."
+};
+
+const std::vector<Topic>& topics();
+std::vector<std::string> topic_names();
+
+// "how measurements are written": the first line without its first word.
+std::string_view about(const Topic& topic);
+
+}  // namespace gristwright::cli

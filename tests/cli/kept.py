@@ -1,0 +1,92 @@
+#!/usr/bin/env python3
+"""Promises about the running program.
+
+usage: kept.py colour|busy|socket|locale|pipe PROGRAM ROOT
+"""
+import os
+import pty
+import sqlite3
+import subprocess
+import sys
+import tempfile
+
+HERON = "docs/examples/heron.toml"
+
+
+def run(program, *words, **env):
+    return subprocess.run([program, *words], capture_output=True, text=True,
+                          env={**os.environ, **env})
+
+
+def on_terminal(program, words, **env):
+    """What a person sees: the program's output is a terminal."""
+    child, terminal = pty.fork()
+    if child == 0:
+        os.execve(program, [program, *words], {**os.environ, **env})
+    out = b""
+    try:
+        while piece := os.read(terminal, 65536):
+            out += piece
+    except OSError:  # the other end is gone
+        pass
+    os.waitpid(child, 0)
+    return out
+
+
+def colour(program, home):
+    words = ["yarn", HERON, "--working"]
+    base = {"HOME": home, "XDG_DATA_HOME": home}
+    for env, wanted in [({"TERM": "xterm", "NO_COLOR": ""}, True),
+                        ({"TERM": "xterm", "NO_COLOR": "1"}, False),
+                        ({"TERM": "dumb", "NO_COLOR": ""}, False)]:
+        assert (b"\x1b" in on_terminal(program, words, **base, **env)) == wanted, env
+    assert "\x1b" not in run(program, *words, **base, TERM="xterm", NO_COLOR="").stdout
+
+
+def busy(program, home):
+    env = {"HOME": home, "XDG_DATA_HOME": home}
+    book = home + "/notebook.sqlite"
+    words = ["--notebook", book]
+    assert run(program, "batch", "add", "heron", HERON, *words, **env).returncode == 0
+    other = sqlite3.connect(book, isolation_level=None)
+    other.execute("BEGIN EXCLUSIVE")
+    done = run(program, "batch", "add", "second", HERON, *words, **env)
+    assert done.returncode == 75 and not done.stdout and "notebook" in done.stderr, done
+    other.execute("ROLLBACK")
+    assert run(program, "batch", "add", "second", HERON, *words, **env).returncode == 0
+
+
+def socket(program, _):
+    listed = subprocess.run(["nm", "-D", "--undefined-only", program], capture_output=True, text=True,
+                            check=True).stdout
+    used = {line.split()[-1].split("@")[0] for line in listed.splitlines()}
+    assert "fwrite" in used, "nm tells nothing"
+    if any("asan" in name or "sanitizer" in name for name in used):
+        sys.exit(77)  # a sanitizer's own code has sockets
+    bad = used & {"socket", "connect", "getaddrinfo", "gethostbyname", "sendto", "recvfrom", "bind"}
+    assert not bad, bad
+
+
+def locale(program, home):
+    said = [run(program, "plan", "triangle-shawl", HERON, HOME=home, XDG_DATA_HOME=home, LC_ALL=name,
+                LANG=name).stdout for name in ("C", "C.UTF-8", "de_DE.UTF-8", "tr_TR", "nonsense")]
+    assert said[0] and all(text == said[0] for text in said)
+
+
+def pipe(program, home):
+    words = " ".join([program, "yarn", HERON])
+    for shell in (f"{words} >&-", f"trap '' PIPE; {{ {words}; echo $? >&3; }} 3>{home}/code | true; "
+                  f"exit $(cat {home}/code)"):
+        done = subprocess.run(["bash", "-c", shell], capture_output=True, text=True)
+        assert done.returncode == 74 and "could not be written" in done.stderr, (shell, done)
+
+
+def main():
+    name, program, root = sys.argv[1:4]
+    os.chdir(root)
+    with tempfile.TemporaryDirectory() as home:
+        globals()[name](program, home)
+    print(f"{name}: kept")
+
+
+main()
