@@ -29,6 +29,9 @@ void check_options(const Command& command, const std::vector<std::string>& typed
         if (std::find(names.begin(), names.end(), name) == names.end())
             throw Misused(fmt::format("{} has no option '{}'{}", command.name, name,
                                       catalog::did_you_mean(name, names)));
+        for (const auto& option : command.options)
+            if (name == "--" + std::string(option.name) && name != word && option.value.empty())
+                throw Misused(fmt::format("{}: {} takes no value", command.name, name));
     }
 }
 

@@ -18,6 +18,8 @@ add_test(NAME "promise: bash completes commands, options, their words, templates
   COMMAND bash ${here}/cli/help/completion.sh ${on_program})
 
 set(kept ${Python3_EXECUTABLE} ${here}/cli/kept.py)
+add_test(NAME "promise: exit codes are few and mean one thing, and complaints keep off the answer"
+  COMMAND ${kept} codes ${on_program})
 add_test(NAME "promise: colour only on a terminal that wants it"
   COMMAND ${kept} colour ${on_program})
 add_test(NAME "promise: two programs at once, the second says busy"

@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 """Promises about the running program.
 
-usage: kept.py colour|busy|socket|locale|pipe PROGRAM ROOT
+usage: kept.py codes|colour|busy|socket|locale|pipe PROGRAM ROOT
 """
 import os
 import pty
@@ -31,6 +31,21 @@ def on_terminal(program, words, **env):
         pass
     os.waitpid(child, 0)
     return out
+
+
+def codes(program, home):
+    """Codes are few, and an answer and a complaint never share a stream. 75: see busy."""
+    env = {"HOME": home, "XDG_DATA_HOME": home}
+    run(program, "batch", "add", "heron", HERON, **env)
+    for code, words in [(0, ["templates"]), (0, ["makes", HERON]), (64, ["mkaes"]), (64, ["yarn", "--skein"]),
+                        (64, ["yarn", HERON, "--json=3"]), (64, ["yarn", HERON, "b", "c"]), (64, ["undo", "it"]),
+                        (64, ["swatch", "heron"]), (65, ["yarn", "--skein", "171m"]), (65, ["plan", "nothing"]),
+                        (65, ["yarn", HERON, "--units", ""]), (66, ["yarn", "nothing.toml"]),
+                        (66, ["import", "nothing.json"]), (73, ["page", HERON, "-o", "/nowhere/x.html"]),
+                        (74, ["backup", "/nowhere/copy.sqlite"])]:
+        done = run(program, *words, **env)
+        assert done.returncode == code, (words, done)
+        assert bool(done.stdout) == (code == 0) and bool(done.stderr) == (code != 0), (words, done)
 
 
 def colour(program, home):
