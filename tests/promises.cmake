@@ -34,7 +34,8 @@ set_tests_properties("promise: the program links no socket" PROPERTIES SKIP_RETU
 
 set(compile ${CMAKE_CXX_COMPILER} ${PROJECT_SOURCE_DIR})
 add_test(NAME "promise: every header compiles alone, twice"
-  COMMAND ${Python3_EXECUTABLE} ${here}/compile/headers.py ${compile})
+  COMMAND ${Python3_EXECUTABLE} ${here}/compile/headers.py ${compile}
+    ${PROJECT_BINARY_DIR}/headers-compiled-alone)
 add_test(NAME "promise: metres plus grams does not compile"
   COMMAND ${Python3_EXECUTABLE} ${here}/compile/refused.py ${compile})
 
