@@ -7,6 +7,8 @@
 #include <random>
 #include <stdexcept>
 
+#include "engine/allocation/constants.hpp"
+#include "engine/evidence/constants.hpp"
 #include "engine/evidence/hands.hpp"
 #include "engine/evidence/swatch.hpp"
 #include "tests/near.hpp"
@@ -155,4 +157,25 @@ TEST_CASE("the 90 % ranges of 2,000 simulated spinners hold 88 to 92 %") {
     }
     CHECK(held >= spinners * 88 / 100);
     CHECK(held <= spinners * 92 / 100);
+}
+
+TEST_CASE("a swatch is questioned from 2.5 standard deviations on (judgement)") {
+    const auto yarn = heron();
+    const auto expected = knit_cloth(yarn, plain(), Firmness::ordinary, {}).gauge;
+    int questioned = 0, taken = 0;
+    for (double threads = 20; threads < 50; threads += 0.5) {
+        CAPTURE(threads);
+        KnittedSwatch swatch;
+        swatch.stitches = {threads, centimetres(10)};
+        Evidence known;
+        observe(swatch, plain(), yarn, known);
+        const double counting =
+            std::hypot(constants::read_error / threads, constants::unevenness / std::sqrt(threads));
+        const Estimate<double> seen{threads / 0.10, std::hypot(counting, constants::rest_differs)};
+        const double apart = surprise({expected.mid.si(), expected.spread}, seen);
+        CHECK(known.questions.empty() == (apart <= 2.5));
+        ++(known.questions.empty() ? taken : questioned);
+    }
+    CHECK(questioned > 5);
+    CHECK(taken > 5);
 }

@@ -176,3 +176,15 @@ TEST_CASE("a thicker yarn to aim for takes fewer metres and more fibre") {
     CHECK(targets[1].fibre > targets[0].fibre);
     CHECK(targets[0].grist < targets[1].grist);
 }
+
+TEST_CASE("a ball as heavy as before is taken; the same row twice is questioned") {
+    const Work work(Shape::rectangle);
+    const auto start = work.planned.pieces[0].metres.mid * work.grist();
+    const auto ball = work.ball_after(start, 0.25, 1);
+    const double row = work.planned.pieces[0].rows / 4.0;
+    // A coarse scale shows no difference after a few rows.
+    CHECK_NOTHROW(progress(work.planned, work.grist(), start, {{row, ball}, {row + 2, ball}}));
+    CHECK_THROWS_WITH_AS(
+        progress(work.planned, work.grist(), start, {{row, ball}, {row, ball - grams(1)}}),
+        doctest::Contains("ripped back"), std::invalid_argument);
+}

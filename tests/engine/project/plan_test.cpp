@@ -148,6 +148,7 @@ TEST_CASE("everything twice as large, of a yarn of twice the width, takes twice 
     CHECK(large.pieces[0].rows == small.pieces[0].rows);
     CHECK(large.by_size.linear == Approx(2 * small.by_size.linear));
     CHECK(large.by_size.fixed == Approx(small.by_size.fixed));  // tails are as long on any yarn
+    CHECK(large.by_size.fixed == near(0.4, 1e-9));  // of one piece; our own figure: judgement
 
     const auto woven = invented::woven_scarf();
     const auto woven_twice = twice(woven);

@@ -233,3 +233,16 @@ TEST_CASE("four grades of service meet without a gap, and every factor has its o
     CHECK(words(Serves::well) == "serves well");
     CHECK(words(Serves::not_at_all) == "does not serve");
 }
+
+TEST_CASE("drape is the cloth's looseness and the yarn's own, six parts to four (judgement)") {
+    Case c;
+    c.wish(Asked::drape, 0.9, 1);
+    c.has(TraitName::drape, 0.5);
+    // Tightness 1.6 is as firm as board, 0.6 as loose as holds together: 1.1 lies in the middle.
+    for (const auto& [tightness, loose] :
+         {std::pair{1.6, 0.0}, {1.1, 0.5}, {0.85, 0.75}, {0.6, 1.0}, {0.3, 1.0}}) {
+        CAPTURE(tightness);
+        c.plan.pieces[0].knit->tightness = tightness;
+        CHECK(c.judged().factor(FactorName::drape).had == near(0.6 * loose + 0.4 * 0.5, 1e-9));
+    }
+}
