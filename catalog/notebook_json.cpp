@@ -193,7 +193,13 @@ In parse_strictly(std::string_view text) {
 }  // namespace
 
 std::string to_json(const std::vector<KeptBatch>& batches) {
-    return Out{{"notebook", exchange_version}, {"batches", list_of(batches)}}.dump(2) + "\n";
+    try {
+        return Out{{"notebook", exchange_version}, {"batches", list_of(batches)}}.dump(2) + "\n";
+    } catch (const Out::type_error&) {
+        throw NotebookRefused(
+            "a text in the notebook is not UTF-8, so the file is damaged: go back to a backup, or "
+            "look with gristwright batch show what can still be read");
+    }
 }
 
 std::vector<KeptBatch> from_json(std::string_view text) {

@@ -328,3 +328,13 @@ TEST_CASE("notebook file: one of layout 1 keeps everything, undo too, and takes 
     CHECK(layout(old) == 1);
     CHECK(old.execAndGet("SELECT count(*) FROM swatch").getInt() == 1);
 }
+
+// Found by fuzzing: bytes that are no UTF-8 in a damaged file ended an export as a mistake of ours.
+TEST_CASE(
+    "notebook file: a text that is not UTF-8 is refused by an export, not taken for our bug") {
+    Scratch scratch;
+    changing(scratch.file()).add_batch("heron", heron());
+    raw(scratch.file()).exec("UPDATE skein SET name = CAST(x'41ff42' AS TEXT)");
+    const auto notebook = Notebook::open(scratch.file(), Notebook::Mode::read_only);
+    CHECK_THROWS_WITH_AS(notebook.export_json(), doctest::Contains("not UTF-8"), NotebookRefused);
+}
