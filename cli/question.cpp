@@ -109,7 +109,7 @@ std::vector<Option> batch_options() {
         {"loom-width", "60cm", "weaving width of your loom"},
         {"shafts", "2", "2 for one rigid heddle"},
         {"needles", "3mm,3.5mm", "needles you own", true},
-        {"notebook", "FILE", "another notebook than the usual one"},
+        notebook_option,
         {"insist", "", "take unlikely measurements as they are"},
     };
 }
@@ -126,7 +126,7 @@ std::vector<Option> answer_options() {
     return {
         units_option,
         {"working", "", "show each step with its figures, marks and sources"},
-        {"json", "", "the answer as JSON (docs/schema)"},
+        json_option,
     };
 }
 

@@ -29,6 +29,9 @@ struct Question {
 inline constexpr Option units_option{"units", "metric",
                                      "metric, imperial or both; else as you typed", false,
                                      "metric|imperial|both"};
+inline constexpr Option json_option{"json", "", "the answer as JSON (docs/schema)"};
+inline constexpr Option notebook_option{"notebook", "FILE", "another notebook than the usual one"};
+inline constexpr Option date_option{"on", "2026-11-25", "the date, as you write it"};
 std::vector<Option> batch_options();
 std::vector<Option> plan_options();
 std::vector<Option> answer_options();

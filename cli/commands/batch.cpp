@@ -183,7 +183,7 @@ Command batch_command() {
             3,
             together({{{"all", "", "list every batch, not the twenty added last"}},
                       batch_options(),
-                      {answer_options().front(), answer_options().back()}}),
+                      {units_option, json_option}}),
             run,
             "add heron heron.toml"};
 }

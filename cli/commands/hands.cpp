@@ -119,8 +119,8 @@ Command hands_command() {
             0,
             0,
             {{"forget", "", "begin anew: the swatches kept so far say nothing about you"},
-             {"json", "", "the answer as JSON (docs/schema)"},
-             {"notebook", "FILE", "another notebook than the usual one"}},
+             json_option,
+             notebook_option},
             run,
             "--json"};
 }

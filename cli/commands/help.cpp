@@ -75,7 +75,7 @@ Command help_command() {
               "for scripts: the manual page (of a command), the completion of bash, the reference "
               "of the documentation, or names, one a line",
               false, "manual|completion|reference|commands|templates|batches"},
-             {"notebook", "FILE", "another notebook than the usual one"}},
+             notebook_option},
             run,
             "certainty"};
 }

@@ -12,8 +12,6 @@ namespace {
 
 using catalog::Notebook;
 
-const Option other{"notebook", "FILE", "another notebook than the usual one"};
-
 Answer undo(const Arguments& arguments) {
     const auto taken_back = notebook(arguments, Notebook::Mode::change).undo();
     if (!taken_back) return {"There is nothing to take back.\n", ""};
@@ -42,12 +40,14 @@ Answer take_in(const Arguments& arguments) {
 }  // namespace
 
 Command undo_command() {
-    return {"undo", "Takes back the last change to the notebook.", "", 0, 0, {other}, undo, ""};
+    return {
+        "undo", "Takes back the last change to the notebook.", "", 0, 0, {notebook_option}, undo,
+        ""};
 }
 Command backup_command() {
     return {"backup", "Copies the whole notebook to a new file.",
             "FILE",   1,
-            1,        {other},
+            1,        {notebook_option},
             backup,   "notebook-copy.sqlite"};
 }
 Command export_command() {
@@ -58,13 +58,15 @@ Command export_command() {
             0,
             {{"csv", "", "the skeins as a spreadsheet, not everything as JSON"},
              {"out", "FILE", "to this file"},
-             other},
+             notebook_option},
             give_out,
             "--out notebook.json"};
 }
 Command import_command() {
-    return {"import",       "Takes in what export wrote as JSON.", "FILE", 1, 1, {other}, take_in,
-            "notebook.json"};
+    return {"import", "Takes in what export wrote as JSON.",
+            "FILE",   1,
+            1,        {notebook_option},
+            take_in,  "notebook.json"};
 }
 
 }  // namespace gristwright::cli

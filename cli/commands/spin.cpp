@@ -77,8 +77,12 @@ Answer more(const Arguments& arguments) {
     return {more_text(plan, spin, q, losses(arguments)), ""};
 }
 
+// Plied, at a twist factor.
+double turns_per_inch(const SpinTarget& t, double factor) {
+    return factor * std::sqrt(count_of(t.grist, count_system("worsted count")));
+}
+
 std::string target_text(const SpinTarget& t, const Units& units) {
-    const double root = std::sqrt(count_of(t.grist, count_system("worsted count")));
     return "\n" + heading(capital(t.weight)) + "\n" +
            wrapped(fmt::format("{:.2f} m/g ({:.0f} yd/lb), from {:.2f} to {:.2f} m/g still works; "
                                "about {:.0f} wpi, laid",
@@ -87,7 +91,7 @@ std::string target_text(const SpinTarget& t, const Units& units) {
                    2) +
            "\n" +
            wrapped(fmt::format("{}-ply, {:.1f} to {:.1f} plied turns per inch (judgement)", t.plies,
-                               t.twist_low * root, t.twist_high * root),
+                               turns_per_inch(t, t.twist_low), turns_per_inch(t, t.twist_high)),
                    2) +
            "\n" +
            wrapped(fmt::format("{}; spin from {} of fibre", units.yarn_range(t.metres),
@@ -97,15 +101,14 @@ std::string target_text(const SpinTarget& t, const Units& units) {
 }
 
 Json target_json(const SpinTarget& t) {
-    const double root = std::sqrt(count_of(t.grist, count_system("worsted count")));
     return {{"weight", t.weight},
             {"tex", number(in_tex(t.grist))},
             {"tex_from", number(in_tex(t.grist_low))},
             {"tex_to", number(in_tex(t.grist_high))},
             {"wraps_per_inch", number(in_wraps_per_inch(t.wraps))},
             {"plies", t.plies},
-            {"turns_per_inch_from", number(t.twist_low * root)},
-            {"turns_per_inch_to", number(t.twist_high * root)},
+            {"turns_per_inch_from", number(turns_per_inch(t, t.twist_low))},
+            {"turns_per_inch_to", number(turns_per_inch(t, t.twist_high))},
             {"metres", range({in_metres(t.metres.mid), t.metres.spread})},
             {"grams_of_fibre", number(in_grams(t.fibre))}};
 }
@@ -149,7 +152,7 @@ Command spin_more_command() {
             together({{{"size", "150cm", "the size wished, else the ideal one"}, losses_option},
                       plan_options(),
                       batch_options(),
-                      {answer_options().front(), answer_options().back()}}),
+                      {units_option, json_option}}),
             more,
             "triangle-shawl heron --size 150cm --certainty 95"};
 }
@@ -163,8 +166,8 @@ Command spin_for_command() {
             {{"size", "150cm", "the size wished, else the ideal one"},
              losses_option,
              {"units", "both", "metric, imperial or both", false, "metric|imperial|both", "both"},
-             answer_options().back(),
-             {"notebook", "FILE", "another notebook than the usual one"}},
+             json_option,
+             notebook_option},
             target,
             "woven-shawl --size 180cm"};
 }

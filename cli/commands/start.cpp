@@ -56,11 +56,10 @@ Command start_command() {
         "TEMPLATE NAME",
         2,
         2,
-        together({{{"size", "130cm", "this size, not the largest that the metres cover"},
-                   {"on", "2026-11-25", "the date, as you write it"}},
-                  plan_options(),
-                  {{"json", "", "the answer as JSON (docs/schema)"},
-                   {"notebook", "FILE", "another notebook than the usual one"}}}),
+        together(
+            {{{"size", "130cm", "this size, not the largest that the metres cover"}, date_option},
+             plan_options(),
+             {json_option, notebook_option}}),
         run,
         "triangle-shawl heron --size 120cm"};
 }

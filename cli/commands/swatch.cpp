@@ -122,9 +122,9 @@ Command swatch_command() {
                         "light|open or fulled|hard fulled"},
                        {"other-hands", "", "made by somebody else: it tells nothing about yours"},
                        {"look", "4/5", "how clearly its stitches read, 0/5 to 5/5"},
-                       {"on", "2026-11-25", "the date, as you write it"},
-                       {"json", "", "the answer as JSON (docs/schema)"},
-                       {"notebook", "FILE", "another notebook than the usual one"}}}),
+                       date_option,
+                       json_option,
+                       notebook_option}}),
             run,
             "heron --stitches 28/10.3cm --rows 39/10.1cm"};
 }

@@ -173,10 +173,10 @@ Command weigh_command() {
             {{"row", "96", "knitted: rows of the first piece worked so far; 0 before the first"},
              {"woven", "41cm", "woven: length on the loom so far; 0cm before the first pick"},
              {"ball", "31.5g", "all yarn still to be used"},
-             {"on", "2026-11-25", "the date, as you write it"},
+             date_option,
              {"units", "metric", "metric, imperial or both", false, "metric|imperial|both"},
-             {"json", "", "the answer as JSON (docs/schema)"},
-             {"notebook", "FILE", "another notebook than the usual one"}},
+             json_option,
+             notebook_option},
             run,
             "heron --row 60 --ball 133g"};
 }

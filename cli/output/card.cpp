@@ -8,6 +8,7 @@
 #include "cli/output/embedded.hpp"
 #include "cli/output/html.hpp"
 #include "cli/output/layout.hpp"
+#include "engine/evidence/hands.hpp"
 #include "engine/yarn/count.hpp"
 
 namespace gristwright::cli {
@@ -32,16 +33,13 @@ std::string fibre_words(const Batch& batch) {
 }
 
 std::string made_words(const Batch& batch) {
-    std::vector<std::string> said;
-    if (batch.preparation != Preparation::unknown)
-        said.emplace_back(batch.preparation == Preparation::carded ? "carded" : "combed");
-    if (batch.draw != Draw::unknown)
-        said.emplace_back(batch.draw == Draw::long_draw ? "long draw" : "short draw");
-    if (batch.plies == 1) said.emplace_back("singles");
-    if (batch.plies > 1) said.push_back(fmt::format("{}-ply", batch.plies));
+    auto made = make_up_of(batch);
+    made.fibre.clear();  // it has a line of its own
+    auto out = words(made);
     if (batch.ply_twist)
-        said.push_back(fmt::format("{:.1f} turns/in", in_turns_per_inch(*batch.ply_twist)));
-    return joined(said);
+        out += fmt::format("{}{:.1f} turns/in", out.empty() ? "" : ", ",
+                           in_turns_per_inch(*batch.ply_twist));
+    return out;
 }
 
 bool holds_animal_hair(const Batch& batch) {

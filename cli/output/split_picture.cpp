@@ -22,17 +22,14 @@ struct Part {
     bool cut = false;  // wound off here
 };
 
-std::string letter_of(std::size_t wish) {
-    return std::string(1, static_cast<char>('a' + wish % 26));
-}
 std::string look_of(std::size_t wish) { return fmt::format("part{}", wish % looks); }
 
 std::vector<Part> parts_of(std::size_t skein, const Split& s, const Question& q) {
     std::vector<Part> out;
     for (const auto& cut : s.cuts)
         if (cut.skein == skein)
-            out.push_back(
-                {cut.length, letter_of(cut.wish), look_of(cut.wish), cut.ball_length > all_of_it});
+            out.push_back({cut.length, std::string(1, letter_of(cut.wish)), look_of(cut.wish),
+                           cut.ball_length > all_of_it});
     if (s.placed.list.reserve == skein)
         out.push_back({centimetres(static_cast<double>(s.problem.reserve)), "~", "reserve", false});
     const auto left = left_in(skein, s, q);
@@ -70,7 +67,8 @@ double key_rows(Svg& svg, double y, const Split& s, const SplitAsked& asked) {
     };
     for (std::size_t w = 0; w < s.parts.size(); ++w)
         if (s.parts[w].made)
-            row(look_of(w), letter_of(w) + ": " + shortened(asked.request.wishes[w].name, 44));
+            row(look_of(w),
+                fmt::format("{}: {}", letter_of(w), shortened(asked.request.wishes[w].name, 44)));
     if (s.placed.list.reserve) row("reserve", "~: reserve for mending");
     row("band", "left over");
     return y;

@@ -7,6 +7,8 @@
 
 namespace gristwright::cli {
 
+// What a wish is called in bars, keys and lists.
+inline char letter_of(std::size_t wish) { return static_cast<char>('a' + wish % 26); }
 // "Knitted sample in cables: 12 cm square finished, ..." of a wish that is made.
 std::string part_words(const allocation::Split& split, const SplitAsked& asked, std::size_t wish,
                        const Question& q);

@@ -10,8 +10,7 @@
 namespace gristwright::allocation {
 namespace {
 
-// Small problems are proven at once; the others gain from a good plan to start with.
-constexpr std::size_t small = 100;  // skeins times pieces
+// Small problems are mostly proven at once; the others gain from a good plan to start with.
 constexpr int rounds_for_each = 3;  // skein and piece of a larger problem; of a small one 1
 
 // A node takes the longer, the larger the problem is: about as its size to the power 1.5. A first
@@ -35,7 +34,7 @@ Effort spelt_out(const Problem& p, Effort effort) {
 int rounds(const Problem& p, const Effort& effort) {
     if (effort.rounds >= 0) return effort.rounds;
     const auto each = static_cast<int>(p.skeins.size() + p.pieces.size());
-    return size(p) <= small ? each : rounds_for_each * each;
+    return size(p) <= small_size ? each : rounds_for_each * each;
 }
 
 Allocation looked_over(const Problem& problem, Allocation out) {

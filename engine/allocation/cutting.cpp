@@ -13,11 +13,14 @@ constexpr double close_enough = 0.02;    // of what is missing to `enough`
 constexpr std::size_t known_each = 10;   // patterns kept for each skein and piece
 constexpr double never = -std::numeric_limits<double>::infinity();
 
-double as_double(Cm x) { return static_cast<double>(x); }
-
 bool in_pair(const std::vector<Pair>& pairs, std::size_t j) {
     return std::any_of(pairs.begin(), pairs.end(),
                        [&](const Pair& p) { return p.first == j || p.second == j; });
+}
+
+// Both are made, so they come from the same skeins.
+bool together_now(const Decisions& d, const Pair& pair) {
+    return d.made[pair.first] == Say::yes && d.made[pair.second] == Say::yes;
 }
 
 // Floating point lost some 1e-12 of the sums on the way.
@@ -53,17 +56,11 @@ std::optional<Offer> Cutting::offer(const Decisions& d, const Prices& at, std::s
     return out;
 }
 
-// Pairs that must come from the same skeins now.
-std::vector<Pair> Cutting::both_made(const Decisions& d) const {
-    std::vector<Pair> out;
-    for (const auto& pair : model_.same)
-        if (d.made[pair.first] == Say::yes && d.made[pair.second] == Say::yes) out.push_back(pair);
-    return out;
-}
-
 Pattern Cutting::pattern(const Decisions& d, const Prices& at, std::size_t i, bool opened,
                          std::optional<std::size_t> must) const {
-    const auto together = both_made(d);
+    std::vector<Pair> together;
+    for (const auto& pair : model_.same)
+        if (together_now(d, pair)) together.push_back(pair);
     std::vector<Offer> offers;
     for (std::size_t j = 0; j < model_.pieces; ++j) {
         auto one = offer(d, at, i, j);
@@ -111,8 +108,9 @@ bool Cutting::allowed(const Decisions& d, const SkeinPattern& cut) const {
         if (use.length < as_double(least_gross(model_, d, use.piece)) - 0.5) return false;
         met += say == Say::yes ? 1 : 0;
     }
-    for (const auto& pair : both_made(d))
-        if (holds(cut, pair.first) != holds(cut, pair.second)) return false;
+    for (const auto& pair : model_.same)
+        if (together_now(d, pair) && holds(cut, pair.first) != holds(cut, pair.second))
+            return false;
     return met == musts;
 }
 
@@ -131,18 +129,19 @@ double Cutting::price_all(const Decisions& d, const Prices& at, std::vector<Skei
         opened[i] = kept[i] = never;
         Pattern best;
         best.at_most = never;
+        bool best_opened = true;
         for (const bool open : {true, false}) {
             if (d.opened[i] == (open ? Say::no : Say::yes)) continue;
             if (!open && model_.bonus[i] == 0 && d.opened[i] == Say::open) continue;
             auto one = pattern(d, at, i, open);
             (open ? opened : kept)[i] = one.at_most;
-            if (one.at_most <= best.at_most && found.size() > i) continue;
-            best = one;
-            if (found.size() > i) found.pop_back();
-            found.push_back({i, open, std::move(one.uses)});
+            if (one.at_most <= best.at_most) continue;
+            best = std::move(one);
+            best_opened = open;
         }
         sum += best.at_most;
         earned += best.worth;
+        found.push_back({i, best_opened, std::move(best.uses)});
     }
     if (best_prices_.per_cm.empty() || sum < best_) {
         best_ = sum;
@@ -154,7 +153,7 @@ double Cutting::price_all(const Decisions& d, const Prices& at, std::vector<Skei
     return earned + pieces;
 }
 
-// The patterns of this call before those of earlier ones, and of these the used ones first.
+// The patterns this call used, then those it could not use, then those it left idle.
 void Cutting::remember(const Mixture& mixture) {
     std::vector<SkeinPattern> used, idle, out_of_play;
     std::vector<const SkeinPattern*> seen;

@@ -37,7 +37,6 @@ class Cutting {
                                std::size_t j) const;
     Pattern pattern(const Decisions& d, const Prices& at, std::size_t i, bool opened,
                     std::optional<std::size_t> must = {}) const;
-    std::vector<Pair> both_made(const Decisions& d) const;
     static bool holds(const SkeinPattern& cut, std::size_t j);
     double made(const Decisions& d, const Prices& at, std::size_t j) const;
     bool allowed(const Decisions& d, const SkeinPattern& cut) const;

@@ -11,8 +11,6 @@ constexpr double in_points = 1e-6, in_m = 0.01;  // the programme's units
 constexpr double penalty = 3, penalty_if_made = 30;
 constexpr int pivots_a_round = 4'000;
 
-double as_double(Cm x) { return static_cast<double>(x); }
-
 std::vector<double> right_hand(const Model& m, const Decisions& d) {
     std::vector<double> out(3 * m.pieces + m.skeins);
     // A hair's breadth apart, so that no two rows tie.
@@ -57,7 +55,10 @@ std::vector<double> penalties(const Model& m, const Decisions& d) {
 }  // namespace
 
 Mixture::Mixture(const Model& model, const Decisions& decisions)
-    : m_(model), d_(decisions), linear_(right_hand(m_, d_), penalties(m_, d_)) {
+    : m_(model),
+      d_(decisions),
+      penalties_(penalties(m_, d_)),
+      linear_(right_hand(m_, d_), penalties_) {
     for (std::size_t j = 0; j < m_.pieces; ++j) add_piece(j);
     for (std::size_t i = 0; i < m_.skeins; ++i)  // the skein left as it is
         linear_.add(d_.opened[i] == Say::yes ? 0 : as_double(m_.bonus[i]) * in_points,
@@ -65,7 +66,7 @@ Mixture::Mixture(const Model& model, const Decisions& decisions)
 }
 
 void Mixture::add_piece(std::size_t j) {
-    linear_.add(-times(d_, j) * dearest(m_).piece, {{count(j), -1}});
+    linear_.add(penalties_[count(j)], {{count(j), -1}});
     linear_.add(0, {{balance(j), -1}});  // more than is needed does no harm
     if (d_.made[j] == Say::no) return;
     if (d_.most[j] == 1)

@@ -11,6 +11,9 @@
 
 namespace gristwright::allocation {
 
+// Prices are found in floating point; lengths and points are whole everywhere else.
+inline double as_double(Cm x) { return static_cast<double>(x); }
+
 // What a piece pays, in micro-points.
 struct Prices {
     std::vector<double> per_cm;     // of its length, by piece; 0 for a piece in one skein
@@ -51,6 +54,7 @@ class Mixture {
 
     const Model& m_;
     const Decisions& d_;
+    std::vector<double> penalties_;  // by row, of what is not balanced
     Linear linear_;
     std::vector<std::pair<std::size_t, const SkeinPattern*>> patterns_;  // by column
     std::vector<std::pair<std::size_t, std::size_t>> made_;  // column and the piece it makes

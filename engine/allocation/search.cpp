@@ -15,8 +15,7 @@ constexpr int rounded_always = 40;  // nodes whose flow is always rounded; then 
 constexpr int rounded_every = 8;
 // The closer bound is asked for after so many nodes of a small problem, of a larger one at once.
 constexpr int easy = 60;
-constexpr std::size_t small = 100;  // skeins times pieces
-constexpr int nodes_a_round = 2;    // that a round of its prices counts for
+constexpr int nodes_a_round = 2;  // that a round of its prices counts for
 
 struct Node {
     Decisions decisions;
@@ -42,7 +41,7 @@ class Search {
           flow_(model_),
           cutting_(model_),
           best_(std::move(incumbent)),
-          easy_(model_.skeins * model_.pieces <= small ? easy : 0) {}
+          easy_(model_.skeins * model_.pieces <= small_size ? easy : 0) {}
 
     Allocation run() {
         if (best_) cutting_.learn(*best_);

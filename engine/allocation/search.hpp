@@ -7,6 +7,9 @@
 
 namespace gristwright::allocation {
 
+// Skeins times pieces up to which a problem is mostly proven at once.
+inline constexpr std::size_t small_size = 100;
+
 Allocation search(const Problem& problem, const Effort& effort, std::optional<CutList> incumbent);
 
 // Betters `list` by freeing a few pieces at a time and solving that small problem exactly.

@@ -79,9 +79,10 @@ Piece article_piece(const Wish& wish, const SplitRequest& request, Cm longest_sk
     std::vector<std::pair<Cm, double>> worth_at;
     double worth = 0;
     const Cm most_length = longest_article(wish, request, longest_skein);
+    const Cm tails = more_tails(wish);
     for (int k = 0; k <= steps; ++k) {
         const double size = least + (most - least) * k / steps;
-        const Cm needed = in_cm(metres(plan.by_size.at(size) * aside)) + more_tails(wish);
+        const Cm needed = in_cm(metres(plan.by_size.at(size) * aside)) + tails;
         if (needed > most_length && k == 0)
             throw std::invalid_argument(fmt::format(
                 "{}: even at its smallest the warp is longer than the longest skein, {:.0f} m; "

@@ -12,12 +12,6 @@ namespace {
 
 using namespace constants;
 
-const char* word(Preparation preparation) {
-    return preparation == Preparation::carded ? "carded" : "combed";
-}
-
-const char* word(Draw draw) { return draw == Draw::long_draw ? "long draw" : "short draw"; }
-
 std::string in_batches(std::size_t count) {
     return fmt::format("{} other batch{}", count, count == 1 ? "" : "es");
 }
@@ -53,9 +47,14 @@ MakeUp make_up_of(const Batch& batch) {
 }
 
 std::string words(const MakeUp& made) {
-    auto out = fmt::format("{}, {}, {}", word(made.preparation), word(made.draw),
-                           made.plies == 1 ? "singles" : fmt::format("{}-ply", made.plies));
-    return made.fibre.empty() ? out : out + ", " + made.fibre;
+    std::string out;
+    const auto add = [&](const std::string& word) { out += (out.empty() ? "" : ", ") + word; };
+    if (made.preparation != Preparation::unknown)
+        add(made.preparation == Preparation::carded ? "carded" : "combed");
+    if (made.draw != Draw::unknown) add(made.draw == Draw::long_draw ? "long draw" : "short draw");
+    if (made.plies > 0) add(made.plies == 1 ? "singles" : fmt::format("{}-ply", made.plies));
+    if (!made.fibre.empty()) add(made.fibre);
+    return out;
 }
 
 Estimate<double> gauge_habit(const std::vector<Estimate<double>>& ratios) {

@@ -22,7 +22,7 @@ struct MakeUp {
     bool operator==(const MakeUp&) const = default;
 };
 MakeUp make_up_of(const Batch& batch);
-std::string words(const MakeUp& made);  // "carded, long draw, 2-ply, sheep"
+std::string words(const MakeUp& made);  // "carded, long draw, 2-ply, sheep", as far as known
 
 // What one batch tells about the hands that spun and knitted it.
 struct HandsSeen {
