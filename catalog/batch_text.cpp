@@ -30,15 +30,27 @@ std::string place(const std::string& file, const toml::node& node, std::string_v
     return fmt::format("{}:{}: {}", file, node.source().begin.line, key);
 }
 
+const std::vector<std::string> equipment_keys{"heddles", "loom_width", "shafts", "needles"};
+
+bool holds(const std::vector<std::string>& keys, const std::string& key) {
+    return std::find(keys.begin(), keys.end(), key) != keys.end();
+}
+
+// What would be right for a key that is not allowed where it stands.
+std::string where_else(const std::string& key, const std::vector<std::string>& allowed) {
+    if (holds(equipment_keys, key)) return "; it belongs under [equipment]";
+    if (holds(batch_keys(), key)) return "; it belongs before the first [table]";
+    return did_you_mean(key, allowed);
+}
+
 void read_keys(const toml::table& table, const std::string& file,
                const std::vector<std::string>& allowed, BatchText& out) {
     for (const auto& [key, node] : table) {
         const std::string name(key.str());
         if (name == "skein" || name == "equipment") continue;
-        if (std::find(allowed.begin(), allowed.end(), name) == allowed.end())
-            throw BadText(
-                file, node.source().begin.line,
-                fmt::format("'{}' is not a key here{}", name, did_you_mean(name, allowed)));
+        if (!holds(allowed, name))
+            throw BadText(file, node.source().begin.line,
+                          fmt::format("'{}' is not a key here{}", name, where_else(name, allowed)));
         out.fields[name] = written(node, place(file, node, name));
     }
 }
@@ -56,8 +68,6 @@ SkeinText read_skein(TomlTable from, const toml::table& table, const std::string
     from.nothing_else();
     return skein;
 }
-
-const std::vector<std::string> equipment_keys{"heddles", "loom_width", "shafts", "needles"};
 
 }  // namespace
 

@@ -137,3 +137,13 @@ TEST_CASE("a staple is a length or a range in one unit") {
     CHECK(in_millimetres(staple("3-4in")) == doctest::Approx(76.2));
     CHECK_THROWS_AS(staple("90-70mm"), std::invalid_argument);
 }
+
+TEST_CASE("a key in the wrong table is told where it belongs") {
+    const std::string skein = "[[skein]]\nlength = \"171m\"\nmass = \"38.5g\"\n";
+    CHECK_THROWS_WITH_AS(read_batch_toml("needles = [\"4mm\"]\n" + skein, "b.toml"),
+                         "b.toml:1: 'needles' is not a key here; it belongs under [equipment]",
+                         BadText);
+    CHECK_THROWS_WITH_AS(read_batch_toml(skein + "[equipment]\nwraps = \"16wpi\"\n", "b.toml"),
+                         "b.toml:5: 'wraps' is not a key here; it belongs before the first [table]",
+                         BadText);
+}
