@@ -133,7 +133,7 @@ std::string reasons_text(const SuggestionAnswer& a, const Question& q) {
     const auto planned = shown_plan(a, q);
     std::string out;
     const auto con = against(a.judgement, planned, q.yarn);
-    const auto pro = in_favour(a.judgement, planned);
+    const auto pro = in_favour(a.judgement, q.yarn);
     if (!pro.empty()) out += labelled("For:    ", joined(pro), 0) + "\n";
     if (!con.empty()) out += labelled("Against:", joined(con), 0) + "\n";
     const auto& definition = a.judgement.factor(FactorName::definition);

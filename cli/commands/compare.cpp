@@ -56,7 +56,7 @@ std::string side_by_side(const JudgedPlan& a, const JudgedPlan& b, const Questio
     out += two("metres", [&](const JudgedPlan& j) { return q.units.yarn_range(j.plan.need); });
     out += two("left", [&](const JudgedPlan& j) { return q.units.yarn(j.plan.left()); });
     out += two("certainty", [](const JudgedPlan& j) { return percent(j.plan.certainty); });
-    out += two("for", [](const JudgedPlan& j) { return joined(in_favour(j.judgement, j.plan)); });
+    out += two("for", [&](const JudgedPlan& j) { return joined(in_favour(j.judgement, q.yarn)); });
     out += two("against", [&](const JudgedPlan& j) {
         const auto said = joined(against(j.judgement, j.plan, q.yarn));
         return said.empty() ? "nothing much" : said;

@@ -18,7 +18,7 @@ namespace {
 constexpr std::size_t usual_most = 6;  // of each part, unless --all
 
 std::string for_and_against(const JudgedPlan& judged, const YarnProfile& yarn) {
-    auto pro = in_favour(judged.judgement, judged.plan);
+    auto pro = in_favour(judged.judgement, yarn);
     auto con = against(judged.judgement, judged.plan, yarn);
     pro.resize(std::min<std::size_t>(pro.size(), 3));
     con.resize(std::min<std::size_t>(con.size(), 3));

@@ -148,6 +148,9 @@ std::string by_turns(const Split& s, const SplitAsked& asked, const Question& q)
                    2) +
                "\n";
     if (q.yarn.agreement.answer == SameYarn::same) return out;
+    const auto sure = q.yarn.agreement.answer == SameYarn::differ
+                          ? "its skeins are not"
+                          : "it is not sure that its skeins are";
     for (std::size_t j = 0; j < s.pieces.size(); ++j) {
         std::vector<std::string> skeins;
         const auto& wish = asked.request.wishes[s.pieces[j].wish];
@@ -157,9 +160,9 @@ std::string by_turns(const Split& s, const SplitAsked& asked, const Question& q)
         if (skeins.size() < 2) continue;
         const auto& piece = s.pieces[j].name;
         out +=
-            wrapped(fmt::format("{}{}: it is not sure that its skeins are one yarn. Two rows of "
+            wrapped(fmt::format("{}{}: {} one yarn. Two rows of "
                                 "{} by turns, while both last, hide a change better than a join.",
-                                wish.name, piece.empty() ? "" : " (" + piece + ")",
+                                wish.name, piece.empty() ? "" : " (" + piece + ")", sure,
                                 joined(skeins, " and ")),
                     2) +
             "\n";

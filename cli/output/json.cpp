@@ -183,7 +183,7 @@ Json to_json(const JudgedPlan& judged, const YarnProfile& yarn) {
             {"grams", number(in_grams(plan.mass))},
             {"pieces", pieces},
             {"obstacles", obstacles},
-            {"for", texts(in_favour(judged.judgement, plan))},
+            {"for", texts(in_favour(judged.judgement, yarn))},
             {"against", texts(against(judged.judgement, plan, yarn))},
             {"factors", factors(judged, yarn)},
             {"cautions", texts(cautions(plan, yarn))}};

@@ -119,7 +119,7 @@ Data best_data(const JudgedPlan& judged, const Question& q, const std::string& i
     auto out = plan_data(judged, q, id);
     out.set("curve", certainty_chart(judged.plan, q.units).inlined("curve" + id));
     out.set("factors", factor_chart(judged.judgement).inlined("factors" + id));
-    set_text(out, "pro", capital(joined(in_favour(judged.judgement, judged.plan))));
+    set_text(out, "pro", capital(joined(in_favour(judged.judgement, q.yarn))));
     set_text(out, "con", capital(joined(against(judged.judgement, judged.plan, q.yarn))));
     set_text(out, "stands", capital(obstacles(judged.plan)));
     set_list(out, "beware", cautions(judged.plan, q.yarn));
@@ -226,8 +226,8 @@ Data pair_rows(const Pair& pair, const Question& q) {
     row("Metres", [&](const JudgedPlan& j) { return q.units.yarn_range(j.plan.need); });
     row("Left over", [&](const JudgedPlan& j) { return q.units.yarn(j.plan.left()); });
     row("Certainty", [](const JudgedPlan& j) { return percent(j.plan.certainty); });
-    row("For", [](const JudgedPlan& j) {
-        const auto said = joined(in_favour(j.judgement, j.plan));
+    row("For", [&](const JudgedPlan& j) {
+        const auto said = joined(in_favour(j.judgement, q.yarn));
         return said.empty() ? std::string("nothing in particular") : said;
     });
     row("Against", [&](const JudgedPlan& j) {

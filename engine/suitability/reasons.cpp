@@ -185,11 +185,13 @@ std::vector<std::string> against(const Judgement& judged, const Plan& plan,
     return out;
 }
 
-std::vector<std::string> in_favour(const Judgement& judged, const Plan&) {
+std::vector<std::string> in_favour(const Judgement& judged, const YarnProfile& yarn) {
     std::vector<std::string> out;
+    const bool differ = yarn.agreement.answer == SameYarn::differ;
     for (const auto name : ordered(judged, [](const Factor& a, const Factor& b) {
              return a.weight * a.wanted > b.weight * b.wanted;
          })) {
+        if (differ && name == FactorName::consistency) continue;  // even where it hardly matters
         const auto& f = judged.factor(name);
         const auto said = short_for(name);
         if (f.weight >= 0.3 && f.wanted >= 0.3 && f.had >= f.wanted && !said.empty())

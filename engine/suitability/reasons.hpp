@@ -18,6 +18,6 @@ std::string remedy(FactorName name, const Judgement& judged, const Plan& plan);
 // for.
 std::vector<std::string> against(const Judgement& judged, const Plan& plan,
                                  const YarnProfile& yarn);
-std::vector<std::string> in_favour(const Judgement& judged, const Plan& plan);
+std::vector<std::string> in_favour(const Judgement& judged, const YarnProfile& yarn);
 
 }  // namespace gristwright

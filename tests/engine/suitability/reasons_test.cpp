@@ -33,7 +33,7 @@ struct Told {
     Wish& wish(Asked what) { return article.wishes[static_cast<std::size_t>(what)]; }
     Trait& of(TraitName what) { return yarn.traits[static_cast<std::size_t>(what)]; }
     std::vector<std::string> against() const { return gristwright::against(judged, plan, yarn); }
-    std::vector<std::string> in_favour() const { return gristwright::in_favour(judged, plan); }
+    std::vector<std::string> in_favour() const { return gristwright::in_favour(judged, yarn); }
 };
 
 using Words = std::vector<std::string>;
@@ -66,6 +66,17 @@ TEST_CASE("nothing is both for and against") {
             const Told t(softness, warmth);
             CHECK(t.against().size() + t.in_favour().size() <= 2);
         }
+}
+
+TEST_CASE("skeins that differ never speak for an article, however little it asks") {
+    Told t(0.9, 0.9);
+    t.wish(Asked::consistency) = {0.4, 0.5};
+    t.yarn.consistency = 0.5;
+    t.judged = judge(t.plan, t.yarn);
+    CHECK(t.in_favour() == Words{"soft enough", "warm", "skeins match"});
+    t.yarn.agreement.answer = SameYarn::differ;
+    CHECK(t.in_favour() == Words{"soft enough", "warm"});
+    CHECK(t.against() == Words{"the skeins are not one yarn"});
 }
 
 TEST_CASE("a remedy is offered exactly where something is lacking") {
