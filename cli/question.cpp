@@ -59,9 +59,20 @@ Request request_of(const Arguments& arguments) {
     return out;
 }
 
-// The texts of a batch file; none without a file.
-catalog::BatchText file_text(const std::string& path) {
-    return path.empty() ? catalog::BatchText{} : catalog::read_batch_file(path);
+// The texts of the remembered batch, else of the file, if there is one; what was typed over them.
+catalog::BatchText texts_of(const Arguments& arguments, const std::string& batch,
+                            const std::optional<catalog::Notebook>& book) {
+    auto out = book            ? book->load_batch(batch)
+               : batch.empty() ? catalog::BatchText{}
+                               : catalog::read_batch_file(batch);
+    out.overlay(typed_batch(arguments));
+    return out;
+}
+
+// The notebook, for a batch that is remembered.
+std::optional<catalog::Notebook> book_of(const Arguments& arguments, const std::string& batch) {
+    if (!is_remembered(batch)) return {};
+    return notebook(arguments, catalog::Notebook::Mode::read_only);
 }
 
 void keep(catalog::Catalogue& catalogue, Template own) {
@@ -165,11 +176,7 @@ bool is_remembered(const std::string& word) {
 }
 
 catalog::BatchText batch_text(const Arguments& arguments, const std::string& batch) {
-    auto text = is_remembered(batch)
-                    ? notebook(arguments, catalog::Notebook::Mode::read_only).load_batch(batch)
-                    : file_text(batch);
-    text.overlay(typed_batch(arguments));
-    return text;
+    return texts_of(arguments, batch, book_of(arguments, batch));
 }
 
 std::vector<HandsSeen> hands_besides(const catalog::Notebook& book, const std::string& batch,
@@ -209,16 +216,13 @@ YarnProfile informed_yarn(const catalog::MeasuredBatch& measured,
 Question ask(const Arguments& arguments, const std::string& batch) {
     Question q;
     q.catalogue = whole_catalogue();
-    std::optional<catalog::Notebook> book;
-    if (is_remembered(batch)) book = notebook(arguments, catalog::Notebook::Mode::read_only);
+    const auto book = book_of(arguments, batch);
     if (book && !book->has_batch(batch) && q.catalogue.template_named(batch))
         throw std::invalid_argument(
             fmt::format("'{}' is a template, not a batch: the template comes first, then the batch "
                         "(a file, or the name of a remembered one)",
                         batch));
-    auto text = book ? book->load_batch(batch) : file_text(batch);
-    text.overlay(typed_batch(arguments));
-    q.measured = catalog::interpret(text, q.catalogue);
+    q.measured = catalog::interpret(texts_of(arguments, batch, book), q.catalogue);
     q.request = request_of(arguments);
     q.units = units_of(arguments, q.measured.yards ? "imperial" : "metric");
     q.json = arguments.has("json");
