@@ -47,17 +47,18 @@ Allocation looked_over(const Problem& problem, Allocation out) {
 Allocation run(const Problem& problem, const Effort& asked, std::optional<CutList> start) {
     check(problem);
     const auto effort = spelt_out(problem, asked);
+    Search search(problem, {std::move(start)});
     const int first_look = nodes_for(problem, first_nodes_times_size);
-    auto first =
-        search(problem, {std::min(first_look, effort.nodes), 0, effort.stop}, std::move(start));
-    if (first.outcome != Allocation::Outcome::best_found || effort.nodes <= first_look) {
-        if (first.outcome != Allocation::Outcome::nothing_found) return looked_over(problem, first);
-        return looked_over(problem, search(problem, effort, {}));
+    const auto out = search.run(std::min(first_look, effort.nodes), effort.stop);
+    if (out.outcome != Allocation::Outcome::best_found || effort.nodes <= first_look)
+        return looked_over(problem, search.run(effort.nodes, effort.stop));
+    auto better = improved(problem, out.list, rounds(problem, effort), effort.stop);
+    if (size(problem) > small_size) {  // begun anew, its bound is closer from the first node on
+        Search again(problem, {std::move(better), out.bound});
+        return looked_over(problem, again.run(effort.nodes, effort.stop));
     }
-    const auto better = improved(problem, first.list, rounds(problem, effort), effort.stop);
-    auto out = search(problem, effort, better);
-    out.bound = std::max(out.list.worth, std::min(out.bound, first.bound));
-    return looked_over(problem, std::move(out));
+    search.learn(std::move(better));
+    return looked_over(problem, search.run(effort.nodes, effort.stop));
 }
 
 }  // namespace

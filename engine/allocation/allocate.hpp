@@ -1,10 +1,11 @@
 // Shares skeins out over pieces as well as can be, and says whether that is proven.
 //
 // Branch and bound in whole centimetres over what is made, from how many and from which skeins. The
-// bound is a min-cost flow (relaxation.hpp) and, once a problem proves stubborn, the closer one by
-// cutting patterns (cutting.hpp); larger problems are first improved neighbourhood by neighbourhood
-// with the same exact search. The same problem gives the same answer: effort is counted in nodes
-// and rounds, never in seconds. Every answer is looked over by the checker.
+// bound is a min-cost flow (relaxation.hpp) and, once a problem proves stubborn, the closer ones by
+// cutting patterns (cutting.hpp) and by groups that share yarn (grouping.hpp); larger problems are
+// first improved neighbourhood by neighbourhood with the same exact search. The same problem gives
+// the same answer: effort is counted in nodes and rounds, never in seconds. Every answer is looked
+// over by the checker.
 #pragma once
 
 #include <stop_token>

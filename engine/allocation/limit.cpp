@@ -56,16 +56,16 @@ std::string_view words(Limit limit) {
 }
 
 Limit binding_limit(const Problem& problem, const Allocation& answer, std::size_t piece,
-                    int nodes) {
-    auto forced = problem;
-    forced.pieces.at(piece).required = true;
-    if (possible(forced, nodes)) {
+                    bool can_be_made, int nodes) {
+    if (can_be_made) {
         const auto free = without_bonus(problem);
         auto known = answer.list;
         known.worth = worth(free, known);
         const auto broken_up = allocate(free, {nodes, 0, {}}, known);
         return broken_up.list.makes(piece) ? Limit::whole_skein : Limit::worth;
     }
+    auto forced = problem;
+    forced.pieces.at(piece).required = true;
     for (const auto& [limit, relaxed] :
          {std::pair{Limit::reserve, without_reserve(forced)},
           {Limit::relation, without_relations(forced)},

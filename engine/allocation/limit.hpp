@@ -21,9 +21,9 @@ enum class Limit {  // from what gives way most easily to what nothing helps
 
 std::string_view words(Limit limit);  // "it would need more joins"
 
-// For a piece that `answer` (which was found) leaves out; "could be made" means beside all that is
-// required. A question that is not settled within `nodes` counts as no.
+// For a piece that `answer` (which was found) leaves out. `can_be_made`: it could be, beside all
+// that is required. A question that is not settled within `nodes` counts as no.
 Limit binding_limit(const Problem& problem, const Allocation& answer, std::size_t piece,
-                    int nodes = 2'000);
+                    bool can_be_made, int nodes = 2'000);
 
 }  // namespace gristwright::allocation

@@ -4,6 +4,7 @@
 #include <random>
 
 #include "engine/allocation/checker.hpp"
+#include "engine/allocation/part.hpp"
 #include "engine/allocation/search.hpp"
 
 namespace gristwright::allocation {
@@ -24,23 +25,23 @@ class Neighbourhood {
         : whole_(whole), list_(list), random_(random) {
         choose_pieces();
         choose_skeins();
+        part_.reserve = list_.reserve && holds(part_.skeins, *list_.reserve);
     }
 
     // The list with this neighbourhood solved, or as it was.
     CutList better() const {
-        const auto part = cut_out();
-        const auto now = part_of(list_);
-        CutList start = now;
-        start.worth = worth(part, start);
-        const auto solved = search(part, {nodes_each, 0, {}}, start);
+        const auto problem = cut_out();
+        auto start = part_.from_whole(list_);
+        start.worth = worth(problem, start);
+        Start from{start};
+        from.by_groups = false;  // they cost more than so few nodes
+        const auto solved = Search(problem, std::move(from)).run(nodes_each);
         if (!solved.found() || solved.list.worth <= start.worth) return list_;
         CutList out;
+        out.reserve = list_.reserve;
         for (const auto& cut : list_.cuts)
-            if (!holds(pieces_, cut.piece)) out.cuts.push_back(cut);
-        for (const auto& cut : solved.list.cuts)
-            out.cuts.push_back({skeins_[cut.skein], pieces_[cut.piece], cut.gross});
-        out.reserve =
-            solved.list.reserve ? std::optional(skeins_[*solved.list.reserve]) : list_.reserve;
+            if (frozen(cut)) out.cuts.push_back(cut);
+        part_.add_to_whole(solved.list, out);
         out.worth = worth(whole_, out);
         return broken_rule(whole_, out).empty() && out.worth > list_.worth ? out : list_;
     }
@@ -49,8 +50,8 @@ class Neighbourhood {
     std::size_t any(std::size_t below) { return static_cast<std::size_t>(random_() % below); }
 
     void add_piece(std::size_t j) {
-        if (holds(pieces_, j)) return;
-        pieces_.push_back(j);
+        if (holds(part_.pieces, j)) return;
+        part_.pieces.push_back(j);
         for (const auto& [a, b] : whole_.same) {
             if (a == j) add_piece(b);
             if (b == j) add_piece(a);
@@ -61,81 +62,50 @@ class Neighbourhood {
         const std::size_t size = 3 + any(5);
         const std::size_t skein = any(whole_.skeins.size());
         for (const auto& cut : list_.cuts)
-            if (cut.skein == skein && pieces_.size() < size) add_piece(cut.piece);
-        for (int tries = 0; pieces_.size() < size && tries < 50; ++tries)
+            if (cut.skein == skein && part_.pieces.size() < size) add_piece(cut.piece);
+        for (int tries = 0; part_.pieces.size() < size && tries < 50; ++tries)
             add_piece(any(whole_.pieces.size()));
-        skeins_.push_back(skein);
+        part_.skeins.push_back(skein);
     }
 
     void choose_skeins() {
         for (const auto& cut : list_.cuts)
-            if (holds(pieces_, cut.piece) && !holds(skeins_, cut.skein))
-                skeins_.push_back(cut.skein);
+            if (!frozen(cut) && !holds(part_.skeins, cut.skein)) part_.skeins.push_back(cut.skein);
         for (std::size_t s = 0; s < extra_skeins; ++s) {
             const auto skein = any(whole_.skeins.size());
-            if (!holds(skeins_, skein)) skeins_.push_back(skein);
+            if (!holds(part_.skeins, skein)) part_.skeins.push_back(skein);
         }
     }
 
-    bool frozen(const Cut& cut) const { return !holds(pieces_, cut.piece); }
+    bool frozen(const Cut& cut) const { return !holds(part_.pieces, cut.piece); }
 
-    bool reserve_here() const { return list_.reserve && holds(skeins_, *list_.reserve); }
-
+    // The part, its skeins without what stays.
     Problem cut_out() const {
-        Problem part;
-        part.tail = whole_.tail;
-        part.shortest = whole_.shortest;
-        part.reserve = reserve_here() ? whole_.reserve : 0;
-        for (const auto i : skeins_) {
-            auto skein = whole_.skeins[i];
+        auto out = part_.problem(whole_);
+        for (std::size_t i = 0; i < part_.skeins.size(); ++i) {
+            auto& skein = out.skeins[i];
             for (const auto& cut : list_.cuts)
-                if (cut.skein == i && frozen(cut)) skein.length -= cut.gross, skein.bonus = 0;
-            part.skeins.push_back(skein);
+                if (cut.skein == part_.skeins[i] && frozen(cut))
+                    skein.length -= cut.gross, skein.bonus = 0;
+            for (std::size_t j = 0; j < part_.pieces.size(); ++j)
+                if (kept_apart(part_.skeins[i], part_.pieces[j])) out.mismatch[i][j].reset();
         }
-        for (const auto j : pieces_) part.pieces.push_back(whole_.pieces[j]);
-        for (std::size_t i = 0; i < skeins_.size(); ++i) {
-            part.mismatch.emplace_back();
-            for (const auto j : pieces_) part.mismatch[i].push_back(meeting(skeins_[i], j));
-        }
-        add_relations(whole_.same, part.same);
-        add_relations(whole_.different, part.different);
-        return part;
+        return out;
     }
 
-    // Whether they may meet besides what stays: a piece that must differ keeps its skeins to
-    // itself.
-    std::optional<Points> meeting(std::size_t i, std::size_t j) const {
+    // Something that stays in the skein must differ from the piece.
+    bool kept_apart(std::size_t i, std::size_t j) const {
         for (const auto& [a, b] : whole_.different)
             for (const auto& [x, y] : {std::pair{a, b}, std::pair{b, a}})
                 for (const auto& cut : list_.cuts)
-                    if (x == j && cut.piece == y && cut.skein == i && frozen(cut)) return {};
-        return whole_.mismatch.empty() ? Points{0} : whole_.mismatch[i][j];
-    }
-
-    void add_relations(const std::vector<Pair>& from, std::vector<Pair>& to) const {
-        for (const auto& [a, b] : from)
-            if (holds(pieces_, a) && holds(pieces_, b))
-                to.push_back({place(pieces_, a), place(pieces_, b)});
-    }
-
-    static std::size_t place(const Index& list, std::size_t x) {
-        return static_cast<std::size_t>(std::find(list.begin(), list.end(), x) - list.begin());
-    }
-
-    CutList part_of(const CutList& list) const {
-        CutList out;
-        for (const auto& cut : list.cuts)
-            if (!frozen(cut))
-                out.cuts.push_back(
-                    {place(skeins_, cut.skein), place(pieces_, cut.piece), cut.gross});
-        if (reserve_here()) out.reserve = place(skeins_, *list.reserve);
-        return out;
+                    if (x == j && cut.piece == y && cut.skein == i && frozen(cut)) return true;
+        return false;
     }
 
     const Problem& whole_;
     const CutList& list_;
     std::mt19937_64& random_;
-    Index pieces_, skeins_;
+    Part part_;
 };
 
 }  // namespace

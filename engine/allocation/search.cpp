@@ -6,6 +6,7 @@
 
 #include "engine/allocation/branching.hpp"
 #include "engine/allocation/cutting.hpp"
+#include "engine/allocation/grouping.hpp"
 #include "engine/allocation/rounding.hpp"
 
 namespace gristwright::allocation {
@@ -16,6 +17,7 @@ constexpr int rounded_every = 8;
 // The closer bound is asked for after so many nodes of a small problem, of a larger one at once.
 constexpr int easy = 60;
 constexpr int nodes_a_round = 2;  // that a round of its prices counts for
+constexpr double endless = std::numeric_limits<double>::infinity();
 
 struct Node {
     Decisions decisions;
@@ -32,28 +34,33 @@ struct Later {
     }
 };
 
-class Search {
+}  // namespace
+
+struct Search::Tree {
   public:
-    Search(const Problem& problem, const Effort& effort, std::optional<CutList> incumbent)
+    Tree(const Problem& problem, Start start)
         : problem_(problem),
-          effort_(effort),
           model_(problem),
+          root_(model_),
           flow_(model_),
           cutting_(model_),
-          best_(std::move(incumbent)),
-          easy_(model_.skeins * model_.pieces <= small_size ? easy : 0) {}
-
-    Allocation run() {
+          best_(std::move(start.incumbent)),
+          ceiling_(start.ceiling),
+          easy_(model_.skeins * model_.pieces <= small_size ? easy : 0),
+          groups_from_(start.by_groups ? std::max<double>(easy, Grouping::nodes(model_))
+                                       : endless) {
         if (best_) cutting_.learn(*best_);
-        Decisions root(model_);
-        if (conclude(model_, root)) {
-            if (auto greedy = filled_up(model_, root)) take(*greedy);
-            visit(std::move(root), std::numeric_limits<Points>::max());
-        }
-        while (!open_.empty() && nodes_ < effort_.nodes && !effort_.stop.stop_requested()) {
+        if (!conclude(model_, root_)) return;
+        if (auto greedy = filled_up(model_, root_)) take(*greedy);
+        visit(root_, ceiling_);
+    }
+
+    Allocation run(int nodes, const std::stop_token& stop) {
+        while (!done() && nodes_ < nodes && !stop.stop_requested()) {
+            if (nodes_ >= groups_from_) look_at_groups();
+            if (done()) break;
             auto node = open_.top();
             open_.pop();
-            if (best_ && node.bound <= best_->worth) break;  // all the others are no better
             if (best_ && nodes_ > easy_ && !node.priced && !look_closer(node)) continue;
             for (auto& answer : answers(model_, node.decisions, node.question))
                 if (conclude(model_, answer)) visit(std::move(answer), node.bound);
@@ -61,7 +68,36 @@ class Search {
         return outcome();
     }
 
+    void keep(CutList list) {
+        if (best_ && list.worth <= best_->worth) return;
+        cutting_.learn(list);
+        best_ = std::move(list);
+    }
+
   private:
+    // All that is open is no better than what is known.
+    bool done() const {
+        return open_.empty() || (best_ && std::min(open_.top().bound, ceiling_) <= best_->worth);
+    }
+
+    // Groups settle some problems at once and help little with others: up to half of the time goes
+    // into them, as long as they promise less than what is open does.
+    void look_at_groups() {
+        const double before = groups_ ? groups_->spent() : 0;
+        if (!groups_)
+            groups_.emplace(problem_, model_, root_);
+        else if (auto list = groups_->work_out())
+            keep(std::move(*list));
+        if (const auto bound = groups_->bound())
+            ceiling_ = std::min(ceiling_, *bound);
+        else
+            open_ = {};
+        const double spent = groups_->spent() - before;
+        nodes_ += static_cast<int>(spent);
+        const bool helps = !open_.empty() && (!best_ || ceiling_ <= open_.top().bound);
+        groups_from_ = helps && !groups_->finished() ? nodes_ + spent : endless;
+    }
+
     // The closer bound of a node about to be opened, and what follows from it. False: it is done
     // with, or waits for another that promises more now.
     bool look_closer(Node& node) {
@@ -112,19 +148,13 @@ class Search {
         if (flow_.bound(d)) keep(flow_.plan(problem_));
     }
 
-    void keep(CutList list) {
-        if (best_ && list.worth <= best_->worth) return;
-        cutting_.learn(list);
-        best_ = std::move(list);
-    }
-
     Allocation outcome() const {
         using Outcome = Allocation::Outcome;
         Allocation out;
         out.nodes = nodes_;
         out.bound = best_ ? best_->worth : 0;
-        if (!open_.empty()) out.bound = std::max(out.bound, open_.top().bound);
-        const bool proven = open_.empty() || (best_ && open_.top().bound <= best_->worth);
+        if (!open_.empty()) out.bound = std::max(out.bound, std::min(open_.top().bound, ceiling_));
+        const bool proven = done();
         if (best_) {
             out.list = *best_;
             out.outcome = proven ? Outcome::proven_best : Outcome::best_found;
@@ -136,20 +166,26 @@ class Search {
     }
 
     const Problem& problem_;
-    const Effort& effort_;
     Model model_;
+    Decisions root_;
     Relaxation flow_;
     Cutting cutting_;
     std::optional<CutList> best_;
+    Points ceiling_;  // no plan at all is worth more
     std::priority_queue<Node, std::vector<Node>, Later> open_;
     int easy_;
     int nodes_ = 0;
+    std::optional<Grouping> groups_;
+    double groups_from_;  // nodes
 };
 
-}  // namespace
+Search::Search(const Problem& problem, Start start)
+    : tree_(std::make_unique<Tree>(problem, std::move(start))) {}
 
-Allocation search(const Problem& problem, const Effort& effort, std::optional<CutList> incumbent) {
-    return Search(problem, effort, std::move(incumbent)).run();
-}
+Search::~Search() = default;
+
+Allocation Search::run(int nodes, const std::stop_token& stop) { return tree_->run(nodes, stop); }
+
+void Search::learn(CutList list) { tree_->keep(std::move(list)); }
 
 }  // namespace gristwright::allocation

@@ -1,6 +1,8 @@
 // The exact search by itself: best first, from an incumbent if there is one.
 #pragma once
 
+#include <limits>
+#include <memory>
 #include <optional>
 
 #include "engine/allocation/allocate.hpp"
@@ -10,7 +12,28 @@ namespace gristwright::allocation {
 // Skeins times pieces up to which a problem is mostly proven at once.
 inline constexpr std::size_t small_size = 100;
 
-Allocation search(const Problem& problem, const Effort& effort, std::optional<CutList> incumbent);
+struct Start {
+    std::optional<CutList> incumbent{};
+    Points ceiling = std::numeric_limits<Points>::max();  // no plan is worth more, as is known
+    bool by_groups = true;                                // may divide into groups (grouping.hpp)
+};
+
+class Search {
+  public:
+    explicit Search(const Problem& problem, Start start = {});  // the problem outlives it
+    ~Search();
+    Search(const Search&) = delete;
+    Search& operator=(const Search&) = delete;
+
+    // Goes on until the best is proven or so many nodes have been looked at, all runs together.
+    Allocation run(int nodes, const std::stop_token& stop = {});
+
+    void learn(CutList list);  // a plan from elsewhere
+
+  private:
+    struct Tree;
+    std::unique_ptr<Tree> tree_;
+};
 
 // Betters `list` by freeing a few pieces at a time and solving that small problem exactly.
 CutList improved(const Problem& problem, CutList list, int rounds, const std::stop_token& stop);

@@ -41,10 +41,13 @@ std::vector<Unmet> unmet(const Problem& problem, const Allocation& answer) {
     std::vector<Unmet> out;
     for (std::size_t j = 0; j < problem.pieces.size(); ++j) {
         if (answer.list.makes(j)) continue;
-        Unmet one{j, binding_limit(problem, answer, j), {}, false, 0, {}};
         auto forced = problem;
         forced.pieces[j].required = true;
-        if (const auto instead = allocate(forced, look); instead.found()) {
+        const auto instead = allocate(forced, look);
+        const bool undecided = instead.outcome == Allocation::Outcome::nothing_found;
+        const bool can_be_made = instead.found() || (undecided && fits(forced));
+        Unmet one{j, binding_limit(problem, answer, j, can_be_made), {}, false, 0, {}};
+        if (instead.found()) {
             one.instead = true;
             one.price = answer.list.worth - instead.list.worth;
             for (std::size_t k = 0; k < problem.pieces.size(); ++k)

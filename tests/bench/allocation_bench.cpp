@@ -89,14 +89,15 @@ void print(const char* who, const Times& times, const Times& base) {
         times.total() / base.total());
 }
 
-void against_others(std::size_t size, std::uint64_t count) {
+template <class Make>  // by seed
+void against_others(const std::string& what, std::uint64_t count, Make make) {
     Times we, they, others;
     const auto file =
         std::filesystem::temp_directory_path() / fmt::format("gristwright-bench-{}", getpid());
     const auto lp_file = file.string() + ".lp", mps_file = file.string() + ".mps";
     // One solver after the other, so that none pays for the others' leaving the caches cold.
     const auto each = [&](auto work) {
-        for (std::uint64_t seed = 1; seed <= count; ++seed) work(random_problem(size, size, seed));
+        for (std::uint64_t seed = 1; seed <= count; ++seed) work(make(seed));
     };
     each([&](const Problem& problem) { ours(problem, we); });
     const auto as_lp = [&](const Problem& problem, auto work) {
@@ -115,7 +116,7 @@ void against_others(std::size_t size, std::uint64_t count) {
     });
     std::filesystem::remove(lp_file);
     std::filesystem::remove(mps_file);
-    fmt::print("{0}x{0}, {1} problems, limit {2} s, total time by ours:\n", size, count, limit_s);
+    fmt::print("{}, {} problems, limit {} s, total time by ours:\n", what, count, limit_s);
     print("ours", we, we);
     print("GLPK", they, we);
     print("CBC", others, we);
@@ -145,9 +146,14 @@ void alone(std::size_t size, std::uint64_t seeds, Effort effort, const char* aim
 int main() {
     glp_term_out(GLP_OFF);
     std::setvbuf(stdout, nullptr, _IOLBF, 0);
-    against_others(2, 40);
-    against_others(4, 40);
-    against_others(8, 20);
+    for (const auto& [size, count] :
+         {std::pair<std::size_t, std::uint64_t>{2, 40}, {4, 40}, {8, 20}})
+        against_others(fmt::format("{0}x{0}", size), count, [size = size](std::uint64_t seed) {
+            return random_problem(size, size, seed);
+        });
+    against_others("tight, 4 to 8 skeins, 3 to 6 pieces", 20, [](std::uint64_t seed) {
+        return tight_problem(4 + seed % 5, 3 + seed / 5 % 4, seed);
+    });
     alone(12, 10, {3'000, 20, {}}, "1 s");
     alone(30, 5, {120, 120, {}}, "2 s");
     alone(60, 5, {10, 150, {}}, "2 s");

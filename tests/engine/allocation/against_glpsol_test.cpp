@@ -57,11 +57,9 @@ struct Tally {
     int proven = 0, impossible = 0, unsure = 0;
 };
 
-void compare(std::size_t skeins, std::size_t pieces, std::uint64_t seed, Tally& tally) {
-    CAPTURE(skeins);
-    CAPTURE(pieces);
-    CAPTURE(seed);
-    const auto problem = random_problem(skeins, pieces, seed);
+void compare(const Problem& problem, Tally& tally) {
+    CAPTURE(problem.skeins.size());
+    CAPTURE(problem.pieces.size());
     const auto answer = allocate(problem);
     const auto said = glpsol(problem);
     using Outcome = Allocation::Outcome;
@@ -88,12 +86,28 @@ void compare(std::size_t skeins, std::size_t pieces, std::uint64_t seed, Tally& 
 
 TEST_CASE("340 random problems up to 8 by 8 are worth what a general solver says") {
     Tally tally;
-    for (std::uint64_t seed = 1; seed <= 300; ++seed)
-        compare(1 + seed % 5, 1 + (seed / 5) % 6, seed, tally);
-    for (std::uint64_t seed = 1001; seed <= 1040; ++seed)
-        compare(5 + seed % 4, 5 + seed / 4 % 4, seed, tally);
+    for (std::uint64_t seed = 1; seed <= 300; ++seed) {
+        CAPTURE(seed);
+        compare(random_problem(1 + seed % 5, 1 + (seed / 5) % 6, seed), tally);
+    }
+    for (std::uint64_t seed = 1001; seed <= 1040; ++seed) {
+        CAPTURE(seed);
+        compare(random_problem(5 + seed % 4, 5 + seed / 4 % 4, seed), tally);
+    }
     MESSAGE(tally.proven << " proven by both, " << tally.impossible << " impossible, "
                          << tally.unsure << " not settled");
     CHECK(tally.proven >= 300);
     CHECK(tally.impossible >= 3);
+}
+
+TEST_CASE("60 tight splits up to 8 by 6 are all proven, and worth what a general solver says") {
+    Tally tally;
+    for (std::uint64_t seed = 1; seed <= 60; ++seed) {
+        CAPTURE(seed);
+        const auto problem = tight_problem(3 + seed % 6, 2 + seed / 6 % 5, seed);
+        CHECK(allocate(problem).outcome == Allocation::Outcome::proven_best);
+        compare(problem, tally);
+    }
+    MESSAGE(tally.proven << " proven by both, " << tally.unsure << " not by the other in a second");
+    CHECK(tally.proven >= 40);
 }

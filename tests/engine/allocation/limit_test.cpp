@@ -5,6 +5,7 @@
 #include <numeric>
 
 #include "engine/allocation/limit.hpp"
+#include "engine/allocation/possible.hpp"
 #include "tests/engine/allocation/random_problem.hpp"
 
 using namespace gristwright::allocation;
@@ -16,7 +17,9 @@ Piece wish(const char* name, Cm least, Points points, int joins = 0, Points join
 }
 
 Limit limit(const Problem& p, std::size_t piece = 0) {
-    return binding_limit(p, allocate(p), piece);
+    auto forced = p;
+    forced.pieces.at(piece).required = true;
+    return binding_limit(p, allocate(p), piece, possible(forced, 2'000));
 }
 
 // A 100 m with bonus 9, B 60, C 40; mitts 55 m worth 8, cowl 50 m worth 7, one join at 1.

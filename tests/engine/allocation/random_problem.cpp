@@ -119,4 +119,28 @@ Problem random_problem(std::size_t skeins, std::size_t pieces, std::uint64_t see
     return Maker(skeins, pieces, seed, kind).make();
 }
 
+Problem tight_problem(std::size_t skeins, std::size_t pieces, std::uint64_t seed) {
+    std::mt19937_64 random(seed);
+    const auto any = [&](Cm from, Cm to) {
+        return from + static_cast<Cm>(random() % static_cast<std::uint64_t>(to - from + 1));
+    };
+    Problem out;
+    Cm supply = 0;
+    for (std::size_t i = 0; i < skeins; ++i) {
+        const Cm length = any(5'000, 22'000);
+        out.skeins.push_back({fmt::format("K{}", i + 1), length, 500 * length});
+        supply += length;
+    }
+    const std::size_t extra = pieces > 2 ? 1 + random() % 2 : 0;
+    for (std::size_t j = 0; j < pieces; ++j) {
+        const Cm share = supply / static_cast<Cm>(pieces - extra);
+        const Cm least = share * any(85, 99) / 100;
+        Piece piece{fmt::format("p{}", j + 1), least, 10'000 * least, {}, 4'000'000, 4, false};
+        for (const Points per_cm : {5'800, 4'300, 2'900})
+            piece.stretch.push_back({least / 30, per_cm});
+        out.pieces.push_back(piece);
+    }
+    return out;
+}
+
 }  // namespace gristwright::allocation

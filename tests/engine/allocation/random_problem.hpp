@@ -14,4 +14,8 @@ struct Kind {
 Problem random_problem(std::size_t skeins, std::size_t pieces, std::uint64_t seed,
                        const Kind& kind = {});
 
+// As a spinner's wishes come out of the engine: any skein will do, joins cost the same everywhere,
+// and the first pieces (all but one or two) need nearly all the yarn there is. Judgement.
+Problem tight_problem(std::size_t skeins, std::size_t pieces, std::uint64_t seed);
+
 }  // namespace gristwright::allocation
