@@ -15,7 +15,7 @@ constexpr int rounds_for_each = 3;  // skein and piece of a larger problem; of a
 
 // A node takes the longer, the larger the problem is: about as its size to the power 1.5. A first
 // look finds the plan to start with.
-constexpr double nodes_times_size = 6e6;
+constexpr double nodes_times_size = 2e7;
 constexpr double first_nodes_times_size = 1e6;
 
 std::size_t size(const Problem& p) {
