@@ -69,7 +69,7 @@ void BulkAnswers::add(std::size_t row, Suggestion s) {
         return;
     }
     places_[key] = groups_.size();
-    if (s.idea.size() > idea_bytes_kept) s.idea.resize(idea_bytes_kept);
+    s.idea.resize(first_bytes(s.idea, idea_bytes_kept).size());
     const double reach = !a.answered                  ? -2
                          : a.reach == Reach::short_of ? 0
                          : a.reach == Reach::enough   ? 2

@@ -19,12 +19,16 @@ std::vector<std::string> option_names(const Command& command) {
     return names;
 }
 
+bool is_option(const std::string& word) {
+    return word.size() > 1 && word[0] == '-' && (word[1] < '0' || word[1] > '9');
+}
+
 // The parser takes an unknown option for a spare word: say which it was.
 void check_options(const Command& command, const std::vector<std::string>& typed) {
     const auto names = option_names(command);
     for (const auto& word : typed) {
         if (word == "--") return;
-        if (word.size() < 2 || word[0] != '-' || (word[1] >= '0' && word[1] <= '9')) continue;
+        if (!is_option(word)) continue;
         const auto name = word.substr(0, word.find('='));
         if (std::find(names.begin(), names.end(), name) == names.end())
             throw Misused(fmt::format("{} has no option '{}'{}", command.name, name,
@@ -48,6 +52,30 @@ void check_word(const Option& option, const std::string& typed) {
         throw std::invalid_argument(fmt::format("--{} is {}, not '{}'{}", option.name,
                                                 choice(known), typed,
                                                 catalog::did_you_mean(typed, known)));
+}
+
+// The parser looks into values: it takes "[a,b]" for a list, "{}" for nothing, "-5m" for an option.
+// A mark before each value keeps it from that.
+constexpr char mark = '=';
+
+std::vector<std::string> marked(const std::vector<std::string>& typed) {
+    std::vector<std::string> out;
+    bool only_words = false;
+    for (const auto& word : typed) {
+        const auto equals = word.find('=');
+        if (only_words || !is_option(word))
+            out.push_back(mark + word);
+        else if (equals == std::string::npos)
+            out.push_back(word);
+        else
+            out.push_back(word.substr(0, equals + 1) + mark + word.substr(equals + 1));
+        only_words = only_words || word == "--";
+    }
+    return out;
+}
+
+void unmark(std::vector<std::string>& values) {
+    for (auto& value : values) value.erase(0, 1);
 }
 
 // "-o" is the one short option: --out, where a command writes a file.
@@ -98,7 +126,7 @@ Arguments parse(const Command& command, const std::vector<std::string>& words) {
                 ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
     }
     app.add_option("words", out.words);  // too many are counted below
-    auto reversed = typed;
+    auto reversed = marked(typed);
     std::reverse(reversed.begin(), reversed.end());
     try {
         app.parse(reversed);
@@ -109,8 +137,11 @@ Arguments parse(const Command& command, const std::vector<std::string>& words) {
     } catch (const CLI::ParseError& error) {
         throw Misused(fmt::format("{}: {}", command.name, error.what()));
     }
-    for (auto& [name, given] : values)
+    unmark(out.words);
+    for (auto& [name, given] : values) {
+        unmark(given);
         if (!given.empty()) out.options[name] = std::move(given);
+    }
     for (const auto& [name, given] : flags)
         if (given) out.options[name] = {};
     if (out.words.size() < command.least_words || out.words.size() > command.most_words)

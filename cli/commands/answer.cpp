@@ -19,7 +19,7 @@
 namespace gristwright::cli {
 namespace {
 
-constexpr std::size_t idea_kept = 120;  // characters of an idea that is listed
+constexpr std::size_t idea_kept = 120;  // bytes of an idea that is listed
 constexpr std::size_t listed = 20;      // of the ranked list as text
 
 // --- one suggestion
@@ -167,7 +167,7 @@ std::string working(const SuggestionAnswer& a) {
 
 std::string one_text(const Suggestion& s, const SuggestionAnswer& a, const Question& q) {
     auto out = wrapped(batch_line(q), 0) + "\n\n" +
-               labelled("Idea:   ", inert(s.idea.substr(0, 400)), 0) + "\n" +
+               labelled("Idea:   ", inert(first_bytes(s.idea, 400)), 0) + "\n" +
                labelled("Taken:  ", understood_line(a), 0) + "\n";
     if (!a.answered) return out + labelled("Asked back:", a.ask, 0) + "\n";
     out += labelled(
@@ -180,7 +180,7 @@ std::string one_text(const Suggestion& s, const SuggestionAnswer& a, const Quest
 }
 
 Json answer_json(const Suggestion& s, const SuggestionAnswer& a, const Question& q) {
-    Json out{{"idea", inert(s.idea.substr(0, 400))},
+    Json out{{"idea", inert(first_bytes(s.idea, 400))},
              {"answered", a.answered},
              {"ask", inert(a.ask)},
              {"article", a.understood.article},
@@ -262,7 +262,7 @@ std::string bulk_text(BulkAnswers& bulk, const Question& q, bool all) {
     for (std::size_t i = 0; i < most; ++i) {
         const auto& group = ranked[i];
         const auto a = bulk.answer(group.suggestion);
-        const auto idea = inert(group.suggestion.idea.substr(0, idea_kept));
+        const auto idea = inert(first_bytes(group.suggestion.idea, idea_kept));
         out += fmt::format("{:>3}  {}{}\n",
                            a.answered ? fmt::format("{:.0f}", a.judgement.score) : "?", idea,
                            group.count > 1 ? fmt::format("  ({} times)", group.count) : "");

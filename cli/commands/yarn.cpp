@@ -42,8 +42,8 @@ std::string each_skein(const Question& q) {
     std::string out;
     for (const auto& s : q.yarn.skeins)
         out += fmt::format("  {} {:>7.1f} m {:>7.1f} g {:>8.1f} tex  ± {:.1f} %\n",
-                           padded(inert(s.name).substr(0, 40), 10), in_metres(s.length),
-                           in_grams(s.mass), in_tex(s.linear_density.mid),
+                           padded(std::string(first_bytes(inert(s.name), 40)), 10),
+                           in_metres(s.length), in_grams(s.mass), in_tex(s.linear_density.mid),
                            100 * ninety * s.linear_density.spread);
     return out;
 }

@@ -65,9 +65,9 @@ std::string agreement_line(const Agreement& found) {
 
 std::string percent(double share) {
     const double value = 100 * share;
-    if (value > 99.5 && value < 99.95) return fmt::format("{:.1f} %", value);
+    if (value >= 99.5 && value < 99.95) return fmt::format("{:.1f} %", value);
     if (value >= 99.95) return "over 99.9 %";
-    return value < 0.5 ? "under 1 %" : fmt::format("{:.0f} %", value);
+    return value <= 0.5 ? "under 1 %" : fmt::format("{:.0f} %", value);
 }
 
 std::string making_line(const PlanPiece& piece, const Units& units) {

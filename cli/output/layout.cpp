@@ -9,6 +9,22 @@ namespace {
 
 bool starts_character(char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }
 
+// No overlong form, no surrogate, nothing beyond U+10FFFF (RFC 3629, section 4).
+bool may_follow(unsigned char lead, unsigned char second) {
+    switch (lead) {
+        case 0xE0:
+            return second >= 0xA0;
+        case 0xED:
+            return second < 0xA0;
+        case 0xF0:
+            return second >= 0x90;
+        case 0xF4:
+            return second < 0x90;
+        default:
+            return true;
+    }
+}
+
 // Length of the well-formed UTF-8 character at the start of `text`; 0: none there.
 std::size_t character_size(std::string_view text) {
     const auto lead = static_cast<unsigned char>(text[0]);
@@ -20,7 +36,7 @@ std::size_t character_size(std::string_view text) {
     if (size == 0 || size > text.size()) return 0;
     for (std::size_t i = 1; i < size; ++i)
         if (starts_character(text[i])) return 0;
-    return size;
+    return size > 1 && !may_follow(lead, static_cast<unsigned char>(text[1])) ? 0 : size;
 }
 
 // Controls, and the marks that turn the direction of writing or hide (general punctuation).
@@ -28,7 +44,8 @@ bool drives(std::string_view character) {
     const auto lead = static_cast<unsigned char>(character[0]);
     if (character.size() == 1) return lead < 0x20 || lead == 0x7F;
     if (character.size() == 2)
-        return lead == 0xC2 && static_cast<unsigned char>(character[1]) < 0xA0;
+        return (lead == 0xC2 && static_cast<unsigned char>(character[1]) < 0xA0) ||
+               character == "\xD8\x9C";  // the Arabic letter mark
     if (character.size() != 3 || lead != 0xE2) return character.substr(0, 3) == "\xEF\xBB\xBF";
     const auto second = static_cast<unsigned char>(character[1]);
     const auto third = static_cast<unsigned char>(character[2]);
@@ -46,7 +63,8 @@ std::string_view next_word(std::string_view text) {
         return number;
     const auto after = text.find(' ', end + 1);
     const auto unit = text.substr(end + 1, after - end - 1);
-    return unit.size() <= 4 && unit.find_first_of("0123456789") == std::string_view::npos
+    return !unit.empty() && unit.size() <= 4 &&
+                   unit.find_first_of("0123456789") == std::string_view::npos
                ? text.substr(0, after)
                : number;
 }
@@ -64,6 +82,12 @@ std::size_t characters(std::string_view text) {
     std::size_t count = 0;
     for (const char c : text) count += starts_character(c) ? 1 : 0;
     return count;
+}
+
+std::string_view first_bytes(std::string_view text, std::size_t most) {
+    if (text.size() <= most) return text;
+    while (most > 0 && !starts_character(text[most])) --most;
+    return text.substr(0, most);
 }
 
 std::string padded(std::string text, std::size_t width) {

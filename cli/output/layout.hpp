@@ -19,6 +19,8 @@ std::string labelled(std::string_view label, std::string_view text, std::size_t 
 std::string joined(const std::vector<std::string>& parts, std::string_view separator = ", ");
 std::string capital(std::string text);
 std::size_t characters(std::string_view text);
+// The beginning of a text in at most so many bytes, no character cut in two.
+std::string_view first_bytes(std::string_view text, std::size_t most);
 // Text padded with spaces to a width in characters.
 std::string padded(std::string text, std::size_t width);
 

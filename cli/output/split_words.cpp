@@ -80,8 +80,10 @@ std::string cut_words(const allocation::WindOff& cut, const SplitAsked& asked, c
 std::string proof(const allocation::Allocation& a) {
     if (a.outcome == allocation::Allocation::Outcome::proven_best)
         return "No better split exists (proven).";
+    const auto worth = a.list.worth;
     return fmt::format("The best split found; no other can be more than {:.1f} % better.",
-                       100 * a.gap());
+                       100.0 * static_cast<double>(a.bound - worth) /
+                           static_cast<double>(std::max<allocation::Points>(1, worth)));
 }
 
 }  // namespace gristwright::cli

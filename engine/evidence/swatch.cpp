@@ -161,7 +161,8 @@ YarnProfile informed(YarnProfile yarn, const Evidence& known) {
     if (!known.looks.empty())
         definition.reasons.insert(definition.reasons.begin(), "rated on your swatch");
     yarn.cautions.insert(yarn.cautions.end(), known.questions.begin(), known.questions.end());
-    if (known.gauge && !yarn.sharpen.empty()) yarn.sharpen.erase(yarn.sharpen.begin());
+    if (known.gauge && !yarn.washed_gauge && !yarn.sharpen.empty())
+        yarn.sharpen.erase(yarn.sharpen.begin());  // that a swatch would sharpen
     return yarn;
 }
 

@@ -203,17 +203,23 @@ void realise_at(Length size, const std::vector<Costed>& costed, const YarnProfil
     out.certainty = chance_of_enough(out.need, out.have);
 }
 
-// Whole repeats can need a little more than the quadratic says: step down until the chance holds.
+double exact_multiple(double value) { return std::floor(value / size_step + 1e-6) * size_step; }
+
+// The whole step below a size.
+Length next_smaller(Length size) { return metres(exact_multiple(size.si() - size_step / 1000)); }
+
+// Whole repeats can need a little more than the quadratic says: step down until the chance holds,
+// at the last to the smallest, which need not be a whole step.
 void realise_largest(Length size, Length smallest, const std::vector<Costed>& costed,
                      const YarnProfile& yarn, double spread, Plan& out) {
     realise_at(size, costed, yarn, spread, out);
-    while (out.certainty < out.asked && size - metres(size_step) >= smallest) {
-        size -= metres(size_step);
+    while (out.certainty < out.asked && next_smaller(size) >= smallest) {
+        size = next_smaller(size);
         realise_at(size, costed, yarn, spread, out);
     }
+    if (out.certainty < out.asked && size > smallest)
+        realise_at(smallest, costed, yarn, spread, out);
 }
-
-double exact_multiple(double value) { return std::floor(value / size_step + 1e-6) * size_step; }
 
 }  // namespace
 

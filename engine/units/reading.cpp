@@ -191,7 +191,7 @@ double read_share(std::string_view text) {
     rest = trimmed(rest);
     if (!number || !(rest.empty() || rest == "%") || number->value > 100)
         throw Unreadable(text, "this is no share", "such as 90 or 90% (0 to 100)");
-    return number->value / 100;
+    return std::round(number->value * 1e6) / 1e8;  // 99.9 % is 0.999, and no more
 }
 
 std::pair<std::string_view, std::string_view> split_skein(std::string_view text) {

@@ -188,11 +188,16 @@ void characterise(const Batch& batch, const YarnTables& tables, YarnProfile& out
         if (part.felting == "high" || out.felting.empty()) out.felting = part.felting;
 }
 
+template <class Is>
+bool any_skein(const Batch& batch, Is is) {
+    return std::any_of(batch.skeins.begin(), batch.skeins.end(), is);
+}
+
 void say_what_is_assumed(const Batch& batch, YarnProfile& out) {
     const auto missing = [&](bool is, const char* said) {
         if (is) out.assumed.emplace_back(said);
     };
-    missing(batch.skeins.front().state == LengthState::unknown,
+    missing(any_skein(batch, [](const Skein& s) { return s.state == LengthState::unknown; }),
             "lengths taken on washed, rested skeins");
     missing(batch.fibre.empty(), "fibre not given: wool is taken, its thickness left open");
     missing(!batch.fibre.empty() && batch.fibre.front().name.empty(), "your own fibre is wool");
@@ -222,15 +227,18 @@ void say_what_sharpens(const Batch& batch, YarnProfile& out) {
             fmt::format("wrap the yarn round a ruler: gauge ±{:.0f} % becomes ±{:.0f} %",
                         margin90(alone.spread), margin90(both.spread)));
     }
-    if (washed_share(batch.skeins.front().state))
+    if (any_skein(batch, [](const Skein& s) { return washed_share(s.state) != nullptr; }))
         out.sharpen.push_back(
             fmt::format("wash, dry and measure the skeins again: metres ±{:.0f} % become ±2 %",
                         margin90(out.length.spread)));
-    const double mass = out.skeins.front().margin.mass;
+    const auto& lightest = *std::max_element(
+        out.skeins.begin(), out.skeins.end(),
+        [](const auto& a, const auto& b) { return a.margin.mass < b.margin.mass; });
+    const double mass = lightest.margin.mass;
     if (mass > 0.01)
         out.sharpen.push_back(
             fmt::format("weigh on a finer scale: of {} alone ±{:.1f} % comes from the scale",
-                        out.skeins.front().name, margin90(mass)));
+                        lightest.name, margin90(mass)));
     if (!batch.ply_twist)
         out.sharpen.emplace_back(
             "count plied turns in 10 cm: definition, wear and warp fitness firm up");

@@ -13,6 +13,7 @@
 #include "engine/allocation/checker.hpp"
 #include "tests/engine/allocation/lp_text.hpp"
 #include "tests/engine/allocation/random_problem.hpp"
+#include "tests/near.hpp"
 
 using namespace gristwright::allocation;
 
@@ -79,7 +80,7 @@ void compare(const Problem& problem, Tally& tally) {
         return;
     }
     ++tally.proven;
-    CHECK(static_cast<double>(answer.list.worth) / 1e6 == doctest::Approx(theirs).epsilon(1e-6));
+    CHECK(static_cast<double>(answer.list.worth) / 1e6 == near(theirs, 1e-6));
 }
 
 }  // namespace

@@ -6,6 +6,8 @@
 #include <cmath>
 #include <random>
 
+#include "tests/near.hpp"
+
 using namespace gristwright;
 using namespace gristwright::allocation;
 
@@ -40,20 +42,20 @@ Sample woven() {
 TEST_CASE("two samples from 60 m, the larger error as small as can be (worked by hand)") {
     const auto shares = share({knitted(), woven()}, metres(60));
     REQUIRE(shares.size() == 2);
-    CHECK(in_metres(shares[0].metres) == doctest::Approx(44.73).epsilon(0.002));
-    CHECK(in_centimetres(shares[0].side) == doctest::Approx(16.6).epsilon(0.005));
-    CHECK(in_metres(shares[1].metres) == doctest::Approx(15.27).epsilon(0.002));
-    CHECK(in_centimetres(shares[1].side) == doctest::Approx(16.1).epsilon(0.005));
-    CHECK(shares[0].error == doctest::Approx(0.00549).epsilon(0.002));
-    CHECK(shares[0].error == doctest::Approx(shares[1].error).epsilon(1e-6));
+    CHECK(in_metres(shares[0].metres) == near(44.73, 0.002));
+    CHECK(in_centimetres(shares[0].side) == near(16.6, 0.005));
+    CHECK(in_metres(shares[1].metres) == near(15.27, 0.002));
+    CHECK(in_centimetres(shares[1].side) == near(16.1, 0.005));
+    CHECK(shares[0].error == near(0.00549, 0.002));
+    CHECK(shares[0].error == near(shares[1].error, 1e-6));
 }
 
 TEST_CASE("unevenness of 6 % doubles the error (worked by hand: 1.09 % at 50.0 and 10.0 m)") {
     auto a = knitted(), b = woven();
     a.variation = b.variation = 0.06;
     const auto shares = share({a, b}, metres(60));
-    CHECK(shares[0].error == doctest::Approx(0.0109).epsilon(0.01));
-    CHECK(in_metres(shares[0].metres) == doctest::Approx(50.0).epsilon(0.01));
+    CHECK(shares[0].error == near(0.0109, 0.01));
+    CHECK(in_metres(shares[0].metres) == near(50.0, 0.01));
 }
 
 TEST_CASE("its own warp's waste comes first (worked by hand: 11.3 and 10.9 cm, 24.6 m of waste)") {
@@ -61,16 +63,16 @@ TEST_CASE("its own warp's waste comes first (worked by hand: 11.3 and 10.9 cm, 2
     b.linear = 225;
     b.square = 0.109e4;
     const auto shares = share({knitted(), b}, metres(60));
-    CHECK(in_centimetres(shares[0].side) == doctest::Approx(11.3).epsilon(0.01));
-    CHECK(in_centimetres(shares[1].side) == doctest::Approx(10.9).epsilon(0.01));
-    CHECK(225 * shares[1].side.si() == doctest::Approx(24.6).epsilon(0.01));
+    CHECK(in_centimetres(shares[0].side) == near(11.3, 0.01));
+    CHECK(in_centimetres(shares[1].side) == near(10.9, 0.01));
+    CHECK(225 * shares[1].side.si() == near(24.6, 0.01));
 }
 
 TEST_CASE("metres and side undo each other, and the error falls with the side") {
     auto s = woven();
     s.linear = 100;
     for (const double side : {5.0, 10.0, 20.0})
-        CHECK(in_centimetres(s.side(s.metres(centimetres(side)))) == doctest::Approx(side));
+        CHECK(in_centimetres(s.side(s.metres(centimetres(side)))) == near(side, 1e-9));
     CHECK(s.side(metres(0.5)) == Length{});
     CHECK(s.error(centimetres(20)) < s.error(centimetres(10)));
     CHECK(std::isinf(s.error({})));
@@ -93,12 +95,12 @@ TEST_CASE("the error is what counting many simulated swatches gives, within 5 %"
         const double counted = threads + reading(random) - reading(random);
         squares += std::pow(counted / width - 1, 2);
     }
-    CHECK(std::sqrt(squares / swatches) == doctest::Approx(s.error(side)).epsilon(0.05));
+    CHECK(std::sqrt(squares / swatches) == near(s.error(side), 0.05));
 }
 
 TEST_CASE("a sensible sample is a hand's width, or larger where that tells more") {
     const auto range = sensible(knitted());
-    CHECK(in_centimetres(range.least) == doctest::Approx(10));
+    CHECK(in_centimetres(range.least) == near(10, 1e-9));
     CHECK(range.most >= range.least);
     CHECK(knitted().error(range.most) <= 0.0151);
 }

@@ -1,0 +1,204 @@
+#include "cli/bulk_answers.hpp"
+
+#include <doctest/doctest.h>
+#include <fmt/core.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <filesystem>
+#include <fstream>
+#include <map>
+#include <random>
+
+#include "cli/output/layout.hpp"
+#include "tests/cli/asked.hpp"
+#include "tests/cli/odd_texts.hpp"
+
+using namespace gristwright;
+using namespace gristwright::cli;
+using asked::complaint;
+using asked::holds;
+
+namespace {
+
+namespace fs = std::filesystem;
+
+// A spreadsheet that is there as long as this is.
+class Sheet {
+  public:
+    explicit Sheet(const std::string& text)
+        : path_((fs::temp_directory_path() / fmt::format("suggestions-{}.csv", ::getpid()))
+                    .string()) {
+        std::ofstream(path_, std::ios::binary) << text;
+    }
+    ~Sheet() { fs::remove(path_); }
+    Sheet(const Sheet&) = delete;
+    const std::string& path() const { return path_; }
+
+  private:
+    std::string path_;
+};
+
+// A spreadsheet answered for Heron.
+struct Answered {
+    Sheet sheet;
+    BulkAnswers bulk;
+
+    explicit Answered(const std::string& text, bool keep = false)
+        : sheet(text), bulk(asked::heron(), keep) {
+        bulk.read(sheet.path());
+    }
+};
+
+std::vector<std::string> random_rows(std::mt19937& random, int count) {
+    constexpr const char* ideas[] = {"lace shawl", "cabled hat", "weave a scarf", "plain socks",
+                                     "xyzzy",      "mittens",    "a rug"};
+    std::vector<std::string> out;
+    for (int i = 0; i < count; ++i) {
+        std::string needs;
+        if (random() % 2 == 0) needs = fmt::format("{}m", 50 + 50 * (random() % 12));
+        if (random() % 10 == 0) needs = "lots";
+        out.push_back(fmt::format("{},{}", ideas[random() % std::size(ideas)], needs));
+    }
+    return out;
+}
+
+std::string sheet_of(const std::vector<std::string>& rows) {
+    return "idea,needs\n" + joined(rows, "\n") + "\n";
+}
+
+// What a group is, whatever its place: its article or words, its rank, its verdict.
+using Groups = std::map<std::tuple<double, std::string>, std::size_t>;
+Groups groups_of(const BulkAnswers& bulk) {
+    Groups out;
+    for (const auto& g : bulk.ranked()) out[{g.rank, g.verdict}] += g.count;
+    return out;
+}
+
+}  // namespace
+
+TEST_CASE("every row is answered once or refused, and groups stand best first") {
+    for (unsigned seed = 0; seed < 6; ++seed) {
+        std::mt19937 random{seed};
+        const Answered a(sheet_of(random_rows(random, 80)));
+        std::size_t answered = 0;
+        for (const auto& g : a.bulk.ranked()) answered += g.count;
+        CHECK(a.bulk.rows() == 80);
+        CHECK(answered + a.bulk.bad() == 80);
+        const auto ranked = a.bulk.ranked();
+        CHECK(std::is_sorted(ranked.begin(), ranked.end(), [](const auto& x, const auto& y) {
+            return x.rank > y.rank || (x.rank == y.rank && x.first_row < y.first_row);
+        }));
+    }
+}
+
+TEST_CASE("the order of the rows changes no group but by which row came first") {
+    std::mt19937 random{17};
+    auto rows = random_rows(random, 60);
+    const auto before = groups_of(Answered(sheet_of(rows)).bulk);
+    std::shuffle(rows.begin(), rows.end(), random);
+    CHECK(groups_of(Answered(sheet_of(rows)).bulk) == before);
+}
+
+TEST_CASE("suggestions near alike are one group, with how often and which came first") {
+    const Answered a(
+        "idea,needs,craft\nlace shawl,400m,\nbeanie,,\nlace shawl,401m,knitted\nlace "
+        "shawl,900m,\nhat,,\n");
+    const auto ranked = a.bulk.ranked();
+    std::map<std::size_t, std::size_t> counts;
+    for (const auto& g : ranked) counts[g.first_row] = g.count;
+    CHECK(counts == std::map<std::size_t, std::size_t>{{2, 2}, {3, 2}, {5, 1}});
+}
+
+TEST_CASE("a row that cannot be read says its number, its column and what would be right") {
+    struct Case {
+        const char *row, *wrong, *right;
+    };
+    const Case cases[] = {
+        {"hat,lots,,,,,", "needs: cannot read 'lots'", "38.5g"},
+        {"hat,,heavy,,,,", "weight: there is no weight class 'heavy'", ""},
+        {"hat,,fien,,,,", "weight: there is no weight class 'fien'", "did you mean 'fine'?"},
+        {"hat,,,24,,,", "gauge: cannot read '24'", "28st/10cm"},
+        {"hat,,,,huge,,", "size: cannot read 'huge'", "171m"},
+        {"hat,,,,,ten,", "colours: 'ten' is not a number", "from 1 to 9"},
+        {"hat,,,,,0,", "colours: '0' is not a number", "from 1 to 9"},
+        {"hat,,,,,,sewn", "craft: knitted or woven, not 'sewn'", "knitted or woven"},
+        {"hat,,,,,,,more", "more fields than the header names", "row 3"},
+    };
+    for (const auto& c : cases) {
+        const Answered a("idea,needs,weight,gauge,size,colours,craft\nscarf,,,,,,\n" +
+                         std::string(c.row) + "\nscarf,,,,,,\n");
+        REQUIRE(a.bulk.complaints().size() == 1);
+        const auto& said = a.bulk.complaints()[0];
+        INFO(said);
+        CHECK(said.find("row 3: ") == 0);
+        CHECK(holds(said, c.wrong));
+        CHECK(holds(said, c.right));
+        CHECK(a.bulk.ranked().size() == 1);
+        CHECK(a.bulk.ranked()[0].count == 2);
+    }
+}
+
+TEST_CASE("twenty complaints are kept, all bad rows counted") {
+    std::string text = "idea,colours\n";
+    for (int i = 0; i < 50; ++i) text += "hat,many\n";
+    const Answered a(text);
+    CHECK(a.bulk.bad() == 50);
+    CHECK(a.bulk.complaints().size() == 20);
+    CHECK(a.bulk.ranked().empty());
+}
+
+TEST_CASE("headers in people's own words, in any order; what is not known is not used") {
+    const Answered named("When,Finished size (cm),Project,Colour of eyes\n2026,150cm,scarf,blue\n");
+    REQUIRE(named.bulk.ranked().size() == 1);
+    const auto s = named.bulk.ranked()[0].suggestion;
+    CHECK(s.idea == "scarf");
+    CHECK(s.when == "2026");
+    CHECK(in_centimetres(*s.size) == doctest::Approx(150));
+}
+
+TEST_CASE("a spreadsheet without ideas is refused with the columns that are known") {
+    const Sheet sheet("craft,size\nwoven,1m\n");
+    BulkAnswers bulk(asked::heron());
+    const auto said = complaint([&] { bulk.read(sheet.path()); });
+    CHECK(holds(said, ":1: the header needs a column 'idea'; known: "));
+    for (const auto key : suggestion_fields) CHECK(holds(said, key));
+    CHECK_THROWS_AS(bulk.read("no-such.csv"), std::runtime_error);
+}
+
+TEST_CASE("only what can be read is kept to be remembered, and answered alike when it is") {
+    const Answered a("idea,needs\nlace shawl,400m\nhat,lots\nmittens,\n", true);
+    CHECK(a.bulk.good().size() == 2);
+    CHECK(Answered("idea\nhat\n").bulk.good().empty());
+    BulkAnswers again(asked::heron());
+    again.take_all(a.bulk.good());
+    CHECK(groups_of(again) == groups_of(a.bulk));
+}
+
+TEST_CASE("a very long idea is cut between characters") {
+    // Found a bug: it was cut between bytes, and half a letter became a '?'.
+    for (const std::size_t before : {479U, 478U, 477U, 480U}) {
+        const Answered a("idea\nhat " + std::string(before - 4, 'x') + "羊毛羊毛\n");
+        const auto idea = a.bulk.ranked()[0].suggestion.idea;
+        INFO(before);
+        CHECK(idea.size() <= 480);
+        CHECK(odd::is_utf8(idea));
+    }
+}
+
+TEST_CASE("whatever a spreadsheet holds, each row is answered or refused") {
+    std::mt19937 random{23};
+    for (int i = 0; i < 40; ++i) {
+        std::string text = "idea,needs,who\n";
+        for (int row = 0; row < 5; ++row) {
+            auto odd_text = odd::anything(random, 6);
+            std::string cell;
+            for (const char c : odd_text) cell += c == '"' ? "\"\"" : std::string(1, c);
+            text += "\"" + cell + "\",,\n";
+        }
+        const Answered a(text);
+        std::size_t answered = 0;
+        for (const auto& g : a.bulk.ranked()) answered += g.count;
+        CHECK(answered + a.bulk.bad() == a.bulk.rows());
+    }
+}

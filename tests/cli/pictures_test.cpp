@@ -1,0 +1,178 @@
+// Every picture and chart, for yarns and articles of all kinds: well formed, inside its own edges.
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+#include "cli/output/axis.hpp"
+#include "cli/output/charts.hpp"
+#include "cli/output/cloth_picture.hpp"
+#include "cli/output/schematic.hpp"
+#include "cli/output/split_picture.hpp"
+#include "tests/cli/asked.hpp"
+#include "tests/cli/drawing.hpp"
+#include "tests/near.hpp"
+
+using namespace gristwright;
+using namespace gristwright::cli;
+using asked::holds;
+
+namespace {
+
+const Units all_units[] = {Units{UnitChoice::metric}, Units{UnitChoice::imperial},
+                           Units{UnitChoice::both}};
+
+void check_inside(const Svg& svg) {
+    const auto drawn = drawing::read(svg);
+    const auto out = drawing::outside(drawn);
+    INFO(drawn.title);
+    if (!out.empty()) INFO("outside: ", out.front());
+    CHECK(out.empty());
+    CHECK_FALSE(holds(svg.file(), "nan"));
+    CHECK_FALSE(holds(svg.file(), "inf "));
+}
+
+}  // namespace
+
+TEST_CASE("every template's plan is drawn inside its picture, in any units") {
+    for (const unsigned seed : {0U, 1U, 4U}) {
+        auto q = asked::random_batch(seed, 1 + seed);
+        for (const auto& units : all_units) {
+            q.units = units;
+            for (const auto& article : q.catalogue.templates)
+                check_inside(plan_picture(judged_plan(article, q), q));
+        }
+    }
+}
+
+TEST_CASE("a drawn plan says its sizes and where each skein ends") {
+    const auto& q = asked::heron();
+    const auto judged = judged_plan(*q.catalogue.template_named("triangle-shawl"), q);
+    const auto drawn = drawing::read(plan_picture(judged, q));
+    CHECK(holds(drawn.title, "Triangle shawl"));
+    CHECK(drawn.says("Triangle shawl, knitted"));
+    CHECK(drawn.says(q.units.size(judged.plan.pieces[0].outline.width)));
+    CHECK(holds(drawn.description, q.units.size(judged.plan.pieces[0].outline.width)));
+    CHECK(drawn.says("direction of work"));
+    // In the worked shawl A ends first: the skeins before the last that its metres do not outlast.
+    std::size_t ends = 0;
+    double used = 0;
+    for (std::size_t s = 0; s + 1 < q.yarn.skeins.size(); ++s) {
+        used += in_metres(q.yarn.skeins[s].length);
+        ends += used < in_metres(judged.plan.pieces[0].metres.mid) ? 1 : 0;
+    }
+    CHECK(ends > 0);
+    CHECK(drawn.count("join") == 2 * ends);  // across the cloth and in the key
+}
+
+TEST_CASE("a warp is drawn from end to end: cloth, fringes and waste sum to it") {
+    const auto& q = asked::heron();
+    const auto judged = judged_plan(*q.catalogue.template_named("woven-scarf"), q);
+    const auto drawn = drawing::read(plan_picture(judged, q));
+    CHECK(drawn.says("Warp, from one end to the other"));
+    const auto& panel = judged.plan.pieces[0].panel;
+    bool said = false;
+    for (const auto& text : drawn.texts)
+        said = said || holds(text.words, std::to_string(panel.ends) + " ends of");
+    CHECK(said);
+}
+
+TEST_CASE("charts of any yarn and of any number of skeins stay inside their edges") {
+    for (unsigned seed = 0; seed < 24; ++seed) {
+        const auto q = asked::random_batch(seed, 1 + seed * 2);
+        for (const auto& units : all_units) {
+            check_inside(class_chart(q.yarn, q.catalogue.yarn, units));
+            check_inside(skein_chart(q.yarn, units));
+        }
+    }
+}
+
+TEST_CASE("with more than 24 skeins the others are counted") {
+    const auto q = asked::random_batch(2, 31);
+    const auto drawn = drawing::read(skein_chart(q.yarn, q.units));
+    CHECK(drawn.count("dot") == 24);
+    bool counted = false;
+    for (const auto& text : drawn.texts)
+        counted = counted || holds(text.words, "and 7 more skeins");
+    CHECK(counted);
+}
+
+TEST_CASE("names that people gave reach no further than their own text") {
+    auto q = asked::of_heron();
+    q.yarn.skeins[0].name = "</text><script>x</script>\xE2\x80\xAE";
+    q.yarn.skeins[1].name = std::string(400, 'w');
+    q.yarn.skeins[2].name = "羊毛羊毛羊毛羊毛羊毛羊毛";
+    check_inside(skein_chart(q.yarn, q.units));
+    check_inside(plan_picture(judged_plan(*q.catalogue.template_named("triangle-shawl"), q), q));
+    CHECK(drawing::read(skein_chart(q.yarn, q.units)).says("羊毛羊毛羊毛羊毛羊毛…"));
+}
+
+TEST_CASE(
+    "the chance that the yarn reaches falls from left to right and is drawn where it is said") {
+    for (const auto& units : all_units)
+        for (const char* name : {"triangle-shawl", "woven-scarf", "watch-cap", "plain-socks"}) {
+            const auto& q = asked::heron();
+            const auto judged = judged_plan(*q.catalogue.template_named(name), q);
+            const auto chart = certainty_chart(judged.plan, units);
+            check_inside(chart);
+            const auto drawn = drawing::read(chart);
+            CHECK(drawn.says(units.size(judged.plan.size)));
+            CHECK(drawn.says("90 % asked"));
+            CHECK(holds(drawn.description, percent(judged.plan.certainty)));
+        }
+}
+
+TEST_CASE("wishes are drawn one a row, and a share by its bar") {
+    const auto& q = asked::heron();
+    for (const auto& article : q.catalogue.templates) {
+        const auto judged = judged_plan(article, q);
+        const auto chart = factor_chart(judged.judgement);
+        check_inside(chart);
+        std::size_t asked = 0;
+        for (const auto& factor : judged.judgement.factors) asked += factor.weight > 0 ? 1 : 0;
+        CHECK(drawing::read(chart).count("grist") == asked);
+    }
+    for (const double share : {0.0, 0.37, 1.0}) {
+        const auto bar = drawing::read(share_bar(share, "definition"));
+        CHECK(drawing::outside(bar).empty());
+        CHECK(bar.title == "definition");
+    }
+}
+
+TEST_CASE("the cloth of knitted and woven articles is drawn inside its picture") {
+    const auto& q = asked::heron();
+    for (const char* name : {"triangle-shawl", "woven-scarf", "cabled-hat"}) {
+        const auto judged = judged_plan(*q.catalogue.template_named(name), q);
+        const auto drawn = drawing::read(cloth_picture(judged.plan, q));
+        CHECK(drawn.count("yarn-body") > 10);
+        CHECK_FALSE(drawn.description.empty());
+    }
+}
+
+TEST_CASE("a value stands on its axis in proportion, beyond its ends at the end") {
+    const Axis plain{10, 30, 100, 200, false}, logarithmic{1, 100, 0, 10, true};
+    const std::pair<double, double> places[] = {
+        {10, 100}, {30, 200}, {20, 150}, {0, 100}, {99, 200}};
+    for (const auto& [value, at] : places) CHECK(plain.at(value) == near(at, 1e-12));
+    CHECK(logarithmic.at(10) == near(5, 1e-12));
+    CHECK(logarithmic.at(1000) == near(10, 1e-12));
+}
+
+TEST_CASE("ticks are round, inside the axis, and about as many as wanted") {
+    for (const double from : {0.0, 0.013, 3.7, 95.0, 1234.0})
+        for (const double wide : {0.004, 0.3, 7.0, 81.0, 2600.0})
+            for (const int wanted : {4, 5}) {
+                const Axis axis{from, from + wide, 0, 1, false};
+                const auto all = ticks(axis, wanted);
+                INFO(from, " + ", wide);
+                CHECK(all.size() >= 2);
+                CHECK(all.size() <= 2 * std::size_t(wanted));
+                for (const double value : all) {
+                    CHECK(value >= from - 1e-6 * wide);
+                    CHECK(value <= axis.to + 1e-6 * axis.to);
+                }
+                const double step = all[1] - all[0];
+                const double first = step / std::pow(10, std::floor(std::log10(step * 1.0001)));
+                CHECK(std::min({std::abs(first - 1), std::abs(first - 2), std::abs(first - 5)}) <
+                      1e-6);
+            }
+}

@@ -1,0 +1,148 @@
+#include "cli/ranking.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+#include "tests/cli/asked.hpp"
+
+using namespace gristwright;
+using namespace gristwright::cli;
+
+namespace {
+
+using Part = std::vector<JudgedPlan>;
+
+std::vector<const Part*> parts_of(const Ranked& r) {
+    return {&r.large, &r.small, &r.samples, &r.short_of, &r.useless};
+}
+
+// A verdict that needs no more of a plan than this.
+JudgedPlan judged(double score, Reach reach, const Template& article) {
+    JudgedPlan out;
+    out.plan.article = &article;
+    out.plan.reach = reach;
+    out.judgement.score = score;
+    return out;
+}
+
+Template of(Craft craft) {
+    Template out;
+    out.craft = craft;
+    return out;
+}
+
+}  // namespace
+
+TEST_CASE("every template stands in one part, and only those of the craft asked for") {
+    for (unsigned seed = 0; seed < 8; ++seed) {
+        const auto q = asked::random_batch(seed, 1 + seed);
+        for (const char* craft : {"", "knitted", "woven"}) {
+            std::map<std::string, int> seen;
+            const auto ranked = rank(q, craft);
+            for (const auto* part : parts_of(ranked))
+                for (const auto& j : *part) ++seen[j.plan.article->name];
+            for (const auto& article : q.catalogue.templates) {
+                INFO(article.name, " ", craft);
+                const bool wanted = *craft == '\0' || words(article.craft) == craft;
+                CHECK(seen[article.name] == (wanted ? 1 : 0));
+            }
+        }
+    }
+}
+
+TEST_CASE("each part holds what belongs there, the best first") {
+    for (unsigned seed = 0; seed < 12; ++seed) {
+        const auto q = asked::random_batch(seed, 1 + seed % 5);
+        const auto r = rank(q);
+        for (const auto* part : {&r.large, &r.small, &r.samples, &r.useless})
+            CHECK(std::is_sorted(part->begin(), part->end(), [](const auto& a, const auto& b) {
+                return a.judgement.score > b.judgement.score;
+            }));
+        CHECK(std::is_sorted(
+            r.short_of.begin(), r.short_of.end(),
+            [](const auto& a, const auto& b) { return a.plan.short_by < b.plan.short_by; }));
+        for (const auto& j : r.large) CHECK(j.plan.need.mid >= j.plan.have.mid * 0.5);
+        for (const auto& j : r.small) CHECK(j.plan.need.mid < j.plan.have.mid * 0.5);
+        for (const auto& j : r.samples) CHECK(j.plan.article->sample);
+        for (const auto& j : r.short_of) CHECK(j.plan.short_by > Length{});
+        for (const auto& j : r.useless) CHECK(serves(j.judgement.score) == Serves::not_at_all);
+        for (const auto* part : {&r.large, &r.small, &r.samples})
+            for (const auto& j : *part) CHECK(j.plan.certainty >= 0.9);
+    }
+}
+
+TEST_CASE("the order of the skeins and of the templates changes no rank") {
+    const auto straight = asked::of_options({"--skein", "171m/38.5g", "--skein", "96m/21.6g"});
+    auto turned = asked::of_options({"--skein", "96m/21.6g", "--skein", "171m/38.5g"});
+    std::reverse(turned.catalogue.templates.begin(), turned.catalogue.templates.end());
+    const auto a = rank(straight), b = rank(turned);
+    for (std::size_t p = 0; p < 5; ++p) {
+        const auto &one = *parts_of(a)[p], &other = *parts_of(b)[p];
+        REQUIRE(one.size() == other.size());
+        for (std::size_t i = 0; i < one.size(); ++i)
+            CHECK(one[i].plan.article->name == other[i].plan.article->name);
+    }
+}
+
+TEST_CASE("more of the same yarn leaves nothing out that it reached for before") {
+    const auto small = asked::of_options({"--skein", "200m/45g"});
+    const auto large = asked::of_options({"--skein", "400m/90g"});
+    std::map<std::string, bool> before;
+    const auto little = rank(small), much = rank(large);
+    for (const auto& j : little.short_of) before[j.plan.article->name] = true;
+    for (const auto& j : much.short_of) {
+        INFO(j.plan.article->name);
+        CHECK(before.count(j.plan.article->name) == 1);
+    }
+}
+
+TEST_CASE("of each craft the best that the metres reach for is compared") {
+    const auto knitted = of(Craft::knitted), woven = of(Craft::woven);
+    const Part plans{judged(90, Reach::short_of, knitted), judged(70, Reach::enough, knitted),
+                     judged(80, Reach::enough_if_smaller, knitted),
+                     judged(60, Reach::short_of, woven), judged(65, Reach::short_of, woven)};
+    const auto pair = best_pair(plans);
+    CHECK(pair.knitted == &plans[2]);
+    CHECK(pair.woven == &plans[4]);
+    CHECK(best_pair({}).knitted == nullptr);
+    const Part only_woven{judged(60, Reach::enough, woven)};
+    CHECK(best_pair(only_woven).knitted == nullptr);
+    CHECK(best_pair(only_woven).woven == &only_woven[0]);
+}
+
+TEST_CASE("which craft serves better is said by points, by metres, or not at all") {
+    struct Case {
+        double knitted, woven;
+        Reach knitted_reach, woven_reach;
+        const char* said;
+    };
+    constexpr auto yes = Reach::enough, less = Reach::enough_if_smaller, no = Reach::short_of;
+    const Case cases[] = {
+        {90, 78, yes, yes, "The yarn serves the knitted one better, by 12 points."},
+        {78, 90, yes, less, "The yarn serves the woven one better, by 12 points."},
+        {90, 86, yes, yes, "The yarn serves both about alike: choose by hand and loom."},
+        {90, 85, yes, yes, "The yarn serves the knitted one better, by 5 points."},
+        {90, 20, no, less, "The metres reach only for the woven one."},
+        {20, 90, less, no, "The metres reach only for the knitted one."},
+        {90, 20, no, no, "The metres reach for neither."},
+    };
+    const auto knitted = of(Craft::knitted), woven = of(Craft::woven);
+    for (const auto& c : cases)
+        CHECK(pair_verdict(judged(c.knitted, c.knitted_reach, knitted),
+                           judged(c.woven, c.woven_reach, woven)) == c.said);
+}
+
+TEST_CASE("articles that are made together fit into the batch together") {
+    for (unsigned seed = 0; seed < 12; ++seed) {
+        const auto q = asked::random_batch(seed, 6);
+        const auto ranked = rank(q);
+        const auto set = best_set_of(ranked);
+        if (set.members.empty()) continue;
+        CHECK(set.need <= q.yarn.length.mid);
+        CHECK(set.certainty >= 0.5);
+        for (const auto& member : set.members) CHECK_FALSE(member.plan->article->sample);
+    }
+}

@@ -1,0 +1,152 @@
+#include "cli/output/reply.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <random>
+
+#include "cli/bulk_answers.hpp"
+#include "cli/output/layout.hpp"
+#include "tests/cli/asked.hpp"
+
+using namespace gristwright;
+using namespace gristwright::cli;
+using asked::holds;
+
+namespace {
+
+constexpr const char* ideas[] = {"lace shawl",   "cabled hat",       "weave a scarf", "socks",
+                                 "baby blanket", "twill cushion",    "mittens",       "a rug",
+                                 "tea cosy",     "fingerless mitts", "plain cowl",    "xyzzy"};
+
+Suggestion random_suggestion(std::mt19937& random) {
+    const auto below = [&](unsigned most) { return double(random() % most); };
+    Suggestion out;
+    out.idea = ideas[random() % std::size(ideas)];
+    if (random() % 3 == 0) out.needs = metres(20 + below(1500));
+    if (random() % 3 == 0) out.size = centimetres(10 + below(250));
+    if (random() % 3 == 0) out.gauge = stitches_per_10cm(10 + below(30));
+    if (random() % 3 == 0) out.sett = ends_per_10cm(20 + below(120));
+    if (random() % 4 == 0) out.craft = random() % 2 == 0 ? Craft::knitted : Craft::woven;
+    if (random() % 4 == 0) out.colours = 1 + int(random() % 3);
+    return out;
+}
+
+bool ends_a_sentence(char c) { return c == '.' || c == '!' || c == '?'; }
+
+// Forty suggestions with their answers, which point into the answerer.
+class Talk {
+  public:
+    Talk(const Question& q, unsigned seed) : answerer_(ground_of(q)) {
+        std::mt19937 random{seed};
+        for (int i = 0; i < 40; ++i) {
+            const auto s = random_suggestion(random);
+            all_.emplace_back(s, answerer_.answer(s));
+        }
+    }
+    auto begin() const { return all_.begin(); }
+    auto end() const { return all_.end(); }
+
+  private:
+    Answerer answerer_;
+    std::vector<std::pair<Suggestion, SuggestionAnswer>> all_;
+};
+
+}  // namespace
+
+TEST_CASE("a reply thanks, keeps to its length, and ends with a whole sentence") {
+    for (unsigned seed = 0; seed < 6; ++seed) {
+        const auto q = asked::random_batch(seed, 1 + seed);
+        const Talk all(q, seed);
+        for (const auto& [s, a] : all)
+            for (std::size_t most = 60; most <= 600; most += 60) {
+                const auto said = reply(s, a, q.yarn, q.units, most);
+                INFO(said);
+                CHECK(characters(said) <= most);
+                REQUIRE_FALSE(said.empty());
+                CHECK(said.find("Thank you for the idea") == 0);
+                CHECK(ends_a_sentence(said.back()));
+                CHECK_FALSE(holds(said, "  "));
+                CHECK_FALSE(holds(said, "nan"));
+            }
+    }
+}
+
+TEST_CASE("with room enough the metres are told, in the person's units") {
+    for (const auto choice : {UnitChoice::metric, UnitChoice::imperial, UnitChoice::both}) {
+        auto q = asked::random_batch(3, 4);
+        q.units = Units{choice};
+        const Talk all(q, 99);
+        for (const auto& [s, a] : all) {
+            if (!a.answered) continue;
+            const auto said = reply(s, a, q.yarn, q.units, 2000);
+            INFO(said);
+            CHECK(holds(said, q.units.yarn(a.need.mid)));
+            CHECK(holds(said, "I have " + q.units.yarn(q.yarn.length.mid)));
+            CHECK(holds(said, "another colour") == (s.colours > 1));
+            if (a.reach == Reach::short_of) CHECK(holds(said, q.units.yarn(a.short_by)));
+            if (a.reach == Reach::enough_if_smaller)
+                CHECK(holds(said, "not " + q.units.size(a.size)));
+            if (a.other_craft_reaches) CHECK(holds(said, "The metres would do for a"));
+        }
+    }
+}
+
+TEST_CASE(
+    "the usual reply is no longer than promised, and a shorter one leaves out, never changes") {
+    const auto& q = asked::heron();
+    const Talk several(q, 5);
+    for (const auto& [s, a] : several) {
+        const auto usual = reply(s, a, q.yarn, q.units);
+        CHECK(characters(usual) <= reply_length);
+        const auto all = reply(s, a, q.yarn, q.units, 5000);
+        const auto brief = reply(s, a, q.yarn, q.units, 200);
+        std::size_t at = 0;
+        for (const auto& word : apart(brief, ' ')) {
+            const auto found = all.find(word, at);
+            INFO(brief, " | ", all);
+            REQUIRE(found != std::string::npos);
+            at = found + word.size();
+        }
+    }
+}
+
+TEST_CASE("one thing has its article, a pair has none") {
+    const auto& q = asked::heron();
+    Answerer answerer(ground_of(q));
+    const std::pair<const char*, const char*> cases[] = {{"cabled hat", "a knitted hat!"},
+                                                         {"weave a scarf", "a woven scarf!"},
+                                                         {"plain socks", "of knitted socks!"},
+                                                         {"mittens", "of knitted mittens!"}};
+    for (const auto& [idea, said] : cases) {
+        Suggestion s;
+        s.idea = idea;
+        CHECK(holds(reply(s, answerer.answer(s), q.yarn, q.units), said));
+    }
+}
+
+TEST_CASE("what was not understood is asked back, in the reply and as the verdict") {
+    const auto& q = asked::heron();
+    Answerer answerer(ground_of(q));
+    Suggestion s;
+    s.idea = "xyzzy";
+    const auto a = answerer.answer(s);
+    REQUIRE_FALSE(a.answered);
+    CHECK(metres_verdict(a, q.units) == "asked back");
+    CHECK(reply(s, a, q.yarn, q.units) == "Thank you for the idea! " + capital(a.ask));
+}
+
+TEST_CASE("the verdict of the metres is the reach, with what lacks") {
+    const auto q = asked::random_batch(2, 2);
+    const Talk all(q, 8);
+    for (const auto& [s, a] : all) {
+        const Units units{UnitChoice::imperial};
+        const auto said = metres_verdict(a, units);
+        if (!a.answered)
+            CHECK(said == "asked back");
+        else if (a.reach == Reach::short_of)
+            CHECK(said == "short by " + units.yarn(a.short_by));
+        else
+            CHECK(said == words(a.reach));
+    }
+}

@@ -1,0 +1,239 @@
+#include "cli/split_asked.hpp"
+
+#include <doctest/doctest.h>
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <map>
+
+#include "cli/output/layout.hpp"
+#include "cli/output/split_picture.hpp"
+#include "cli/output/split_words.hpp"
+#include "tests/cli/asked.hpp"
+#include "tests/cli/drawing.hpp"
+#include "tests/near.hpp"
+
+using namespace gristwright;
+using namespace gristwright::cli;
+using asked::complaint;
+using asked::holds;
+using asked::Typed;
+
+namespace {
+
+// A question of Heron, what was asked of it and the split that answers it.
+struct Answered {
+    Question q;
+    SplitAsked asked;
+    allocation::Split split;
+
+    explicit Answered(const Typed& typed)
+        : q(cli::ask(asked::arguments("split", typed), asked::example("heron.toml"))),
+          asked(asked_of(asked::arguments("split", typed), q)),
+          split(allocation::split(q.yarn, asked.request)) {}
+    Answered(const Answered&) = delete;
+};
+
+std::string refused(const Typed& typed) {
+    const auto arguments = asked::arguments("split", typed);
+    auto q = cli::ask(arguments, asked::example("heron.toml"));
+    return complaint([&] { asked_of(arguments, q); });
+}
+
+const Typed several[] = {
+    {"--sample", "knitted", "--sample", "woven", "--keep", "triangle-shawl"},
+    {"--sample", "knitted:cables", "--from", "D", "--keep", "woven-scarf", "--reserve", "5m"},
+    {"--keep", "watch-cap", "--piece", "fingerless-mitts", "--piece", "wrist-cuffs", "--units",
+     "both"},
+    {"--keep", "woven-headband", "--whole-warp", "--join-cost", "high", "--units", "imperial"},
+    {"--sample", "woven:plain", "--loom-waste", "10cm"},
+};
+
+}  // namespace
+
+TEST_CASE("what cannot be split says what is wrong and what would be right") {
+    struct Case {
+        Typed typed;
+        const char *wrong, *right;
+    };
+    const Case cases[] = {
+        {{},
+         "split needs something to make",
+         "--sample knitted, --keep TEMPLATE, --piece TEMPLATE"},
+        {{"--reserve", "5m"}, "split needs something to make", "--sample knitted"},
+        {{"--sample", "kniten"}, "--sample is knitted or woven", "did you mean 'knitted'?"},
+        {{"--sample", ""}, "not ''", "(knitted:cables)"},
+        {{"--sample", "crochet"}, "not 'crochet'", "(knitted:cables)"},
+        {{"--sample", "knitted:cabels"}, "there is no stitch 'cabels'", "did you mean 'cables'?"},
+        {{"--sample", "knitted:plain"}, "there is no stitch 'plain'", ""},
+        {{"--sample", "woven:plian"}, "there is no weave 'plian'", "did you mean 'plain'?"},
+        {{"--keep", "triangle-shwal"}, "no template 'triangle-shwal'", "mean 'triangle-shawl'?"},
+        {{"--piece", "car"}, "there is no template 'car'", "see gristwright templates"},
+        {{"--keep", "twill-scarf"}, "twill-scarf: ", "shafts"},
+        {{"--sample", "knitted", "--from", "E"}, "--from: there is no skein 'E'", "A, B, C, D"},
+        {{"--sample", "knitted", "--reserve", "5"}, "--reserve: cannot read '5'", "171m"},
+        {{"--sample", "woven", "--loom-waste", "35"}, "--loom-waste: cannot read '35'", "171m"},
+        {{"--sample", "woven", "--loom-waste", "-1m"}, "--loom-waste: cannot read '-1m'", "171m"},
+    };
+    for (const auto& c : cases) {
+        const auto said = refused(c.typed);
+        INFO(said);
+        CHECK(holds(said, c.wrong));
+        CHECK(holds(said, c.right));
+    }
+    CHECK(holds(complaint([] {
+                    asked::arguments("split", {"--join-cost", "hi"});
+                }),
+                "--join-cost is low, usual or high, not 'hi'"));
+}
+
+TEST_CASE("what is asked for is what was typed") {
+    const auto arguments = asked::arguments(
+        "split", {"--piece", "wrist-cuffs", "--sample", "knitted:cables", "--sample", "woven",
+                  "--keep", "triangle-shawl", "--from", "D", "--whole-warp", "--join-cost", "low",
+                  "--reserve", "5m", "--certainty", "80"});
+    auto q = cli::ask(arguments, asked::example("heron.toml"));
+    const auto all = asked_of(arguments, q);
+    const auto& request = all.request;
+    REQUIRE(request.wishes.size() == 4);  // samples, what is kept, pieces
+    REQUIRE(all.fabrics.size() == 4);
+    CHECK(request.wishes[0].name == "knitted sample");
+    CHECK(all.fabrics[0].name == "cables");
+    CHECK(all.fabrics[1].name == "plain");
+    CHECK((request.wishes[0].only_from == 3U && request.wishes[1].only_from == 3U));
+    CHECK((request.wishes[2].main && !request.wishes[3].main));
+    CHECK(request.wishes[2].plan->article->name == "triangle-shawl");
+    CHECK(request.wishes[3].plan->article->name == "wrist-cuffs");
+    CHECK_FALSE(request.wishes[3].only_from.has_value());
+    CHECK(request.whole_warp);
+    CHECK(request.join_cost == allocation::JoinCost::low);
+    CHECK(in_metres(request.reserve) == near(5, 1e-12));
+    CHECK(request.certainty == near(0.8, 1e-12));
+    CHECK(asks_for_split(arguments));
+    CHECK_FALSE(asks_for_split(asked::arguments("split", {"--from", "D"})));
+    const auto larger = request.wishes[2].at_size(centimetres(140));
+    CHECK(in_centimetres(larger.size) == near(140, 1e-9));
+}
+
+TEST_CASE("a sample without a fabric is in the one that the project needs") {
+    const std::pair<Typed, const char*> cases[] = {
+        {{"--sample", "knitted"}, "stocking stitch"},
+        {{"--sample", "woven"}, "plain"},
+        {{"--sample", "knitted", "--keep", "garter-scarf"}, "garter"},
+        {{"--sample", "knitted", "--keep", "woven-scarf"}, "stocking stitch"},
+        {{"--sample", "knitted:cables", "--keep", "garter-scarf"}, "cables"}};
+    for (const auto& [typed, fabric] : cases) {
+        const auto arguments = asked::arguments("split", typed);
+        auto q = cli::ask(arguments, asked::example("heron.toml"));
+        CHECK(asked_of(arguments, q).fabrics[0].name == fabric);
+    }
+}
+
+TEST_CASE("of every skein cuts, reserve and what is left sum to the whole") {
+    for (const auto& typed : several) {
+        const Answered a(typed);
+        REQUIRE(a.split.found());
+        for (std::size_t s = 0; s < a.q.yarn.skeins.size(); ++s) {
+            const auto& skein = a.q.yarn.skeins[s];
+            auto sum = left_in(s, a.split, a.q);
+            CHECK(in_metres(sum) >= -1e-9);
+            for (const auto& cut : a.split.cuts)
+                if (cut.skein == s) sum += cut.length;
+            if (a.split.placed.list.reserve == s) sum += a.asked.request.reserve;
+            INFO(skein.name);
+            CHECK(in_metres(sum) == near(in_metres(skein.length), 0.011 / in_metres(skein.length)));
+        }
+    }
+}
+
+TEST_CASE(
+    "the ball that is left after each cut is the one before less the cut, in metres and mass") {
+    for (const auto& typed : several) {
+        const Answered a(typed);
+        std::map<std::size_t, Length> ball;
+        for (std::size_t s = 0; s < a.q.yarn.skeins.size(); ++s)
+            ball[s] = a.q.yarn.skeins[s].length;
+        for (const auto& cut : a.split.cuts) {
+            const auto& skein = a.q.yarn.skeins[cut.skein];
+            ball[cut.skein] -= cut.length;
+            CHECK(std::abs(in_metres(cut.ball_length - ball[cut.skein])) < 0.011);
+            CHECK(cut.mass / skein.mass == near(cut.length / skein.length, 0.01));
+            const auto said = cut_words(cut, a.asked, a.q);
+            INFO(said);
+            CHECK(said.find("from " + skein.name + ": " + a.q.units.yarn(cut.length)) == 0);
+            CHECK(holds(said, a.asked.request.wishes[cut.wish].name));
+            CHECK(holds(said, "that is all of it") == (cut.ball_length < all_of_it));
+            if (cut.ball_length >= all_of_it)
+                CHECK(holds(said, fmt::format("weighs {:.1f} g ({} left)", in_grams(cut.ball_mass),
+                                              a.q.units.yarn(cut.ball_length))));
+        }
+    }
+}
+
+TEST_CASE("every part that is made is told with its size and its metres") {
+    for (const auto& typed : several) {
+        const Answered a(typed);
+        for (std::size_t w = 0; w < a.split.parts.size(); ++w) {
+            const auto& part = a.split.parts[w];
+            if (!part.made) continue;
+            const auto said = part_words(a.split, a.asked, w, a.q);
+            INFO(said);
+            CHECK(holds(said, a.q.units.size(part.size)));
+            CHECK(holds(said, a.q.units.yarn(part.metres)));
+            CHECK(said.find(capital(a.asked.request.wishes[w].name)) == 0);
+            CHECK(said.back() == '.');
+            const bool sample = a.asked.request.wishes[w].sample.has_value();
+            CHECK(holds(said, " square finished, ") == sample);
+            CHECK(holds(said, " chance that they suffice") != sample);
+            CHECK(holds(said, "Once a sample is washed") == (part.size_when_known > part.size));
+        }
+    }
+}
+
+TEST_CASE("a sample of cables has whole repeats") {
+    const Answered a({"--sample", "knitted:cables"});
+    const auto& fabric = a.asked.fabrics[0];
+    const auto said = part_words(a.split, a.asked, 0, a.q);
+    const auto count_before = [&](const char* word) {
+        const auto at = said.find(word);
+        REQUIRE(at != std::string::npos);
+        return std::stoi(said.substr(said.find_last_of(' ', at - 1) + 1));
+    };
+    CHECK((fabric.across > 1 && fabric.along > 1));
+    CHECK(count_before(" stitches by") % fabric.across == 0);
+    CHECK(count_before(" rows;") % fabric.along == 0);
+}
+
+TEST_CASE("a proof is called one only when it is; otherwise the gap is told") {
+    allocation::Allocation found;
+    found.outcome = allocation::Allocation::Outcome::proven_best;
+    CHECK(proof(found) == "No better split exists (proven).");
+    const Answered a({"--sample", "knitted"});
+    CHECK(proof(a.split.allocation) == "No better split exists (proven).");
+}
+
+TEST_CASE("letters go round after z") {
+    CHECK(letter_of(0) == 'a');
+    CHECK(letter_of(25) == 'z');
+    CHECK(letter_of(26) == 'a');
+}
+
+TEST_CASE("a split is drawn inside its picture, a letter and a notch for each cut") {
+    for (const auto& typed : several) {
+        const Answered a(typed);
+        const auto drawn = drawing::read(split_picture(a.split, a.asked, a.q));
+        const auto out = drawing::outside(drawing::read(split_chart(a.split, a.asked, a.q)));
+        if (!out.empty()) INFO("outside: ", out.front());
+        CHECK(out.empty());
+        CHECK(drawing::outside(drawn).empty());
+        CHECK(drawn.says("Heron: the split"));
+        CHECK(drawn.says("left over"));
+        std::size_t notches = 0;
+        for (const auto& cut : a.split.cuts) {
+            notches += cut.ball_length > all_of_it ? 1 : 0;
+            CHECK(holds(drawn.description, cut_words(cut, a.asked, a.q).substr(5)));
+        }
+        CHECK(drawn.count("notch") == notches);
+        CHECK(drawn.count("cut") == notches);
+    }
+}

@@ -1,0 +1,234 @@
+// What holds for the answer to any idea, over seeded random yarns and ideas.
+#include "engine/suggestion/answer.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+#include "tests/engine/random_case.hpp"
+#include "tests/near.hpp"
+
+using namespace gristwright;
+using random_case::Random;
+
+namespace {
+
+Words words_known() {
+    using Kind = WordMeaning::Kind;
+    return {{"scarf", {Kind::article, "scarf", ""}},
+            {"wrap", {Kind::article, "wrap", ""}},
+            {"neck warmer", {Kind::article, "scarf", ""}},
+            {"lacy", {Kind::fabric, "lace", ""}},
+            {"simple", {Kind::fabric, "plain", "tabby"}},
+            {"twill", {Kind::fabric, "", "twill"}},
+            {"woven", {Kind::craft, "woven", ""}},
+            {"knitted", {Kind::craft, "knitted", ""}},
+            {"a", {}},
+            {"please", {}}};
+}
+
+std::vector<Template> articles() {
+    auto wrap = invented::knitted_scarf();
+    wrap.name = wrap.article = "wrap";
+    wrap.pieces[0] = invented::piece("lace", 60, 180, Grows::both);
+    return {invented::knitted_scarf(), invented::woven_scarf(), wrap};
+}
+
+// Everything that an answer draws on, kept together.
+struct Question {
+    YarnProfile yarn;
+    std::vector<Template> templates = articles();
+    std::vector<WeightClass> classes;
+    Fabrics fabrics = invented::fabrics();
+    Equipment owned;
+    Words words = words_known();
+    Request request;
+
+    explicit Question(YarnProfile of) : yarn(std::move(of)) {}
+    Ground ground() const { return {yarn, templates, classes, fabrics, owned, words, request}; }
+    SuggestionAnswer answer(const Suggestion& s) const { return Answerer(ground()).answer(s); }
+};
+
+constexpr const char* ideas[] = {"scarf",       "a lacy scarf", "woven scarf",  "lacy wrap",
+                                 "neck warmer", "twill scarf",  "knitted wrap", "simple scarf"};
+
+Suggestion any_idea(Random& random) {
+    Suggestion out;
+    out.idea = random.one_of(ideas);
+    if (random.once_in(2)) out.needs = metres(random.between(50, 1500));
+    if (random.once_in(2)) out.size = centimetres(random.between(70, 250));
+    if (random.once_in(3)) out.gauge = stitches_per_10cm(random.between(10, 40));
+    if (random.once_in(3)) out.sett = ends_per_10cm(random.between(20, 120));
+    return out;
+}
+
+// Enough before enough if smaller before short.
+int rank(const SuggestionAnswer& a) { return static_cast<int>(a.reach); }
+
+void check_same(const SuggestionAnswer& a, const SuggestionAnswer& b) {
+    REQUIRE(a.answered == b.answered);
+    CHECK(a.ask == b.ask);
+    if (!a.answered) return;
+    CHECK(a.article->name == b.article->name);
+    CHECK(a.reach == b.reach);
+    CHECK(a.need.mid.si() == near(b.need.mid.si(), 1e-12));
+    CHECK(a.certainty == b.certainty);
+    CHECK(a.size == b.size);
+    CHECK(a.size_that_fits == b.size_that_fits);
+    CHECK(a.other_craft_reaches == b.other_craft_reaches);
+}
+
+}  // namespace
+
+TEST_CASE("what was asked before changes no answer, nor who asks, when and for whom") {
+    for (unsigned seed = 0; seed < 20; ++seed) {
+        Random random(seed);
+        const Question q(invented::yarn(random.between(50, 1200), random.between(80, 500)));
+        std::vector<Suggestion> all;
+        for (int i = 0; i < 30; ++i) all.push_back(any_idea(random));
+        Answerer forwards(q.ground()), backwards(q.ground());
+        std::vector<SuggestionAnswer> later;
+        for (auto i = all.rbegin(); i != all.rend(); ++i) later.push_back(backwards.answer(*i));
+        std::reverse(later.begin(), later.end());
+        for (std::size_t i = 0; i < all.size(); ++i) {
+            auto named = all[i];
+            named.who = "child", named.from = "a guild friend", named.when = "tomorrow";
+            INFO("seed ", seed, ": ", all[i].idea);
+            check_same(forwards.answer(named), later[i]);
+        }
+    }
+}
+
+TEST_CASE("more of the yarn never makes an answer worse, a higher certainty never a better one") {
+    for (unsigned seed = 0; seed < 200; ++seed) {
+        Random random(seed);
+        const auto idea = any_idea(random);
+        const double grist = random.between(80, 500), hand = random.between(30, 600);
+        Question q(invented::yarn(hand, grist));
+        INFO("seed ", seed, ": ", idea.idea);
+        int before = 2;
+        double chance = 0;
+        for (double share = 1; share < 5; share *= 1.3) {
+            q.yarn = invented::yarn(hand * share, grist);
+            const auto a = q.answer(idea);
+            if (!a.answered) break;
+            CHECK(rank(a) <= before);
+            CHECK(a.certainty >= chance);
+            before = rank(a), chance = a.certainty;
+        }
+        before = 0;
+        for (const double certainty : {0.5, 0.8, 0.95, 0.999}) {
+            q.request.certainty = certainty;
+            const auto a = q.answer(idea);
+            if (!a.answered) break;
+            CHECK(rank(a) >= before);
+            before = rank(a);
+        }
+    }
+}
+
+TEST_CASE("an idea that needs more is never sooner reached") {
+    for (unsigned seed = 0; seed < 100; ++seed) {
+        Random random(seed);
+        auto idea = any_idea(random);
+        const Question q(invented::yarn(random.between(50, 900), random.between(80, 500)));
+        int before = 0;
+        INFO("seed ", seed, ": ", idea.idea);
+        for (double needs = 20; needs < 2000; needs *= 1.5) {
+            idea.needs = metres(needs);
+            const auto a = q.answer(idea);
+            if (!a.answered) break;
+            CHECK(rank(a) >= before);
+            if (a.left > Length{})
+                CHECK((a.left + a.need.mid).si() == near(q.yarn.length.mid.si(), 1e-12));
+            CHECK((a.short_by > Length{}) == (a.certainty < 0.9));
+            before = rank(a);
+        }
+    }
+}
+
+TEST_CASE("a mass with its grist is the length that it comes to") {
+    for (unsigned seed = 0; seed < 100; ++seed) {
+        Random random(seed);
+        auto by_length = any_idea(random);
+        by_length.needs = metres(random.between(50, 1500));
+        auto by_mass = by_length;
+        by_mass.grist = tex(random.between(80, 600));
+        by_mass.needs.reset();
+        by_mass.needs_mass = *by_length.needs * *by_mass.grist;
+        const Question q(invented::yarn(500, 220));
+        const auto a = q.answer(by_length), b = q.answer(by_mass);
+        INFO("seed ", seed, ": ", by_length.idea);
+        CHECK(a.reach == b.reach);
+        CHECK(a.need.mid.si() == near(b.need.mid.si(), 1e-12));
+        by_mass.grist.reset();
+        CHECK_FALSE(q.answer(by_mass).answered);  // how many metres is that?
+    }
+}
+
+TEST_CASE("the size that is said to fit does, and the largest of those offered is the largest") {
+    int smaller = 0, offered = 0;
+    for (unsigned seed = 0; seed < 300; ++seed) {
+        Random random(seed);
+        auto idea = any_idea(random);
+        idea.needs.reset();
+        const Question q(invented::yarn(random.between(80, 900), random.between(80, 500)));
+        for (const double cm : {80, 120, 160, 200, 240}) idea.sizes.push_back(centimetres(cm));
+        const auto a = q.answer(idea);
+        if (!a.answered) continue;
+        INFO("seed ", seed, ": ", idea.idea);
+        auto other = idea;
+        for (const auto size : idea.sizes) {
+            other.size = size;
+            CHECK((q.answer(other).reach == Reach::enough) == (size <= a.largest_offered));
+        }
+        offered += a.largest_offered > Length{} ? 1 : 0;
+        if (a.reach != Reach::enough_if_smaller) continue;
+        other.size = a.size_that_fits;
+        CHECK(q.answer(other).reach == Reach::enough);
+        CHECK(a.size_that_fits < a.size);
+        ++smaller;
+    }
+    CHECK((smaller > 30 && offered > 100));
+}
+
+TEST_CASE("capitals, signs, plurals and words that say nothing change nothing of what is meant") {
+    const Words words = words_known();
+    const std::pair<const char*, const char*> alike[] = {
+        {"lacy scarf", "A LACY scarf!"},     {"lacy scarf", "please, a lacy... scarfs"},
+        {"woven wrap", "wrap, woven"},       {"neck warmer", "Neck-warmers"},
+        {"neck warmer", "a scarf"},          {"twill scarf", "scarf (twill) 2026"},
+        {"simple scarf", "scarf\tsimple\n"}, {"knitted wrap", "scarf knitted wrap"}};
+    for (const auto& [one, other] : alike) {
+        const auto a = understand(one, words), b = understand(other, words);
+        INFO(std::string(one), " / ", std::string(other));
+        CHECK(a.article == b.article);
+        CHECK(a.craft == b.craft);
+        CHECK(a.fabric == b.fabric);
+        CHECK(b.unknown.empty());
+    }
+}
+
+TEST_CASE("what nobody knows is asked about, three words at most, and nothing is made up") {
+    const Question q(invented::yarn(500, 220));
+    const std::pair<const char*, const char*> cases[] = {
+        {"", "what is it to be?"},
+        {"please", "what is it to be?"},
+        {"1234 !!", "what is it to be?"},
+        {"blob", "which article is meant by 'blob'?"},
+        {"one two three four", "which article is meant by 'one, two, three'?"},
+        {"twill wrap",
+         "there is no wrap in twill in the catalogue: which craft and fabric would "
+         "do?"},
+        {"woven wrap", "there is no woven wrap in the catalogue: which craft and fabric would do?"},
+        {"woven lacy scarf",
+         "there is no woven scarf in lace in the catalogue: which craft and "
+         "fabric would do?"}};
+    for (const auto& [idea, asks] : cases) {
+        Suggestion s;
+        s.idea = idea;
+        const auto a = q.answer(s);
+        CHECK_FALSE(a.answered);
+        CHECK(a.ask == asks);
+    }
+}
