@@ -77,7 +77,7 @@ TEST_CASE("every option's bad values: the complaint says what is wrong and what 
          "did you mean 'Corriedale'?"},
         {{"--fibre", "unobtainium"},
          "--fibre: there is no fibre 'unobtainium'",
-         "give your own by its micron and staple"},
+         "give your own by micron and staple"},
         {{"--fibre", "Corriedale 70%"},
          "--fibre: the shares of the blend sum to 70 %, not 100",
          "write 'Corriedale 70%' and the rest"},

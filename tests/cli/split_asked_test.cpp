@@ -212,10 +212,16 @@ TEST_CASE("a proof is called one only when it is; otherwise the gap is told") {
     CHECK(proof(a.split.allocation) == "No better split exists (proven).");
 }
 
-TEST_CASE("letters go round after z") {
-    CHECK(letter_of(0) == 'a');
-    CHECK(letter_of(25) == 'z');
-    CHECK(letter_of(26) == 'a');
+TEST_CASE("letters count what is made, and go round after z") {
+    allocation::Split split;
+    split.parts.resize(30);
+    for (auto& part : split.parts) part.made = true;
+    CHECK(letter_of(split, 0) == 'a');
+    CHECK(letter_of(split, 25) == 'z');
+    CHECK(letter_of(split, 26) == 'a');
+    split.parts[1].made = false;
+    CHECK(letter_of(split, 0) == 'a');
+    CHECK(letter_of(split, 2) == 'b');
 }
 
 TEST_CASE("a split is drawn inside its picture, a letter and a notch for each cut") {

@@ -65,6 +65,19 @@ TEST_CASE("grouping: metres left stretch a piece only as far as they go") {
     CHECK(promise(two, set({0, 1}), set({0})) == 10 * point - 2 * point + 500 * 500);
 }
 
+TEST_CASE("grouping: a join more than the piece needs costs its tail too") {
+    // One skein holds the cowl; with the other 105.05 - 100 - 2 x 0.30 = 4.45 m are left for it.
+    const auto two = cowl_and_mitts({10'100, 405});
+    CHECK(promise(two, set({0, 1}), set({0})) == 10 * point - 2 * point + 445 * 500);
+}
+
+TEST_CASE("grouping: where every skein is dear, so are the metres that stretch") {
+    auto two = cowl_and_mitts({6'000, 6'000});
+    two.mismatch = {{100, 0}, {100, 0}};
+    CHECK(promise(two, set({0, 1}), set({0})) ==
+          10 * point - 2 * point - 10'060 * 100 + 1'000 * (500 - 100));
+}
+
 TEST_CASE("grouping: a dear skein is paid for by the metres it must give") {
     auto two = cowl_and_mitts({6'000, 6'000});
     two.mismatch = {{0, 0}, {100, 0}};
