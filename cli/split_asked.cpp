@@ -65,7 +65,7 @@ Wish sample_wish(SplitAsked& asked, const Question& q, const std::string& text, 
         const auto* row = q.catalogue.fabrics.knitted_named(name);
         if (!row) throw no_fabric("stitch", name, q.catalogue.fabrics.knitted);
         asked.fabrics.push_back({name, row->stitch_repeat, row->row_repeat});
-        const auto firmness = piece ? piece->knit->purpose : Firmness::ordinary;
+        const auto firmness = piece && piece->knit ? piece->knit->purpose : Firmness::ordinary;
         wish.sample = allocation::knitted_sample(
             knit_cloth(q.yarn, *row, firmness, q.measured.owned.needles));
     } else {

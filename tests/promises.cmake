@@ -57,5 +57,7 @@ promise("the Debian package works unpacked, and packs alike twice"
 promise("the same input gives the same bytes"
   ${Python3_EXECUTABLE} ${here}/delivery/reproducible.py $<TARGET_FILE:gristwright>
     $<TARGET_FILE:gristwright_pack> ${PROJECT_SOURCE_DIR})
+promise("the figures in the documents are the engine's"
+  ${Python3_EXECUTABLE} ${here}/constants.py ${PROJECT_SOURCE_DIR})
 promise("every promise has its test"
   ${Python3_EXECUTABLE} ${here}/promises.py ${PROJECT_SOURCE_DIR} ${PROJECT_BINARY_DIR})

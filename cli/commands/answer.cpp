@@ -284,7 +284,8 @@ constexpr int some_rows_bad = 65;
 Answer answer_many(const Arguments& arguments, const Question& q, BulkAnswers& bulk,
                    const std::string& file) {
     std::vector<std::string> notes = q.measured.notes;
-    for (const auto& complaint : bulk.complaints()) notes.push_back(file + " " + complaint);
+    for (const auto& complaint : bulk.complaints())
+        notes.push_back(fmt::format("{} {}", file, complaint));
     if (bulk.bad() > bulk.complaints().size())
         notes.push_back(fmt::format("and {} rows more", bulk.bad() - bulk.complaints().size()));
     const int code = bulk.bad() > 0 ? some_rows_bad : 0;

@@ -21,7 +21,7 @@ std::string answers(const Arguments& arguments, Question& q, const std::string& 
         bulk.take_all(notebook(arguments, catalog::Notebook::Mode::read_only).suggestions(batch));
     if (bulk.rows() == 0) return "";
     for (const auto& complaint : bulk.complaints())
-        q.measured.notes.push_back(file + " " + complaint);
+        q.measured.notes.push_back(fmt::format("{} {}", file, complaint));
     return answers_section(answered(bulk), q);
 }
 

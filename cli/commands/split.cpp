@@ -17,7 +17,6 @@ namespace gristwright::cli {
 namespace {
 
 using allocation::Split;
-using allocation::Wish;
 
 std::string bars(const Split& s, const Question& q) {
     constexpr double widest = 56;

@@ -114,7 +114,7 @@ std::vector<Weighing> weighings_with(const Notebook& book, const std::string& na
     return out;
 }
 
-Answer answer(const Question& q, const std::string& text, Json told) {
+Answer answer(const Question& q, const std::string& text, const Json& told) {
     if (!q.json) return {text, ""};
     auto out = json_answer("weigh");
     out["batch"] = inert(q.measured.batch.name);

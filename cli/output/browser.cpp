@@ -7,7 +7,8 @@
 #include <cstdlib>
 #include <memory>
 
-extern char** environ;
+// POSIX leaves this to the program; glibc declares it as well.
+extern char** environ;  // NOLINT(readability-redundant-declaration)
 
 namespace gristwright::cli {
 namespace {

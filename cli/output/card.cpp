@@ -26,9 +26,11 @@ std::string fibre_words(const Batch& batch) {
         said.push_back(one);
     }
     auto out = said.empty() ? std::string("not given") : joined(said);
-    if (batch.fibre.size() == 1 && batch.fibre[0].micron_low && batch.fibre[0].micron_high)
-        out += fmt::format(", {:.0f}-{:.0f} micron", in_microns(*batch.fibre[0].micron_low),
-                           in_microns(*batch.fibre[0].micron_high));
+    if (batch.fibre.size() != 1) return out;
+    const auto& only = batch.fibre.front();
+    if (only.micron_low && only.micron_high)
+        out += fmt::format(", {:.0f}-{:.0f} micron", in_microns(*only.micron_low),
+                           in_microns(*only.micron_high));
     return out;
 }
 

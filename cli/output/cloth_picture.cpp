@@ -8,6 +8,7 @@
 #include "cli/output/yarn_in_cloth.hpp"
 #include "engine/lay/knitted.hpp"
 #include "engine/lay/woven.hpp"
+#include "engine/project/by_cloth.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -50,8 +51,9 @@ lay::Cloth woven_cloth(const WovenCloth& cloth, Length thickness) {
 
 Panel panel_of(const PlanPiece& piece, const YarnProfile& yarn, int plies) {
     const auto look = look_of(yarn, plies);
-    return {piece.knit ? knitted_cloth(*piece.knit, look.thickness)
-                       : woven_cloth(*piece.woven, look.thickness),
+    return {by_cloth(
+                piece, [&](const KnitCloth& k) { return knitted_cloth(k, look.thickness); },
+                [&](const WovenCloth& w) { return woven_cloth(w, look.thickness); }),
             look};
 }
 
@@ -60,18 +62,23 @@ std::string drawn_as(const std::string& name, const std::string& chart, const ch
                          : name;
 }
 
-std::string cloth_words(const PlanPiece& piece, const Units& units) {
-    if (piece.knit)
-        return fmt::format(
-            "{}, {} as finished, {} mm of yarn to a plain loop",
-            drawn_as(piece.knit->fabric->name, piece.knit->fabric->chart, "stocking stitch"),
-            units.gauge(piece.knit->stitches, piece.knit->rows),
-            fmt::format("{:.1f}", in_millimetres(piece.knit->loop)));
-    const auto& w = *piece.woven;
+std::string knitted_words(const KnitCloth& k, const Units& units) {
+    return fmt::format("{}, {} as finished, {:.1f} mm of yarn to a plain loop",
+                       drawn_as(k.fabric->name, k.fabric->chart, "stocking stitch"),
+                       units.gauge(k.stitches, k.rows), in_millimetres(k.loop));
+}
+
+std::string woven_words(const WovenCloth& w, const Units& units) {
     return fmt::format("{}, ends at {} and picks at {} as finished",
                        drawn_as(w.weave->name, w.weave->chart, "plain weave"),
                        units.sett(w.ends / (1 - w.width.mid)),
                        units.sett(w.picks / (1 - w.length.mid)));
+}
+
+std::string cloth_words(const PlanPiece& piece, const Units& units) {
+    return by_cloth(
+        piece, [&](const KnitCloth& k) { return knitted_words(k, units); },
+        [&](const WovenCloth& w) { return woven_words(w, units); });
 }
 
 std::string cover_words(const Panel& panel, const YarnProfile& yarn) {
@@ -82,7 +89,9 @@ std::string cover_words(const Panel& panel, const YarnProfile& yarn) {
 }
 
 double asked_definition(const PlanPiece& piece) {
-    return piece.knit ? piece.knit->fabric->definition : piece.woven->weave->definition;
+    return by_cloth(
+        piece, [](const KnitCloth& k) { return k.fabric->definition; },
+        [](const WovenCloth& w) { return w.weave->definition; });
 }
 
 // The piece whose stitches have most to read.

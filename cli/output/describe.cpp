@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "cli/output/layout.hpp"
+#include "engine/project/by_cloth.hpp"
 #include "engine/yarn/count.hpp"
 #include "engine/yarn/softness.hpp"
 
@@ -71,16 +72,18 @@ std::string percent(double share) {
 }
 
 std::string making_line(const PlanPiece& piece, const Units& units) {
-    if (piece.knit) {
-        const auto& k = *piece.knit;
-        return fmt::format("{}, {} needles", units.gauge(k.stitches, k.rows),
-                           needle_size(k.needle));
-    }
-    const auto& w = *piece.woven;
-    return fmt::format("{} {}{} ({:.0f} % of the greatest sett), {} wide in it",
-                       units.sett(w.heddle), w.weave->shafts > 2 ? "reed" : "heddle",
-                       w.in_hole == 2 ? ", ends doubled" : "", 100 * w.share,
-                       units.size(piece.panel.reed_width));
+    return by_cloth(
+        piece,
+        [&](const KnitCloth& k) {
+            return fmt::format("{}, {} needles", units.gauge(k.stitches, k.rows),
+                               needle_size(k.needle));
+        },
+        [&](const WovenCloth& w) {
+            return fmt::format("{} {}{} ({:.0f} % of the greatest sett), {} wide in it",
+                               units.sett(w.heddle), w.weave->shafts > 2 ? "reed" : "heddle",
+                               w.in_hole == 2 ? ", ends doubled" : "", 100 * w.share,
+                               units.size(piece.panel.reed_width));
+        });
 }
 
 std::string reach_line(const Plan& plan, const Units& units) {
@@ -110,8 +113,9 @@ std::vector<std::string> cautions(const Plan& plan, const YarnProfile& yarn) {
     std::vector<std::string> out = plan.article->cautions;
     bool loose = false;
     for (const auto& piece : plan.pieces)
-        loose = loose ||
-                (piece.knit ? piece.knit->fabric->loose_loops : piece.woven->weave->loose_loops);
+        loose = loose || by_cloth(
+                             piece, [](const KnitCloth& k) { return k.fabric->loose_loops; },
+                             [](const WovenCloth& w) { return w.weave->loose_loops; });
     if (plan.article->for_baby) {
         out.emplace_back(
             "for a baby: no cords, ties, fringes or long loose loops; follow your local safety "

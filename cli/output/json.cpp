@@ -66,7 +66,8 @@ Json piece_json(const PlanPiece& p) {
         out["rows_per_10cm"] = number(in_stitches_per_10cm(p.knit->rows));
         out["needle_mm"] = number(in_millimetres(p.knit->needle));
         out["tightness"] = number(p.knit->tightness);
-    } else {
+    }
+    if (p.woven) {
         out["ends"] = p.panel.ends;
         out["picks"] = p.panel.picks;
         out["heddle_per_10cm"] = number(in_ends_per_10cm(p.woven->heddle));

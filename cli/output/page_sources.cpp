@@ -35,7 +35,8 @@ void add_cloth(std::vector<Leaned>& all, const PlanPiece& piece) {
               piece.knit->from_swatch ? constants::counted_swatch : constants::no_swatch})
             add(all, leaned(c));
         add(all, leaned(*piece.knit->fabric));
-    } else {
+    }
+    if (piece.woven) {
         for (const auto& c : {constants::woollen_c, constants::worsted_c, constants::crimp_factor,
                               constants::before_sample})
             add(all, leaned(c));

@@ -145,7 +145,8 @@ std::string woven_words(const std::string& length, int count) {
 }
 
 // The warp from one end to the other: every panel with its fringes, then what cannot be woven.
-double draw_warp(Svg& svg, double y, const PlanPiece& p, const Template& t, const Units& units) {
+double draw_warp(Svg& svg, double y, const PlanPiece& p, const WovenCloth& cloth, const Template& t,
+                 const Units& units) {
     const int count = p.piece->count;
     const auto panel = p.panel.warp_per_end - t.loom_waste / count;
     const auto whole = panel * count + t.loom_waste;
@@ -155,7 +156,7 @@ double draw_warp(Svg& svg, double y, const PlanPiece& p, const Template& t, cons
     y = svg.lines({margin, y + 15},
                   fmt::format("{} ends of {}; {} wide in the {}", p.panel.ends, units.yarn(whole),
                               units.size(p.panel.reed_width),
-                              p.woven->weave->shafts > 2 ? "reed" : "heddle"),
+                              cloth.weave->shafts > 2 ? "reed" : "heddle"),
                   line_width, "faint") -
         30;
     double x = margin;
@@ -222,7 +223,7 @@ double draw_all(Svg& svg, const JudgedPlan& judged, const Question& q) {
     for (const auto& piece : plan.pieces) {
         const bool first = &piece == &plan.pieces.front();
         y = draw_piece(svg, y, piece, scale, q.units, first ? ends : std::vector<SkeinEnd>{});
-        if (piece.woven) y = draw_warp(svg, y, piece, *plan.article, q.units);
+        if (piece.woven) y = draw_warp(svg, y, piece, *piece.woven, *plan.article, q.units);
     }
     return draw_key(svg, y, plan, ends) + 6;
 }

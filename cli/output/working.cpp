@@ -169,7 +169,8 @@ std::string plan_working(const JudgedPlan& judged, const Question& q) {
     for (const auto& piece : judged.plan.pieces) {
         if (piece.piece->fabric == last) continue;
         last = piece.piece->fabric;
-        out += piece.knit ? knit_steps(*piece.knit, q.yarn) : woven_steps(*piece.woven, q.yarn);
+        if (piece.knit) out += knit_steps(*piece.knit, q.yarn);
+        if (piece.woven) out += woven_steps(*piece.woven, q.yarn);
     }
     for (const auto& piece : judged.plan.pieces)
         out += step(

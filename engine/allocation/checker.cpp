@@ -96,8 +96,8 @@ Points worth(const Problem& p, const CutList& list) {
             more -= part;
         }
     }
-    for (const auto& cut : list.cuts)
-        if (!p.mismatch.empty()) sum -= cut.gross * *p.mismatch[cut.skein][cut.piece];
+    for (const auto& cut : list.cuts)  // that they may not meet is no cost, but a broken rule
+        if (!p.mismatch.empty()) sum -= cut.gross * p.mismatch[cut.skein][cut.piece].value_or(0);
     for (std::size_t i = 0; i < p.skeins.size(); ++i)
         if (list.taken_from(i) == 0) sum += p.skeins[i].bonus;
     return sum;

@@ -37,7 +37,7 @@ std::optional<Offer> Cutting::offer(const Decisions& d, const Prices& at, std::s
                                     std::size_t j) const {
     if (d.made[j] == Say::no || d.pair(i, j) == Say::no || !model_.may_meet(i, j)) return {};
     const auto& piece = model_.piece[j];
-    const double cost = as_double(*model_.cost[i][j]);
+    const double cost = as_double(model_.cost[i][j]);
     Offer out;
     out.piece = j;
     out.must = d.pair(i, j) == Say::yes;

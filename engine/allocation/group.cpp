@@ -57,7 +57,7 @@ bool GroupPromise::add_piece(const Group& group, std::size_t j) {
             if (d_.pair(i, j) == Say::yes) return false;
             continue;
         }
-        const auto cost = *m_.cost[i][j];
+        const auto cost = m_.cost[i][j];
         if (candidates++ == 0) least = cost;
         const Cm part = std::min(wanted, m_.length[i]);
         sum_ -= part * cost;

@@ -98,7 +98,7 @@ void Mixture::add(const SkeinPattern& pattern) {
     for (const auto& use : pattern.uses) {
         const auto j = use.piece;
         const auto& piece = m_.piece[j];
-        worth -= as_double(*m_.cost[pattern.skein][j]) * use.length;
+        worth -= as_double(m_.cost[pattern.skein][j]) * use.length;
         entries.push_back({count(j), 1});
         if (d_.most[j] == 1) {
             worth += as_double(piece.value);
@@ -132,6 +132,7 @@ Prices Mixture::prices() const {
 std::vector<std::pair<const SkeinPattern*, double>> Mixture::patterns() const {
     const auto amounts = linear_.amounts();
     std::vector<std::pair<const SkeinPattern*, double>> out;
+    out.reserve(patterns_.size());
     for (const auto& [column, pattern] : patterns_) out.emplace_back(pattern, amounts[column]);
     return out;
 }

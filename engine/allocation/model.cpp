@@ -20,12 +20,18 @@ ModelPiece as_model(const Piece& p, Cm tail, std::size_t skeins) {
 Model::Model(const Problem& problem)
     : skeins(problem.skeins.size()),
       pieces(problem.pieces.size()),
-      cost(problem.mismatch),
+      cost(skeins, std::vector<Points>(pieces, 0)),
+      meets(skeins, std::vector<bool>(pieces, true)),
       same(problem.same),
       different(problem.different),
       shortest(problem.shortest),
       has_reserve(problem.reserve > 0) {
-    if (cost.empty()) cost.assign(skeins, std::vector<std::optional<Points>>(pieces, Points{0}));
+    for (std::size_t i = 0; i < problem.mismatch.size(); ++i)
+        for (std::size_t j = 0; j < pieces; ++j) {
+            const auto& mismatch = problem.mismatch[i][j];
+            cost[i][j] = mismatch.value_or(0);
+            meets[i][j] = mismatch.has_value();
+        }
     for (const auto& s : problem.skeins) {
         length.push_back(s.length);
         bonus.push_back(s.bonus);
@@ -38,12 +44,14 @@ Model::Model(const Problem& problem)
         reserve.opens = false;
         piece.push_back(reserve);
         ++pieces;
-        for (auto& row : cost) row.emplace_back(0);
+        for (auto& row : cost) row.push_back(0);
+        for (auto& row : meets) row.push_back(true);
     }
     for (std::size_t i = 0; i < skeins; ++i) {
         alike.push_back(i);
         for (std::size_t k = 0; k < i && alike[i] == i; ++k)
-            if (length[k] == length[i] && bonus[k] == bonus[i] && cost[k] == cost[i])
+            if (length[k] == length[i] && bonus[k] == bonus[i] && cost[k] == cost[i] &&
+                meets[k] == meets[i])
                 alike[i] = alike[k];
     }
 }

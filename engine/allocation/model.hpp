@@ -23,13 +23,14 @@ struct Model {
     std::vector<Cm> length;
     std::vector<Points> bonus;
     std::vector<ModelPiece> piece;
-    std::vector<std::vector<std::optional<Points>>> cost;  // by skein and piece
+    std::vector<std::vector<Points>> cost;  // by skein and piece; 0 where they may not meet
+    std::vector<std::vector<bool>> meets;   // by skein and piece
     std::vector<Pair> same, different;
     std::vector<std::size_t> alike;  // by skein: the first skein of its class
     Cm shortest = 0;
     bool has_reserve = false;
 
-    bool may_meet(std::size_t i, std::size_t j) const { return cost[i][j].has_value(); }
+    bool may_meet(std::size_t i, std::size_t j) const { return meets[i][j]; }
 };
 
 }  // namespace gristwright::allocation

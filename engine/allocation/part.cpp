@@ -39,7 +39,7 @@ CutList Part::from_whole(const CutList& list) const {
     for (const auto& cut : list.cuts)
         if (const auto i = place(skeins, cut.skein), j = place(pieces, cut.piece); i && j)
             out.cuts.push_back({*i, *j, cut.gross});
-    if (reserve) out.reserve = place(skeins, *list.reserve);
+    if (reserve && list.reserve) out.reserve = place(skeins, *list.reserve);
     return out;
 }
 

@@ -7,13 +7,6 @@
 namespace gristwright::allocation {
 namespace {
 
-std::vector<std::vector<bool>> meetings(const Model& m) {
-    std::vector<std::vector<bool>> out(m.skeins, std::vector<bool>(m.pieces));
-    for (std::size_t i = 0; i < m.skeins; ++i)
-        for (std::size_t j = 0; j < m.pieces; ++j) out[i][j] = m.may_meet(i, j);
-    return out;
-}
-
 std::vector<std::size_t> arcs(const Model& m) {
     std::vector<std::size_t> out;
     for (const auto& piece : m.piece) out.push_back(1 + piece.stretch.size());
@@ -32,7 +25,7 @@ Price charge(const Model& m, const Decisions& d, std::size_t i, std::size_t j) {
 
 Relaxation::Relaxation(const Model& model)
     : model_(model),
-      network_(meetings(model), arcs(model)),
+      network_(model.meets, arcs(model)),
       gross_(model.skeins * model.pieces),
       base_(model.pieces),
       fixed_(model.skeins * model.pieces),
@@ -110,7 +103,7 @@ void Relaxation::offer_skeins(const Decisions& d) {
                     : std::min(model_.length[i], model_.piece[j].most + model_.piece[j].tail) -
                           fixed_[at];
             network_.meet(i, j, std::max<Cm>(0, std::min(most, free)),
-                          *model_.cost[i][j] * price_unit + charge(model_, d, i, j));
+                          model_.cost[i][j] * price_unit + charge(model_, d, i, j));
         }
     }
 }
@@ -137,7 +130,7 @@ std::optional<Points> Relaxation::bound(const Decisions& d) {
             const std::size_t at = i * model_.pieces + j;
             gross_[at] = fixed_[at] + network_.flow(i, j);
             if (gross_[at] > 0)
-                worth -= gross_[at] * (*model_.cost[i][j] * price_unit + charge(model_, d, i, j));
+                worth -= gross_[at] * (model_.cost[i][j] * price_unit + charge(model_, d, i, j));
         }
     }
     return worth >= 0 ? worth / price_unit : (worth - price_unit + 1) / price_unit;

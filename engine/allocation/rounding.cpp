@@ -80,7 +80,7 @@ class Fitter {
             if (d_.pair(i, j) != Say::no) skeins.push_back(i);
         sort_by(skeins, [&](std::size_t i) {
             const bool breaks = d_.opened[i] == Say::open && m_.piece[j].opens;
-            return std::tuple(!serves(i, j), breaks ? m_.bonus[i] : 0, *m_.cost[i][j], room_[i]);
+            return std::tuple(!serves(i, j), breaks ? m_.bonus[i] : 0, m_.cost[i][j], room_[i]);
         });
         if (d_.fewest[j] == 1)
             for (const auto i : skeins)

@@ -61,7 +61,8 @@ struct Search::Tree {
             if (done()) break;
             auto node = open_.top();
             open_.pop();
-            if (best_ && nodes_ > easy_ && !node.priced && !look_closer(node)) continue;
+            if (best_ && nodes_ > easy_ && !node.priced && !look_closer(node, best_->worth))
+                continue;
             for (auto& answer : answers(model_, node.decisions, node.question))
                 if (conclude(model_, answer)) visit(std::move(answer), node.bound);
         }
@@ -100,8 +101,7 @@ struct Search::Tree {
 
     // The closer bound of a node about to be opened, and what follows from it. False: it is done
     // with, or waits for another that promises more now.
-    bool look_closer(Node& node) {
-        const Points enough = best_->worth;
+    bool look_closer(Node& node, Points enough) {
         const int rounds = cutting_.rounds();
         node.bound = std::min(node.bound, cutting_.bound(node.decisions, enough));
         nodes_ += (cutting_.rounds() - rounds) * nodes_a_round;

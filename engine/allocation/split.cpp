@@ -44,8 +44,7 @@ std::vector<Stretch> stretches(const std::vector<std::pair<Cm, double>>& worth_a
     return out;
 }
 
-Piece sample_piece(const Wish& wish, double good_enough) {
-    const auto& s = *wish.sample;
+Piece sample_piece(const std::string& name, const Sample& s, double good_enough) {
     const auto range = sensible(s, good_enough);
     std::vector<std::pair<Cm, double>> worth_at;
     for (int k = 0; k <= steps; ++k) {
@@ -54,7 +53,7 @@ Piece sample_piece(const Wish& wish, double good_enough) {
         const double per_cent = 100 * s.error(side);
         worth_at.emplace_back(in_cm(s.metres(side)), -worth_of_knowing * per_cent * per_cent);
     }
-    return {wish.name, worth_at.front().first, 0, stretches(worth_at), 0, 0, true};
+    return {name, worth_at.front().first, 0, stretches(worth_at), 0, 0, true};
 }
 
 // A tail for every piece of an article after its first stands in its length.
@@ -116,8 +115,9 @@ Problem problem_of(const YarnProfile& yarn, const SplitRequest& request) {
     for (const auto& skein : out.skeins) longest = std::max(longest, skein.length);
     out.mismatch.assign(out.skeins.size(), {});
     for (const auto& wish : request.wishes) {
-        out.pieces.push_back(wish.sample ? sample_piece(wish, request.good_enough)
-                                         : article_piece(wish, request, longest));
+        out.pieces.push_back(wish.sample
+                                 ? sample_piece(wish.name, *wish.sample, request.good_enough)
+                                 : article_piece(wish, request, longest));
         for (std::size_t i = 0; i < out.skeins.size(); ++i)
             out.mismatch[i].push_back(
                 !wish.only_from || *wish.only_from == i ? std::optional<Points>{0} : std::nullopt);

@@ -40,13 +40,16 @@ void question(Evidence& known, Estimate<double> expected, Estimate<double> seen,
                     seen.mid > expected.mid ? "more" : "less"));
 }
 
-void observe_gauge(const KnittedSwatch& swatch, const KnitFabric& fabric, const YarnProfile& yarn,
-                   Evidence& known) {
+// The gauge now known.
+Estimate<Gauge> observe_gauge(const KnittedSwatch& swatch, const KnitFabric& fabric,
+                              const YarnProfile& yarn, Evidence& known) {
     const auto cloth = knit_cloth(yarn, fabric, swatch.firmness, {});
     const auto seen = stocking_gauge(swatch, fabric);
     const auto prior = known.gauge.value_or(cloth.gauge);
     question(known, {prior.mid.si(), prior.spread}, {seen.mid.si(), seen.spread}, "the gauge");
-    known.gauge = posterior(prior, seen);
+    const auto gauge = posterior(prior, seen);
+    known.gauge = gauge;
+    return gauge;
 }
 
 void observe_rows(const KnittedSwatch& swatch, const KnitFabric& fabric, Evidence& known) {
@@ -63,12 +66,12 @@ void observe_rows(const KnittedSwatch& swatch, const KnitFabric& fabric, Evidenc
 }
 
 void observe_mass(const KnittedSwatch& swatch, const KnitFabric& fabric, const YarnProfile& yarn,
-                  Evidence& known) {
+                  Gauge gauge, Evidence& known) {
     if (!swatch.mass || !swatch.width || !swatch.length) return;
     const auto cloth = knit_cloth(yarn, fabric, swatch.firmness, {});
     const auto area = *swatch.width * *swatch.length;
     const double measured = (*swatch.mass / yarn.linear_density.mid).si() / area.si();
-    const double predicted = cloth.metres_per_area.mid.si() * (known.gauge->mid / cloth.gauge.mid) *
+    const double predicted = cloth.metres_per_area.mid.si() * (gauge / cloth.gauge.mid) *
                              std::sqrt(known.rows ? known.rows->mid : 1);
     const double reading =
         std::hypot(area_reading / swatch.width->si(), area_reading / swatch.length->si(),
@@ -93,9 +96,9 @@ void observe(const KnittedSwatch& swatch, const KnitFabric& fabric, const YarnPr
     need_positive(swatch.stitches.over.si(), "the length they were counted over");
     if (swatch.rows) need_positive(swatch.rows->threads, "the rows counted");
     if (swatch.rows) need_positive(swatch.rows->over.si(), "the length they were counted over");
-    observe_gauge(swatch, fabric, yarn, known);
+    const auto gauge = observe_gauge(swatch, fabric, yarn, known);
     observe_rows(swatch, fabric, known);
-    observe_mass(swatch, fabric, yarn, known);
+    observe_mass(swatch, fabric, yarn, gauge.mid, known);
     if (swatch.look) known.looks.push_back(*swatch.look);
     known.stands_on.push_back(
         fmt::format("a {}{} swatch in {}", swatch.washed ? "washed" : "not yet washed",

@@ -179,10 +179,8 @@ PlanPiece realise(const Template& article, const Costed& costed, double s, Linea
         out.outline.narrow = out.outline.narrow * s;
     }
     if (length_grows(out.piece->grows)) out.outline.length = out.outline.length * s;
-    if (costed.knit)
-        realise_knitted(*costed.knit, out);
-    else
-        realise_woven(article, *costed.woven, out);
+    if (costed.knit) realise_knitted(*costed.knit, out);
+    if (costed.woven) realise_woven(article, *costed.woven, out);
     out.mass = out.metres.mid * grist;
     return out;
 }
@@ -294,6 +292,7 @@ Plan plan(const Template& article, const YarnProfile& yarn, const Fabrics& fabri
     out.have = {std::max(yarn.length.mid - request.keep, Length{}), yarn.length.spread};
 
     std::vector<Costed> costed;
+    costed.reserve(article.pieces.size());
     for (const auto& piece : article.pieces)
         costed.push_back(cost(article, piece, yarn, fabrics, owned));
     const auto sum = total(costed);

@@ -44,13 +44,12 @@ std::invalid_argument unknown(std::string_view word) {
     return std::invalid_argument(fmt::format("'{{{}}}' cannot be filled in", word));
 }
 
-std::string needle(const Plan& plan) {
-    return fmt::format("{:g} mm", in_millimetres(plan.pieces.front().knit->needle));
+std::string needle(const KnitCloth& cloth) {
+    return fmt::format("{:g} mm", in_millimetres(cloth.needle));
 }
 
-std::string heddle(const Plan& plan) {
-    return fmt::format("{:g}/10 cm",
-                       std::round(10 * in_ends_per_10cm(plan.pieces.front().woven->heddle)) / 10);
+std::string heddle(const WovenCloth& cloth) {
+    return fmt::format("{:g}/10 cm", std::round(10 * in_ends_per_10cm(cloth.heddle)) / 10);
 }
 
 std::string field_of(const PlanPiece& p, std::string_view field, WriteLength size,
@@ -77,8 +76,9 @@ std::string field_of(const PlanPiece& p, std::string_view field, WriteLength siz
 
 std::string filled_in(std::string_view step, const Plan& plan, WriteLength size, WriteLength yarn) {
     return replaced(step, [&](std::string_view word) -> std::string {
-        if (word == "needle") return needle(plan);
-        if (word == "heddle") return heddle(plan);
+        const auto& first = plan.pieces.front();
+        if (word == "needle" && first.knit) return needle(*first.knit);
+        if (word == "heddle" && first.woven) return heddle(*first.woven);
         if (word == "size") return size(plan.size);
         const auto dot = word.find('.');
         for (const auto& p : plan.pieces)

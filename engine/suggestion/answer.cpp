@@ -226,8 +226,7 @@ SuggestionAnswer Answerer::answer(const Suggestion& s) {
     compare_metres(ground_, plan, out);
     look_at_sizes(s, ground_, plan, out);
     count_repeats(plan, out);
-    if (out.reach == Reach::short_of && !craft) return out;
-    if (out.reach == Reach::short_of) {
+    if (out.reach == Reach::short_of && craft) {
         const auto other = *craft == Craft::knitted ? Craft::woven : Craft::knitted;
         const auto* instead = best(out.understood.article, other, {});
         out.other_craft_reaches = instead && instead->plan.certainty >= ground_.request.certainty &&

@@ -1,9 +1,9 @@
 #include "engine/suitability/judgement.hpp"
 
-#include "engine/suitability/constants.hpp"
-
 #include <cmath>
 
+#include "engine/project/by_cloth.hpp"
+#include "engine/suitability/constants.hpp"
 #include "engine/suitability/desirability.hpp"
 
 namespace gristwright {
@@ -17,8 +17,10 @@ constexpr std::array<std::string_view, factor_count> factor_words{
 
 // Openness of a cloth, 0 as firm as board, 1 as loose as holds together.
 double looseness(const PlanPiece& piece) {
-    if (piece.knit) return std::clamp((1.6 - piece.knit->tightness) / (1.6 - 0.6), 0.0, 1.0);
-    return std::clamp((1.0 - piece.woven->share) / (1.0 - 0.4), 0.0, 1.0);
+    return by_cloth(
+        piece,
+        [](const KnitCloth& k) { return std::clamp((1.6 - k.tightness) / (1.6 - 0.6), 0.0, 1.0); },
+        [](const WovenCloth& w) { return std::clamp((1.0 - w.share) / (1.0 - 0.4), 0.0, 1.0); });
 }
 
 double drape_had(const PlanPiece& piece, const YarnProfile& yarn) {
@@ -26,7 +28,9 @@ double drape_had(const PlanPiece& piece, const YarnProfile& yarn) {
 }
 
 double fabric_definition(const PlanPiece& piece) {
-    return piece.knit ? piece.knit->fabric->definition : piece.woven->weave->definition;
+    return by_cloth(
+        piece, [](const KnitCloth& k) { return k.fabric->definition; },
+        [](const WovenCloth& w) { return w.weave->definition; });
 }
 
 Factor& at(Judgement& j, FactorName name) { return j.factors[static_cast<std::size_t>(name)]; }
@@ -55,14 +59,13 @@ void judge_traits(const Plan& plan, const YarnProfile& yarn, Judgement& out) {
     at(out, FactorName::consistency) = wished(article.wish(Asked::consistency), yarn.consistency);
 }
 
-Factor cover(const PlanPiece& piece) {
-    if (piece.knit) {
-        const auto band = tightness_band(piece.knit->purpose);
-        const double k = piece.knit->tightness;
-        return {k, band.middle(), cover_weight,
-                desire_within(k, band.low, band.high, tightness_tail)};
-    }
-    const auto& w = *piece.woven;
+Factor knitted_cover(const KnitCloth& k) {
+    const auto band = tightness_band(k.purpose);
+    return {k.tightness, band.middle(), cover_weight,
+            desire_within(k.tightness, band.low, band.high, tightness_tail)};
+}
+
+Factor woven_cover(const WovenCloth& w) {
     return {w.share, (w.wanted.low + w.wanted.high) / 2, cover_weight,
             desire_within(w.share, w.wanted.low, w.wanted.high, share_tail)};
 }
@@ -143,7 +146,7 @@ std::string_view words(Serves s) {
 Judgement judge(const Plan& plan, const YarnProfile& yarn) {
     Judgement out;
     judge_traits(plan, yarn, out);
-    at(out, FactorName::cover) = cover(plan.pieces.front());
+    at(out, FactorName::cover) = by_cloth(plan.pieces.front(), knitted_cover, woven_cover);
     at(out, FactorName::fineness) = fineness(*plan.article, yarn);
     at(out, FactorName::equipment) = equipment(plan);
     combine(out);

@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/project/by_cloth.hpp"
+
 namespace gristwright {
 namespace {
 
@@ -29,16 +31,25 @@ std::optional<TraitName> trait_of(FactorName name) {
     }
 }
 
-std::string cover_sentence(const Plan& plan) {
-    const auto& piece = plan.pieces.front();
-    if (piece.knit) {
-        const auto band = tightness_band(piece.knit->purpose);
-        return fmt::format("cover: tightness {:.2f}, {:.2f} to {:.2f} wanted",
-                           piece.knit->tightness, band.low, band.high);
-    }
-    const auto& w = *piece.woven;
+std::string knitted_cover(const KnitCloth& k) {
+    const auto band = tightness_band(k.purpose);
+    return fmt::format("cover: tightness {:.2f}, {:.2f} to {:.2f} wanted", k.tightness, band.low,
+                       band.high);
+}
+
+std::string woven_cover(const WovenCloth& w) {
     return fmt::format("cover: {:.0f} % of the greatest sett, {:.0f} to {:.0f} % wanted",
                        100 * w.share, 100 * w.wanted.low, 100 * w.wanted.high);
+}
+
+std::string cover_sentence(const Plan& plan) {
+    return by_cloth(plan.pieces.front(), knitted_cover, woven_cover);
+}
+
+bool too_open(const PlanPiece& piece) {
+    return by_cloth(
+        piece, [](const KnitCloth& k) { return k.tightness < tightness_band(k.purpose).low; },
+        [](const WovenCloth& w) { return w.share < w.wanted.low; });
 }
 
 std::string fineness_sentence(const Factor& f, const Plan& plan) {
@@ -67,12 +78,9 @@ std::string short_against(FactorName name, const Factor& f, const Plan& plan) {
             return "delicate as warp";
         case FactorName::consistency:
             return "skeins differ";
-        case FactorName::cover: {
-            const auto& p = plan.pieces.front();
-            const bool open = p.knit ? p.knit->tightness < tightness_band(p.knit->purpose).low
-                                     : p.woven->share < p.woven->wanted.low;
-            return open ? "cloth more open than it should be" : "cloth firmer than it should be";
-        }
+        case FactorName::cover:
+            return too_open(plan.pieces.front()) ? "cloth more open than it should be"
+                                                 : "cloth firmer than it should be";
         case FactorName::fineness:
             return fmt::format("{} yarn than usual for it", f.had < f.wanted ? "finer" : "thicker");
         case FactorName::equipment:
@@ -178,7 +186,7 @@ std::vector<std::string> against(const Judgement& judged, const Plan& plan,
                                  const YarnProfile& yarn) {
     std::vector<std::string> out;
     for (const auto name :
-         ordered(judged, [](const Factor& a, const Factor& b) { return a.cost > b.cost; }))
+         ordered(judged, [](const Factor&a, const Factor&b) { return a.cost > b.cost; }))
         if (lacks(name, judged.factor(name)))
             out.push_back(short_against(name, judged.factor(name), plan));
     if (yarn.agreement.answer == SameYarn::differ) out.emplace_back("the skeins are not one yarn");
@@ -188,7 +196,7 @@ std::vector<std::string> against(const Judgement& judged, const Plan& plan,
 std::vector<std::string> in_favour(const Judgement& judged, const YarnProfile& yarn) {
     std::vector<std::string> out;
     const bool differ = yarn.agreement.answer == SameYarn::differ;
-    for (const auto name : ordered(judged, [](const Factor& a, const Factor& b) {
+    for (const auto name : ordered(judged, [](const Factor&a, const Factor&b) {
              return a.weight * a.wanted > b.weight * b.wanted;
          })) {
         if (differ && name == FactorName::consistency) continue;  // even where it hardly matters

@@ -134,14 +134,15 @@ Density fibre_density(const Batch& batch) {
 }
 
 void judge_loft(const Batch& batch, bool insist, YarnProfile& out) {
-    if (!out.wraps_measured) return;
+    if (!batch.wraps) return;
+    const auto counted = batch.wraps->count;
     const auto grist = out.linear_density.mid;
-    const double given = packing_from_wraps(grist, batch.wraps->count, fibre_density(batch));
+    const double given = packing_from_wraps(grist, counted, fibre_density(batch));
     if (given > closest_packing)
         throw ImplausibleYarn(
             fmt::format("{:.0f} wraps per inch would need {:.0f} % of the space to be fibre, and "
                         "{:.0f} % is the most there can be: check the wraps, lengths and masses",
-                        in_wraps_per_inch(batch.wraps->count), 100 * given, 100 * closest_packing),
+                        in_wraps_per_inch(counted), 100 * given, 100 * closest_packing),
             false);
     out.packing = {packing_from_wraps(grist, out.laid_wraps.mid, fibre_density(batch)),
                    packing_margin(out.linear_density.spread, out.laid_wraps.spread)};
@@ -151,7 +152,7 @@ void judge_loft(const Batch& batch, bool insist, YarnProfile& out) {
         question(insist, out,
                  fmt::format("{:.0f} wraps per inch laid side by side at this grist means {:.0f} % "
                              "fibre; {}",
-                             in_wraps_per_inch(batch.wraps->count), 100 * given,
+                             in_wraps_per_inch(counted), 100 * given,
                              given > 0.45 ? "were the wraps packed tight? then say so"
                                           : "is a length or a mass wrong?"));
 }

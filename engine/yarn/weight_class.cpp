@@ -10,9 +10,9 @@ namespace {
 
 using Bound = std::optional<double> WeightClass::*;
 
-double distance(const WeightClass& row, Bound low, Bound high, double value) {
-    if (row.*low && value < *(row.*low)) return std::log(*(row.*low) / value);
-    if (row.*high && value > *(row.*high)) return std::log(value / *(row.*high));
+double distance(std::optional<double> low, std::optional<double> high, double value) {
+    if (low && value < *low) return std::log(*low / value);
+    if (high && value > *high) return std::log(value / *high);
     return 0;
 }
 
@@ -22,7 +22,7 @@ std::vector<WeightClass> holding(const std::vector<WeightClass>& table, Bound lo
     double nearest = std::numeric_limits<double>::infinity();
     for (const auto& row : table) {
         if (!(row.*low) && !(row.*high)) continue;
-        const double away = distance(row, low, high, value);
+        const double away = distance(row.*low, row.*high, value);
         if (away < nearest) found.clear(), nearest = away;
         if (away == nearest) found.push_back(row);
     }

@@ -19,6 +19,13 @@ def run(*words, **more):
     return done.stdout
 
 
+def check_stripped(prefix):
+    """Debug information is large and nobody's who only uses what was built."""
+    binaries = [prefix / "bin/gristwright", *prefix.rglob("*.a")]
+    assert len(binaries) == 2, binaries
+    assert not [path for path in binaries if b".debug_info" in path.read_bytes()], "debug information is installed"
+
+
 def check_program(prefix, home):
     """Answers from outside the sources; its manual and completion lie where tools look."""
     program = prefix / "bin/gristwright"
@@ -52,6 +59,7 @@ def check_engine(root, prefix, scratch, flags):
 def installed(root, build, scratch, flags):
     prefix = scratch / "prefix"
     run("cmake", "--install", build, "--prefix", prefix)
+    check_stripped(prefix)
     check_program(prefix, scratch)
     check_engine(root, prefix, scratch, flags)
 
@@ -69,6 +77,7 @@ def package(root, build, scratch, flags):
     owners = {tuple(line.split()[1:2]) for line in run("dpkg-deb", "-c", packages[0]).splitlines()}
     assert owners == {("root/root",)}, owners
     run("dpkg-deb", "-x", packages[0], scratch / "unpacked")
+    check_stripped(scratch / "unpacked/usr")
     check_program(scratch / "unpacked/usr", scratch)
     assert packages[0].read_bytes() == packages[1].read_bytes(), "two packings differ"
 

@@ -55,7 +55,8 @@ TEST_CASE("a woven plan's own numbers stand in the step") {
 TEST_CASE("a word nobody can fill in is named; a brace left open is told") {
     const auto scarf = invented::knitted_scarf();
     const auto p = plan(scarf, yarn(900, 220), fabrics, {}, {});
-    for (const char* word : {"{cuff.rows}", "{body.colour}", "{body}", "{}", "{heddle.rows}"}) {
+    for (const char* word :
+         {"{cuff.rows}", "{body.colour}", "{body}", "{}", "{heddle.rows}", "{heddle}"}) {
         const auto said = "'" + std::string(word) + "' cannot be filled in";
         CHECK_THROWS_AS(filled(word, p), std::invalid_argument);
         CHECK_THROWS_WITH_AS(check_words(word, scarf), said.c_str(), std::invalid_argument);
