@@ -153,8 +153,8 @@ class Meaning {
         }
         const auto* known = catalogue_.fibre_named(name);
         if (!known)
-            throw wrong(at, fmt::format("there is no fibre '{}' in the table{} (or give your own "
-                                        "by its micron and staple)",
+            throw wrong(at, fmt::format("there is no fibre '{}' in the table{} (gristwright help "
+                                        "fibres lists it; or give your own by micron and staple)",
                                         name, did_you_mean(name, catalogue_.fibre_names())));
         auto part = *known;
         part.share = share;

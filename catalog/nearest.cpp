@@ -38,6 +38,11 @@ std::string did_you_mean(std::string_view word, const std::vector<std::string>& 
     return found.empty() ? "" : "; did you mean '" + found + "'?";
 }
 
+std::string did_you_mean_or_all(std::string_view word, const std::vector<std::string>& candidates) {
+    const auto near = did_you_mean(word, candidates);
+    return near.empty() ? fmt::format("; there are: {}", fmt::join(candidates, ", ")) : near;
+}
+
 std::string not_one_of(std::string_view word, const std::vector<std::string>& candidates) {
     return fmt::format("'{}' is not one of: {}{}", word, fmt::join(candidates, ", "),
                        did_you_mean(word, candidates));

@@ -14,6 +14,9 @@ std::string nearest(std::string_view word, const std::vector<std::string>& candi
 // "; did you mean 'scarf'?" or nothing.
 std::string did_you_mean(std::string_view word, const std::vector<std::string>& candidates);
 
+// The same, but all there are when none is near: "; there are: garter, moss".
+std::string did_you_mean_or_all(std::string_view word, const std::vector<std::string>& candidates);
+
 // "'lng' is not one of: long, short; did you mean 'long'?"
 std::string not_one_of(std::string_view word, const std::vector<std::string>& candidates);
 

@@ -42,7 +42,7 @@ int read_class(const std::string& written, const std::vector<WeightClass>& class
     for (const auto& c : classes)
         if (c.name == written || fmt::format("{}", c.number) == written) return c.number;
     throw std::invalid_argument(fmt::format("weight: there is no weight class '{}'{}", written,
-                                            did_you_mean(written, names_of(classes))));
+                                            did_you_mean_or_all(written, names_of(classes))));
 }
 
 // "100cm, 130cm, 160cm"; the unit may stand once, at the end.

@@ -134,7 +134,7 @@ const KnitFabric& fabric_of(const SwatchText& text, const Fabrics& fabrics) {
     const std::string name = written ? *written : "stocking stitch";
     if (const auto* found = fabrics.knitted_named(name)) return *found;
     throw std::invalid_argument(fmt::format("fabric: there is no stitch '{}'{}", name,
-                                            did_you_mean(name, names_of(fabrics.knitted))));
+                                            did_you_mean_or_all(name, names_of(fabrics.knitted))));
 }
 
 std::optional<double> look_of(const SwatchText& text) {

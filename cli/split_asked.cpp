@@ -39,8 +39,9 @@ const PlanPiece* first_piece(const SplitAsked& asked, bool knitted) {
 
 template <class Rows>
 std::invalid_argument no_fabric(std::string_view kind, const std::string& name, const Rows& rows) {
-    return std::invalid_argument(fmt::format("--sample: there is no {} '{}'{}", kind, name,
-                                             catalog::did_you_mean(name, catalog::names_of(rows))));
+    return std::invalid_argument(
+        fmt::format("--sample: there is no {} '{}'{}", kind, name,
+                    catalog::did_you_mean_or_all(name, catalog::names_of(rows))));
 }
 
 // "knitted", "woven:plain": in the fabric named, else in the one the project needs.

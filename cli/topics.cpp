@@ -2,10 +2,13 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
+
 #include "catalog/nearest.hpp"
 #include "cli/exit_codes.hpp"
 #include "cli/output/embedded.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/question.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -17,14 +20,55 @@ std::string exit_codes() {
     return out + "\nThe answer is on the standard output, everything else on the standard error.\n";
 }
 
+std::string micron(const std::optional<Length>& low, const std::optional<Length>& high) {
+    return fmt::format("{:g} to {:g} micron", in_microns(*low), in_microns(*high));
+}
+
+std::string fibres(const catalog::Catalogue& known) {
+    std::string out =
+        "Fibres: those that the table knows, by the name that --fibre takes\n\n"
+        "A fibre of your own: --micron and --staple beside its name.\n\n";
+    std::size_t widest = 0;
+    for (const auto& fibre : known.fibres) widest = std::max(widest, characters(fibre.name));
+    for (const auto& fibre : known.fibres)
+        out += labelled(padded(fibre.name, widest),
+                        fibre.micron_low && fibre.micron_high
+                            ? micron(fibre.micron_low, fibre.micron_high)
+                            : "fineness not stated",
+                        2) +
+               "\n";
+    return out;
+}
+
+std::string fabrics(const catalog::Catalogue& known) {
+    std::string out =
+        "Fabrics: the stitches and weaves that samples, swatches and templates name\n\n"
+        "Knitted, metres an area against stocking stitch at one gauge:\n";
+    for (const auto& fabric : known.fabrics.knitted)
+        out += fmt::format("  {} x {:.2f}\n", padded(fabric.name, 30), fabric.metres);
+    out += "\nWoven:\n";
+    for (const auto& weave : known.fabrics.weaves)
+        out += fmt::format(
+            "  {} {}\n", padded(weave.name, 30),
+            weave.shafts > 2 ? fmt::format("{} shafts", weave.shafts) : std::string("one heddle"));
+    return out;
+}
+
+std::vector<Topic> all_topics() {
+    const auto known = whole_catalogue();
+    return {{"units", std::string(embedded::help_units)},
+            {"marks", std::string(embedded::help_marks)},
+            {"certainty", std::string(embedded::help_certainty)},
+            {"wraps", std::string(embedded::help_wraps)},
+            {"fibres", fibres(known)},
+            {"fabrics", fabrics(known)},
+            {"exit-codes", exit_codes()}};
+}
+
 }  // namespace
 
 const std::vector<Topic>& topics() {
-    static const std::vector<Topic> all{{"units", std::string(embedded::help_units)},
-                                        {"marks", std::string(embedded::help_marks)},
-                                        {"certainty", std::string(embedded::help_certainty)},
-                                        {"wraps", std::string(embedded::help_wraps)},
-                                        {"exit-codes", exit_codes()}};
+    static const auto all = all_topics();
     return all;
 }
 

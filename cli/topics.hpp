@@ -1,4 +1,5 @@
-// What `gristwright help TOPIC` explains: texts of cli/help/, and the exit codes from their table.
+// What `gristwright help TOPIC` explains: texts of cli/help/, and what is read off
+// the tables of fibres, fabrics and exit codes.
 #pragma once
 
 #include <string>

@@ -36,7 +36,7 @@ std::string bars(const Split& s, const Question& q) {
             while (static_cast<double>(bar.size()) + 0.5 < drawn) bar += with;
         };
         for (const auto& cut : s.cuts)
-            if (cut.skein == i) draw(cut.length, letter_of(cut.wish));
+            if (cut.skein == i) draw(cut.length, letter_of(s, cut.wish));
         if (s.placed.list.reserve == i)
             draw(centimetres(static_cast<double>(s.problem.reserve)), '~');
         draw(left_in(i, s, q), '.');
@@ -49,7 +49,7 @@ std::string key(const Split& s, const SplitAsked& asked) {
     std::vector<std::string> said;
     for (std::size_t w = 0; w < s.parts.size(); ++w)
         if (s.parts[w].made)
-            said.push_back(fmt::format("{} {}", letter_of(w), asked.request.wishes[w].name));
+            said.push_back(fmt::format("{} {}", letter_of(s, w), asked.request.wishes[w].name));
     if (s.placed.list.reserve) said.emplace_back("~ reserve for mending");
     said.emplace_back(". left over");
     return wrapped(joined(said), 2) + "\n";
@@ -59,7 +59,7 @@ std::string parts(const Split& s, const SplitAsked& asked, const Question& q) {
     std::string out;
     for (std::size_t w = 0; w < s.parts.size(); ++w) {
         if (!s.parts[w].made) continue;
-        out += labelled(fmt::format("{}", letter_of(w)), part_words(s, asked, w, q), 2) + "\n";
+        out += labelled(fmt::format("{}", letter_of(s, w)), part_words(s, asked, w, q), 2) + "\n";
     }
     return out;
 }

@@ -28,7 +28,7 @@ std::vector<Part> parts_of(std::size_t skein, const Split& s, const Question& q)
     std::vector<Part> out;
     for (const auto& cut : s.cuts)
         if (cut.skein == skein)
-            out.push_back({cut.length, std::string(1, letter_of(cut.wish)), look_of(cut.wish),
+            out.push_back({cut.length, std::string(1, letter_of(s, cut.wish)), look_of(cut.wish),
                            cut.ball_length > all_of_it});
     if (s.placed.list.reserve == skein)
         out.push_back({centimetres(static_cast<double>(s.problem.reserve)), "~", "reserve", false});
@@ -67,8 +67,8 @@ double key_rows(Svg& svg, double y, const Split& s, const SplitAsked& asked) {
     };
     for (std::size_t w = 0; w < s.parts.size(); ++w)
         if (s.parts[w].made)
-            row(look_of(w),
-                fmt::format("{}: {}", letter_of(w), shortened(asked.request.wishes[w].name, 44)));
+            row(look_of(w), fmt::format("{}: {}", letter_of(s, w),
+                                        shortened(asked.request.wishes[w].name, 44)));
     if (s.placed.list.reserve) row("reserve", "~: reserve for mending");
     row("band", "left over");
     return y;

@@ -53,6 +53,13 @@ std::string article_line(const Wish& wish, const allocation::SplitPart& part, co
 
 }  // namespace
 
+char letter_of(const allocation::Split& split, std::size_t wish) {
+    const auto before =
+        std::count_if(split.parts.begin(), split.parts.begin() + static_cast<std::ptrdiff_t>(wish),
+                      [](const auto& part) { return part.made; });
+    return static_cast<char>('a' + before % 26);
+}
+
 std::string part_words(const allocation::Split& s, const SplitAsked& asked, std::size_t w,
                        const Question& q) {
     const auto& wish = asked.request.wishes[w];

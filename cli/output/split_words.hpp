@@ -7,8 +7,8 @@
 
 namespace gristwright::cli {
 
-// What a wish is called in bars, keys and lists.
-inline char letter_of(std::size_t wish) { return static_cast<char>('a' + wish % 26); }
+// What a wish is called in bars, keys and lists: those that are made, one after the other.
+char letter_of(const allocation::Split& split, std::size_t wish);
 // "Knitted sample in cables: 12 cm square finished, ..." of a wish that is made.
 std::string part_words(const allocation::Split& split, const SplitAsked& asked, std::size_t wish,
                        const Question& q);

@@ -15,7 +15,7 @@ constexpr int rounds_for_each = 3;  // skein and piece of a larger problem; of a
 
 // A node takes the longer, the larger the problem is: about as its size to the power 1.5. A first
 // look finds the plan to start with.
-constexpr double nodes_times_size = 6e6;
+constexpr double nodes_times_size = 2e7;
 constexpr double first_nodes_times_size = 1e6;
 
 std::size_t size(const Problem& p) {
@@ -44,12 +44,46 @@ Allocation looked_over(const Problem& problem, Allocation out) {
     return out;
 }
 
+// What must be made as no more than wished for, dearly: any plan will do to begin with.
+Problem wished_for(Problem p) {
+    Points all = 0, required = 0;
+    for (const auto& skein : p.skeins) all += skein.bonus;
+    for (const auto& piece : p.pieces) {
+        all += piece.value;
+        for (const auto& s : piece.stretch) all += s.length * s.per_cm;
+        required += piece.required ? 1 : 0;
+    }
+    for (auto& piece : p.pieces) {
+        if (!piece.required) continue;
+        const auto dear = std::min(dearest_per_cm * piece.least, (dearest - all) / required);
+        piece.value = std::max(piece.value, std::min(all, dear));
+        piece.required = false;
+    }
+    return p;
+}
+
+// A plan for a problem in which the search finds none at once.
+std::optional<CutList> roundabout(const Problem& problem, const Effort& effort) {
+    const auto wished = wished_for(problem);
+    const auto first = Search(wished).run(nodes_for(problem, first_nodes_times_size), effort.stop);
+    if (!first.found()) return {};
+    auto list = improved(wished, first.list, rounds(problem, effort), effort.stop);
+    list.worth = worth(problem, list);
+    if (!broken_rule(problem, list).empty()) return {};
+    return list;
+}
+
 Allocation run(const Problem& problem, const Effort& asked, std::optional<CutList> start) {
     check(problem);
     const auto effort = spelt_out(problem, asked);
     Search search(problem, {std::move(start)});
     const int first_look = nodes_for(problem, first_nodes_times_size);
-    const auto out = search.run(std::min(first_look, effort.nodes), effort.stop);
+    auto out = search.run(std::min(first_look, effort.nodes), effort.stop);
+    if (out.outcome == Allocation::Outcome::nothing_found && size(problem) > small_size)
+        if (auto list = roundabout(problem, effort)) {
+            search.learn(std::move(*list));
+            out = search.run(0, effort.stop);
+        }
     if (out.outcome != Allocation::Outcome::best_found || effort.nodes <= first_look)
         return looked_over(problem, search.run(effort.nodes, effort.stop));
     auto better = improved(problem, out.list, rounds(problem, effort), effort.stop);

@@ -16,9 +16,7 @@ void insist(bool holds, const std::string& name, std::string_view what) {
     if (!holds) throw std::invalid_argument(fmt::format("{}: {}", name, what));
 }
 
-constexpr Cm longest = 10'000'000;             // 100 km: beyond any batch
-constexpr Points dearest = 2'000'000'000'000;  // two million points, all together
-constexpr Points dearest_per_cm = 10'000'000;  // a thousand points a metre
+constexpr Cm longest = 10'000'000;  // 100 km: beyond any batch
 // The search counts in millionths of a micro-point: with these its sums stay below 2^63, and the
 // reward that fills what must be filled outweighs everything else.
 

@@ -338,3 +338,18 @@ TEST_CASE(
     const auto notebook = Notebook::open(scratch.file(), Notebook::Mode::read_only);
     CHECK_THROWS_WITH_AS(notebook.export_json(), doctest::Contains("not UTF-8"), NotebookRefused);
 }
+
+// Found by fuzzing: a complaint that began with such a byte was empty.
+TEST_CASE("notebook file: a text with a zero byte is refused with a reason") {
+    Scratch scratch;
+    changing(scratch.file()).add_batch("heron", heron());
+    for (const char* column : {"name", "length", "length_where"}) {
+        CAPTURE(column);
+        raw(scratch.file())
+            .exec(std::string("UPDATE skein SET ") + column + " = CAST(x'0041' AS TEXT)");
+        const auto notebook = Notebook::open(scratch.file(), Notebook::Mode::read_only);
+        CHECK_THROWS_WITH_AS(notebook.load_batch("heron"), doctest::Contains("zero byte"),
+                             NotebookRefused);
+        raw(scratch.file()).exec(std::string("UPDATE skein SET ") + column + " = '171m'");
+    }
+}

@@ -40,7 +40,8 @@ def check_help(shell, _):
     overview = shell.said("help")
     assert overview == shell.said("--help") == shell.said("-h")
     topics = re.findall(r"^  ([a-z-]+) ", overview.split("Topics")[1], re.M)
-    assert topics == ["units", "marks", "certainty", "wraps", "exit-codes"], topics
+    assert topics == ["units", "marks", "certainty", "wraps", "fibres", "fabrics",
+                      "exit-codes"], topics
     texts = [overview]
     for command in shell.names("commands"):
         assert f"\n  {command} " in overview, command

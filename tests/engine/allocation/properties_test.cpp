@@ -267,3 +267,11 @@ TEST_CASE("no problem at all is refused") {
     refused([](Problem& p) { p.pieces[0].stretch[0].per_cm = 50'000'000; });  // would overflow
     refused([](Problem& p) { p.pieces[0].value = 900'000'000'000; });
 }
+
+TEST_CASE("a large problem whose first look finds nothing is still given a plan") {
+    const auto problem = random_problem(60, 60, 13);
+    const auto answer = allocate(problem, {10, 100, {}});
+    REQUIRE(answer.found());
+    CHECK(broken_rule(problem, answer.list) == "");
+    CHECK(answer.gap() < 0.05);
+}
