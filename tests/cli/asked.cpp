@@ -1,6 +1,7 @@
 #include "tests/cli/asked.hpp"
 
 #include <fmt/core.h>
+#include <unistd.h>
 
 #include <cstdlib>
 #include <random>
@@ -53,6 +54,21 @@ Question random_batch(unsigned seed, std::size_t skeins) {
 bool holds(const std::string& text, std::string_view part) {
     return text.find(part) != std::string::npos;
 }
+
+std::size_t times(const std::string& text, const std::string& part) {
+    std::size_t out = 0;
+    for (auto at = text.find(part); at != std::string::npos; at = text.find(part, at + 1)) ++out;
+    return out;
+}
+
+Folder::Folder() {
+    static int made = 0;
+    path_ = std::filesystem::temp_directory_path() /
+            fmt::format("gristwright-test-{}-{}", ::getpid(), ++made);
+    std::filesystem::create_directories(path_);
+}
+
+Folder::~Folder() { std::filesystem::remove_all(path_); }
 
 std::vector<std::string> lines(const std::string& text) { return apart(text, '\n'); }
 

@@ -1,6 +1,7 @@
 // Questions put to the command line's own parts, away from the person's notebook and templates.
 #pragma once
 
+#include <filesystem>
 #include <stdexcept>
 #include <string>
 #include <vector>
@@ -39,6 +40,22 @@ std::string complaint(Call call) {
 }
 
 bool holds(const std::string& text, std::string_view part);
+std::size_t times(const std::string& text, const std::string& part);
 std::vector<std::string> lines(const std::string& text);
+
+// A folder of its own, gone with the test.
+class Folder {
+  public:
+    Folder();
+    ~Folder();
+    Folder(const Folder&) = delete;
+    Folder& operator=(const Folder&) = delete;
+
+    const std::filesystem::path& path() const { return path_; }
+    std::string file(const std::string& name) const { return (path_ / name).string(); }
+
+  private:
+    std::filesystem::path path_;
+};
 
 }  // namespace asked

@@ -2,10 +2,8 @@
 
 #include <doctest/doctest.h>
 #include <fmt/core.h>
-#include <unistd.h>
 
 #include <algorithm>
-#include <filesystem>
 #include <fstream>
 #include <map>
 #include <random>
@@ -21,22 +19,14 @@ using asked::holds;
 
 namespace {
 
-namespace fs = std::filesystem;
-
 // A spreadsheet that is there as long as this is.
 class Sheet {
   public:
-    explicit Sheet(const std::string& text)
-        : path_((fs::temp_directory_path() / fmt::format("suggestions-{}.csv", ::getpid()))
-                    .string()) {
-        std::ofstream(path_, std::ios::binary) << text;
-    }
-    ~Sheet() { fs::remove(path_); }
-    Sheet(const Sheet&) = delete;
-    const std::string& path() const { return path_; }
+    explicit Sheet(const std::string& text) { std::ofstream(path(), std::ios::binary) << text; }
+    std::string path() const { return folder_.file("suggestions.csv"); }
 
   private:
-    std::string path_;
+    asked::Folder folder_;
 };
 
 // A spreadsheet answered for Heron.

@@ -14,6 +14,7 @@
 using namespace gristwright::cli;
 using asked::holds;
 using asked::lines;
+using asked::times;
 using asked::Typed;
 
 namespace {
@@ -43,12 +44,6 @@ std::string case_of(const Typed& body, const std::string& label) {
     for (const auto& line : body)
         if (line.find("        " + label + ") ") == 0) return line;
     return "";
-}
-
-std::size_t times(const std::string& text, const std::string& part) {
-    std::size_t out = 0;
-    for (auto at = text.find(part); at != std::string::npos; at = text.find(part, at + 1)) ++out;
-    return out;
 }
 
 }  // namespace

@@ -208,6 +208,9 @@ TEST_CASE("a proof is called one only when it is; otherwise the gap is told") {
     allocation::Allocation found;
     found.outcome = allocation::Allocation::Outcome::proven_best;
     CHECK(proof(found) == "No better split exists (proven).");
+    found.outcome = allocation::Allocation::Outcome::best_found;
+    found.bound = 1'000'000, found.list.worth = 800'000;
+    CHECK(holds(proof(found), "no other can be more than 25.0 % better"));
     const Answered a({"--sample", "knitted"});
     CHECK(proof(a.split.allocation) == "No better split exists (proven).");
 }

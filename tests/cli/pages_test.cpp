@@ -1,0 +1,205 @@
+// The page's parts, the cards, the cloth's looks, and the files they are written to.
+#include <doctest/doctest.h>
+#include <fmt/core.h>
+#include <sys/stat.h>
+
+#include <algorithm>
+#include <cmath>
+#include <filesystem>
+#include <fstream>
+
+#include "cli/output/card.hpp"
+#include "cli/output/layout.hpp"
+#include "cli/output/new_file.hpp"
+#include "cli/output/page.hpp"
+#include "cli/output/page_sections.hpp"
+#include "cli/output/split_words.hpp"
+#include "cli/output/yarn_in_cloth.hpp"
+#include "tests/cli/asked.hpp"
+#include "tests/cli/odd_texts.hpp"
+#include "tests/near.hpp"
+
+using namespace gristwright;
+using namespace gristwright::cli;
+using asked::holds;
+using asked::times;
+
+namespace {
+
+namespace fs = std::filesystem;
+
+std::ptrdiff_t files_in(const asked::Folder& folder) {
+    return std::distance(fs::directory_iterator(folder.path()), fs::directory_iterator());
+}
+
+std::string contents(const std::string& path) {
+    std::ifstream in(path, std::ios::binary);
+    return {std::istreambuf_iterator<char>(in), {}};
+}
+
+}  // namespace
+
+TEST_CASE("a file is there whole or not at all, and takes the place of an old one") {
+    const asked::Folder folder;
+    const auto path = folder.file("out.html");
+    for (const auto& text : {std::string("first"), std::string(300'000, 'x'), std::string()}) {
+        write_file(path, text);
+        CHECK(contents(path) == text);
+        CHECK(files_in(folder) == 1);  // nothing is left beside it
+    }
+    struct stat found {};
+    REQUIRE(::stat(path.c_str(), &found) == 0);
+    CHECK((found.st_mode & 0111) == 0);
+}
+
+TEST_CASE("where a file cannot be, it is said, and what was there stays") {
+    const asked::Folder folder;
+    fs::create_directory(folder.path() / "taken");
+    std::ofstream(folder.path() / "taken/inside") << "kept";
+    for (const auto& path : {folder.file("no/such/out.html"), folder.file("taken")}) {
+        CHECK_THROWS_WITH_AS(write_file(path, "x"), doctest::Contains("cannot write '"),
+                             CannotCreate);
+        CHECK(files_in(folder) == 1);
+    }
+    CHECK(contents(folder.file("taken/inside")) == "kept");
+}
+
+TEST_CASE("a card for each skein says its length, its mass and its grist both ways") {
+    for (unsigned seed = 0; seed < 6; ++seed) {
+        const auto q = asked::random_batch(seed, 1 + seed);
+        const auto cards = card(q, "");
+        CHECK(times(cards, "<article") == q.yarn.skeins.size());
+        for (const auto& skein : q.yarn.skeins) {
+            CHECK(holds(cards, fmt::format("{:.0f} m (", in_metres(skein.length))));
+            CHECK(holds(cards, fmt::format("{:.1f} g (", in_grams(skein.mass))));
+        }
+        CHECK_FALSE(holds(cards, "{{"));
+    }
+}
+
+TEST_CASE("a card says the fibre, how to wash it, and nothing of what is not known") {
+    struct Case {
+        asked::Typed typed;
+        const char *said, *care;
+    };
+    const Case cases[] = {
+        {{}, "not given", "hot water and rubbing felt it"},
+        {{"--fibre", "Corriedale"}, "Corriedale", "Felts easily: wash cool"},
+        {{"--micron", "24-27"}, "own wool, 24-27 micron", "hot water and rubbing felt it"},
+        {{"--fibre", "Merino 60%", "--fibre", "Corriedale 40%"},
+         "Merino 60 %, Corriedale 40 %",
+         "Felts easily: wash cool"},
+        {{"--fibre", "flax"}, "lax", "it may shrink or run"},
+    };
+    for (const auto& c : cases) {
+        auto typed = c.typed;
+        typed.insert(typed.begin(), {"--skein", "171m/38.5g"});
+        const auto text = card(asked::of_options(typed), "autumn");
+        INFO(joined(typed, " "));
+        CHECK(holds(text, c.said));
+        CHECK(holds(text, c.care));
+        CHECK(holds(text, "autumn"));
+        CHECK_FALSE(holds(text, "per inch, laid"));  // no wraps were counted
+    }
+    CHECK(holds(card(asked::heron(), ""), "16 per inch, laid"));
+}
+
+TEST_CASE("what people wrote stands on a page as text, whatever it is") {
+    std::mt19937 random{31};
+    for (int i = 0; i < 6; ++i) {
+        auto q = asked::of_heron();
+        q.measured.batch.name = "<marquee>" + odd::anything(random, 5);
+        q.yarn.skeins[0].name = "</style>" + odd::anything(random, 5);
+        const auto ranked = rank(q);
+        for (const auto& text : {page(q, ranked, {}), card(q, "<blink>then</blink>")}) {
+            CHECK(odd::is_utf8(text));
+            for (const char* markup : {"<marquee", "<blink", "<script", "\x1b"})
+                CHECK_FALSE(holds(text, markup));
+            CHECK(times(text, "</style>") == times(text, "<style>"));
+        }
+    }
+}
+
+TEST_CASE("the figures that a page leans on stand once each, those without a source last") {
+    const auto& q = asked::heron();
+    const auto ranked = rank(q);
+    std::vector<const JudgedPlan*> plans;
+    for (const auto& judged : ranked.large) plans.push_back(&judged);
+    const auto all = leaned_on(q, plans);
+    CHECK(all.size() > leaned_on(q, {}).size());
+    bool sourced = true;
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        CHECK_FALSE(all[i].mark.empty());
+        CHECK((sourced || all[i].source.empty()));
+        sourced = !all[i].source.empty();
+        for (std::size_t j = 0; j < i; ++j) CHECK(all[i].what != all[j].what);
+        if (all[i].mark == "read") CHECK_FALSE(all[i].source.empty());
+    }
+    for (const auto* judged : plans)
+        for (const auto& piece : judged->plan.pieces)
+            CHECK(std::any_of(all.begin(), all.end(), [&](const Leaned& one) {
+                return one.what ==
+                       (piece.knit ? piece.knit->fabric->name : piece.woven->weave->name);
+            }));
+}
+
+TEST_CASE("a page shows forty answers and counts the others") {
+    const auto& q = asked::heron();
+    BulkAnswers bulk(q);
+    std::vector<catalog::KeptSuggestion> all;
+    for (int i = 0; i < 47; ++i)
+        all.push_back(
+            {{"idea", "lace shawl"}, {"needs", fmt::format("{:.0f}m", 20 * std::pow(1.12, i))}});
+    all.push_back({{"idea", "lace shawl"}, {"needs", "20m"}, {"from", "<blink>me</blink>"}});
+    bulk.take_all(all);
+    const auto answers = answered(bulk);
+    REQUIRE(answers.size() > 40);
+    CHECK(answers.size() == bulk.ranked().size());
+    std::size_t suggested = 0;
+    for (const auto& one : answers) suggested += one.times;
+    CHECK(suggested == 48);
+    const auto section = answers_section(answers, q);
+    CHECK(times(section, "Thank you for the idea") == std::min<std::size_t>(40, answers.size()));
+    CHECK(holds(section, fmt::format("{}", answers.size() - 40)));
+    CHECK_FALSE(holds(section, "<blink"));
+    CHECK_FALSE(holds(answers_section({answers[0]}, q), "more"));
+}
+
+TEST_CASE("a page's split tells every cut; one that cannot be says so") {
+    const auto typed = asked::arguments("split", {"--sample", "knitted", "--keep", "watch-cap"});
+    auto q = ask(typed, asked::example("heron.toml"));
+    const auto wanted = asked_of(typed, q);
+    const auto split = allocation::split(q.yarn, wanted.request);
+    const auto section = split_section(split, wanted, q);
+    REQUIRE(split.found());
+    for (const auto& cut : split.cuts)
+        CHECK(holds(section, escaped(capital(cut_words(cut, wanted, q)))));
+    CHECK(holds(section, proof(split.allocation)));
+    CHECK_FALSE(holds(split_section({}, wanted, q), "<svg"));
+}
+
+TEST_CASE("a yarn in cloth lies between squeezed and laid, and is drawn the same each time") {
+    for (unsigned seed = 0; seed < 12; ++seed) {
+        const auto q = asked::random_batch(seed, 2);
+        const auto look = look_of(q.yarn, 2);
+        INFO(seed);
+        const auto [thin, thick] = std::minmax(q.yarn.packed_diameter, q.yarn.laid_diameter);
+        CHECK(look.thickness >= thin);
+        CHECK(look.thickness <= thick);
+        CHECK((look.bloom >= 0 && look.bloom <= 1));
+        CHECK(look.plies == 2);
+        const auto combed = combed_alike(q);
+        CHECK(combed.linear_density.mid.si() == near(q.yarn.linear_density.mid.si(), 1e-12));
+        CHECK(look_of(combed, 2).bloom <= look.bloom);
+    }
+    lay::Cloth cloth;
+    cloth.width = 10, cloth.height = 6, cloth.thickness = 0.8;
+    lay::Run run;
+    run.line = {{0, 3}, {10, 3}};
+    cloth.runs = {run};
+    const YarnLook look{millimetres(0.8), 3, 2, 0.5};
+    const auto picture = drawn_cloth(cloth, look, 10);
+    CHECK(picture.file() == drawn_cloth(cloth, look, 10).file());
+    CHECK(picture.width() == near(100, 1e-12));
+    CHECK(picture.height() == near(60, 1e-12));
+}
