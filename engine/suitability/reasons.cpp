@@ -121,6 +121,12 @@ bool lacks(FactorName name, const Factor& f) {
     return below && f.cost >= 1;
 }
 
+bool costs_more(const Factor& a, const Factor& b) { return a.cost > b.cost; }
+
+bool counts_for_more(const Factor& a, const Factor& b) {
+    return a.weight * a.wanted > b.weight * b.wanted;
+}
+
 std::vector<FactorName> ordered(const Judgement& judged,
                                 bool (*before)(const Factor&, const Factor&)) {
     std::vector<FactorName> names;
@@ -185,8 +191,7 @@ std::string remedy(FactorName name, const Judgement& judged, const Plan& plan) {
 std::vector<std::string> against(const Judgement& judged, const Plan& plan,
                                  const YarnProfile& yarn) {
     std::vector<std::string> out;
-    for (const auto name :
-         ordered(judged, [](const Factor&a, const Factor&b) { return a.cost > b.cost; }))
+    for (const auto name : ordered(judged, costs_more))
         if (lacks(name, judged.factor(name)))
             out.push_back(short_against(name, judged.factor(name), plan));
     if (yarn.agreement.answer == SameYarn::differ) out.emplace_back("the skeins are not one yarn");
@@ -196,9 +201,7 @@ std::vector<std::string> against(const Judgement& judged, const Plan& plan,
 std::vector<std::string> in_favour(const Judgement& judged, const YarnProfile& yarn) {
     std::vector<std::string> out;
     const bool differ = yarn.agreement.answer == SameYarn::differ;
-    for (const auto name : ordered(judged, [](const Factor&a, const Factor&b) {
-             return a.weight * a.wanted > b.weight * b.wanted;
-         })) {
+    for (const auto name : ordered(judged, counts_for_more)) {
         if (differ && name == FactorName::consistency) continue;  // even where it hardly matters
         const auto& f = judged.factor(name);
         const auto said = short_for(name);
