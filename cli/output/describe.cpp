@@ -18,6 +18,18 @@ std::string class_names(const std::vector<WeightClass>& classes) {
     return joined(names, " or ");
 }
 
+std::string size_line(const Plan& plan, const Units& units) {
+    const auto& t = *plan.article;
+    if (plan.reach == Reach::short_of)
+        return fmt::format("short by {} for a {} of {}", units.yarn(plan.short_by), t.measure,
+                           units.size(plan.size));
+    const auto size = fmt::format("{} {}", t.measure, units.size(plan.size));
+    if (plan.reach == Reach::enough && t.fitted && plan.covered > plan.size)
+        return fmt::format("enough: {} (up to {} is covered)", size, units.size(plan.covered));
+    if (plan.reach == Reach::enough) return fmt::format("enough: {}", size);
+    return fmt::format("enough if smaller: {} (ideal {})", size, units.size(t.ideal));
+}
+
 }  // namespace
 
 JudgedPlan judged_plan(const Template& article, const Question& q) {
@@ -88,14 +100,11 @@ std::string making_line(const PlanPiece& piece, const Units& units) {
 
 std::string reach_line(const Plan& plan, const Units& units) {
     const auto& t = *plan.article;
-    const auto size = fmt::format("{} {}", t.measure, units.size(plan.size));
-    if (plan.reach == Reach::short_of)
-        return fmt::format("short by {} for a {} of {}", units.yarn(plan.short_by), t.measure,
-                           units.size(plan.size));
-    if (plan.reach == Reach::enough && plan.article->fitted && plan.covered > plan.size)
-        return fmt::format("enough: {} (up to {} is covered)", size, units.size(plan.covered));
-    if (plan.reach == Reach::enough) return fmt::format("enough: {}", size);
-    return fmt::format("enough if smaller: {} (ideal {})", size, units.size(t.ideal));
+    constexpr double rounding = 0.01;
+    if (plan.size >= t.smallest * (1 - rounding) && plan.size <= t.largest * (1 + rounding))
+        return size_line(plan, units);
+    return fmt::format("{}; meant for {} to {}", size_line(plan, units), units.size(t.smallest),
+                       units.size(t.largest));
 }
 
 std::string stands_on(const YarnProfile& yarn) {
