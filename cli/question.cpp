@@ -50,7 +50,9 @@ catalog::BatchText typed_batch(const Arguments& arguments) {
 Request request_of(const Arguments& arguments) {
     Request out;
     if (arguments.has("certainty")) {
-        out.certainty = read_share(arguments.text("certainty"));
+        out.certainty =
+            catalog::read_named("--certainty", arguments.text("certainty"),
+                                [](const std::string& text) { return read_share(text); });
         if (out.certainty < 0.5 || out.certainty > 0.999)
             throw std::invalid_argument("--certainty is from 50 to 99.9 %");
     }

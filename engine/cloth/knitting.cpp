@@ -40,6 +40,7 @@ Estimate<Gauge> counted_gauge(const YarnProfile& yarn) {
 
 Estimate<Gauge> gauge_from_swatch(const YarnProfile& yarn, Firmness purpose) {
     const auto counted = counted_gauge(yarn);
+    if (yarn.evidence.knitted_for == purpose) return counted;
     const double k =
         tightness(yarn.linear_density.mid, loop_from_stitches(counted.mid, Relaxation::full));
     if (to_band(k, tightness_band(purpose)) <= band_slack) return counted;

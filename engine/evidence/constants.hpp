@@ -33,6 +33,13 @@ inline constexpr Constant rows_between_knitters{"rows for their stitches, betwee
                                                 "a swatch trial of 2016, median"};
 inline constexpr Constant worth_questioning{
     "surprise that is questioned", 2.5, 2, 3, "standard deviations", Mark::judgement, ""};
+inline constexpr Constant most_rows{"rows that a piece may come to, by those planned",
+                                    1.25,
+                                    1.1,
+                                    1.5,
+                                    "relative",
+                                    Mark::judgement,
+                                    "another row gauge than the table's, and a few for luck"};
 inline constexpr Constant as_it_goes{
     "metres weighed as the work goes", 0.012, 0.01, 0.02, "relative", Mark::judgement, "1 to 2 %"};
 inline constexpr Constant habit_between_people{

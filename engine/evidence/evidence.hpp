@@ -10,8 +10,11 @@
 
 namespace gristwright {
 
+enum class Firmness;  // engine/cloth/loop.hpp
+
 struct Evidence {
     std::optional<Estimate<Gauge>> gauge;    // stocking stitch, washed
+    std::optional<Firmness> knitted_for;     // what its swatch was knitted for, the last one
     std::optional<Estimate<double>> rows;    // rows for their stitches, counted / predicted
     std::optional<Estimate<double>> metres;  // metres per area of knitting, measured / predicted
     std::optional<Estimate<double>> width_kept;   // woven: finished width / width in the heddle

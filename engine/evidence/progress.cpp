@@ -44,6 +44,19 @@ void question_lengths(const std::vector<Weighing>& weighings) {
     }
 }
 
+// Nothing used in so many rows, or more rows than the piece can have.
+void question_use(const PlanPiece& piece, Mass start, const Weighing& last) {
+    if (last.row > piece.rows * most_rows)
+        throw std::invalid_argument(
+            fmt::format("row {:.0f}: the {} has {} rows in this plan; count those of it alone",
+                        last.row, piece.piece->name, piece.rows));
+    if (last.ball < start) return;
+    throw std::invalid_argument(
+        fmt::format("{:.0f} rows are worked and the ball weighs {:.1f} g, as much as at the start: "
+                    "is it the ball in work?",
+                    last.row, in_grams(last.ball)));
+}
+
 // Rows of the first piece that `metres` reach when it takes `factor` times what was planned.
 double row_reached(const PlanPiece& piece, double metres, double factor) {
     const double share = metres / (piece.metres.mid.si() * factor);
@@ -62,6 +75,7 @@ Progress progress(const Plan& plan, LinearDensity grist, Mass start,
     question_order({0, start}, weighings);
     const auto& piece = plan.pieces.front();
     const auto& last = weighings.back();
+    question_use(piece, start, last);
     const double expected =
         piece.metres.mid.si() * yarn_after_rows(piece.outline, last.row / piece.rows);
     Progress out;

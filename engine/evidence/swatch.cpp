@@ -49,6 +49,7 @@ Estimate<Gauge> observe_gauge(const KnittedSwatch& swatch, const KnitFabric& fab
     question(known, {prior.mid.si(), prior.spread}, {seen.mid.si(), seen.spread}, "the gauge");
     const auto gauge = posterior(prior, seen);
     known.gauge = gauge;
+    known.knitted_for = swatch.firmness;
     return gauge;
 }
 

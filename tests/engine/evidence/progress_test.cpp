@@ -3,6 +3,7 @@
 
 #include <doctest/doctest.h>
 
+#include <cmath>
 #include <stdexcept>
 
 #include "engine/evidence/spin.hpp"
@@ -95,6 +96,20 @@ TEST_CASE("a ball that grows and a row that goes back are questioned") {
     CHECK_THROWS_AS(progress(work.planned, work.grist(), g(100), {{10, g(90)}, {9, g(85)}}),
                     std::invalid_argument);
     CHECK_THROWS_AS(progress(work.planned, work.grist(), g(100), {}), std::invalid_argument);
+}
+
+TEST_CASE("rows that used nothing, and more rows than there can be, are questioned") {
+    const Work work(Shape::rectangle);
+    const auto start = grams(500);
+    const auto at = [&](double row, Mass ball) {
+        return progress(work.planned, work.grist(), start, {{row, ball}});
+    };
+    CHECK_THROWS_WITH(at(10, start), doctest::Contains("as much as at the start"));
+    CHECK_NOTHROW(at(10, start - grams(5)));
+    const double rows = work.planned.pieces[0].rows;
+    CHECK_NOTHROW(at(std::floor(rows * 1.25), grams(100)));
+    CHECK_THROWS_WITH(at(std::ceil(rows * 1.25) + 1, grams(100)),
+                      doctest::Contains("rows in this plan"));
 }
 
 TEST_CASE("weighed before the first row, the work counts from there") {
