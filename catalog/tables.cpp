@@ -105,7 +105,7 @@ TraitRow trait_row(const Row& row) {
 
 // A whole number of charts makes a repeat; empty: there is none.
 std::string chart(const Row& row, std::string_view letters, int across, int up) {
-    const auto text = row.text("chart");
+    const auto& text = row.text("chart");
     if (text.empty()) return text;
     try {
         const auto read = lay::read_chart(text, letters);

@@ -68,7 +68,7 @@ void down(Svg& svg, Point from, double length, const std::string& words) {
 }
 
 std::string width_words(const Outline& o, const Units& units) {
-    const auto size = units.size(o.width);
+    auto size = units.size(o.width);
     switch (o.shape) {
         case Shape::tube:
         case Shape::cap:

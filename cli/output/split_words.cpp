@@ -12,9 +12,9 @@ namespace {
 
 using allocation::Wish;
 
-std::string sample_line(const Wish& wish, const allocation::SplitPart& part,
-                        const SplitAsked::Fabric& fabric, const Question& q) {
-    const auto& s = *wish.sample;
+std::string sample_line(const std::string& name, const allocation::Sample& s,
+                        const allocation::SplitPart& part, const SplitAsked::Fabric& fabric,
+                        const Question& q) {
     const bool knitted = s.linear == 0;
     const auto whole = [](double count, int repeat) {
         return repeat * std::max(1, static_cast<int>(std::lround(count / repeat)));
@@ -25,7 +25,7 @@ std::string sample_line(const Wish& wish, const allocation::SplitPart& part,
         "{} in {}: {} square finished, {} {} by {} {}; {}. It tells the {} to "
         "±{:.1f} % "
         "and the {} to ±{:.1f} %.",
-        wish.name, fabric.name, q.units.size(part.size), whole(across, fabric.across),
+        name, fabric.name, q.units.size(part.size), whole(across, fabric.across),
         knitted ? "stitches" : "ends", whole(along, fabric.along), knitted ? "rows" : "picks",
         q.units.yarn(part.metres), knitted ? "stitch gauge" : "picks", 100 * 1.645 * part.error,
         knitted ? "row gauge" : "sett", 100 * 1.645 * part.second_error);
@@ -63,8 +63,9 @@ char letter_of(const allocation::Split& split, std::size_t wish) {
 std::string part_words(const allocation::Split& s, const SplitAsked& asked, std::size_t w,
                        const Question& q) {
     const auto& wish = asked.request.wishes[w];
-    return capital(wish.sample ? sample_line(wish, s.parts[w], asked.fabrics[w], q)
-                               : article_line(wish, s.parts[w], q, asked.request.certainty));
+    return capital(wish.sample
+                       ? sample_line(wish.name, *wish.sample, s.parts[w], asked.fabrics[w], q)
+                       : article_line(wish, s.parts[w], q, asked.request.certainty));
 }
 
 std::string cut_words(const allocation::WindOff& cut, const SplitAsked& asked, const Question& q) {

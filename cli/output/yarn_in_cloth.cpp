@@ -69,23 +69,29 @@ class ClothDrawer {
         if (look_.turn > 0) out_.path(ply_marks(run), "yarn-ply");
     }
 
-    // Where one ply gives way to the next: across the yarn within half a turn.
+    // Where one ply gives way to the next.
     Path ply_marks(const lay::Run& run) {
         Path out;
         const double long_ = lay::length(run),
                      step = std::max(look_.turn / look_.plies, closest_marks * cloth_.thickness);
-        for (double s = step * (0.3 + 0.4 * chance_.next()); s < long_; s += step) {
-            bool first = true;
-            for (double u = -0.5; u <= 0.5; u += 0.25) {
-                const double along = s + u * look_.turn / 2;
-                if (along < 0 || along > long_) continue;
-                const auto p =
-                    placed(beside(run, along, body * std::sin(std::numbers::pi * u) / 2));
-                first ? out.move(p) : out.line(p);
-                first = false;
-            }
+        double at = step * (0.3 + 0.4 * chance_.next());
+        while (at < long_) {
+            ply_mark(run, at, long_, out);
+            at += step;
         }
         return out;
+    }
+
+    // Across the yarn within half a turn.
+    void ply_mark(const lay::Run& run, double at, double long_, Path& out) {
+        bool first = true;
+        for (int quarter = -2; quarter <= 2; ++quarter) {
+            const double u = 0.25 * quarter, along = at + u * look_.turn / 2;
+            if (along < 0 || along > long_) continue;
+            const auto p = placed(beside(run, along, body * std::sin(std::numbers::pi * u) / 2));
+            first ? out.move(p) : out.line(p);
+            first = false;
+        }
     }
 
     // A place `aside` thicknesses to the side of the middle line.

@@ -16,6 +16,7 @@
 #include <numeric>
 
 #include "engine/allocation/allocate.hpp"
+#include "tests/bench/timing.hpp"
 #include "tests/engine/allocation/lp_text.hpp"
 #include "tests/engine/allocation/random_problem.hpp"
 
@@ -89,6 +90,13 @@ void print(const char* who, const Times& times, const Times& base) {
         times.total() / base.total());
 }
 
+void row(const std::string& what, const Times& we, const std::string& who, const Times& they) {
+    bench::row("splits " + what, fmt::format("{:.1f} ms", we.total()),
+               fmt::format("{}: {:.1f} ms, {} of {} unproven", who, they.total(), they.unproven,
+                           they.ms.size()),
+               fmt::format("{:.1f} x faster", they.total() / we.total()));
+}
+
 template <class Make>  // by seed
 void against_others(const std::string& what, std::uint64_t count, Make make) {
     Times we, they, others;
@@ -120,6 +128,8 @@ void against_others(const std::string& what, std::uint64_t count, Make make) {
     print("ours", we, we);
     print("GLPK", they, we);
     print("CBC", others, we);
+    row(what, we, "GLPK", they);
+    row(what, we, "CBC", others);
 }
 
 // With an effort that takes about the seconds named, on the machine it was written on.

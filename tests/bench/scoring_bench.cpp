@@ -1,9 +1,8 @@
 // How many template variants the engine plans and judges in a second on one core.
-#include <benchmark/benchmark.h>
-
 #include "catalog/catalogue.hpp"
 #include "engine/project/best_set.hpp"
 #include "engine/suitability/judgement.hpp"
+#include "tests/bench/timing.hpp"
 
 using namespace gristwright;
 
@@ -56,4 +55,9 @@ BENCHMARK(find_best_set)->Unit(benchmark::kMillisecond);
 
 }  // namespace
 
-BENCHMARK_MAIN();
+int main(int argc, char** argv) {
+    const auto timing = bench::run(argc, argv);
+    const double one = timing.seconds("plan_and_judge");
+    bench::row("a template planned and judged", fmt::format("{:.1f} us", 1e6 * one), "",
+               fmt::format("{:.0f} a second", 1 / one));
+}
