@@ -9,7 +9,7 @@ namespace {
 
 constexpr std::array words{
     "yarn", "a", "Höhe", "羊毛",        "ÅÄÖ",   "12",     "38.5", "g,",
-    "%",    "m", "€",    "half-circle", "naïve", "Шерсть", "🐑",    "unwiederbringlichkeitsgefühl",
+    "%",    "m", "€",    "half-circle", "naïve", "Шерсть", "🐑",   "unwiederbringlichkeitsgefühl",
     "x2",   "-", "(40",  "cm)",         "sts"};
 constexpr std::array pieces{"<b>",
                             "&amp;",
