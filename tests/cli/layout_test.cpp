@@ -9,15 +9,9 @@
 
 using namespace gristwright::cli;
 using asked::lines;
+using odd::words_of;
 
 namespace {
-
-std::vector<std::string> words_of(std::string text) {
-    std::replace(text.begin(), text.end(), '\n', ' ');
-    auto out = apart(text, ' ');
-    out.erase(std::remove(out.begin(), out.end(), ""), out.end());
-    return out;
-}
 
 // How many words at the beginning of these stay together: a number keeps a short unit.
 std::size_t kept_together(const std::vector<std::string>& words, std::size_t at) {

@@ -2,7 +2,8 @@
 
 #include <algorithm>
 #include <array>
-#include <vector>
+#include <iterator>
+#include <sstream>
 
 namespace odd {
 namespace {
@@ -60,7 +61,9 @@ std::string prose(std::mt19937& random, int count) {
     std::string out;
     for (int i = 0; i < count; ++i) {
         if (random() % 12 == 0) out += std::string(1 + random() % 120, 'w');
-        out += one_of(words, random) + std::string(random() % 9 == 0 ? 1 + random() % 3 : 1, ' ');
+        out += one_of(words, random);  // each draw by itself: their order is the same everywhere
+        const std::size_t wide = random() % 9 == 0 ? 3 : 0;
+        out += std::string(1 + (wide > 0 ? random() % wide : 0), ' ');
     }
     return out;
 }
@@ -70,6 +73,12 @@ std::string anything(std::mt19937& random, int count) {
     for (int i = 0; i < count; ++i)
         out += random() % 2 == 0 ? one_of(pieces, random) : prose(random, 1);
     return out;
+}
+
+std::vector<std::string> words_of(std::string text) {
+    std::replace(text.begin(), text.end(), '\n', ' ');
+    std::istringstream in(text);
+    return {std::istream_iterator<std::string>(in), {}};
 }
 
 bool is_utf8(std::string_view text) {

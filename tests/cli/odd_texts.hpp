@@ -4,6 +4,7 @@
 #include <random>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace odd {
 
@@ -11,6 +12,9 @@ namespace odd {
 std::string prose(std::mt19937& random, int words);
 // Anything at all: prose with markup, controls, marks that turn the writing, broken bytes.
 std::string anything(std::mt19937& random, int pieces);
+
+// What stands between spaces and line ends, in order.
+std::vector<std::string> words_of(std::string text);
 
 // RFC 3629, section 4: the byte sequences that are UTF-8, and no others.
 bool is_utf8(std::string_view text);

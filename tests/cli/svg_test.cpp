@@ -95,7 +95,7 @@ TEST_CASE("lines of any width hold every word in order, and say where the next l
             all += " " + line.words;
         }
         CHECK(next == near(30 + 15 * double(back.texts.size()), 1e-12));
-        CHECK(wrapped(all, 0) == wrapped(text, 0));
+        CHECK(odd::words_of(all) == odd::words_of(text));
     }
 }
 
