@@ -20,7 +20,9 @@ std::string exit_codes() {
     return out + "\nThe answer is on the standard output, everything else on the standard error.\n";
 }
 
-std::string micron(const std::optional<Length>& low, const std::optional<Length>& high) {
+std::string fineness(const FibrePart& fibre) {
+    const auto low = fibre.micron_low, high = fibre.micron_high;
+    if (!low || !high) return "fineness not stated";
     return fmt::format("{:g} to {:g} micron", in_microns(*low), in_microns(*high));
 }
 
@@ -31,12 +33,7 @@ std::string fibres(const catalog::Catalogue& known) {
     std::size_t widest = 0;
     for (const auto& fibre : known.fibres) widest = std::max(widest, characters(fibre.name));
     for (const auto& fibre : known.fibres)
-        out += labelled(padded(fibre.name, widest),
-                        fibre.micron_low && fibre.micron_high
-                            ? micron(fibre.micron_low, fibre.micron_high)
-                            : "fineness not stated",
-                        2) +
-               "\n";
+        out += labelled(padded(fibre.name, widest), fineness(fibre), 2) + "\n";
     return out;
 }
 
