@@ -31,8 +31,7 @@ class Query {
         if (out.find('\0') != std::string::npos)  // it would cut a message short
             throw NotebookRefused(
                 "a text in the notebook has a zero byte in it, so the file is damaged: go back to "
-                "a "
-                "backup");
+                "a backup");
         return *this;
     }
     Query& operator>>(std::int64_t& out) {

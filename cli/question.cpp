@@ -50,9 +50,7 @@ catalog::BatchText typed_batch(const Arguments& arguments) {
 Request request_of(const Arguments& arguments) {
     Request out;
     if (arguments.has("certainty")) {
-        out.certainty =
-            catalog::read_named("--certainty", arguments.text("certainty"),
-                                [](const std::string& text) { return read_share(text); });
+        out.certainty = read_share_option(arguments, "certainty");
         if (out.certainty < 0.5 || out.certainty > 0.999)
             throw std::invalid_argument("--certainty is from 50 to 99.9 %");
     }
@@ -241,6 +239,10 @@ Question ask(const Arguments& arguments, const std::string& batch) {
 Length read_length_option(const Arguments& arguments, std::string_view option) {
     return catalog::read_named("--" + std::string(option), arguments.text(option),
                                [](const std::string& text) { return read_length(text).value; });
+}
+
+double read_share_option(const Arguments& arguments, std::string_view option) {
+    return catalog::read_named("--" + std::string(option), arguments.text(option), read_share);
 }
 
 void check_size(const Arguments& arguments, const Question& q, const Template& article) {

@@ -70,8 +70,9 @@ Question ask(const Arguments& arguments, const std::string& batch);
 // The units asked for, or `otherwise`.
 Units units_of(const Arguments& arguments, std::string_view otherwise);
 
-// A length given by an option. Throws with the option's name.
+// A length, or a share (0 to 1), given by an option. Throws with the option's name.
 Length read_length_option(const Arguments& arguments, std::string_view option);
+double read_share_option(const Arguments& arguments, std::string_view option);
 
 // Throws std::invalid_argument for a --size that no such article has.
 void check_size(const Arguments& arguments, const Question& q, const Template& article);

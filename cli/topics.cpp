@@ -4,11 +4,11 @@
 
 #include <algorithm>
 
+#include "catalog/catalogue.hpp"
 #include "catalog/nearest.hpp"
 #include "cli/exit_codes.hpp"
 #include "cli/output/embedded.hpp"
 #include "cli/output/layout.hpp"
-#include "cli/question.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -52,7 +52,7 @@ std::string fabrics(const catalog::Catalogue& known) {
 }
 
 std::vector<Topic> all_topics() {
-    const auto known = whole_catalogue();
+    const auto known = catalog::built_in();  // help needs no template of one's own to be right
     return {{"units", std::string(embedded::help_units)},
             {"marks", std::string(embedded::help_marks)},
             {"certainty", std::string(embedded::help_certainty)},

@@ -16,7 +16,7 @@ namespace gristwright::cli {
 namespace {
 
 double losses(const Arguments& arguments) {
-    return arguments.has("losses") ? read_share(arguments.text("losses"))
+    return arguments.has("losses") ? read_share_option(arguments, "losses")
                                    : double{constants::spinning_losses};
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <bit>
 #include <cmath>
+#include <limits>
 #include <stdexcept>
 
 #include "engine/allocation/checker.hpp"
@@ -27,6 +28,7 @@ bool contains(Set set, Set part) { return (set & part) == part; }
 }  // namespace
 
 double Grouping::nodes(const Model& model) {
+    if (model.skeins + model.pieces > most_members) return std::numeric_limits<double>::infinity();
     const auto both = static_cast<double>(model.skeins + model.pieces);
     return std::exp2(both) / promises_a_node + std::pow(3.0, both - 1) / 2 / steps_a_node;
 }

@@ -16,7 +16,8 @@ namespace gristwright::allocation {
 
 class Grouping {
   public:
-    // What the first bound costs, by the nodes of a search that takes as long.
+    // What the first bound costs, by the nodes of a search that takes as long; infinite where it
+    // cannot be had.
     static double nodes(const Model& model);
 
     // Under (concluded) decisions; all three outlive it. Memory is 2 to the power of skeins and

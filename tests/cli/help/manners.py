@@ -51,6 +51,11 @@ def check_help(shell, _):
     wide = [line for text in texts for line in text.splitlines() if len(line) > 79]
     assert not wide, wide
     assert re.fullmatch(r"gristwright \d+\.\d+\.\d+\n", shell.said("--version"))
+    broken = pathlib.Path(shell.env["HOME"], "gristwright", "templates", "broken.toml")
+    broken.parent.mkdir(parents=True)
+    broken.write_text("broken = ")
+    assert shell.run("makes", HERON).returncode == 65  # it is read where it matters,
+    assert shell.said("help") == overview  # and no help is lost by it
 
 
 def check_manual(shell, _):
