@@ -3,22 +3,27 @@
 #include <fmt/core.h>
 
 #include <algorithm>
+#include <functional>
 
+#include "cli/output/image.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/yarn_in_cloth.hpp"
-#include "engine/lay/knitted.hpp"
-#include "engine/lay/woven.hpp"
+#include "engine/lay/strand.hpp"
 #include "engine/project/by_cloth.hpp"
 
 namespace gristwright::cli {
 namespace {
 
-constexpr double edge = 16, top = 108, panel_width = 296, panel_height = 262;
-constexpr double stitches_shown = 9, threads_shown = 15;  // across a panel
+// CSS pixels: 96 to the inch, so that a patch drawn so is as large as life on paper.
+constexpr double per_mm = 96 / 25.4;
+constexpr double edge = 16, near_width = 330, near_height = 280, table_width = 60 * per_mm,
+                 table_height = 50 * per_mm;
+constexpr double stitches_shown = 9, threads_shown = 15;  // across the near view
+constexpr double near_pixels = 1.4, table_pixels = 2;     // of the picture, to a CSS pixel
 
-struct Panel {
-    lay::Cloth cloth;
-    YarnLook look;
+struct Views {
+    lay::Picture near, table;
+    double near_mm = 0;  // across the near view
 };
 
 const char* not_a_photograph = "A drawing from measurements, not a photograph.";
@@ -28,33 +33,43 @@ double shown(double spacing, int repeat, double wanted) {
     return spacing * std::max(wanted, repeat + 1.0);
 }
 
-std::string knit_chart(const KnitFabric& fabric) {
-    return fabric.chart.empty() ? "k" : fabric.chart;
+// The planned cloth as strands, and how wide its near view is.
+struct Laid {
+    lay::Chart chart;
+    std::function<std::vector<lay::Strand>(double width, double height)> strands;
+    double near_mm = 0;
+};
+
+Laid laid_knitted(const KnitCloth& cloth, double thickness) {
+    const auto& text = cloth.fabric->chart;
+    const auto chart = lay::read_chart(text.empty() ? "k" : text, lay::stitch_letters);
+    const auto spacing = lay::spacing(cloth, millimetres(thickness));
+    return {chart, [=](double w, double h) { return lay::knitted_strands(chart, spacing, w, h); },
+            shown(spacing.stitch, chart.across(), stitches_shown)};
 }
 
-lay::Cloth knitted_cloth(const KnitCloth& cloth, Length thickness) {
-    const auto chart = lay::read_chart(knit_chart(*cloth.fabric), lay::stitch_letters);
-    const auto spacing = lay::spacing(cloth, thickness);
-    const double width = shown(spacing.stitch, chart.across(), stitches_shown);
-    return lay::knitted(chart, spacing, width, width * panel_height / panel_width);
-}
-
-lay::Cloth woven_cloth(const WovenCloth& cloth, Length thickness) {
-    const auto chart = lay::read_chart(cloth.weave->chart.empty() ? "x-/-x" : cloth.weave->chart,
-                                       lay::weave_letters);
+Laid laid_woven(const WovenCloth& cloth, double thickness) {
+    const auto& text = cloth.weave->chart;
+    const auto chart = lay::read_chart(text.empty() ? "x-/-x" : text, lay::weave_letters);
     const double end = 1000 * (1 - cloth.width.mid) / cloth.ends.si();
     const double pick = 1000 * (1 - cloth.length.mid) / cloth.picks.si();
-    const double width = shown(end, chart.across(), threads_shown);
-    return lay::woven(chart, end, pick, in_millimetres(thickness), width,
-                      width * panel_height / panel_width);
+    return {
+        chart,
+        [=](double w, double h) { return lay::woven_strands(chart, end, pick, thickness, w, h); },
+        shown(end, chart.across(), threads_shown)};
 }
 
-Panel panel_of(const PlanPiece& piece, const YarnProfile& yarn, int plies) {
-    const auto look = look_of(yarn, plies);
-    return {by_cloth(
-                piece, [&](const KnitCloth& k) { return knitted_cloth(k, look.thickness); },
-                [&](const WovenCloth& w) { return woven_cloth(w, look.thickness); }),
-            look};
+Views views_of(const PlanPiece& piece, const YarnProfile& yarn, int plies) {
+    const auto fibres = fibres_of(yarn, plies);
+    const auto laid = by_cloth(
+        piece, [&](const KnitCloth& k) { return laid_knitted(k, fibres.thickness); },
+        [&](const WovenCloth& w) { return laid_woven(w, fibres.thickness); });
+    const auto seen = [&](double width, double height, double pixels) {
+        return lay::relief(laid.strands(width, height), {fibres, fibres}, {width, height, pixels});
+    };
+    const double mm = laid.near_mm;
+    return {seen(mm, mm * near_height / near_width, near_pixels * near_width / mm),
+            seen(table_width / per_mm, table_height / per_mm, table_pixels * per_mm), mm};
 }
 
 std::string drawn_as(const std::string& name, const std::string& chart, const char* instead) {
@@ -81,11 +96,12 @@ std::string cloth_words(const PlanPiece& piece, const Units& units) {
         [&](const WovenCloth& w) { return woven_words(w, units); });
 }
 
-std::string cover_words(const Panel& panel, const YarnProfile& yarn) {
+std::string cover_words(const Views& views, const YarnProfile& yarn) {
     return fmt::format(
-        "Yarn {:.1f} mm thick here, {:.1f} laid, {:.1f} squeezed. It covers {:.1f} % of the cloth.",
-        in_millimetres(panel.look.thickness), in_millimetres(yarn.laid_diameter),
-        in_millimetres(yarn.packed_diameter), 100 * lay::cover(panel.cloth));
+        "Yarn {:.1f} mm thick as laid, {:.1f} squeezed; it hides {:.0f} % of what "
+        "lies behind.",
+        in_millimetres(yarn.laid_diameter), in_millimetres(yarn.packed_diameter),
+        100 * views.table.cover);
 }
 
 double asked_definition(const PlanPiece& piece) {
@@ -101,33 +117,58 @@ const PlanPiece& telling_piece(const Plan& plan) {
         [](const auto& a, const auto& b) { return asked_definition(a) < asked_definition(b); });
 }
 
-void draw_panel(Svg& out, double x, const std::string& title, const Panel& panel,
+double definition_of(const YarnProfile& yarn) { return yarn.trait(TraitName::definition).value; }
+
+// What the across-the-table view is there to answer.
+std::string answer_words(const PlanPiece& piece, const YarnProfile& yarn,
+                         const YarnProfile& combed) {
+    const auto& name = by_cloth(
+        piece, [](const KnitCloth& k) -> const std::string& { return k.fabric->name; },
+        [](const WovenCloth& w) -> const std::string& { return w.weave->name; });
+    const double had = definition_of(yarn), wanted = asked_definition(piece);
+    const char* reads = had >= wanted ? "read clearly" : had >= wanted - 0.15 ? "soften" : "blur";
+    return fmt::format(
+        "From arm's length the {} {}: definition {:.2f}, {:.2f} wanted. Combed it "
+        "would be {:.2f}.",
+        name, reads, had, wanted, definition_of(combed));
+}
+
+void draw_views(Svg& out, double x, double top, const std::string& title, const Views& views,
                 const YarnProfile& yarn) {
-    out.text({x, top - 42}, title, "label strong");
-    out.lines({x, top - 25}, cover_words(panel, yarn), 48, "faint");
-    out.place(drawn_cloth(panel.cloth, panel.look, panel_width / panel.cloth.width), {x, top});
+    out.text({x, top}, title, "label strong");
+    out.lines({x, top + 17}, cover_words(views, yarn), 54, "faint");
+    const double near = top + 40, table = near + near_height + 40;
+    out.image({x, near}, near_width, near_height, data_address(views.near));
+    const double bar = 10 * near_width / views.near_mm;
+    out.line({x, near + near_height + 12}, {x + bar, near + near_height + 12}, "edge");
+    out.text({x + bar + 8, near + near_height + 16}, "10 mm", "label");
+    out.image({x, table}, table_width, table_height, data_address(views.table));
 }
 
 }  // namespace
 
 Svg cloth_picture(const Plan& plan, const Question& q) {
     const auto& piece = telling_piece(plan);
-    const int plies = std::max(2, q.measured.batch.plies);
-    const auto yours = panel_of(piece, q.yarn, plies);
+    const int plies = std::max(1, q.measured.batch.plies);
+    const auto yours = views_of(piece, q.yarn, plies);
     const auto combed_yarn = combed_alike(q);
-    const auto combed = panel_of(piece, combed_yarn, plies);
+    const auto combed = views_of(piece, combed_yarn, plies);
     const auto said = capital(cloth_words(piece, q.units));
-    const double foot = top + panel_height, second = 2 * edge + panel_width;
-    Svg out(second + panel_width + edge, foot + 54, plan.article->title + ": the cloth",
-            fmt::format("{}. Yours: {} Smooth combed: {} {}", said, cover_words(yours, q.yarn),
-                        cover_words(combed, combed_yarn), not_a_photograph));
-    out.text({edge, 24}, plan.article->title, "head").text({edge, 42}, said, "label");
-    draw_panel(out, edge, "From this yarn", yours, q.yarn);
-    draw_panel(out, second, "From a smooth combed yarn of the same grist", combed, combed_yarn);
-    const double bar = 10 * panel_width / yours.cloth.width;
-    out.line({edge, foot + 18}, {edge + bar, foot + 18}, "edge");
-    out.text({edge + bar + 8, foot + 22}, "10 mm", "label");
-    out.text({edge, foot + 42}, not_a_photograph, "faint");
+    const auto answer = answer_words(piece, q.yarn, combed_yarn);
+    const double second = 2 * edge + near_width, top = 96;
+    const double foot = top + 80 + near_height + table_height;
+    Svg out(second + near_width + edge, foot + 44, plan.article->title + ": the cloth",
+            fmt::format("{} {}. Yours: {} Smooth combed: {} {}", answer, said,
+                        cover_words(yours, q.yarn), cover_words(combed, combed_yarn),
+                        not_a_photograph));
+    out.text({edge, 26}, plan.article->title, "head").text({edge, 50}, answer, "answer");
+    out.lines({edge, 70}, said, 110, "label");
+    draw_views(out, edge, top, "From this yarn", yours, q.yarn);
+    draw_views(out, second, top, "From a smooth combed yarn of the same grist", combed,
+               combed_yarn);
+    out.text({edge, foot + 16}, "Below: 6 x 5 cm, as large as life when printed at 100 %.",
+             "faint");
+    out.text({edge, foot + 32}, not_a_photograph, "faint");
     return out;
 }
 

@@ -131,6 +131,12 @@ Svg& Svg::stroke(const Path& path, std::string_view look, double thick, double d
     return *this;
 }
 
+Svg& Svg::image(Point at, double width, double height, std::string_view address) {
+    body_ += fmt::format("<image x=\"{}\" y=\"{}\" width=\"{}\" height=\"{}\" href=\"{}\"/>\n",
+                         decimal(at.x), decimal(at.y), decimal(width), decimal(height), address);
+    return *this;
+}
+
 Svg& Svg::place(const Svg& inner, Point corner) {
     body_ += fmt::format("<svg x=\"{}\" y=\"{}\" width=\"{}\" height=\"{}\">\n{}</svg>\n",
                          decimal(corner.x), decimal(corner.y), decimal(inner.width_),

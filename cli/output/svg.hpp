@@ -53,6 +53,8 @@ class Svg {
     // A line as thick as said; with `gap` > 0 broken into marks `dash` long every dash + gap.
     Svg& stroke(const Path& path, std::string_view look, double thick, double dash = 0,
                 double gap = 0);
+    // Pixels, from data_address(), fitted to the box whose corner is at `at`.
+    Svg& image(Point at, double width, double height, std::string_view address);
     // Another picture drawn inside this one, its corner at `at`; cut off at its
     // edges.
     Svg& place(const Svg& inner, Point at);

@@ -37,6 +37,45 @@ inline constexpr Constant crossing_spreads{"stitches that cross, half way, fill 
                                            "of their width",
                                            Mark::judgement,
                                            ""};
+inline constexpr Constant loop_depth{"a loop's foot behind its legs, half of it",
+                                     0.62,
+                                     0.5,
+                                     0.75,
+                                     "of the yarn's thickness",
+                                     Mark::judgement,
+                                     "legs and feet lie one thickness apart and press a little"};
+inline constexpr Constant purl_recedes{"a purl wale behind the knit ones beside it",
+                                       0.35,
+                                       0.2,
+                                       0.6,
+                                       "of the yarn's thickness",
+                                       Mark::judgement,
+                                       ""};
+inline constexpr Constant crossing_forward{"stitches that cross in front, in the midst of it",
+                                           0.9,
+                                           0.6,
+                                           1.2,
+                                           "of the yarn's thickness",
+                                           Mark::judgement,
+                                           ""};
+inline constexpr Constant crimp_rise{"a thread over another above the middle of the cloth",
+                                     0.36,
+                                     0.25,
+                                     0.5,
+                                     "of the yarn's thickness",
+                                     Mark::judgement,
+                                     "half a thickness, squeezed where they press"};
+inline constexpr Constant laid_in_cloth{
+    "yarn in washed cloth, thick", 0.92, 0.8, 1.0, "of its laid thickness", Mark::judgement, ""};
+inline constexpr Constant crisp_from{"definition from which stitches are drawn crisp",
+                                     0.85,
+                                     0.75,
+                                     0.95,
+                                     "of 1",
+                                     Mark::judgement,
+                                     ""};
+inline constexpr Constant blurred_from{
+    "definition down to which they blur", 0.10, 0.0, 0.2, "of 1", Mark::judgement, ""};
 inline constexpr Constant usual_ply_twist{"plied twist when it was not measured",
                                           2.85,
                                           2.5,

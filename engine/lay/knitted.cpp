@@ -4,6 +4,7 @@
 
 #include "engine/lay/constants.hpp"
 #include "engine/lay/half_loop.hpp"
+#include "engine/lay/loops.hpp"
 #include "engine/lay/wales.hpp"
 
 namespace gristwright::lay {
@@ -19,12 +20,6 @@ double slipped_share(const Chart& chart) {
     return slipped / (chart.across() * chart.up());
 }
 
-// Where a stitch is slipped the yarn only passes behind: the loops that are made hold the rest.
-double loop_made(const Chart& chart, const Spacing& s) {
-    const double slipped = slipped_share(chart);
-    return (s.loop - slipped * s.stitch) / (1 - slipped);
-}
-
 class Knitter {
   public:
     Knitter(const Chart& chart, const Spacing& s, Cloth& out)
@@ -36,7 +31,7 @@ class Knitter {
 
     void knit(int wale, int row) {
         if (chart_.at(wale, row) == 's') return strand_behind(wale, row);
-        const int next = next_row(wale, row);
+        const int next = next_row(chart_, wale, row);
         const double height = s_.row * (next - row) + constants::loop_overlap * s_.thickness;
         const auto loop = half_loop(wales_.width(wale), height, loop_ / 2);
         const int foot = chart_.at(wale, row) == 'p' ? in_front : behind;
@@ -52,13 +47,6 @@ class Knitter {
     }
 
   private:
-    // The row whose loop is pulled through this one's head.
-    int next_row(int wale, int row) const {
-        int next = row + 1;
-        while (chart_.at(wale, next) == 's' && next < row + chart_.up()) ++next;
-        return next;
-    }
-
     // A crossing's stitches come forward after the foot of its row and go back before the head of
     // the next, where the rows below and above hold them.
     int depth(int wale, int row, double from, double to) const {
@@ -105,6 +93,17 @@ class Knitter {
 };
 
 }  // namespace
+
+double loop_made(const Chart& chart, const Spacing& s) {
+    const double slipped = slipped_share(chart);
+    return (s.loop - slipped * s.stitch) / (1 - slipped);
+}
+
+int next_row(const Chart& chart, int wale, int row) {
+    int next = row + 1;
+    while (chart.at(wale, next) == 's' && next < row + chart.up()) ++next;
+    return next;
+}
 
 Spacing spacing(const KnitCloth& cloth, Length thickness) {
     const double stitch = 1000 / cloth.stitches.si(), row = 1000 / cloth.rows.si();

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "engine/lay/constants.hpp"
 
@@ -76,6 +77,15 @@ bool Wales::crosses_in_front(int wale, int row) const {
     const auto crossing = crossing_near(row);
     if (!crossing || std::abs(2 * (row - *crossing) - 1) > 3) return false;
     return chart_.at(wale, *crossing) == (row <= *crossing ? '<' : '>');
+}
+
+double Wales::forward(int wale, int row, double y) const {
+    const auto crossing = crossing_near(row);
+    if (!crossing || !crosses(chart_.at(wale, *crossing))) return 0;
+    const double away = (y / row_ - (*crossing + 1)) / 2;
+    if (std::abs(away) >= 1) return 0;
+    const double near = std::pow(std::cos(std::numbers::pi / 2 * away), 2);
+    return crosses_in_front(wale, row) ? near : -near / 2;
 }
 
 double Wales::crossing_middle(int wale, int crossing) const {

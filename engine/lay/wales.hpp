@@ -21,6 +21,9 @@ class Wales {
     // In the two rows up to the crossing and the two above it, in front of those that it crosses.
     bool crosses_in_front(int wale, int row) const;
     bool crossing_in(int row) const;
+    // How far a crossing brings a place `y` mm up of this row's loop forward, 1 in the midst of the
+    // crossing for what passes in front, -1/2 for what passes behind, 0 two rows away and beyond.
+    double forward(int wale, int row, double y) const;
     // How far the loop's head stands to the side: it is knitted together with a neighbour's.
     double lean(int wale, int row) const;
     // Where a place of this row's loop goes once crossings and eyelets have moved it.
