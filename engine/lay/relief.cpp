@@ -98,7 +98,8 @@ class Stamper {
     // A ball in the depth buffer: a strand is a row of them.
     void stamp(const Spot& s, double radius, const Colour& colour) {
         const double k = view_.pixels_per_mm, r = radius * k;
-        const double cx = s.x * k, cy = (view_.height - s.y) * k;
+        // The middle of pixel i lies at i + 1/2.
+        const double cx = s.x * k - 0.5, cy = (view_.height - s.y) * k - 0.5;
         const int x0 = std::max(0, int(std::ceil(cx - r))),
                   y0 = std::max(0, int(std::ceil(cy - r)));
         const int x1 = std::min(canvas_.width() - 1, int(std::floor(cx + r)));
