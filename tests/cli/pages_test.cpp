@@ -57,7 +57,7 @@ TEST_CASE("a card says the fibre, how to wash it, and nothing of what is not kno
         CHECK(holds(text, "autumn"));
         CHECK_FALSE(holds(text, "per inch, laid"));  // no wraps were counted
     }
-    CHECK(holds(card(asked::heron(), ""), "16 per inch, laid"));
+    CHECK(holds(card(asked::heron(), ""), "13 per inch, laid"));
 }
 
 TEST_CASE("what people wrote stands on a page as text, whatever it is") {
