@@ -83,11 +83,6 @@ void check_new(const catalog::Catalogue& catalogue, const Template& own) {
                         own.origin, own.name));
 }
 
-fs::path notebook_place(const Arguments& arguments) {
-    return arguments.has("notebook") ? fs::path(arguments.text("notebook"))
-                                     : catalog::Notebook::usual_place();
-}
-
 }  // namespace
 
 Units units_of(const Arguments& arguments, std::string_view otherwise) {
@@ -163,6 +158,11 @@ catalog::Catalogue whole_catalogue() {
         catalogue.templates.push_back(std::move(own));
     }
     return catalogue;
+}
+
+fs::path notebook_place(const Arguments& arguments) {
+    return arguments.has("notebook") ? fs::path(arguments.text("notebook"))
+                                     : catalog::Notebook::usual_place();
 }
 
 catalog::Notebook notebook(const Arguments& arguments, catalog::Notebook::Mode mode) {
