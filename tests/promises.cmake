@@ -30,6 +30,8 @@ promise("writing never destroys what a command reads or keeps"
   ${kept} writing ${on_program})
 promise("two programs at once, the second says busy"
   ${kept} busy ${on_program})
+promise("long work says how far it is and can be interrupted"
+  ${kept} lifesign ${on_program})
 promise("the answer is the same in any locale"
   ${kept} locale ${on_program})
 promise("a closed pipe is noticed"

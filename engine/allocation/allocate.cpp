@@ -12,7 +12,7 @@ namespace {
 
 // A node takes the longer, the larger the problem is: about as its size to the power 1.5. A first
 // look finds the plan to start with.
-constexpr double nodes_times_size = 2e7;
+constexpr double nodes_times_size = 4e6;
 constexpr double first_nodes_times_size = 1e6;
 
 std::size_t size(const Problem& p) {
@@ -73,8 +73,8 @@ Allocation run(const Problem& problem, const Effort& effort, std::optional<CutLi
     auto out = search.run(first_look, effort);
     int elsewhere = 0;  // nodes of other searches
     if (out.outcome == Allocation::Outcome::nothing_found && size(problem) > small_size)
-        if (auto list = by_wishing(problem, std::min(first_look, most - out.nodes), effort,
-                                   elsewhere)) {
+        if (auto list =
+                by_wishing(problem, std::min(first_look, most - out.nodes), effort, elsewhere)) {
             search.learn(std::move(*list));
             out = search.run(0, effort);
         }

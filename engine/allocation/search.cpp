@@ -112,8 +112,8 @@ struct Search::Tree {
     // with, or waits for another that promises more now.
     bool look_closer(Node& node, Points enough) {
         const int rounds = cutting_.rounds();
-        node.bound = std::min(node.bound, cutting_.bound(node.decisions, enough,
-                                                         (limit_ - nodes_) / nodes_a_round));
+        node.bound = std::min(
+            node.bound, cutting_.bound(node.decisions, enough, (limit_ - nodes_) / nodes_a_round));
         nodes_ += (cutting_.rounds() - rounds) * nodes_a_round;
         if (node.bound <= enough) return false;
         cutting_.narrow(node.decisions, enough);

@@ -72,7 +72,8 @@ std::optional<More> least_more(const Problem& problem, Cm most, Looks& looks) {
 }
 
 // What the plan would lose if the piece were made as well.
-void price(const Problem& problem, const Allocation& answer, const Allocation& instead, Unmet& out) {
+void price(const Problem& problem, const Allocation& answer, const Allocation& instead,
+           Unmet& out) {
     out.instead = true;
     out.price = answer.list.worth - instead.list.worth;
     for (std::size_t k = 0; k < problem.pieces.size(); ++k)
