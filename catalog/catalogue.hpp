@@ -12,12 +12,19 @@
 
 namespace gristwright::catalog {
 
+// A template of the person's own that could not be taken, and why.
+struct LeftOut {
+    std::string name;  // its file's; empty: the whole folder
+    std::string why;
+};
+
 struct Catalogue {
     YarnTables yarn;
     Fabrics fabrics;
     std::vector<FibrePart> fibres;
     Words words;
     std::vector<Template> templates;  // by name
+    std::vector<LeftOut> left_out;
 
     const Template* template_named(std::string_view name) const;
     // Small letters count as capitals do, and a name without its bracket is enough.

@@ -153,7 +153,7 @@ void read_words(TomlTable from, Template& t) {
 
 Template read_template(std::string_view text, const std::string& name, const std::string& file,
                        const Fabrics& fabrics) {
-    const auto parsed = parse_toml(text, file);
+    const auto parsed = parse_plain_toml(text, file);
     TomlTable from(parsed, file, "");
     Template t;
     t.name = name;

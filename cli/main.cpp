@@ -44,8 +44,8 @@ int run(const std::vector<std::string>& typed) {
     const std::vector<std::string> rest(typed.begin() + 1, typed.end());
     if (asks_for_help(rest)) return print(cli::help(command), cli::answered);
     const auto answer = command.run(cli::parse(command, rest));
-    if (!answer.notes.empty())
-        std::fprintf(stderr, "gristwright: %s\n", cli::inert(answer.notes).c_str());
+    for (const auto& note : cli::apart(answer.notes, '\n'))
+        std::fprintf(stderr, "gristwright: %s\n", cli::inert(note).c_str());
     return print(answer.text, answer.exit_code);
 }
 

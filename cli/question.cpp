@@ -2,13 +2,13 @@
 
 #include <fmt/core.h>
 
-#include <algorithm>
 #include <cstdlib>
 #include <filesystem>
 #include <optional>
 
 #include "catalog/named_reading.hpp"
 #include "catalog/nearest.hpp"
+#include "catalog/own_templates.hpp"
 #include "catalog/source.hpp"
 #include "catalog/swatch_text.hpp"
 #include "engine/units/reading.hpp"
@@ -75,14 +75,6 @@ std::optional<catalog::Notebook> book_of(const Arguments& arguments, const std::
     return notebook(arguments, catalog::Notebook::Mode::read_only);
 }
 
-void keep(catalog::Catalogue& catalogue, Template own) {
-    if (catalogue.template_named(own.name))
-        throw std::invalid_argument(
-            fmt::format("{}: there is already a template called '{}'; give the file another name",
-                        own.origin, own.name));
-    catalogue.templates.push_back(std::move(own));
-}
-
 }  // namespace
 
 Units units_of(const Arguments& arguments, std::string_view otherwise) {
@@ -146,20 +138,20 @@ catalog::Catalogue whole_catalogue() {
     auto catalogue = catalog::built_in();
     const auto place = catalog::Notebook::usual_place();
     if (place.empty()) return catalogue;  // no home, no templates of one's own
-    const auto folder = place.parent_path() / "templates";
-    std::error_code none;
-    std::vector<fs::path> files;
-    for (const auto& entry : fs::directory_iterator(folder, none))
-        if (entry.path().extension() == ".toml") files.push_back(entry.path());
-    std::sort(files.begin(), files.end());
-    for (const auto& file : files)
-        keep(catalogue, catalog::read_template_file(file, catalogue.fabrics));
+    catalog::add_own_templates(catalogue, place.parent_path() / "templates");
     return catalogue;
 }
 
 fs::path notebook_place(const Arguments& arguments) {
     return arguments.has("notebook") ? fs::path(arguments.text("notebook"))
                                      : catalog::Notebook::usual_place();
+}
+
+std::vector<std::string> notes_on(const catalog::Catalogue& catalogue) {
+    std::vector<std::string> out;
+    for (const auto& bad : catalogue.left_out)
+        out.push_back(fmt::format("your template is left out: {}", bad.why));
+    return out;
 }
 
 catalog::Notebook notebook(const Arguments& arguments, catalog::Notebook::Mode mode) {
@@ -223,6 +215,8 @@ Question ask(const Arguments& arguments, const std::string& batch) {
                         "(a file, or the name of a remembered one)",
                         batch));
     q.measured = catalog::interpret(texts_of(arguments, batch, book), q.catalogue);
+    const auto notes = notes_on(q.catalogue);
+    q.measured.notes.insert(q.measured.notes.end(), notes.begin(), notes.end());
     q.request = request_of(arguments);
     q.units = units_of(arguments, q.measured.yards ? "imperial" : "metric");
     q.json = arguments.has("json");
@@ -256,8 +250,10 @@ void check_size(const Arguments& arguments, const Question& q, const Template& a
 
 const Template& find_template(catalog::Catalogue& catalogue, const std::string& name) {
     if (const auto* found = catalogue.template_named(name)) return *found;
+    for (const auto& bad : catalogue.left_out)
+        if (!name.empty() && bad.name == name) throw std::invalid_argument(bad.why);
     if (name.find('/') != std::string::npos || name.find(".toml") != std::string::npos) {
-        keep(catalogue, catalog::read_template_file(name, catalogue.fabrics));
+        catalog::add_template(catalogue, catalog::read_template_file(name, catalogue.fabrics));
         return catalogue.templates.back();
     }
     throw std::invalid_argument(

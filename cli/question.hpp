@@ -40,6 +40,8 @@ std::vector<Option> together(std::initializer_list<std::vector<Option>> groups);
 
 // The built-in catalogue and the person's own templates from their data folder.
 catalog::Catalogue whole_catalogue();
+// Which of those templates were left out, and why: for stderr.
+std::vector<std::string> notes_on(const catalog::Catalogue& catalogue);
 
 // Where the notebook is that --notebook names, or the usual one; empty without a home folder.
 std::filesystem::path notebook_place(const Arguments& arguments);

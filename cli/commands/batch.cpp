@@ -17,7 +17,7 @@ using catalog::Notebook;
 
 // Reads and profiles the texts first: what makes no sense is not kept.
 void check(const catalog::BatchText& text, bool insist) {
-    const auto catalogue = whole_catalogue();
+    const auto catalogue = catalog::built_in();
     profile(catalog::interpret(text, catalogue).batch, catalogue.yarn, insist);
 }
 
@@ -55,7 +55,7 @@ Answer list(const Arguments& arguments) {
     const auto book = notebook(arguments, Notebook::Mode::read_only);
     const auto count = static_cast<std::size_t>(book.describe().batches);
     const bool json = arguments.has("json"), all = json || arguments.has("all");
-    const auto catalogue = whole_catalogue();
+    const auto catalogue = catalog::built_in();
     units_of(arguments, "metric");  // a wrong word is refused, not found in every batch
     std::string text;
     Json batches = Json::array();

@@ -106,7 +106,7 @@ Answer run(const Arguments& arguments) {
     }
     const auto all = catalog::hands_seen(
         notebook(arguments, Notebook::Mode::read_only).swatched_last(catalog::batches_of_hands),
-        whole_catalogue());
+        catalog::built_in());
     return {arguments.has("json") ? dumped(hands_json(all)) : hands_text(all), ""};
 }
 

@@ -119,7 +119,7 @@ Answer target(const Arguments& arguments) {
     const auto size = arguments.has("size") ? read_length_option(arguments, "size") : article.ideal;
     const auto units = units_of(arguments, "both");
     YarnProfile hands;  // of no yarn yet
-    std::vector<std::string> notes;
+    auto notes = notes_on(catalogue);
     learn_from(hands_if_known(arguments, catalogue, notes), {}, hands.evidence);
     const auto targets = spin_for(article, size, catalogue.yarn.classes, catalogue.fabrics,
                                   losses(arguments), hands.evidence.habit);

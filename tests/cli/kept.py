@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 """Promises about the running program.
 
-usage: kept.py codes|colour|busy|socket|locale|pipe|writing PROGRAM ROOT
+usage: kept.py codes|colour|busy|socket|locale|pipe|writing|own PROGRAM ROOT
 """
 import os
 import pathlib
@@ -129,6 +129,40 @@ def writing(program, home):
         os.unlink(out)
     done = run(program, "page", batch, "-o", "/proc/self/fd/1", **env)  # the answer itself
     assert done.returncode == 0 and done.stdout.rstrip().endswith("</html>") and "Written" in done.stderr, done
+
+
+def own(program, home):
+    """One bad file of the person's own is noted, and every command goes on; text in it is text."""
+    env = {"HOME": home, "XDG_DATA_HOME": home}
+    folder = pathlib.Path(home, "gristwright/templates")
+    folder.mkdir(parents=True)
+    scarf = pathlib.Path("catalog/templates/garter-scarf.toml").read_text()
+    (folder / "half.toml").write_text(scarf[:len(scarf) // 2])
+    (folder / "My Hat.toml").write_text(scarf)
+    (folder / "red.toml").write_text(scarf.replace('title   = "', 'title   = "\\u001b[31m'))
+    (folder / "sub.toml").mkdir()
+    os.symlink("nobody@host", folder / ".#lock.toml")
+    (folder / "mine.toml").write_text(scarf)
+    assert run(program, "batch", "add", "heron", HERON, **env).returncode == 0
+    for words in [["yarn", "heron"], ["makes", "heron"], ["plan", "mine", "heron"], ["split", "heron", "--keep", "mine"],
+                  ["compare", "scarf", "heron"], ["answer", "heron", "--idea", "hat"], ["templates"],
+                  ["templates", "show", "mine"], ["spin-for", "mine"], ["start", "mine", "heron"]]:
+        done = run(program, *words, **env)
+        assert done.returncode == 0 and "\x1b" not in done.stdout + done.stderr, (words, done)
+        for name in ["half", "My Hat", "red", "sub"] if words[0] != "start" else []:
+            assert done.stderr.count(name + ".toml: ") + done.stderr.count(name + ".toml:") > 0, (words, name, done)
+        assert "lock" not in done.stderr, done
+    for words in [["batch", "list"], ["hands"], ["undo"], ["export"]]:
+        done = run(program, *words, **env)
+        assert done.returncode == 0 and not done.stderr, (words, done)
+    for words in [["plan", "half", "heron"], ["templates", "check", str(folder / "red.toml")]]:
+        done = run(program, *words, **env)
+        assert done.returncode == 65 and ".toml:" in done.stderr and "\x1b" not in done.stderr, done
+    deep = pathlib.Path(home, "deep.toml")
+    deep.write_text(".".join(["a"] * 40000) + " = 1\n")
+    for words in [["yarn", str(deep)], ["templates", "check", str(deep)]]:
+        done = run(program, *words, **env)
+        assert done.returncode == 65 and "deep.toml:1: a key has at most" in done.stderr, done
 
 
 def main():
