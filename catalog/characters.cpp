@@ -38,4 +38,17 @@ bool is_direction_mark(char32_t c) {
            (c >= 0x2060 && c <= 0x206F) || c == 0x061C || c == 0xFEFF;
 }
 
+std::string inert(std::string_view text) {
+    std::string out;
+    while (!text.empty()) {
+        auto rest = text;
+        const auto c = take_character(rest);
+        const bool none = c == no_character;
+        const auto bytes = none ? 1 : text.size() - rest.size();
+        out += none || is_control(c) || is_direction_mark(c) ? "?" : text.substr(0, bytes);
+        text.remove_prefix(bytes);
+    }
+    return out;
+}
+
 }  // namespace gristwright::catalog

@@ -1,6 +1,7 @@
 // The characters of a UTF-8 text (RFC 3629), and those of them that would not stay text.
 #pragma once
 
+#include <string>
 #include <string_view>
 
 namespace gristwright::catalog {
@@ -17,5 +18,8 @@ bool is_control(char32_t c);
 
 // Marks without a form of their own that turn the direction of writing, or hide.
 bool is_direction_mark(char32_t c);
+
+// The text with '?' for every control, every mark of direction and every byte that is no character.
+std::string inert(std::string_view text);
 
 }  // namespace gristwright::catalog

@@ -28,7 +28,8 @@ void check_kept_text(std::string_view text) {
                                           text.size(), longest_kept_text));
     if (!is_plain_text(text))
         throw NotebookRefused(
-            fmt::format("'{}' cannot be kept: it has control characters or is not UTF-8", text));
+            fmt::format("'{}' cannot be kept: it has control characters or is not UTF-8",
+                        inert(text)));  // a zero byte would cut the message short
 }
 
 void check_batch_name(std::string_view name) {

@@ -2,6 +2,8 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
+#include <cctype>
 #include <cstdlib>
 #include <filesystem>
 #include <optional>
@@ -205,6 +207,12 @@ YarnProfile informed_yarn(const catalog::MeasuredBatch& measured,
     return informed(yarn, catalog::evidence_of(swatches, yarn, catalogue.fabrics));
 }
 
+bool same_name(std::string_view a, std::string_view b) {
+    return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](unsigned char x, unsigned char y) {
+        return std::tolower(x) == std::tolower(y);
+    });
+}
+
 Question ask(const Arguments& arguments, const std::string& batch) {
     Question q;
     q.catalogue = whole_catalogue();
@@ -226,7 +234,7 @@ Question ask(const Arguments& arguments, const std::string& batch) {
     q.yarn = informed_yarn(q.measured, q.hands,
                            book ? book->swatches(batch) : std::vector<catalog::SwatchText>{},
                            q.catalogue, arguments.has("insist"));
-    if (book && q.measured.batch.name.empty()) q.measured.batch.name = batch;
+    if (book && !same_name(q.measured.batch.name, batch)) q.measured.batch.name = batch;
     return q;
 }
 
@@ -240,7 +248,11 @@ double read_share_option(const Arguments& arguments, std::string_view option) {
 }
 
 void check_size(const Arguments& arguments, const Question& q, const Template& article) {
-    const auto& size = q.request.size;
+    check_size(arguments, q.request.size, article);
+}
+
+void check_size(const Arguments& arguments, const std::optional<Length>& size,
+                const Template& article) {
     if (!size || (*size >= article.smallest * 0.2 && *size <= article.largest * 5)) return;
     throw std::invalid_argument(fmt::format("--size {}: a {} has a {} from {:.0f} to {:.0f} cm",
                                             arguments.text("size"), article.article,

@@ -47,6 +47,9 @@ std::vector<std::string> notes_on(const catalog::Catalogue& catalogue);
 std::filesystem::path notebook_place(const Arguments& arguments);
 // That notebook.
 catalog::Notebook notebook(const Arguments& arguments, catalog::Notebook::Mode mode);
+// What Answer::stands says of a change that is kept.
+inline constexpr const char* kept_already =
+    "the notebook is changed already: do not repeat it (gristwright undo takes it back)";
 // A name, not a file: neither a dot nor a folder in it.
 bool is_remembered(const std::string& word);
 
@@ -68,8 +71,12 @@ YarnProfile informed_yarn(const catalog::MeasuredBatch& measured,
                           const std::vector<catalog::SwatchText>& swatches,
                           const catalog::Catalogue& catalogue, bool insist);
 
+// But for capitals.
+bool same_name(std::string_view a, std::string_view b);
+
 // `batch` names a batch file or a remembered batch, or is empty when all is given by options. What
-// the swatches of a remembered batch and the person's hands have told is in the profile.
+// the swatches of a remembered batch and the person's hands have told is in the profile. A
+// remembered batch goes by the name that finds it, whatever else it was called.
 Question ask(const Arguments& arguments, const std::string& batch);
 
 // The units asked for, or `otherwise`.
@@ -81,6 +88,8 @@ double read_share_option(const Arguments& arguments, std::string_view option);
 
 // Throws std::invalid_argument for a --size that no such article has.
 void check_size(const Arguments& arguments, const Question& q, const Template& article);
+void check_size(const Arguments& arguments, const std::optional<Length>& size,
+                const Template& article);
 
 // The template of that name or path, kept in `catalogue`. Throws std::invalid_argument with the
 // nearest name.

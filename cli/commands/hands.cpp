@@ -102,7 +102,7 @@ Answer run(const Arguments& arguments) {
         return {
             "Forgotten: the swatches so far tell about their batches only. gristwright undo "
             "takes it back.\n",
-            ""};
+            "", 0, kept_already};
     }
     const auto all = catalog::hands_seen(
         notebook(arguments, Notebook::Mode::read_only).swatched_last(catalog::batches_of_hands),

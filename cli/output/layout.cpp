@@ -99,19 +99,7 @@ std::string capital(std::string text) {
     return text;
 }
 
-std::string inert(std::string_view text) {
-    std::string out;
-    while (!text.empty()) {
-        auto rest = text;
-        const auto c = catalog::take_character(rest);
-        const bool none = c == catalog::no_character;
-        const auto bytes = none ? 1 : text.size() - rest.size();
-        const bool drives = catalog::is_control(c) || catalog::is_direction_mark(c);
-        out += none || drives ? "?" : text.substr(0, bytes);
-        text.remove_prefix(bytes);
-    }
-    return out;
-}
+std::string inert(std::string_view text) { return catalog::inert(text); }
 
 std::string heading(std::string_view text) {
     static const bool colour = wants_colour();
