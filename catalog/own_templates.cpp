@@ -30,17 +30,18 @@ void add_file(Catalogue& catalogue, const fs::path& file) {
     std::error_code none;
     if (!fs::is_regular_file(file, none))  // a pipe would keep us waiting
         throw std::invalid_argument(fmt::format("{}: is not a file", file.string()));
-    add_template(catalogue, read_template_file(file, catalogue.fabrics));
+    auto own = read_template_file(file, catalogue.fabrics);
+    check_new_template(catalogue, own);
+    catalogue.templates.push_back(std::move(own));
 }
 
 }  // namespace
 
-void add_template(Catalogue& catalogue, Template own) {
+void check_new_template(const Catalogue& catalogue, const Template& own) {
     if (catalogue.template_named(own.name))
         throw std::invalid_argument(
             fmt::format("{}: there is already a template called '{}'; give the file another name",
                         own.origin, own.name));
-    catalogue.templates.push_back(std::move(own));
 }
 
 void add_own_templates(Catalogue& catalogue, const fs::path& folder) {

@@ -7,8 +7,8 @@
 
 namespace gristwright::catalog {
 
-// Adds it. Throws std::invalid_argument when there is one of that name.
-void add_template(Catalogue& catalogue, Template own);
+// A person's own template takes no other's name: throws std::invalid_argument.
+void check_new_template(const Catalogue& catalogue, const Template& own);
 
 // Adds every template of that folder that can be read; the others are in `catalogue.left_out`, each
 // with the reason. Files that begin with a dot are no templates: editors keep their own there. A

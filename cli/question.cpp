@@ -260,13 +260,14 @@ void check_size(const Arguments& arguments, const std::optional<Length>& size,
                                             in_centimetres(article.largest)));
 }
 
-const Template& find_template(catalog::Catalogue& catalogue, const std::string& name) {
+Template find_template(const catalog::Catalogue& catalogue, const std::string& name) {
     if (const auto* found = catalogue.template_named(name)) return *found;
     for (const auto& bad : catalogue.left_out)
         if (!name.empty() && bad.name == name) throw std::invalid_argument(bad.why);
     if (name.find('/') != std::string::npos || name.find(".toml") != std::string::npos) {
-        catalog::add_template(catalogue, catalog::read_template_file(name, catalogue.fabrics));
-        return catalogue.templates.back();
+        auto own = catalog::read_template_file(name, catalogue.fabrics);
+        catalog::check_new_template(catalogue, own);
+        return own;
     }
     throw std::invalid_argument(
         fmt::format("there is no template '{}'{}; see gristwright templates", name,

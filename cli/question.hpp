@@ -91,8 +91,8 @@ void check_size(const Arguments& arguments, const Question& q, const Template& a
 void check_size(const Arguments& arguments, const std::optional<Length>& size,
                 const Template& article);
 
-// The template of that name or path, kept in `catalogue`. Throws std::invalid_argument with the
-// nearest name.
-const Template& find_template(catalog::Catalogue& catalogue, const std::string& name);
+// The template of that name, or read from that path. Throws std::invalid_argument with the nearest
+// name.
+Template find_template(const catalog::Catalogue& catalogue, const std::string& name);
 
 }  // namespace gristwright::cli

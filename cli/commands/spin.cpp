@@ -69,7 +69,7 @@ Json more_json(const Plan& plan, const SpinMore& spin, const Question& q) {
 
 Answer more(const Arguments& arguments) {
     auto q = ask(arguments, arguments.words.size() > 1 ? arguments.words[1] : "");
-    const auto& article = find_template(q.catalogue, arguments.words[0]);
+    const auto article = find_template(q.catalogue, arguments.words[0]);
     check_size(arguments, q, article);
     if (!q.request.size) q.request.size = article.ideal;
     const auto plan = judged_plan(article, q).plan;
@@ -117,7 +117,7 @@ Json target_json(const SpinTarget& t) {
 
 Answer target(const Arguments& arguments) {
     auto catalogue = whole_catalogue();
-    const auto& article = find_template(catalogue, arguments.words[0]);
+    const auto article = find_template(catalogue, arguments.words[0]);
     const auto size = arguments.has("size") ? read_length_option(arguments, "size") : article.ideal;
     check_size(arguments, size, article);
     const auto units = units_of(arguments, "both");

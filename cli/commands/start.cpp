@@ -51,7 +51,7 @@ std::string warning(const Plan& plan, const Question& q) {
 JudgedPlan begun(const Arguments& arguments, catalog::Notebook& book, Question& q) {
     const auto& name = arguments.words[1];
     q = ask(arguments, name);
-    const auto& article = find_template(q.catalogue, arguments.words[0]);
+    const auto article = find_template(q.catalogue, arguments.words[0]);
     check_size(arguments, q, article);
     check_free(book, name, arguments.has("replace"));
     auto judged = judged_plan(article, q);
