@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "catalog/named_reading.hpp"
 #include "catalog/notebook_rescue.hpp"
 #include "catalog/source.hpp"
 #include "catalog/swatch_text.hpp"
@@ -69,7 +70,8 @@ void check_kept(const Notebook& book, const std::string& name,
         informed_yarn(measured, {}, book.swatches(name), catalogue, true);
         for (const auto& weighing : book.weighings(name)) catalog::read_weighing(weighing);
         if (const auto project = book.project(name); project && !project->size.empty())
-            read_length(project->size);
+            catalog::read_named("size", project->size,
+                                [](const std::string& text) { return read_length(text); });
     } catch (const std::invalid_argument& error) {
         throw std::invalid_argument(
             fmt::format("batch '{}' cannot be used: {}; nothing is taken in (--insist takes it all "
