@@ -73,10 +73,10 @@ void check_kept(const Notebook& book, const std::string& name,
             catalog::read_named("size", project->size,
                                 [](const std::string& text) { return read_length(text); });
     } catch (const std::invalid_argument& error) {
-        throw std::invalid_argument(
-            fmt::format("batch '{}' cannot be used: {}; nothing is taken in (--insist takes it all "
-                        "as it is)",
-                        name, error.what()));
+        throw std::invalid_argument(fmt::format(
+            "batch '{}' cannot be used: {}; nothing is taken in (--unchecked takes it all "
+            "as it is)",
+            name, error.what()));
     }
 }
 
@@ -86,7 +86,7 @@ Answer take_in(const Arguments& arguments) {
     book.at_once([&] {
         const auto before = book.batch_names();
         book.import_json(text);
-        if (arguments.has("insist")) return;
+        if (arguments.has("unchecked")) return;
         const auto catalogue = catalog::built_in();
         for (const auto& name : book.batch_names())
             if (!std::binary_search(before.begin(), before.end(), name))
@@ -124,7 +124,7 @@ Command export_command() {
 Command import_command() {
     return {"import", "Takes in what export wrote as JSON.",
             "FILE",   1,
-            1,        {{"insist", "", "take in what cannot be read, too"}, notebook_option},
+            1,        {{"unchecked", "", "take in what cannot be read, too"}, notebook_option},
             take_in,  "notebook.json"};
 }
 

@@ -26,12 +26,12 @@ std::string how_to_weigh(const Plan& plan, const YarnProfile& yarn, const std::s
 }
 
 // A project that is running is not ended by a slip.
-void check_free(const catalog::Notebook& book, const std::string& name, bool replace) {
+void check_free(const catalog::Notebook& book, const std::string& name, bool instead) {
     const auto running = book.project(name);
-    if (!running || replace) return;
+    if (!running || instead) return;
     const auto count = book.weighings(name).size();
     throw std::invalid_argument(fmt::format(
-        "{} is being made into {} already, with {} weighing{}; --replace ends that and begins anew",
+        "{} is being made into {} already, with {} weighing{}; --instead ends that and begins anew",
         name, running->template_name, count, count == 1 ? "" : "s"));
 }
 
@@ -53,7 +53,7 @@ JudgedPlan begun(const Arguments& arguments, catalog::Notebook& book, Question& 
     q = ask(arguments, name);
     const auto article = find_template(q.catalogue, arguments.words[0]);
     check_size(arguments, q, article);
-    check_free(book, name, arguments.has("replace"));
+    check_free(book, name, arguments.has("instead"));
     auto judged = judged_plan(article, q);
     // The size is fixed now: later evidence changes what it needs, not what is being made.
     book.start_project(
@@ -93,7 +93,7 @@ Command start_command() {
         2,
         2,
         together({{{"size", "130cm", "this size, not the largest that the metres cover"},
-                   {"replace", "", "end the project that is running, with its weighings"},
+                   {"instead", "", "end the project that is running, with its weighings"},
                    date_option},
                   plan_options(),
                   {json_option, notebook_option}}),

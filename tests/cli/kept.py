@@ -222,7 +222,7 @@ def rescue(program, home):
     assert done.returncode == 0 and "are written to" in done.stdout, done
     assert pathlib.Path(book).read_bytes() == damaged
     assert run(program, "export", "--rescue", "--out", out, **env).returncode == 73
-    done = run(program, "import", out, "--insist", "--notebook", home + "/new.sqlite", **env)
+    done = run(program, "import", out, "--unchecked", "--notebook", home + "/new.sqlite", **env)
     assert done.returncode == 0, done
     assert "heron 0" in run(program, "batch", "list", "--all", "--notebook", home + "/new.sqlite", **env).stdout
 

@@ -221,7 +221,7 @@ TEST_CASE("a weighing is questioned before it is kept") {
         CHECK(holds(book.refused("weigh", all), said));
         CHECK(book.everything() == before);
     }
-    book.say("start", {"woven-scarf", "heron", "--replace"});
+    book.say("start", {"woven-scarf", "heron", "--instead"});
     CHECK(holds(book.refused("weigh", {"heron", "--row", "4", "--ball", "130g"}), "--woven 41cm"));
 }
 
@@ -248,9 +248,9 @@ TEST_CASE("start never replaces a running project, and takes no size that plan r
     book.say("weigh", {"heron", "--row", "20", "--ball", "140g"});
     const auto before = book.everything();
     CHECK(holds(book.refused("start", {"woven-scarf", "heron"}),
-                "into garter-scarf already, with 1 weighing; --replace ends that"));
+                "into garter-scarf already, with 1 weighing; --instead ends that"));
     CHECK(book.everything() == before);
-    const auto said = book.say("start", {"yoke-pullover", "heron", "--replace"});
+    const auto said = book.say("start", {"yoke-pullover", "heron", "--instead"});
     CHECK(holds(said, "Mind: the yarn does not reach"));
     CHECK(holds(said, "--ball 148g"));  // all there is, not the 354 g that it would take
 }
@@ -310,13 +310,13 @@ TEST_CASE("import checks what it takes, unless told to take it as it is") {
         const auto said = import(text, {});
         INFO(said);
         CHECK(holds(said, wrong));
-        CHECK(holds(said, "--insist"));
+        CHECK(holds(said, "--unchecked"));
         CHECK_FALSE(holds(said, ": :"));
         CHECK(book.everything() == before);
     }
     const auto said = import(with("\"heron\"", "\"her\\u0000on\""), {});
     CHECK(holds(said, "'her?on' cannot be kept"));
-    CHECK(import(with("139m", "banana"), {"--insist"}) == "nothing was wrong");
+    CHECK(import(with("139m", "banana"), {"--unchecked"}) == "nothing was wrong");
     book.say("undo", {});
     CHECK(import(good, {}) == "nothing was wrong");
     CHECK(book.everything() == good);
