@@ -108,16 +108,16 @@ void write_tables(SQLite::Database& db, const Catalogue& c) {
     Insert trait_row(db, "trait_row", 9);
     for (const auto& r : c.yarn.traits)
         trait_row(r.trait, r.driver, r.from, r.to, r.adds, r.more, r.less, r.mark, r.source);
-    Insert knitted(db, "knitted_fabric", 17);
+    Insert knitted(db, "knitted_fabric", 18);
     for (const auto& r : c.fabrics.knitted)
         knitted(r.name, r.metres, r.metres_low, r.metres_high, r.stitches, r.rows, r.growth,
                 r.growth_low, r.growth_high, r.stitch_repeat, r.row_repeat, r.definition,
-                r.openness, r.loose_loops, r.mark, r.source, r.chart);
-    Insert weave(db, "weave", 13);
+                r.openness, r.loose_loops, r.mark, r.source, r.chart, r.longest_strand);
+    Insert weave(db, "weave", 17);
     for (const auto& r : c.fabrics.weaves)
-        weave(r.name, r.interlacing.threads, r.interlacing.intersections, r.shafts, r.take_up,
-              r.most_in_hole, r.end_repeat, r.pick_repeat, r.definition, r.loose_loops, r.mark,
-              r.source, r.chart);
+        weave(r.name, r.interlacing.threads, r.interlacing.intersections, r.sett, r.picks,
+              r.warp_float, r.weft_float, r.shafts, r.take_up, r.most_in_hole, r.end_repeat,
+              r.pick_repeat, r.definition, r.loose_loops, r.mark, r.source, r.chart);
     Insert word(db, "word", 4);
     for (const auto& [said, meaning] : c.words)
         word(said, meaning.kind, meaning.means, meaning.on_loom);
@@ -163,12 +163,14 @@ void read_tables(SQLite::Database& db, Catalogue& c) {
     c.fabrics.knitted = read_all<KnitFabric>(db, "knitted_fabric", [](Columns& in, KnitFabric& r) {
         in >> r.name >> r.metres >> r.metres_low >> r.metres_high >> r.stitches >> r.rows >>
             r.growth >> r.growth_low >> r.growth_high >> r.stitch_repeat >> r.row_repeat >>
-            r.definition >> r.openness >> r.loose_loops >> r.mark >> r.source >> r.chart;
+            r.definition >> r.openness >> r.loose_loops >> r.mark >> r.source >> r.chart >>
+            r.longest_strand;
     });
     c.fabrics.weaves = read_all<Weave>(db, "weave", [](Columns& in, Weave& r) {
-        in >> r.name >> r.interlacing.threads >> r.interlacing.intersections >> r.shafts >>
-            r.take_up >> r.most_in_hole >> r.end_repeat >> r.pick_repeat >> r.definition >>
-            r.loose_loops >> r.mark >> r.source >> r.chart;
+        in >> r.name >> r.interlacing.threads >> r.interlacing.intersections >> r.sett >> r.picks >>
+            r.warp_float >> r.weft_float >> r.shafts >> r.take_up >> r.most_in_hole >>
+            r.end_repeat >> r.pick_repeat >> r.definition >> r.loose_loops >> r.mark >> r.source >>
+            r.chart;
     });
     SQLite::Statement words(db, "SELECT * FROM word");
     while (words.executeStep()) {

@@ -22,10 +22,11 @@ CREATE TABLE knitted_fabric (
   growth_low REAL NOT NULL, growth_high REAL NOT NULL, stitch_repeat INTEGER NOT NULL,
   row_repeat INTEGER NOT NULL, definition REAL NOT NULL, openness REAL NOT NULL,
   loose_loops INTEGER NOT NULL, mark INTEGER NOT NULL, source TEXT NOT NULL,
-  chart TEXT NOT NULL) STRICT;
+  chart TEXT NOT NULL, longest_strand INTEGER NOT NULL) STRICT;
 CREATE TABLE weave (
   name TEXT NOT NULL UNIQUE, threads REAL NOT NULL, intersections REAL NOT NULL,
-  shafts INTEGER NOT NULL, take_up REAL NOT NULL, most_in_hole INTEGER NOT NULL, end_repeat INTEGER NOT NULL,
+  sett REAL NOT NULL, picks REAL NOT NULL, warp_float INTEGER NOT NULL,
+  weft_float INTEGER NOT NULL, shafts INTEGER NOT NULL, take_up REAL NOT NULL, most_in_hole INTEGER NOT NULL, end_repeat INTEGER NOT NULL,
   pick_repeat INTEGER NOT NULL, definition REAL NOT NULL, loose_loops INTEGER NOT NULL,
   mark INTEGER NOT NULL, source TEXT NOT NULL, chart TEXT NOT NULL) STRICT;
 CREATE TABLE fibre (
