@@ -11,6 +11,7 @@
 #include "catalog/nearest.hpp"
 #include "catalog/source.hpp"
 #include "catalog/swatch_text.hpp"
+#include "cli/yarns.hpp"
 #include "engine/units/reading.hpp"
 #include "engine/yarn/bad_yarn.hpp"
 
@@ -130,6 +131,7 @@ std::vector<Option> plan_options() {
         {"certainty", "90", "wished chance that the yarn does not run out, 50 to 99.9 %", false, "",
          "90"},
         {"spare", "10m", "metres to leave unused, for a sample or for mending"},
+        yarn_option,
     };
 }
 
@@ -213,7 +215,7 @@ YarnProfile informed_yarn(const catalog::MeasuredBatch& measured,
     return informed(yarn, catalog::evidence_of(swatches, yarn, catalogue.fabrics));
 }
 
-Question ask(const Arguments& arguments, const std::string& batch) {
+Question ask(const Arguments& arguments, const std::string& batch, Skeins skeins) {
     Question q;
     q.catalogue = whole_catalogue();
     const auto book = book_of(arguments, batch);
@@ -229,9 +231,18 @@ Question ask(const Arguments& arguments, const std::string& batch) {
     q.working = arguments.has("working");
     q.hands = book ? hands_besides(*book, batch, q.catalogue)
                    : hands_if_known(arguments, q.catalogue, q.measured.notes);
-    q.yarn = informed_yarn(q.measured, q.hands,
-                           book ? book->swatches(batch) : std::vector<catalog::SwatchText>{},
-                           q.catalogue, arguments.has("insist"));
+    const auto swatches = book ? book->swatches(batch) : std::vector<catalog::SwatchText>{};
+    const auto informed_now = [&] {
+        return informed_yarn(q.measured, q.hands, swatches, q.catalogue, arguments.has("insist"));
+    };
+    q.yarn = informed_now();
+    if (skeins == Skeins::of_one_yarn) {
+        const auto which = take_one_yarn(arguments.text("yarn"), q.yarn.agreement, q);
+        if (!which.empty()) {
+            q.yarn = informed_now();
+            q.yarn.cautions.insert(q.yarn.cautions.begin(), which);
+        }
+    }
     if (book && q.measured.batch.name.empty()) q.measured.batch.name = batch;
     return q;
 }

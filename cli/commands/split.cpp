@@ -146,9 +146,10 @@ std::string by_turns(const Split& s, const SplitAsked& asked, const Question& q)
                    "article, and a join may fall inside a part.",
                    2) +
                "\n";
-    if (q.yarn.agreement.answer == SameYarn::same) return out;
-    const auto sure = q.yarn.agreement.answer == SameYarn::differ
-                          ? "its skeins are not"
+    if (q.yarn.agreement.answer == SameYarn::same || q.yarn.agreement.answer == SameYarn::differ)
+        return out;  // several yarns are not worked by turns
+    const auto sure = q.yarn.agreement.answer == SameYarn::alternate
+                          ? "its skeins are hardly"
                           : "it is not sure that its skeins are";
     for (std::size_t j = 0; j < s.pieces.size(); ++j) {
         std::vector<std::string> skeins;

@@ -63,9 +63,12 @@ std::string agreement_line(const Agreement& found) {
         case SameYarn::only_one_skein:
             return "one skein, nothing to compare";
         case SameYarn::differ:
-            return "the skeins differ beyond measuring: " + seen;
+            return fmt::format("{} yarns: {}, more than alternating hides", found.yarns.size(),
+                               seen);
+        case SameYarn::alternate:
+            return "one yarn if its skeins are alternated: " + seen;
         case SameYarn::same:
-            return "one yarn: the same within 10 % in grist; " + seen;
+            return "one yarn, within 10 % in grist: " + seen;
         case SameYarn::states_differ:
             return "measured in different states, so not compared";
         case SameYarn::cannot_tell:

@@ -21,7 +21,9 @@ const char* word(SameYarn answer) {
         case SameYarn::only_one_skein:
             return "only one skein";
         case SameYarn::differ:
-            return "differ beyond measuring";
+            return "several yarns";
+        case SameYarn::alternate:
+            return "one yarn, alternated";
         case SameYarn::same:
             return "same within your margin";
         case SameYarn::states_differ:
