@@ -11,6 +11,7 @@
 #include "cli/output/layout.hpp"
 #include "cli/output/split_words.hpp"
 #include "cli/split_asked.hpp"
+#include "cli/yarns.hpp"
 #include "engine/allocation/constants.hpp"
 
 namespace gristwright::cli {
@@ -292,7 +293,8 @@ Command split_command() {
             together({split_options(),
                       {{"certainty", "90",
                         "wished chance that an article's metres suffice, 50 to 99.9 %", false, "",
-                        "90"}},
+                        "90"},
+                       yarn_option},
                       batch_options(),
                       answer_options()}),
             run,

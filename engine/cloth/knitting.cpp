@@ -102,7 +102,7 @@ Length longest_strand(const KnitCloth& cloth) {
 KnitCloth knit_cloth(const YarnProfile& yarn, const KnitFabric& fabric, Firmness purpose,
                      const std::vector<Length>& needles) {
     KnitCloth cloth;
-    cloth.fabric = &fabric;
+    cloth.fabric = std::make_shared<const KnitFabric>(fabric);
     cloth.purpose = purpose;
     guess_gauge(yarn, purpose, cloth);
     cloth.loop = loop_from_stitches(cloth.gauge.mid, Relaxation::full);
