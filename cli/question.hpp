@@ -68,8 +68,8 @@ YarnProfile informed_yarn(const catalog::MeasuredBatch& measured,
 
 // `batch` names a batch file or a remembered batch, or is empty when all is given by options. What
 // the swatches of a remembered batch and the person's hands have told is in the profile.
-// Where the skeins are several yarns, an answer is about one of them (--yarn), or about the batch as
-// it is measured and kept.
+// Where the skeins are several yarns, an answer is about one of them (--yarn), or about the batch
+// as it is measured and kept.
 enum class Skeins { of_one_yarn, all };
 Question ask(const Arguments& arguments, const std::string& batch,
              Skeins skeins = Skeins::of_one_yarn);

@@ -37,8 +37,8 @@ double mean_tex(const Batch& batch, const std::vector<std::size_t>& places) {
 }
 
 std::string described(const Batch& batch, const Agreement& found, std::size_t yarn) {
-    return fmt::format("yarn {} ({}, {:.0f} tex)", yarn + 1,
-                       skein_names(batch, found.yarns[yarn]), mean_tex(batch, found.yarns[yarn]));
+    return fmt::format("yarn {} ({}, {:.0f} tex)", yarn + 1, skein_names(batch, found.yarns[yarn]),
+                       mean_tex(batch, found.yarns[yarn]));
 }
 
 std::size_t longest(const Batch& batch, const Agreement& found) {
@@ -78,9 +78,10 @@ std::string take_one_yarn(const std::string& asked, const Agreement& found, Ques
     std::vector<std::string> others;
     for (std::size_t y = 0; y < found.yarns.size(); ++y)
         if (y != yarn) others.push_back(described(batch, found, y));
-    return fmt::format("the skeins are {} yarns; this is about {}, not {} (--yarn takes another, or "
-                       "all)",
-                       found.yarns.size(), described(batch, found, yarn), joined(others, " or "));
+    return fmt::format(
+        "the skeins are {} yarns; this is about {}, not {} (--yarn takes another, or "
+        "all)",
+        found.yarns.size(), described(batch, found, yarn), joined(others, " or "));
 }
 
 std::string several_yarns(const Question& q) {
@@ -88,22 +89,23 @@ std::string several_yarns(const Question& q) {
     if (found.yarns.size() < 2) return "";
     std::string out;
     for (std::size_t y = 0; y < found.yarns.size(); ++y) {
-        const auto yarn = profile(of_yarn(q.measured.batch, found.yarns[y]), q.catalogue.yarn, true);
-        const auto knit = knit_cloth(yarn, KnitFabric{}, Firmness::ordinary, q.measured.owned.needles);
+        const auto yarn =
+            profile(of_yarn(q.measured.batch, found.yarns[y]), q.catalogue.yarn, true);
+        const auto knit =
+            knit_cloth(yarn, KnitFabric{}, Firmness::ordinary, q.measured.owned.needles);
         const auto woven =
             weave_cloth(yarn, Weave{}, Spacing::scarf, Finish::light, q.measured.owned);
-        out += labelled(
-                   fmt::format("{}.", y + 1),
-                   fmt::format("{}: {}, {}; {:.0f} tex, {}; stocking stitch {:.0f} to {:.0f} "
-                               "st/10 cm, plain scarf {:.0f} to {:.0f} ends/10 cm",
-                               skein_names(q.measured.batch, found.yarns[y]),
-                               q.units.yarn(yarn.length.mid), q.units.mass(yarn.mass),
-                               in_tex(yarn.linear_density.mid), class_line(yarn),
-                               in_stitches_per_10cm(knit.gauge.low()),
-                               in_stitches_per_10cm(knit.gauge.high()),
-                               in_ends_per_10cm(woven.greatest * woven.wanted.low),
-                               in_ends_per_10cm(woven.greatest * woven.wanted.high)),
-                   2) +
+        out += labelled(fmt::format("{}.", y + 1),
+                        fmt::format("{}: {}, {}; {:.0f} tex, {}; stocking stitch {:.0f} to {:.0f} "
+                                    "st/10 cm, plain scarf {:.0f} to {:.0f} ends/10 cm",
+                                    skein_names(q.measured.batch, found.yarns[y]),
+                                    q.units.yarn(yarn.length.mid), q.units.mass(yarn.mass),
+                                    in_tex(yarn.linear_density.mid), class_line(yarn),
+                                    in_stitches_per_10cm(knit.gauge.low()),
+                                    in_stitches_per_10cm(knit.gauge.high()),
+                                    in_ends_per_10cm(woven.greatest * woven.wanted.low),
+                                    in_ends_per_10cm(woven.greatest * woven.wanted.high)),
+                        2) +
                "\n";
     }
     return out;

@@ -290,13 +290,13 @@ Command split_command() {
             "[BATCH.toml | SKEINS.csv]",
             0,
             1,
-            together({split_options(),
-                      {{"certainty", "90",
-                        "wished chance that an article's metres suffice, 50 to 99.9 %", false, "",
-                        "90"},
-                       yarn_option},
-                      batch_options(),
-                      answer_options()}),
+            together(
+                {split_options(),
+                 {{"certainty", "90",
+                   "wished chance that an article's metres suffice, 50 to 99.9 %", false, "", "90"},
+                  yarn_option},
+                 batch_options(),
+                 answer_options()}),
             run,
             "heron.toml --sample knitted --keep triangle-shawl"};
 }

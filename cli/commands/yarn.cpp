@@ -159,8 +159,7 @@ std::string yarn_text(const Question& q, bool all) {
 }
 
 Answer run(const Arguments& arguments) {
-    const auto q =
-        ask(arguments, arguments.words.empty() ? "" : arguments.words[0], Skeins::all);
+    const auto q = ask(arguments, arguments.words.empty() ? "" : arguments.words[0], Skeins::all);
     const auto notes = joined(q.measured.notes, "\n");
     if (!q.json)
         return {yarn_text(q, arguments.has("counts")) + (q.working ? yarn_working(q) : ""), notes};

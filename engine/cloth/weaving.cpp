@@ -54,13 +54,8 @@ Length longest_float(const WovenCloth& cloth) {
 WovenCloth weave_cloth(const YarnProfile& yarn, const Weave& weave, Spacing purpose, Finish finish,
                        const Equipment& owned) {
     WovenCloth cloth;
-<<<<<<< HEAD
-    cloth.weave = &weave;
-    cloth.greatest = greatest_sett(weave, yarn.packed_diameter);
-=======
     cloth.weave = std::make_shared<const Weave>(weave);
-    cloth.greatest = greatest_sett(yarn.packed_diameter, weave.interlacing);
->>>>>>> main
+    cloth.greatest = greatest_sett(weave, yarn.packed_diameter);
     cloth.wanted = share_band(purpose);
     choose_heddle(owned.heddles, cloth);
     cloth.picks = cloth.ends * weave.picks;
