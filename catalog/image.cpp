@@ -128,16 +128,17 @@ void write_tables(SQLite::Database& db, const Catalogue& c) {
 }
 
 void write_templates(SQLite::Database& db, const std::vector<Template>& templates) {
-    Insert article(db, "template", 21), piece(db, "piece", 12), wish(db, "wish", 4),
+    Insert article(db, "template", 22), piece(db, "piece", 14), wish(db, "wish", 4),
         saying(db, "saying", 4);
     for (const auto& t : templates) {
         article(t.name, t.title, t.article, t.about, t.craft, t.skill, t.touches, t.for_baby,
                 t.sample, t.measure, t.smallest, t.ideal, t.largest, t.fitted, t.finest, t.thickest,
-                t.firmness, t.spacing, t.finish, t.fringe, t.loom_waste);
+                t.firmness, t.spacing, t.finish, t.fringe, t.loom_waste, t.role);
         int place = 0;
         for (const auto& p : t.pieces)
             piece(t.name, place++, p.name, p.fabric, p.outline.shape, p.outline.width,
-                  p.outline.length, p.outline.narrow, p.grows, p.count, p.yarn, p.unbroken);
+                  p.outline.length, p.outline.narrow, p.grows, p.count, p.yarn, p.unbroken,
+                  p.of_warp, p.of_weft);
         for (std::size_t w = 0; w < asked_count; ++w)
             if (t.wishes[w].weight > 0) wish(t.name, w, t.wishes[w].at_least, t.wishes[w].weight);
         place = 0;
@@ -204,19 +205,19 @@ void read_templates(SQLite::Database& db, std::vector<Template>& templates) {
         in >> t.name >> t.title >> t.article >> t.about >> t.craft >> t.skill >> t.touches >>
             t.for_baby >> t.sample >> t.measure >> t.smallest >> t.ideal >> t.largest >> t.fitted >>
             t.finest >> t.thickest >> t.firmness >> t.spacing >> t.finish >> t.fringe >>
-            t.loom_waste;
+            t.loom_waste >> t.role;
         t.origin = "built in";
     });
     std::map<std::string, Template*> by_name;
     for (auto& t : templates) by_name[t.name] = &t;
     read_parts(db,
                "SELECT template, name, fabric, shape, width_m, length_m, narrow_m, grows, alike, "
-               "yarn, unbroken FROM piece ORDER BY template, place",
+               "yarn, unbroken, of_warp, of_weft FROM piece ORDER BY template, place",
                by_name, [](Columns& in, Template& t) {
                    auto& p = t.pieces.emplace_back();
                    in >> p.name >> p.fabric >> p.outline.shape >> p.outline.width >>
                        p.outline.length >> p.outline.narrow >> p.grows >> p.count >> p.yarn >>
-                       p.unbroken;
+                       p.unbroken >> p.of_warp >> p.of_weft;
                });
     read_parts(db, "SELECT * FROM wish", by_name, [](Columns& in, Template& t) {
         std::size_t asked = 0;

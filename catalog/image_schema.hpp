@@ -42,12 +42,13 @@ CREATE TABLE template (
   for_baby INTEGER NOT NULL, sample INTEGER NOT NULL, measure TEXT NOT NULL, smallest_m REAL NOT NULL,
   ideal_m REAL NOT NULL, largest_m REAL NOT NULL, fitted INTEGER NOT NULL, finest INTEGER NOT NULL, thickest INTEGER NOT NULL, firmness INTEGER NOT NULL,
   spacing INTEGER NOT NULL, finish INTEGER NOT NULL, fringe_m REAL NOT NULL,
-  loom_waste_m REAL NOT NULL) STRICT;
+  loom_waste_m REAL NOT NULL, role INTEGER NOT NULL) STRICT;
 CREATE TABLE piece (
   template TEXT NOT NULL REFERENCES template, place INTEGER NOT NULL, name TEXT NOT NULL,
   fabric TEXT NOT NULL, shape INTEGER NOT NULL, width_m REAL NOT NULL, length_m REAL NOT NULL,
   narrow_m REAL NOT NULL, grows INTEGER NOT NULL, alike INTEGER NOT NULL, yarn INTEGER NOT NULL,
-  unbroken INTEGER NOT NULL, PRIMARY KEY (template, place)) STRICT;
+  unbroken INTEGER NOT NULL, of_warp REAL NOT NULL, of_weft REAL NOT NULL,
+  PRIMARY KEY (template, place)) STRICT;
 CREATE TABLE wish (
   template TEXT NOT NULL REFERENCES template, asked INTEGER NOT NULL, at_least REAL NOT NULL,
   weight REAL NOT NULL, PRIMARY KEY (template, asked)) STRICT;

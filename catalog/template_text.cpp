@@ -4,6 +4,7 @@
 
 #include "catalog/nearest.hpp"
 #include "catalog/toml_text.hpp"
+#include "engine/project/role.hpp"
 #include "engine/project/words.hpp"
 #include "engine/units/reading.hpp"
 
@@ -37,6 +38,9 @@ const std::vector<std::pair<std::string, Grows>> growing{{"neither", Grows::neit
                                                          {"width", Grows::width},
                                                          {"length", Grows::length},
                                                          {"both", Grows::both}};
+// What a template by itself may say of this batch's part; the rest is asked for.
+const std::vector<std::pair<std::string, Role>> parts_played{{"weft", Role::weft},
+                                                             {"colour", Role::colour}};
 const std::vector<std::pair<std::string, Shape>> shapes = [] {
     std::vector<std::pair<std::string, Shape>> out;
     for (int s = 0; s <= static_cast<int>(Shape::taper); ++s)
@@ -79,6 +83,7 @@ PieceTemplate read_piece(TomlTable from, const Template& t, const Fabrics& fabri
     piece.grows = from.word("grows", growing);
     piece.count = from.whole_or("count", 1, 1, 100);
     piece.yarn = from.whole_or("yarn", 1, 1, 2);
+    if (piece.yarn == 2) piece.of_warp = piece.of_weft = 0;
     piece.unbroken = from.flag("unbroken");
     from.nothing_else();
     return piece;
@@ -171,6 +176,7 @@ Template read_template(std::string_view text, const std::string& name, const std
     for (auto& piece : from.tables("piece"))
         t.pieces.push_back(read_piece(std::move(piece), t, fabrics));
     read_wishes(from.table("wants"), t);
+    if (from.has("role")) t = in_role(std::move(t), from.word("role", parts_played));
     read_words(from.table("words"), t);
     from.nothing_else();
     return t;

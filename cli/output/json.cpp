@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include "cli/output/layout.hpp"
+#include "engine/project/role.hpp"
 #include "engine/suitability/reasons.hpp"
 #include "engine/yarn/count.hpp"
 
@@ -58,7 +59,7 @@ Json piece_json(const PlanPiece& p) {
              {"shape", words(p.outline.shape)},
              {"width_cm", number(in_centimetres(p.outline.width))},
              {"length_cm", number(in_centimetres(p.outline.length))},
-             {"from_this_batch", p.piece->yarn == 1},
+             {"from_this_batch", p.ours.si() > 0},
              {"metres", range(p.metres, in_metres)},
              {"grams", number(in_grams(p.mass))}};
     if (p.knit) {
@@ -183,6 +184,8 @@ Json to_json(const JudgedPlan& judged, const YarnProfile& yarn) {
             {"metres_left", number(in_metres(plan.left()))},
             {"metres_short", number(in_metres(plan.short_by))},
             {"second_yarn_metres", number(in_metres(plan.second_yarn))},
+            {"second_yarn_to_have_metres", number(in_metres(plan.second_to_have))},
+            {"part", words(plan.article->role)},
             {"grams", number(in_grams(plan.mass))},
             {"pieces", pieces},
             {"obstacles", obstacles},

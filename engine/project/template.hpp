@@ -18,14 +18,18 @@ constexpr std::string_view words(Craft c) { return c == Craft::knitted ? "knitte
 // Which of a piece's two sizes grow with the article's size.
 enum class Grows { neither, width, length, both };
 
+// What part the batch plays: engine/project/role.hpp.
+enum class Role { whole, weft, warp, border, colour, doubled, plied_again };
+
 struct PieceTemplate {
     std::string name;    // "body", "border"
     std::string fabric;  // a knitted fabric or a weave by its name in the tables
     Outline outline;     // at the ideal size
     Grows grows = Grows::both;
-    int count = 1;          // how many alike
-    int yarn = 1;           // 1: this batch; 2: a second yarn, which is not taken from it
-    bool unbroken = false;  // wants one unbroken length
+    int count = 1;                    // how many alike
+    int yarn = 1;                     // 1: this batch; 2: a second yarn, which is not taken from it
+    double of_warp = 1, of_weft = 1;  // this batch's shares; knitted: of_weft
+    bool unbroken = false;            // wants one unbroken length
 };
 
 // What a template asks of the yarn: at least this much (0..1), and how much it matters (0..1).
@@ -70,6 +74,7 @@ struct Template {
     Length fringe;                           // woven: at each end of each panel, both hems included
     Length loom_waste;                       // woven: what cannot be woven, once a warp
 
+    Role role = Role::whole;            // of the batch in it
     std::vector<PieceTemplate> pieces;  // at least one
     std::array<Wish, asked_count> wishes{};
     std::vector<std::string> steps;  // words with {piece.stitches} and the like
