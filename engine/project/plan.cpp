@@ -33,7 +33,7 @@ void add(Need& need, int powers, double metres) {
 }
 
 Costed cost_knitted(const PieceTemplate& piece, const KnitCloth& cloth) {
-    Costed out{{}, cloth, {}, {}, cloth.metres_per_area.spread};
+    Costed out{{}, cloth, {}, {}, {}, cloth.metres_per_area.spread};
     const int powers = piece.grows == Grows::neither                                    ? 0
                        : piece.grows == Grows::both || one_measure(piece.outline.shape) ? 2
                                                                                         : 1;
@@ -48,7 +48,7 @@ Costed cost_knitted(const PieceTemplate& piece, const KnitCloth& cloth) {
 
 // Panels alike are woven one after the other on one warp: its waste is paid once.
 Costed cost_woven(const Template& article, const PieceTemplate& piece, const WovenCloth& cloth) {
-    Costed out{{}, {}, cloth, {}, cloth.spread};
+    Costed out{{}, {}, cloth, {}, {}, cloth.spread};
     const double reed = before_loss(piece.outline.width, cloth.width.mid).si();
     const double woven = before_loss(piece.outline.length, cloth.length.mid).si() * piece.count;
     const double ends = cloth.ends.si() * reed;
