@@ -118,6 +118,8 @@ void write_tables(SQLite::Database& db, const Catalogue& c) {
         weave(r.name, r.interlacing.threads, r.interlacing.intersections, r.sett, r.picks,
               r.warp_float, r.weft_float, r.shafts, r.take_up, r.most_in_hole, r.end_repeat,
               r.pick_repeat, r.definition, r.loose_loops, r.mark, r.source, r.chart);
+    Insert body(db, "body_size", 7);
+    for (const auto& r : c.bodies) body(r.who, r.measure, r.low, r.mid, r.high, r.mark, r.source);
     Insert word(db, "word", 4);
     for (const auto& [said, meaning] : c.words)
         word(said, meaning.kind, meaning.means, meaning.on_loom);
@@ -172,6 +174,9 @@ void read_tables(SQLite::Database& db, Catalogue& c) {
             r.warp_float >> r.weft_float >> r.shafts >> r.take_up >> r.most_in_hole >>
             r.end_repeat >> r.pick_repeat >> r.definition >> r.loose_loops >> r.mark >> r.source >>
             r.chart;
+    });
+    c.bodies = read_all<BodySize>(db, "body_size", [](Columns& in, BodySize& r) {
+        in >> r.who >> r.measure >> r.low >> r.mid >> r.high >> r.mark >> r.source;
     });
     SQLite::Statement words(db, "SELECT * FROM word");
     while (words.executeStep()) {

@@ -33,6 +33,10 @@ CREATE TABLE fibre (
   name TEXT NOT NULL UNIQUE, kind TEXT NOT NULL, category TEXT NOT NULL,
   density_kg_m3 REAL NOT NULL, micron_low_m REAL, micron_high_m REAL, staple_low_m REAL,
   staple_high_m REAL, felting TEXT NOT NULL, source TEXT NOT NULL) STRICT;
+CREATE TABLE body_size (
+  who TEXT NOT NULL, measure TEXT NOT NULL, low_m REAL NOT NULL, mid_m REAL NOT NULL,
+  high_m REAL NOT NULL, mark INTEGER NOT NULL, source TEXT NOT NULL,
+  PRIMARY KEY (who, measure)) STRICT;
 CREATE TABLE word (
   word TEXT NOT NULL PRIMARY KEY, kind INTEGER NOT NULL, means TEXT NOT NULL,
   on_loom TEXT NOT NULL) STRICT;

@@ -58,6 +58,7 @@ Catalogue read_source(const fs::path& folder) {
         return read_words(text, file, out.fabrics);
     });
     out.fibres = table("fibres.csv", read_fibres);
+    out.bodies = table("body_sizes.csv", read_body_sizes);
     for (const auto& entry : fs::directory_iterator(folder / "templates"))
         if (entry.path().extension() == ".toml")
             out.templates.push_back(read_template_file(entry.path(), out.fabrics));

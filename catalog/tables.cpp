@@ -194,6 +194,20 @@ Weave weave(const Row& row) {
     return out;
 }
 
+BodySize body_size_row(const Row& row) {
+    BodySize out{row.text("who"),
+                 row.text("measure"),
+                 centimetres(row.number("low_cm")),
+                 centimetres(row.number("mid_cm")),
+                 centimetres(row.number("high_cm")),
+                 row.word("mark", mark_named),
+                 row.text("source")};
+    if (body_named(out.who) != out.who) throw row.wrong("who: nobody is called so");
+    if (!(Length{} < out.low && out.low <= out.mid && out.mid <= out.high))
+        throw row.wrong("low, mid and high must rise");
+    return out;
+}
+
 std::optional<WordMeaning::Kind> kind_named(std::string_view word) {
     using Kind = WordMeaning::Kind;
     if (word == "article") return Kind::article;
@@ -266,6 +280,9 @@ std::vector<KnitFabric> read_knitted_fabrics(const std::string& text, const std:
 }
 std::vector<Weave> read_weaves(const std::string& text, const std::string& file) {
     return read_rows(text, file, weave);
+}
+std::vector<BodySize> read_body_sizes(const std::string& text, const std::string& file) {
+    return read_rows(text, file, body_size_row);
 }
 Words read_words(const std::string& text, const std::string& file, const Fabrics& fabrics) {
     const auto csv = read_csv(text, file);

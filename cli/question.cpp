@@ -11,6 +11,7 @@
 #include "catalog/nearest.hpp"
 #include "catalog/source.hpp"
 #include "catalog/swatch_text.hpp"
+#include "cli/output/layout.hpp"
 #include "cli/yarns.hpp"
 #include "engine/units/reading.hpp"
 #include "engine/yarn/bad_yarn.hpp"
@@ -257,6 +258,28 @@ Length read_length_option(const Arguments& arguments, std::string_view option) {
 
 double read_share_option(const Arguments& arguments, std::string_view option) {
     return catalog::read_named("--" + std::string(option), arguments.text(option), read_share);
+}
+
+std::string size_for(const Arguments& arguments, const Template& article, Question& q) {
+    if (!arguments.has("for")) return "";
+    const auto said = arguments.text("for"), who = body_named(said);
+    if (arguments.has("size")) throw std::invalid_argument("--for and --size: give one of the two");
+    std::vector<std::string> known;
+    for (const auto& row : q.catalogue.bodies)
+        if (row.measure == article.measure) known.push_back(row.who);
+    if (known.empty())
+        throw std::invalid_argument(
+            fmt::format("--for: {} is measured by its {}, which no body decides: give --size",
+                        article.title, article.measure));
+    const auto* body = body_size(q.catalogue.bodies, who, article.measure);
+    if (!body)
+        throw std::invalid_argument(
+            fmt::format("--for {}: nobody of that name is in the table; it has {}", inert(said),
+                        joined(known)));
+    q.request.size = body->mid;
+    return fmt::format("For {}: {} {} ({} to {}; {}, {}).", who, article.measure,
+                       q.units.size(body->mid), q.units.size(body->low), q.units.size(body->high),
+                       words(body->mark), body->source);
 }
 
 void check_size(const Arguments& arguments, const Question& q, const Template& article) {

@@ -193,13 +193,15 @@ std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {
 Answer run(const Arguments& arguments) {
     auto q = ask(arguments, arguments.words.size() > 1 ? arguments.words[1] : "");
     const auto article = part_played(arguments, find_template(q.catalogue, arguments.words[0]), q);
+    const auto sized = size_for(arguments, article, q);
     check_size(arguments, q, article);
     const auto judged = judged_plan(article, q);
     const auto notes = joined(q.measured.notes, "\n");
     if (!q.json)
-        return {
-            plan_text(judged, q, arguments.has("why")) + (q.working ? plan_working(judged, q) : ""),
-            notes};
+        return {(sized.empty() ? "" : wrapped(sized, 0) + "\n") +
+                    plan_text(judged, q, arguments.has("why")) +
+                    (q.working ? plan_working(judged, q) : ""),
+                notes};
     auto out = json_answer("plan");
     out["batch"] = to_json(q);
     out["plan"] = to_json(judged, q.yarn);
@@ -217,6 +219,7 @@ Command plan_command() {
         1,
         2,
         together({{{"size", "130cm", "this size, not the largest that the metres cover"},
+                   {"for", "child 6", "whose size: newborn, 6 months, child 6, woman M, man"},
                    {"why", "", "every factor of the suitability, not only what counts against"}},
                   role_options(),
                   plan_options(),
