@@ -83,4 +83,32 @@ inline constexpr Constant bobble_loops{
     "a bobble: one stitch to five, four rows, and back", 16, 12, 20, "loops", Mark::derived,
     "counted, knitted tighter than the ground"};
 
+inline constexpr Constant least_lace_growth{"a cloth with a few eyelets, blocked",
+                                            1.20,
+                                            1.10,
+                                            1.30,
+                                            "of its area",
+                                            Mark::derived,
+                                            "the rows of eyelet lace, feather and fan and mesh"};
+inline constexpr Constant growth_per_over{"how much further yarn overs open it",
+                                          1.6,
+                                          1.0,
+                                          2.2,
+                                          "of its area, if all were yarn overs",
+                                          Mark::derived,
+                                          "the rows of eyelet lace, feather and fan and mesh"};
+inline constexpr Constant own_chart_margin{"metres by a chart alone",
+                                           0.12,
+                                           0.08,
+                                           0.18,
+                                           "relative",
+                                           Mark::derived,
+                                           "the rows of the table against their own charts"};
+inline constexpr Constant definition_of_plain{
+    "definition a plain surface asks", 0.10, 0.05, 0.2, "0 to 1", Mark::judgement, ""};
+inline constexpr Constant definition_of_texture{
+    "definition knits and purls ask", 0.30, 0.2, 0.4, "0 to 1", Mark::judgement, ""};
+inline constexpr Constant definition_of_crossings{
+    "definition crossed stitches ask", 0.60, 0.5, 0.7, "0 to 1", Mark::judgement, ""};
+
 }  // namespace gristwright::constants

@@ -92,11 +92,13 @@ Costed cost(const Template& article, const PieceTemplate& piece, const YarnProfi
                                              piece.fabric));
     };
     if (article.craft == Craft::knitted) {
-        const auto* fabric = fabrics.knitted_named(piece.fabric);
+        const auto* fabric = article.own.knitted_named(piece.fabric);
+        if (!fabric) fabric = fabrics.knitted_named(piece.fabric);
         if (!fabric) throw unknown();
         return cost_knitted(piece, knit_cloth(yarn, *fabric, article.firmness, owned.needles));
     }
-    const auto* weave = fabrics.weave_named(piece.fabric);
+    const auto* weave = article.own.weave_named(piece.fabric);
+    if (!weave) weave = fabrics.weave_named(piece.fabric);
     if (!weave) throw unknown();
     return cost_woven(article, piece, weave_two(yarn, other, *weave, piece, article, owned));
 }

@@ -51,6 +51,14 @@ inline constexpr std::size_t asked_count = 8;
 enum class Skill { first_project, some_practice, experienced };
 enum class Touches { skin, clothes, nothing };
 
+struct Fabrics {
+    std::vector<KnitFabric> knitted;
+    std::vector<Weave> weaves;
+    // The row of that name or nullptr.
+    const KnitFabric* knitted_named(std::string_view name) const;
+    const Weave* weave_named(std::string_view name) const;
+};
+
 struct Template {
     std::string name;     // its file without .toml: "half-circle-shawl"
     std::string title;    // "Half-circle shawl"
@@ -75,6 +83,7 @@ struct Template {
     Length loom_waste;                       // woven: what cannot be woven, once a warp
 
     Role role = Role::whole;            // of the batch in it
+    Fabrics own;                        // stitches or weaves that it brings with it
     std::vector<PieceTemplate> pieces;  // at least one
     std::array<Wish, asked_count> wishes{};
     std::vector<std::string> steps;  // words with {piece.stitches} and the like
@@ -82,14 +91,6 @@ struct Template {
     std::string origin;  // "built in", or the file it came from
 
     const Wish& wish(Asked what) const { return wishes[static_cast<std::size_t>(what)]; }
-};
-
-struct Fabrics {
-    std::vector<KnitFabric> knitted;
-    std::vector<Weave> weaves;
-    // The row of that name or nullptr.
-    const KnitFabric* knitted_named(std::string_view name) const;
-    const Weave* weave_named(std::string_view name) const;
 };
 
 }  // namespace gristwright
