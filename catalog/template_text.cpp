@@ -85,7 +85,6 @@ PieceTemplate read_piece(TomlTable from, const Template& t, const Fabrics& fabri
     piece.grows = from.word("grows", growing);
     piece.count = from.whole_or("count", 1, 1, 100);
     piece.yarn = from.whole_or("yarn", 1, 1, 2);
-    if (piece.yarn == 2) piece.of_warp = piece.of_weft = 0;
     piece.unbroken = from.flag("unbroken");
     from.nothing_else();
     return piece;

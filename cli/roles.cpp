@@ -9,6 +9,7 @@
 #include "cli/output/layout.hpp"
 #include "engine/cloth/constants.hpp"
 #include "engine/cloth/sett.hpp"
+#include "engine/project/constants.hpp"
 #include "engine/project/role.hpp"
 #include "engine/suitability/constants.hpp"
 #include "engine/yarn/constants.hpp"
@@ -130,6 +131,16 @@ std::string entry(const InPart& part, const Question& q) {
     return out + wrapped(uses, 5) + "\n";
 }
 
+std::string doubled_text(const Plan& plan, const Question& q) {
+    const auto role = plan.article->role;
+    if (!doubles(role)) return "";
+    const double strands = role == Role::doubled ? 2 : 2 / (1 - constants::plying_takes_up);
+    return wrapped(fmt::format("This batch is {}: that is {} of the single yarn.", words(role),
+                               q.units.yarn(plan.need.mid * strands)),
+                   2) +
+           "\n";
+}
+
 }  // namespace
 
 std::vector<Option> role_options() {
@@ -154,7 +165,7 @@ Template part_played(const Arguments& arguments, Template article, Question& q) 
 }
 
 std::string other_yarn_text(const Plan& plan, const Question& q) {
-    if (plan.second_yarn.si() <= 0) return "";
+    if (plan.second_yarn.si() <= 0) return doubled_text(plan, q);
     const auto& other = plan.other;
     const bool named = !other.name.empty();
     const auto what = named ? fmt::format("{} ({:.0f} tex)", other.name, in_tex(other.grist))

@@ -45,13 +45,13 @@ std::string piece_text(const PlanPiece& p, const Units& units) {
                        4) +
                "\n";
     else
-        out +=
-            wrapped(fmt::format("{} ends of {}, {} picks; {}; warp {}{}, weft {}{}", p.panel.ends,
-                                units.yarn(p.warp / p.panel.ends), p.panel.picks,
-                                making_line(p, units), units.yarn(p.warp), whose(p.piece->of_warp),
-                                units.yarn(p.weft), whose(p.piece->of_weft)),
-                    4) +
-            "\n";
+        out += wrapped(fmt::format("{} ends of {}, {} picks; {}; warp {}{}, weft {}{}",
+                                   p.panel.ends, units.yarn(p.warp / p.panel.ends), p.panel.picks,
+                                   making_line(p, units), units.yarn(p.warp),
+                                   whose(p.piece->warp_ours()), units.yarn(p.weft),
+                                   whose(p.piece->weft_ours())),
+                       4) +
+               "\n";
     return out + wrapped(fmt::format("{}, {}", units.yarn_range(p.metres), units.mass(p.mass)), 4) +
            "\n";
 }

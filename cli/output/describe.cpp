@@ -7,6 +7,7 @@
 #include "cli/output/layout.hpp"
 #include "engine/cloth/constants.hpp"
 #include "engine/project/by_cloth.hpp"
+#include "engine/yarn/constants.hpp"
 #include "engine/yarn/count.hpp"
 #include "engine/yarn/softness.hpp"
 
@@ -68,7 +69,8 @@ std::string agreement_line(const Agreement& found) {
         case SameYarn::alternate:
             return "one yarn if its skeins are alternated: " + seen;
         case SameYarn::same:
-            return "one yarn, within 10 % in grist: " + seen;
+            return fmt::format("one yarn, {}within 10 % in grist: {}",
+                               found.widest > constants::alike_grist ? "nearly all " : "", seen);
         case SameYarn::states_differ:
             return "measured in different states, so not compared";
         case SameYarn::cannot_tell:

@@ -61,6 +61,7 @@ Json piece_json(const PlanPiece& p) {
              {"length_cm", number(in_centimetres(p.outline.length))},
              {"from_this_batch", p.ours.si() > 0},
              {"metres", range(p.metres, in_metres)},
+             {"metres_of_batch", number(in_metres(p.ours))},
              {"grams", number(in_grams(p.mass))}};
     if (p.knit) {
         out["stitches"] = p.stitches;

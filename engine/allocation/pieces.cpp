@@ -34,9 +34,9 @@ std::vector<Share> shares(const Plan& plan, bool whole_warp) {
         if (p.ours.si() <= 0) continue;
         if (p.woven) {
             const auto& name = p.piece->name;
-            if (const double warp = p.warp.si() * p.piece->of_warp; warp > 0)
+            if (const double warp = p.warp.si() * p.piece->warp_ours(); warp > 0)
                 out.push_back({name + ", warp", warp, whole_warp || p.piece->unbroken});
-            if (const double weft = p.weft.si() * p.piece->of_weft; weft > 0)
+            if (const double weft = p.weft.si() * p.piece->weft_ours(); weft > 0)
                 out.push_back({name + ", weft", weft, false, false, true});
         } else {
             knitted.metres += p.ours.si();

@@ -133,9 +133,9 @@ class Knitter {
 
     // Its rows lie over each other in front of the ground: a winding as long as they are.
     void bobble(int wale, int row) {
-        constexpr int turns = 4, steps = 24;
+        constexpr int turns = 12, steps = 24;
         const double around = (constants::bobble_loops - 1) * loop_ / turns;
-        const double widest = around / 4.2, x = wales_.middle(wale), y = s_.row * (row + 0.5);
+        const double widest = around / 5.0, x = wales_.middle(wale), y = s_.row * (row + 0.5);
         Run out;
         out.layer = in_front + 2 * layers;
         for (int i = 0; i <= turns * steps; ++i) {

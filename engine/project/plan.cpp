@@ -38,7 +38,7 @@ Costed cost_knitted(const PieceTemplate& piece, const KnitCloth& cloth) {
                        : piece.grows == Grows::both || one_measure(piece.outline.shape) ? 2
                                                                                         : 1;
     const Length metres = cloth.metres_per_area.mid * area(piece.outline) * piece.count;
-    const double ours = piece.of_weft;
+    const double ours = piece.weft_ours();
     add(out.need, powers, ours * metres.si());
     add(out.other, powers, (1 - ours) * metres.si());
     add(out.need, 0, ours * joins_and_tails * piece.count);
@@ -58,11 +58,11 @@ Costed cost_woven(const Template& article, const PieceTemplate& piece, const Wov
         add(out.need, powers, ours * metres);
         add(out.other, powers, (1 - ours) * metres);
     };
-    divide(wide + along, ends * woven * (1 + cloth.warp_take_up), piece.of_warp);
+    divide(wide + along, ends * woven * (1 + cloth.warp_take_up), piece.warp_ours());
     divide(wide, ends * (2 * article.fringe.si() * piece.count + article.loom_waste.si()),
-           piece.of_warp);
+           piece.warp_ours());
     divide(wide + along, cloth.picks.si() * woven * reed * (1 + weft_slack + cloth.weft_take_up),
-           piece.of_weft);
+           piece.weft_ours());
     return out;
 }
 
@@ -74,7 +74,7 @@ WovenCloth weave_two(const YarnProfile& yarn, const OtherYarn& other, const Weav
     const auto own = yarn.packed_diameter;
     const auto second = other.packed_diameter.si() > 0 ? other.packed_diameter : own;
     const auto of_both = [&](double ours) { return own * ours + second * (1 - ours); };
-    const auto warp = of_both(piece.of_warp), weft = of_both(piece.of_weft);
+    const auto warp = of_both(piece.warp_ours()), weft = of_both(piece.weft_ours());
     const auto r = weave.interlacing.threads, i = weave.interlacing.intersections;
     auto mixed = yarn;
     mixed.packed_diameter = (warp * r + weft * i) / (r + i);
@@ -170,7 +170,7 @@ void realise_knitted(const KnitCloth& cloth, PlanPiece& out) {
     }
     const auto one = cloth.metres_per_area.mid * area(out.outline);
     out.metres = {(one + metres(joins_and_tails)) * out.piece->count, cloth.metres_per_area.spread};
-    out.ours = out.metres.mid * out.piece->of_weft;
+    out.ours = out.metres.mid * out.piece->weft_ours();
 }
 
 void realise_woven(const Template& article, const WovenCloth& cloth, PlanPiece& out) {
@@ -192,7 +192,7 @@ void realise_woven(const Template& article, const WovenCloth& cloth, PlanPiece& 
     out.warp = out.panel.warp * count;
     out.weft = out.panel.weft * count;
     out.metres = {out.warp + out.weft, cloth.spread};
-    out.ours = out.warp * out.piece->of_warp + out.weft * out.piece->of_weft;
+    out.ours = out.warp * out.piece->warp_ours() + out.weft * out.piece->weft_ours();
 }
 
 // The other yarn's, or this one's where nothing is known of it.

@@ -53,7 +53,7 @@ void keep_border(Template& article) {
     if (all_alike)
         throw std::invalid_argument(
             fmt::format("{} is made in one: it has no border or edge", article.title));
-    middle->of_warp = middle->of_weft = 0;
+    middle->yarn = 2;
 }
 
 }  // namespace

@@ -26,10 +26,14 @@ struct PieceTemplate {
     std::string fabric;  // a knitted fabric or a weave by its name in the tables
     Outline outline;     // at the ideal size
     Grows grows = Grows::both;
-    int count = 1;                    // how many alike
-    int yarn = 1;                     // 1: this batch; 2: a second yarn, which is not taken from it
-    double of_warp = 1, of_weft = 1;  // this batch's shares; knitted: of_weft
-    bool unbroken = false;            // wants one unbroken length
+    int count = 1;  // how many alike
+    int yarn = 1;   // 1: this batch; 2: a second yarn, which is not taken from it
+    // Where yarn is 1, this batch's shares of the warp and of the weft, or of the knitting.
+    double of_warp = 1, of_weft = 1;
+    bool unbroken = false;  // wants one unbroken length
+
+    double warp_ours() const { return yarn == 1 ? of_warp : 0; }
+    double weft_ours() const { return yarn == 1 ? of_weft : 0; }
 };
 
 // What a template asks of the yarn: at least this much (0..1), and how much it matters (0..1).

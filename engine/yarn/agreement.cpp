@@ -65,9 +65,26 @@ double widest_difference(const std::vector<GristReading>& skeins) {
     return std::expm1(high->log_tex - low->log_tex);
 }
 
-// About one mean no wider than a consistent spinner's: what several skeins tell together.
+double chi_square(std::size_t skeins) {
+    const double freedom = static_cast<double>(skeins - 1);
+    return boost::math::quantile(boost::math::chi_squared{freedom}, 0.95);
+}
+
+// About one mean, and not surely wider (5 %) than a consistent spinner's: what several tell
+// together.
 bool consistent(const std::vector<GristReading>& skeins) {
-    return skeins.size() > 2 && between(skeins) <= constants::consistent_grist;
+    if (skeins.size() < 3) return false;
+    auto allowed = skeins;
+    for (auto& s : allowed) s.own_spread = together(s.own_spread, constants::consistent_grist);
+    return scatter(allowed).statistic <= chi_square(skeins.size());
+}
+
+// Any two skeins of such a spread are alike nineteen times in twenty.
+bool alike(const std::vector<GristReading>& skeins, const Agreement& found) {
+    const double of_two = std::sqrt(2.0) * normal_quantile(0.975);
+    return found.widest <= constants::alike_grist ||
+           (skeins.size() > 2 && of_two * found.between <= constants::alike_grist &&
+            consistent(skeins));
 }
 
 bool one_yarn(const std::vector<GristReading>& skeins) {
@@ -111,13 +128,13 @@ Places by_grist(const std::vector<GristReading>& skeins) {
 }
 
 SameYarn answer(const std::vector<GristReading>& skeins, const Agreement& found) {
-    const double alike = constants::alike_grist, alternated = constants::alternated_grist;
     if (found.statistic <= found.critical) {
-        const double within = found.widest <= alike ? alternated : alike;
+        const double within =
+            alike(skeins, found) ? constants::alternated_grist : constants::alike_grist;
         return furthest_reach(skeins) <= std::log1p(within) ? SameYarn::same
                                                             : SameYarn::cannot_tell;
     }
-    if (found.widest <= alike) return SameYarn::same;
+    if (alike(skeins, found)) return SameYarn::same;
     return one_yarn(skeins) ? SameYarn::alternate : SameYarn::differ;
 }
 
@@ -128,9 +145,8 @@ Agreement agree(const std::vector<GristReading>& skeins) {
     const auto ordered = by_grist(skeins);
     if (!skeins.empty()) found.yarns.push_back(ordered);
     if (skeins.size() < 2) return found;
-    const double freedom = static_cast<double>(skeins.size() - 1);
     found.statistic = scatter(skeins).statistic;
-    found.critical = boost::math::quantile(boost::math::chi_squared{freedom}, 0.95);
+    found.critical = chi_square(skeins.size());
     if (skeins.size() == 2) {  // one degree of freedom: Q is z squared
         found.statistic = std::sqrt(found.statistic);
         found.critical = normal_quantile(0.975);

@@ -28,10 +28,11 @@ struct Agreement {
     std::vector<std::vector<std::size_t>> yarns;
 };
 
-// same: every two within `alike` (constants::alike_grist), or no difference shown and the 90 %
-// intervals within it. alternate: within constants::alternated_grist, or spread about one mean as
-// a consistent spinner's skeins are. differ: several yarns, parted at the widest gaps until each is
-// one. cannot_tell: nothing shown, and this scale could not have shown what matters.
+// same: every two within constants::alike_grist, or of a spread that any two are nineteen times in
+// twenty; or no difference shown and the 90 % intervals within it. alternate: within
+// constants::alternated_grist, or not surely wider about one mean than a consistent spinner's
+// skeins. differ: several yarns, parted at the widest gaps until each is one. cannot_tell: nothing
+// shown, and this scale could not have shown what matters.
 Agreement agree(const std::vector<GristReading>& skeins);
 
 }  // namespace gristwright

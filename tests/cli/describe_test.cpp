@@ -54,7 +54,7 @@ TEST_CASE("whether the skeins are one yarn, in each of the six answers") {
         {SameYarn::differ, "yarns: the widest pair differs by 12.3 %, more than alternating"},
         {SameYarn::alternate, "one yarn if its skeins are alternated: the widest pair differs"},
         {SameYarn::same,
-         "one yarn, within 10 % in grist: the widest pair differs by 12.3"},
+         "one yarn, nearly all within 10 % in grist: the widest pair differs by 12.3"},
         {SameYarn::states_differ, "different states, so not compared"},
         {SameYarn::cannot_tell,
          "cannot tell whether they are one yarn: the widest pair differs by "
