@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "engine/project/body.hpp"
 #include "engine/project/template.hpp"
 #include "engine/suggestion/suggestion.hpp"
 #include "engine/yarn/profile.hpp"
@@ -23,6 +24,7 @@ struct Catalogue {
     Fabrics fabrics;
     std::vector<FibrePart> fibres;
     Words words;
+    std::vector<BodySize> bodies;
     std::vector<Template> templates;  // by name
     std::vector<LeftOut> left_out;
 

@@ -92,7 +92,7 @@ Answer run(const Arguments& arguments) {
         all = book.swatches(name);
         all.push_back(swatch);
         // Read it before it is kept: what makes no sense is refused.
-        q = ask(arguments, name);
+        q = ask(arguments, name, Skeins::all);
         q.yarn = informed_yarn(q.measured, q.hands, all, q.catalogue, true);
         book.add_swatch(name, swatch);
     });
