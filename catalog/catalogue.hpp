@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "catalog/spoken.hpp"
+#include "engine/project/body.hpp"
 #include "engine/project/template.hpp"
 #include "engine/suggestion/suggestion.hpp"
 #include "engine/yarn/profile.hpp"
@@ -19,6 +20,7 @@ struct Catalogue {
     std::vector<FibrePart> fibres;
     Words words;
     SpokenWords spoken;
+    std::vector<BodySize> bodies;
     std::vector<Template> templates;  // by name
 
     const Template* template_named(std::string_view name) const;
