@@ -1,5 +1,5 @@
-// What can be measured at all: readers refuse what lies outside, and choose between two readings by
-// it. What is merely unlikely is questioned where the yarn is known (engine/yarn).
+// The figures behind what people type: what can be measured at all. Readers refuse what lies
+// outside, and choose between two readings by it.
 #pragma once
 
 #include "engine/estimate/constant.hpp"
