@@ -39,10 +39,8 @@ constexpr Filled filled[] = {
 catalog::BatchText typed_batch(const Arguments& arguments) {
     catalog::BatchText text;
     for (const auto& skein : arguments.all("skein")) {
-        read_skein(skein);  // a complaint quotes the option as it was typed
-        const auto [length, mass] = split_skein(skein);
-        text.skeins.push_back(
-            {{}, {std::string(length), "--skein"}, {std::string(mass), "--skein"}, {}});
+        const auto [length, mass] = split_skein(skein);  // a complaint quotes it as it was typed
+        text.skeins.push_back({{}, {length, "--skein"}, {mass, "--skein"}, {}});
     }
     for (const auto& [option, key] : filled)
         for (const auto& value : arguments.all(option))
@@ -93,9 +91,10 @@ std::vector<Option> batch_options() {
         {"skein", "171m/38.5g", "length and mass of a skein, as washed; once for each", true},
         {"name", "Heron", "what to call the batch"},
         {"wraps", "16wpi", "wraps round a ruler, laid side by side; or 6.3 wraps/cm"},
-        {"wraps-how", "packed", "laid, or packed to refusal", false, "laid|packed", "laid"},
-        {"prep", "carded", "how the fibre was prepared: carded or combed", false, "carded|combed"},
-        {"draw", "long", "how it was drafted: long or short", false, "long|short"},
+        {"wraps-how", "packed", "laid, or packed to refusal", false, "", "laid"},
+        {"prep", "carded",
+         "how the fibre was prepared: carded, combed, rolag, top, woollen or another"},
+        {"draw", "long", "how it was drafted: long, short, supported or another"},
         {"ply", "2", "number of plies; 1 for singles"},
         {"twist", "5tpi", "plied turns; or 200 turns/m"},
         {"fibre", "Corriedale", "a fibre of the table; for a blend 'Corriedale 70%', repeated",
@@ -105,8 +104,7 @@ std::vector<Option> batch_options() {
         {"variegated", "", "colour changes break up the surface"},
         {"gauge", "27st/10cm", "stocking stitch, counted on a washed swatch of this yarn"},
         {"scale", "0.1g", "what the scale reads to; else as the masses are written"},
-        {"measured", "washed", "when lengths were taken: washed, off the reel, on the reel", false,
-         "washed|off the reel|on the reel"},
+        {"measured", "washed", "when lengths were taken: washed, off the reel, on the reel"},
         {"heddles", "30/10cm,40/10cm", "rigid heddles or reeds you own", true},
         {"loom-width", "60cm", "weaving width of your loom"},
         {"shafts", "2", "2 for one rigid heddle"},
@@ -252,7 +250,10 @@ Question ask(const Arguments& arguments, const std::string& batch, Skeins skeins
 
 Length read_length_option(const Arguments& arguments, std::string_view option) {
     return catalog::read_named("--" + std::string(option), arguments.text(option),
-                               [](const std::string& text) { return read_length(text).value; });
+                               [](const std::string& text) {
+                                   // nothing that is asked for reaches a kilometre
+                                   return read_length(text, {Length{}, metres(999)}).value;
+                               });
 }
 
 double read_share_option(const Arguments& arguments, std::string_view option) {
