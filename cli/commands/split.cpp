@@ -6,11 +6,13 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "cli/exit_codes.hpp"
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/split_words.hpp"
 #include "cli/split_asked.hpp"
+#include "cli/yarns.hpp"
 #include "engine/allocation/constants.hpp"
 
 namespace gristwright::cli {
@@ -94,7 +96,9 @@ std::string why_not(const Split& s, const SplitAsked& asked, const Question& q) 
             said.emplace_back("it could be made now, at the cost of size, joins or whole skeins");
         }
         if (!one.beside && !one.instead)
-            said.emplace_back("no length more in one skein would allow it");
+            said.emplace_back(one.settled
+                                  ? "no length more in one skein would allow it"
+                                  : "more was not settled; a larger --effort may settle it");
         out += labelled(
                    "-",
                    fmt::format("{}: {}.", asked.request.wishes[one.piece].name, joined(said, "; ")),
@@ -146,9 +150,10 @@ std::string by_turns(const Split& s, const SplitAsked& asked, const Question& q)
                    "article, and a join may fall inside a part.",
                    2) +
                "\n";
-    if (q.yarn.agreement.answer == SameYarn::same) return out;
-    const auto sure = q.yarn.agreement.answer == SameYarn::differ
-                          ? "its skeins are not"
+    if (q.yarn.agreement.answer == SameYarn::same || q.yarn.agreement.answer == SameYarn::differ)
+        return out;  // several yarns are not worked by turns
+    const auto sure = q.yarn.agreement.answer == SameYarn::alternate
+                          ? "its skeins are hardly"
                           : "it is not sure that its skeins are";
     for (std::size_t j = 0; j < s.pieces.size(); ++j) {
         std::vector<std::string> skeins;
@@ -271,11 +276,14 @@ std::string split_json(const Split& s, const SplitAsked& asked, const Question& 
 Answer run(const Arguments& arguments) {
     auto q = ask(arguments, arguments.words.empty() ? "" : arguments.words[0]);
     const auto asked = asked_of(arguments, q);
-    const auto s = allocation::split(q.yarn, asked.request);
-    const auto notes = joined(q.measured.notes, "\n");
-    if (q.json) return {split_json(s, asked, q), notes};
+    const auto s = split_for(asked, q);
+    auto notes = joined(q.measured.notes, "\n");
+    if (s.stopped)
+        notes += std::string(notes.empty() ? "" : "\n") + "stopped: this is the best so far";
+    const int code = s.stopped ? interrupted : answered;
+    if (q.json) return {split_json(s, asked, q), notes, code};
     return {split_text(s, asked, q) + (q.working && s.found() ? split_working(s, asked) : ""),
-            notes};
+            notes, code};
 }
 
 }  // namespace
@@ -288,12 +296,13 @@ Command split_command() {
             "[BATCH.toml | SKEINS.csv]",
             0,
             1,
-            together({split_options(),
-                      {{"certainty", "90",
-                        "wished chance that an article's metres suffice, 50 to 99.9 %", false, "",
-                        "90"}},
-                      batch_options(),
-                      answer_options()}),
+            together(
+                {split_options(),
+                 {{"certainty", "90",
+                   "wished chance that an article's metres suffice, 50 to 99.9 %", false, "", "90"},
+                  yarn_option},
+                 batch_options(),
+                 answer_options()}),
             run,
             "heron.toml --sample knitted --keep triangle-shawl"};
 }

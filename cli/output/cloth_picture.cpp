@@ -8,7 +8,8 @@
 #include "cli/output/image.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/yarn_in_cloth.hpp"
-#include "engine/lay/strand.hpp"
+#include "engine/lay/knitted.hpp"
+#include "engine/lay/woven.hpp"
 #include "engine/project/by_cloth.hpp"
 
 namespace gristwright::cli {
@@ -44,7 +45,7 @@ Laid laid_knitted(const KnitCloth& cloth, double thickness) {
     const auto& text = cloth.fabric->chart;
     const auto chart = lay::read_chart(text.empty() ? "k" : text, lay::stitch_letters);
     const auto spacing = lay::spacing(cloth, millimetres(thickness));
-    return {chart, [=](double w, double h) { return lay::knitted_strands(chart, spacing, w, h); },
+    return {chart, [=](double w, double h) { return lay::knitted(chart, spacing, w, h); },
             shown(spacing.stitch, chart.across(), stitches_shown)};
 }
 
@@ -53,10 +54,9 @@ Laid laid_woven(const WovenCloth& cloth, double thickness) {
     const auto chart = lay::read_chart(text.empty() ? "x-/-x" : text, lay::weave_letters);
     const double end = 1000 * (1 - cloth.width.mid) / cloth.ends.si();
     const double pick = 1000 * (1 - cloth.length.mid) / cloth.picks.si();
-    return {
-        chart,
-        [=](double w, double h) { return lay::woven_strands(chart, end, pick, thickness, w, h); },
-        shown(end, chart.across(), threads_shown)};
+    return {chart,
+            [=](double w, double h) { return lay::woven(chart, end, pick, thickness, w, h); },
+            shown(end, chart.across(), threads_shown)};
 }
 
 Views views_of(const PlanPiece& piece, const YarnProfile& yarn, int plies) {

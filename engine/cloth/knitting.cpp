@@ -95,10 +95,14 @@ double metres_margin(const KnitCloth& cloth, const Evidence& evidence) {
 
 }  // namespace
 
+Length longest_strand(const KnitCloth& cloth) {
+    return Length::from_si(cloth.fabric->longest_strand / cloth.stitches.si());
+}
+
 KnitCloth knit_cloth(const YarnProfile& yarn, const KnitFabric& fabric, Firmness purpose,
                      const std::vector<Length>& needles) {
     KnitCloth cloth;
-    cloth.fabric = &fabric;
+    cloth.fabric = std::make_shared<const KnitFabric>(fabric);
     cloth.purpose = purpose;
     guess_gauge(yarn, purpose, cloth);
     cloth.loop = loop_from_stitches(cloth.gauge.mid, Relaxation::full);

@@ -1,6 +1,7 @@
 // A knitted cloth planned from a yarn: gauge from what is known, needle, metres and mass per area.
 #pragma once
 
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -24,11 +25,12 @@ struct KnitFabric {
     bool loose_loops = false;  // floats or holes that small fingers catch in
     Mark mark = Mark::judgement;
     std::string source;
-    std::string chart;  // as engine/lay/chart.hpp reads it; empty: none
+    std::string chart;       // as engine/lay/chart.hpp reads it; empty: none
+    int longest_strand = 0;  // stitches that a second yarn's strand passes behind, of its chart
 };
 
 struct KnitCloth {
-    const KnitFabric* fabric = nullptr;  // outlives the cloth
+    std::shared_ptr<const KnitFabric> fabric;  // its own copy
     Firmness purpose = Firmness::ordinary;
     Estimate<Gauge> by_grist, by_wraps;  // by_wraps.mid 0: no wraps measured
     Estimate<Gauge> gauge;               // stocking stitch, washed: both weighed, or the swatch
@@ -42,6 +44,9 @@ struct KnitCloth {
     Estimate<LengthPerArea> metres_per_area;  // of finished cloth
     ArealDensity mass_per_area;
 };
+
+// The longest strand behind, as finished; none: no row has two yarns.
+Length longest_strand(const KnitCloth& cloth);
 
 // A swatch's gauge is taken as it is where it suits the purpose; for another purpose it tells how
 // tightly these hands knit.

@@ -6,7 +6,7 @@
 // The cubic holds the same yarn over the same spacings, and is easier to lean, widen and cross.
 #pragma once
 
-#include "engine/lay/cloth.hpp"
+#include "engine/lay/place.hpp"
 
 namespace gristwright::lay {
 

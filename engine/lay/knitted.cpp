@@ -1,109 +1,161 @@
 #include "engine/lay/knitted.hpp"
 
 #include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <string_view>
 
 #include "engine/lay/constants.hpp"
 #include "engine/lay/half_loop.hpp"
-#include "engine/lay/loops.hpp"
+#include "engine/lay/stitch.hpp"
 #include "engine/lay/wales.hpp"
 
 namespace gristwright::lay {
 namespace {
 
-constexpr double leg_from = 0.22, leg_to = 0.80;  // the part of a half loop that is its leg
-constexpr int behind = 0, middle = 1, in_front = 2, layers = 3;
+using namespace constants;
 
-double slipped_share(const Chart& chart) {
-    double slipped = 0;
+double eased(double t) { return t * t * (3 - 2 * t); }
+double mixed(double a, double b, double share) { return a + (b - a) * share; }
+
+double share(const Chart& chart, std::string_view letters) {
+    double n = 0;
     for (const auto& row : chart.rows)
-        slipped += static_cast<double>(std::count(row.begin(), row.end(), 's'));
-    return slipped / (chart.across() * chart.up());
+        n += static_cast<double>(std::count_if(row.begin(), row.end(), [&](char stitch) {
+            return letters.find(stitch) != std::string_view::npos;
+        }));
+    return n / (chart.across() * chart.up());
+}
+
+// Where a stitch is slipped or dropped the yarn only passes; a tuck's is nearly a loop, a bobble's
+// many; a row of two yarns has the other one passing behind: the loops that are made hold the rest.
+double loop_made(const Chart& chart, const Spacing& s) {
+    const double straight = share(chart, "sfx"), tucked = share(chart, "u");
+    const double bobbles = share(chart, "B") * (bobble_loops - 1);
+    double passing = 0;
+    for (const auto& row : chart.rows)
+        if (row.find('2') != std::string::npos) passing += 1.0 / chart.up();
+    return (s.loop - (straight + passing) * s.stitch) /
+           (1 - straight - tucked * (1 - tuck_loop) + bobbles);
+}
+
+// The row whose loop is pulled through this one's head.
+int next_row(const Chart& chart, int wale, int row) {
+    int next = row + 1;
+    while (held(chart.at(wale, next)) && next < row + chart.up()) ++next;
+    return next;
+}
+
+// Worked through its back, a loop's legs cross above its foot; -1: on the other side.
+double crossed_legs(double t) { return t < 0.2 ? 1 : t > 0.55 ? -1 : 1 - 2 * (t - 0.2) / 0.35; }
+bool twisted(char stitch) { return stitch == 'K' || stitch == 'P'; }
+
+// Foot and head lie behind the legs where a loop is knit, before them where it is purled.
+double depth(bool purled_foot, bool purled_head, double t) {
+    const double foot = purled_foot ? loop_depth : -loop_depth;
+    const double head = purled_head ? loop_depth : -loop_depth;
+    const double leg = -(foot + head) / 2;
+    return t < 0.5 ? mixed(foot, leg, eased(2 * t)) : mixed(leg, head, eased(2 * t - 1));
 }
 
 class Knitter {
   public:
-    Knitter(const Chart& chart, const Spacing& s, Cloth& out)
-        : chart_(chart),
-          s_(s),
-          loop_(loop_made(chart, s)),
-          wales_(chart, s.stitch, s.row),
-          out_(out) {}
+    Knitter(const Chart& chart, const Spacing& s)
+        : chart_(chart), s_(s), loop_(loop_made(chart, s)), wales_(chart, s.stitch, s.row) {}
 
-    void knit(int wale, int row) {
-        if (chart_.at(wale, row) == 's') return strand_behind(wale, row);
-        const int next = next_row(chart_, wale, row);
-        const double height = s_.row * (next - row) + constants::loop_overlap * s_.thickness;
-        const auto loop = half_loop(wales_.width(wale), height, loop_ / 2);
-        const int foot = chart_.at(wale, row) == 'p' ? in_front : behind;
-        const int head = chart_.at(wale, next) == 'p' ? in_front : behind;
-        for (const double side : {-1.0, 1.0}) {
-            const auto add = [&](double from, double to, int layer) {
-                run(wale, row, loop, side, from, to, layer);
-            };
-            add(0, leg_from, foot);
-            add(leg_from, leg_to, middle);
-            add(leg_to, 1, head);
+    // One yarn's way through a row: its loops from foot to foot, and where it only passes.
+    Strand row(int row, int first, int last, int yarn) const {
+        Strand out{{}, yarn};
+        for (int wale = first; wale < last; ++wale) {
+            const char stitch = chart_.at(wale, row);
+            if ((stitch == '2') != (yarn == 1) || stitch == 's')
+                pass(wale, row, -2 * loop_depth, out);
+            else if (stitch == 'f')
+                pass(wale, row, 2 * loop_depth, out);
+            else if (stitch == 'x')
+                pass(wale, row, 0, out);
+            else if (stitch == 'u')
+                tuck(wale, row, out);
+            else
+                loop(wale, row, out);
         }
+        return out;
     }
+
+    // Its rows lie over each other in front of the ground: a winding as long as they are.
+    Strand bobble(int wale, int row) const {
+        constexpr int turns = 12, steps = 24;
+        const double widest = (bobble_loops - 1) * loop_ / turns / 5;
+        Strand out;
+        for (int i = 0; i <= turns * steps; ++i) {
+            const double turn = double(i) / steps, angle = 2 * std::numbers::pi * turn;
+            const double flat = 0.35 + 0.55 * turn / turns;
+            const double dome = std::sqrt(std::max(0.0, 1 - flat * flat));
+            out.line.push_back({wales_.middle(wale) + widest * flat * std::cos(angle),
+                                s_.row * (row + 0.5) + widest * (1.25 - flat) * std::sin(angle),
+                                (1 + 2 * dome) * s_.thickness});
+        }
+        return out;
+    }
+
+    bool has_bobble(int wale, int row) const { return chart_.at(wale, row) == 'B'; }
 
   private:
-    // A crossing's stitches come forward after the foot of its row and go back before the head of
-    // the next, where the rows below and above hold them.
-    int depth(int wale, int row, double from, double to) const {
-        const bool held =
-            (from <= 0 && wales_.crossing_in(row + 1)) || (to >= 1 && wales_.crossing_in(row - 2));
-        const int front = !held && wales_.crosses_in_front(wale, row) ? 1 : 0;
-        return layers * ((wales_.recedes(wale) ? 0 : 1) + front);
-    }
+    static constexpr int pieces = 14;  // of half a loop
 
-    void add(Run run, int wale, int row) {
-        run.shaded = run.layer % layers == behind || wales_.recedes(wale);
-        run.second = chart_.at(wale, row) == '2';
-        for (const auto& p : run.line)
-            if (p.x > -s_.thickness && p.x < out_.width + s_.thickness && p.y > -s_.thickness &&
-                p.y < out_.height + s_.thickness)
-                return out_.runs.push_back(std::move(run));
-    }
-
-    void run(int wale, int row, const HalfLoop& loop, double side, double from, double to,
-             int layer) {
-        const int pieces = to - from > 0.4 ? 9 : 4;
-        const double lean = wales_.lean(wale, row);
-        Run out;
-        out.layer = layer + depth(wale, row, from, to);
-        for (int i = 0; i <= pieces; ++i) {
-            const double t = from + (to - from) * i / pieces;
-            const auto p = loop.at(t);
-            const double x = wales_.middle(wale) - side * p.x + lean * t * t * (3 - 2 * t);
-            out.line.push_back(wales_.moved(wale, row, {x, s_.row * row + p.y}));
-        }
-        add(std::move(out), wale, row);
-    }
-
-    void strand_behind(int wale, int row) {
+    void pass(int wale, int row, double z, Strand& out) const {
         const double half = wales_.width(wale) / 2, x = wales_.middle(wale), y = s_.row * row;
-        add({{{x - half, y}, {x + half, y}}, behind, false, false}, wale, row);
+        for (const double side : {-1.0, 0.0, 1.0})
+            out.line.push_back({x + side * half, y, z * s_.thickness});
+    }
+
+    template <class At>
+    static void both_halves(At at, Strand& out) {
+        for (int i = 0; i < pieces; ++i) out.line.push_back(at(-1, double(i) / pieces));
+        for (int i = pieces; i >= 0; --i) out.line.push_back(at(1, double(i) / pieces));
+    }
+
+    // The yarn laid over a held stitch rises beside its head to the row that works both together.
+    void tuck(int wale, int row, Strand& out) const {
+        const auto half = half_loop(wales_.width(wale), s_.row, tuck_loop * loop_ / 2);
+        both_halves(
+            [&](double side, double t) {
+                const auto p = half.at(t);
+                return Spot{wales_.middle(wale) - side * p.x, s_.row * row + p.y,
+                            -loop_depth * s_.thickness};
+            },
+            out);
+    }
+
+    void loop(int wale, int row, Strand& out) const {
+        const int next = next_row(chart_, wale, row);
+        const double height = s_.row * (next - row) + loop_overlap * s_.thickness;
+        const auto half = half_loop(wales_.width(wale), height, loop_ / 2);
+        both_halves([&](double side, double t) { return spot(wale, row, next, half, side, t); },
+                    out);
+    }
+
+    Spot spot(int wale, int row, int next, const HalfLoop& half, double side, double t) const {
+        const auto p = half.at(t);
+        const double swap = twisted(chart_.at(wale, next)) ? crossed_legs(t) : 1;
+        const double x =
+            wales_.middle(wale) - side * swap * p.x + wales_.lean(wale, row) * eased(t);
+        const double y = s_.row * row + p.y;
+        const auto at = wales_.moved(wale, row, {x, y});
+        double z = depth(purled(chart_.at(wale, row)), purled(chart_.at(wale, next)), t);
+        if (swap < 1) z += side * 0.5 * loop_depth;  // one leg lies over the other
+        if (wales_.recedes(wale)) z -= purl_recedes;
+        z += crossing_forward * wales_.forward(wale, row, y);
+        return {at.x, at.y, z * s_.thickness};
     }
 
     const Chart& chart_;
     const Spacing& s_;
     double loop_;
     Wales wales_;
-    Cloth& out_;
 };
 
 }  // namespace
-
-double loop_made(const Chart& chart, const Spacing& s) {
-    const double slipped = slipped_share(chart);
-    return (s.loop - slipped * s.stitch) / (1 - slipped);
-}
-
-int next_row(const Chart& chart, int wale, int row) {
-    int next = row + 1;
-    while (chart.at(wale, next) == 's' && next < row + chart.up()) ++next;
-    return next;
-}
 
 Spacing spacing(const KnitCloth& cloth, Length thickness) {
     const double stitch = 1000 / cloth.stitches.si(), row = 1000 / cloth.rows.si();
@@ -111,14 +163,19 @@ Spacing spacing(const KnitCloth& cloth, Length thickness) {
             in_millimetres(thickness)};
 }
 
-Cloth knitted(const Chart& chart, const Spacing& s, double width, double height) {
-    Cloth out{width, height, s.thickness, {}};
-    Knitter knitter(chart, s, out);
-    const int across = static_cast<int>(width / s.stitch) + 4;
-    const int rows = static_cast<int>(height / s.row) + 3;
-    for (int row = -4; row < rows; ++row)
-        for (int wale = -4; wale < across + 4; ++wale) knitter.knit(wale, row);
-    sort_by_layer(out);
+std::vector<Strand> knitted(const Chart& chart, const Spacing& s, double width, double height) {
+    const Knitter knitter(chart, s);
+    std::vector<Strand> out;
+    const int first = -4, last = static_cast<int>(width / s.stitch) + 8;
+    for (int row = -4; row < static_cast<int>(height / s.row) + 3; ++row) {
+        bool two_yarns = false;
+        for (int wale = 0; wale < chart.across(); ++wale)
+            two_yarns = two_yarns || chart.at(wale, row) == '2';
+        out.push_back(knitter.row(row, first, last, 0));
+        if (two_yarns) out.push_back(knitter.row(row, first, last, 1));
+        for (int wale = first; wale < last; ++wale)
+            if (knitter.has_bobble(wale, row)) out.push_back(knitter.bobble(wale, row));
+    }
     return out;
 }
 

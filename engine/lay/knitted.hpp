@@ -1,10 +1,10 @@
-// Knitted cloth stitch by stitch. Each loop is two half loops that hold the planned yarn; a foot
-// and a head lie behind the next loop's legs where it is knit, in front of them where it is purled.
+// Knitted cloth row by row. Each loop is two half loops that hold the planned yarn; a foot and a
+// head lie behind the next loop's legs where it is knit, in front of them where it is purled.
 #pragma once
 
 #include "engine/cloth/knitting.hpp"
 #include "engine/lay/chart.hpp"
-#include "engine/lay/cloth.hpp"
+#include "engine/lay/strand.hpp"
 
 namespace gristwright::lay {
 
@@ -18,6 +18,8 @@ struct Spacing {
 // area.
 Spacing spacing(const KnitCloth& cloth, Length thickness);
 
-Cloth knitted(const Chart& chart, const Spacing& spacing, double width, double height);
+// Strands reach a few stitches and rows beyond the window of `width` by `height` mm.
+std::vector<Strand> knitted(const Chart& chart, const Spacing& spacing, double width,
+                            double height);
 
 }  // namespace gristwright::lay

@@ -1,10 +1,8 @@
-// The middle lines of yarn in cloth with their depth: what a relief is made from.
+// How yarn lies in a piece of cloth: its middle lines with their depth, seen from the right side.
+// What a relief is made from.
 #pragma once
 
 #include <vector>
-
-#include "engine/lay/chart.hpp"
-#include "engine/lay/knitted.hpp"
 
 namespace gristwright::lay {
 
@@ -18,11 +16,7 @@ struct Strand {
     int yarn = 0;  // 0: the first (the warp), 1: the second (the weft)
 };
 
-// The strands reach a few stitches or threads beyond the window of `width` by `height` mm.
-std::vector<Strand> knitted_strands(const Chart& chart, const Spacing& spacing, double width,
-                                    double height);
-// Threads crimp over and under each other; spacings of the finished cloth in mm.
-std::vector<Strand> woven_strands(const Chart& chart, double end, double pick, double thickness,
-                                  double width, double height);
+// Yarn inside the window from (0, 0) to (width, height), mm along the cloth: what a drawing holds.
+double yarn_shown(const std::vector<Strand>& strands, double width, double height);
 
 }  // namespace gristwright::lay

@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "engine/lay/chart.hpp"
-#include "engine/lay/cloth.hpp"
+#include "engine/lay/place.hpp"
 
 namespace gristwright::lay {
 
@@ -31,6 +31,7 @@ class Wales {
 
   private:
     std::optional<int> crossing_near(int row) const;  // the row; none: further than three
+    int alike(int place, int step, int crossing, bool rightwards) const;
     int crosses_to(int wale, int crossing) const;
     double crossing_middle(int wale, int crossing) const;
     double crossed(int wale, int row, double x, double y) const;
@@ -38,6 +39,7 @@ class Wales {
 
     const Chart& chart_;
     double knit_width_, row_;
+    double crossing_rows_;      // over which stitches cross: fewer where crossings follow closely
     std::vector<double> left_;  // of one repeat; one more than its wales
 };
 

@@ -1,57 +1,48 @@
 #include "engine/lay/woven.hpp"
 
+#include <cmath>
+#include <numbers>
+
+#include "engine/lay/constants.hpp"
+
 namespace gristwright::lay {
 namespace {
 
-struct Weaver {
-    const Chart& chart;
-    double end, pick;  // mm
-    int ends, picks;
-    Cloth& out;
+constexpr int parts = 10;  // of a thread between two crossings
 
-    Place at(double i, double j) const { return {end * (i + 0.5), pick * (j + 0.5)}; }
-
-    void add(Place from, Place to, int layer) {
-        Run run;
-        run.layer = layer;
-        run.shaded = layer == 0;
-        for (int k = 0; k <= 4; ++k)
-            run.line.push_back(
-                {from.x + (to.x - from.x) * k / 4, from.y + (to.y - from.y) * k / 4});
-        out.runs.push_back(std::move(run));
-    }
-
-    // An end over several picks together is one stretch.
-    void overs(int i) {
-        for (int j = -1; j < picks; ++j) {
-            if (chart.at(i, j) != 'x') continue;
-            const int first = j;
-            while (j < picks && chart.at(i, j + 1) == 'x') ++j;
-            add(at(i, first - 0.5), at(i, j + 0.5), 2);
-        }
-    }
-};
+// Over at +1 and under at -1, eased from one crossing to the next.
+template <class Over>
+double wave(Over over, double t) {
+    const int i = static_cast<int>(std::floor(t));
+    const double share = (1 - std::cos(std::numbers::pi * (t - i))) / 2;
+    return over(i) + (over(i + 1) - over(i)) * share;
+}
 
 }  // namespace
 
-Cloth woven(const Chart& chart, double end, double pick, double thickness, double width,
-            double height) {
-    Cloth out{width, height, thickness, {}};
+std::vector<Strand> woven(const Chart& chart, double end, double pick, double thickness,
+                          double width, double height) {
     const int ends = static_cast<int>(width / end) + 2, picks = static_cast<int>(height / pick) + 2;
-    Weaver weaver{chart, end, pick, ends, picks, out};
-    for (int i = -1; i < ends; ++i) weaver.add(weaver.at(i, -1), weaver.at(i, picks), 0);
-    for (int j = -1; j < picks; ++j) weaver.add(weaver.at(-1, j), weaver.at(ends, j), 1);
-    for (int i = -1; i < ends; ++i) weaver.overs(i);
-    sort_by_layer(out);
+    const double rise = constants::crimp_rise * thickness;
+    const auto over = [&](int i, int j) { return chart.at(i, j) == 'x' ? 1.0 : -1.0; };
+    std::vector<Strand> out;
+    for (int i = -1; i < ends; ++i) {
+        Strand& warp = out.emplace_back();
+        for (int k = -parts; k <= picks * parts; ++k) {
+            const double t = double(k) / parts;
+            const double z = rise * wave([&](int j) { return over(i, j); }, t);
+            warp.line.push_back({(i + 0.5) * end, (t + 0.5) * pick, z});
+        }
+    }
+    for (int j = -1; j < picks; ++j) {
+        Strand& weft = out.emplace_back(Strand{{}, 1});
+        for (int k = -parts; k <= ends * parts; ++k) {
+            const double t = double(k) / parts;
+            const double z = -rise * wave([&](int i) { return over(i, j); }, t);
+            weft.line.push_back({(t + 0.5) * end, (j + 0.5) * pick, z});
+        }
+    }
     return out;
-}
-
-double intersections(const Chart& chart) {
-    int changes = 0;
-    for (int j = 0; j < chart.up(); ++j)
-        for (int i = 0; i < chart.across(); ++i)
-            if (chart.at(i, j) != chart.at(i + 1, j)) ++changes;
-    return static_cast<double>(changes) / chart.up();
 }
 
 }  // namespace gristwright::lay

@@ -1,17 +1,14 @@
-// Woven cloth thread by thread: ends behind, picks before them, and each end again where it passes
-// over a pick.
+// Woven cloth thread by thread: ends (yarn 0) and picks (yarn 1) that rise and sink over each
+// other.
 #pragma once
 
 #include "engine/lay/chart.hpp"
-#include "engine/lay/cloth.hpp"
+#include "engine/lay/strand.hpp"
 
 namespace gristwright::lay {
 
 // Spacings of the finished cloth and the yarn's thickness in mm.
-Cloth woven(const Chart& chart, double end, double pick, double thickness, double width,
-            double height);
-
-// Changes from over to under along the picks of a repeat, averaged: Ashenhurst's intersections.
-double intersections(const Chart& chart);
+std::vector<Strand> woven(const Chart& chart, double end, double pick, double thickness,
+                          double width, double height);
 
 }  // namespace gristwright::lay

@@ -6,7 +6,8 @@
 #include <cmath>
 
 #include "engine/lay/field.hpp"
-#include "engine/lay/strand.hpp"
+#include "engine/lay/knitted.hpp"
+#include "engine/lay/woven.hpp"
 #include "tests/near.hpp"
 
 using namespace gristwright::lay;
@@ -24,13 +25,13 @@ Fibres fibres(double thickness, double blur = 0, int plies = 1) {
 }
 
 Picture knit(const char* chart, const Fibres& yarn) {
-    const auto strands = knitted_strands(read_chart(chart, stitch_letters), plain, 40, 30);
+    const auto strands = knitted(read_chart(chart, stitch_letters), plain, 40, 30);
     return relief(strands, {yarn, yarn}, {40, 30, 8});
 }
 
 Picture weave(const char* chart, double end, double pick, double thickness) {
     const auto strands =
-        woven_strands(read_chart(chart, weave_letters), end, pick, thickness, 12 * end, 10 * pick);
+        woven(read_chart(chart, weave_letters), end, pick, thickness, 12 * end, 10 * pick);
     const auto yarn = fibres(thickness);
     return relief(strands, {yarn, yarn}, {12 * end, 10 * pick, 40});
 }
@@ -90,8 +91,7 @@ TEST_CASE("relief: at arm's length the stitches read the less, the more the yarn
 TEST_CASE("relief: knit legs lie in front of the loop's feet, purled heads in front of the legs") {
     const auto deepest = [](const char* chart) {
         double foot = 0, leg = 0;
-        for (const auto& strand :
-             knitted_strands(read_chart(chart, stitch_letters), plain, 20, 15)) {
+        for (const auto& strand : knitted(read_chart(chart, stitch_letters), plain, 20, 15)) {
             const auto lowest =
                 std::min_element(strand.line.begin(), strand.line.end(),
                                  [](const Spot& a, const Spot& b) { return a.y < b.y; });

@@ -1,46 +1,51 @@
+#include "engine/lay/woven.hpp"
+
 #include <doctest/doctest.h>
 
 #include <algorithm>
 
-#include "engine/lay/woven.hpp"
 #include "tests/near.hpp"
 
 using namespace gristwright::lay;
 
 namespace {
 
-Cloth plain(double end, double pick, double thickness) {
-    return woven(read_chart("x-/-x", weave_letters), end, pick, thickness, 12 * end, 10 * pick);
+std::vector<Strand> weave(const char* chart) {
+    return woven(read_chart(chart, weave_letters), 2, 2, 0.5, 16, 16);
+}
+
+double depth(const Strand& strand, double along_y) {
+    const auto nearest =
+        std::min_element(strand.line.begin(), strand.line.end(), [&](const Spot& a, const Spot& b) {
+            return std::abs(a.y - along_y) < std::abs(b.y - along_y);
+        });
+    return nearest->z;
 }
 
 }  // namespace
 
-TEST_CASE("cover of drawn cloth agrees with Peirce's c1 + c2 - c1 c2") {
-    for (const double thickness : {0.3, 0.6, 0.9, 1.4}) {
-        const auto cloth = plain(1.5, 2.0, thickness);
-        CHECK(cover(cloth) == near(woven_cover(thickness / 1.5, thickness / 2.0), 0.015));
+TEST_CASE("an end rises over one pick and sinks under the next") {
+    const auto strands = weave("x-/-x");
+    const auto& end = strands[1];  // the first inside the window
+    CHECK(end.yarn == 0);
+    CHECK(depth(end, 1) == near(-depth(end, 3), 1e-9));
+    CHECK(depth(end, 1) == near(depth(end, 5), 1e-9));
+    CHECK(depth(end, 2) == near(0, 1e-9));
+}
+
+TEST_CASE("an end over two picks together stays up between them") {
+    const auto strands = weave("x--x/--xx/-xx-/xx--");
+    double highest = 0, between = 0;
+    for (int pick = 0; pick < 6; ++pick) {
+        const double here = depth(strands[1], 2 * pick + 1), next = depth(strands[1], 2 * pick + 3);
+        if (here > 0 && next > 0) highest = here, between = depth(strands[1], 2 * pick + 2);
     }
+    CHECK(highest > 0);
+    CHECK(between == near(highest, 1e-9));
 }
 
-TEST_CASE("how the ends cross does not change what they cover") {
-    const auto twill = read_chart("x--x/--xx/-xx-/xx--", weave_letters);
-    CHECK(cover(woven(twill, 1.5, 2, 0.8, 18, 20)) == near(cover(plain(1.5, 2, 0.8)), 0.01));
-}
-
-TEST_CASE("ends lie behind, then picks, then ends that pass over") {
-    const auto cloth = plain(2, 2, 0.5);
-    CHECK(std::is_sorted(cloth.runs.begin(), cloth.runs.end(),
-                         [](const auto& a, const auto& b) { return a.layer < b.layer; }));
-    CHECK(cloth.runs.front().layer == 0);
-    CHECK(cloth.runs.back().layer == 2);
-}
-
-TEST_CASE("an end over two picks together is one stretch") {
-    const auto twill = read_chart("x--x/--xx/-xx-/xx--", weave_letters);
-    const auto cloth = woven(twill, 2, 2, 0.5, 16, 16);
-    const auto longest =
-        std::max_element(cloth.runs.begin(), cloth.runs.end(), [](const auto& a, const auto& b) {
-            return (a.layer == 2 ? length(a) : 0) < (b.layer == 2 ? length(b) : 0);
-        });
-    CHECK(length(*longest) == doctest::Approx(4));
+TEST_CASE("woven yarn shown is ends and picks across the window") {
+    const auto strands = weave("x-/-x");
+    CHECK(yarn_shown(strands, 16, 16) == near(2 * 8 * 16, 0.01));
+    CHECK(yarn_shown(strands, 0, 0) == 0);
 }
