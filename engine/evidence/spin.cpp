@@ -1,6 +1,7 @@
 #include "engine/evidence/spin.hpp"
 
 #include <cmath>
+#include <stdexcept>
 
 #include "engine/yarn/constants.hpp"
 #include "engine/yarn/count.hpp"
@@ -8,7 +9,7 @@
 namespace gristwright {
 namespace {
 
-// Yards per pound at the middle of a class; one end open: a tenth beyond the other.
+// Yards per pound at the middle of a class; one end open: a quarter beyond the other.
 double middle_of(const WeightClass& c) {
     if (c.yd_per_lb_low && c.yd_per_lb_high) return std::sqrt(*c.yd_per_lb_low * *c.yd_per_lb_high);
     if (c.yd_per_lb_low) return *c.yd_per_lb_low * 1.25;
@@ -32,8 +33,14 @@ int plies_for(const Template& article) {
 
 }  // namespace
 
+Mass fibre_for(Length yarn, LinearDensity grist, double losses) {
+    if (!(losses >= 0 && losses < 1))
+        throw std::invalid_argument("losses are a share of the fibre: from 0 % to below 100 %");
+    return yarn * grist / (1 - losses);
+}
+
 SpinMore spin_more(const Plan& short_plan, LinearDensity grist, double losses) {
-    return {short_plan.short_by, short_plan.short_by * grist * (1 + losses)};
+    return {short_plan.short_by, fibre_for(short_plan.short_by, grist, losses)};
 }
 
 std::vector<SpinTarget> spin_for(const Template& article, Length size,
@@ -61,7 +68,7 @@ std::vector<SpinTarget> spin_for(const Template& article, Length size,
         const auto planned = plan(article, yarn, fabrics, {}, request);
         target.metres = planned.need;
         const auto aside = planned.need.quantile(request.certainty);
-        target.fibre = aside * target.grist * (1 + losses);
+        target.fibre = fibre_for(aside, target.grist, losses);
         out.push_back(target);
     }
     return out;
