@@ -83,11 +83,6 @@ void keep(catalog::Catalogue& catalogue, Template own) {
     catalogue.templates.push_back(std::move(own));
 }
 
-fs::path notebook_place(const Arguments& arguments) {
-    return arguments.has("notebook") ? fs::path(arguments.text("notebook"))
-                                     : catalog::Notebook::usual_place();
-}
-
 }  // namespace
 
 Units units_of(const Arguments& arguments, std::string_view otherwise) {
@@ -160,6 +155,11 @@ catalog::Catalogue whole_catalogue() {
     for (const auto& file : files)
         keep(catalogue, catalog::read_template_file(file, catalogue.fabrics));
     return catalogue;
+}
+
+fs::path notebook_place(const Arguments& arguments) {
+    return arguments.has("notebook") ? fs::path(arguments.text("notebook"))
+                                     : catalog::Notebook::usual_place();
 }
 
 catalog::Notebook notebook(const Arguments& arguments, catalog::Notebook::Mode mode) {

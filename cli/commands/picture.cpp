@@ -5,10 +5,10 @@
 #include <algorithm>
 
 #include "catalog/nearest.hpp"
+#include "cli/out_file.hpp"
 #include "cli/output/charts.hpp"
 #include "cli/output/cloth_picture.hpp"
 #include "cli/output/layout.hpp"
-#include "cli/output/new_file.hpp"
 #include "cli/output/schematic.hpp"
 #include "cli/output/split_picture.hpp"
 
@@ -73,9 +73,9 @@ Answer run(const Arguments& arguments) {
     check(what, arguments);
     const std::size_t batch = of_batch(what) ? 1 : 2;
     auto q = ask(arguments, arguments.words.size() > batch ? arguments.words[batch] : "");
-    const auto path = arguments.text("out");
-    write_file(path, drawn(what, arguments, q).file());
-    return {fmt::format("Written: {}\n", inert(path)), joined(q.measured.notes, "\n")};
+    const auto file = out_file(arguments);
+    return written(file, drawn(what, arguments, q).file(), "Written: " + inert(file.path),
+                   q.measured.notes);
 }
 
 }  // namespace
@@ -89,8 +89,8 @@ Command picture_command() {
         "plan|split|cloth|yarn [TEMPLATE] [BATCH.toml | SKEINS.csv]",
         1,
         3,
-        together({{{"out", "shawl.svg", "the file to write; -o for short"},
-                   {"size", "130cm", "this size, not the largest that the metres cover"}},
+        together({out_options("shawl.svg"),
+                  {{"size", "130cm", "this size, not the largest that the metres cover"}},
                   split_options(),
                   plan_options(),
                   batch_options(),
