@@ -34,9 +34,12 @@ std::string piece_text(const PlanPiece& p, const Units& units) {
                fmt::format("{}, {}, {} finished", p.piece->fabric, words(p.outline.shape), measure),
                4) +
            "\n";
+    const auto plain = p.edge_stitches > 0
+                           ? fmt::format(" ({} of them plain, at the edges)", p.edge_stitches)
+                           : "";
     if (p.knit)
-        out += wrapped(fmt::format("{} stitches at the widest, {} rows; {}", p.stitches, p.rows,
-                                   making_line(p, units)),
+        out += wrapped(fmt::format("{} stitches at the widest{}, {} rows; {}", p.stitches, plain,
+                                   p.rows, making_line(p, units)),
                        4) +
                "\n";
     else

@@ -21,7 +21,7 @@ KnitCloth knitted(const YarnProfile& yarn, Firmness purpose = Firmness::ordinary
 }
 
 YarnProfile wrapped(YarnProfile yarn, double wpi) {
-    yarn.wraps_measured = true;
+    yarn.wraps_measured = yarn.wraps_tell_gauge = true;
     yarn.laid_wraps = {wraps_per_inch(wpi), 0.07};
     return yarn;
 }

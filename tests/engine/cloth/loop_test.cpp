@@ -21,21 +21,8 @@ double plain_yards(double square_inches, double per_inch) {
     return in_yards(plain_metres_per_area(loop, Relaxation::full) * area);
 }
 
-// The rows of the weight table that state both ends of gauge and needle.
-std::vector<CaseRow> whole_classes() {
-    std::vector<CaseRow> rows;
-    for (auto& row : read_cases("weight_classes.csv"))
-        if (row["number"] <= "5") rows.push_back(row);
-    return rows;
-}
-
 double middle(const CaseRow& row, const char* low, const char* high) {
     return (number(row, low) + number(row, high)) / 2;
-}
-
-Length loop_of_class(const CaseRow& row) {
-    const double per_4in = middle(row, "st_per_4in_lo", "st_per_4in_hi");
-    return loop_from_stitches(stitches_per_inch(per_4in / 4), Relaxation::full);
 }
 
 }  // namespace
