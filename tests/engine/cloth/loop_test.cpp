@@ -4,6 +4,7 @@
 
 #include <cmath>
 
+#include "engine/cloth/constants.hpp"
 #include "tests/cases.hpp"
 #include "tests/near.hpp"
 
@@ -57,7 +58,8 @@ TEST_CASE("the trade's weight table: each class's gauge from its own grist withi
         if (row.at("yd_per_lb_lo").empty() || row.at("yd_per_lb_hi").empty()) continue;
         const double yards_per_pound =
             std::sqrt(number(row, "yd_per_lb_lo") * number(row, "yd_per_lb_hi"));
-        const auto ours = gauge_by_grist(pounds(1) / yards(yards_per_pound));
+        auto ours = gauge_by_grist(pounds(1) / yards(yards_per_pound));
+        ours.spread = together(ours.spread, constants::between_knitters);
         INFO(row.at("name"), ": ", 4 * in_stitches_per_inch(ours.mid), " st / 4 in");
         const double tables = middle(row, "st_per_4in_lo", "st_per_4in_hi");
         CHECK(std::abs(4 * in_stitches_per_inch(ours.mid) / tables - 1) < 0.10);

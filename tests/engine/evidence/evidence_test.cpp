@@ -79,8 +79,8 @@ TEST_CASE("weighed and measured it tells the metres per area too") {
     const auto yarn = heron();
     Evidence known;
     KnittedSwatch swatch;
-    swatch.stitches = {28, centimetres(10)};
     const auto expected = knit_cloth(yarn, plain(), Firmness::ordinary, {});
+    swatch.stitches = {in_stitches_per_10cm(expected.gauge.mid), centimetres(10)};
     swatch.width = swatch.length = centimetres(20);
     // A twentieth more yarn than the model says.
     swatch.mass =

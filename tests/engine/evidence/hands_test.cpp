@@ -92,7 +92,7 @@ TEST_CASE("tight hands knit the next yarn tighter, and say on what that stands")
     CHECK(then.needle == before.needle);  // tight hands on the needle that others take
     REQUIRE(tight.evidence.stands_on.size() == 1);
     CHECK(tight.evidence.stands_on[0] ==
-          "your swatches in 3 other batches, which come out 7 % tighter than the table");
+          "your swatches in 3 other batches, which come out 8 % tighter than the table");
     CHECK(habit_words({0.96, 0.02}) == "4 % looser than the table");
     CHECK(habit_words({1.001, 0.02}) == "as the table says");
 }
