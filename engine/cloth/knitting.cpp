@@ -113,7 +113,7 @@ void measure(const YarnProfile& yarn, KnitCloth& cloth) {
 KnitCloth knit_cloth(const YarnProfile& yarn, const KnitFabric& fabric, Firmness purpose,
                      const std::vector<Length>& needles) {
     KnitCloth cloth;
-    cloth.fabric = &fabric;
+    cloth.fabric = std::make_shared<const KnitFabric>(fabric);
     cloth.purpose = purpose;
     guess_ordinary(yarn, cloth);
     if (yarn.washed_gauge || yarn.evidence.gauge)

@@ -1,6 +1,7 @@
 // A knitted cloth planned from a yarn: gauge from what is known, needle, metres and mass per area.
 #pragma once
 
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -29,7 +30,7 @@ struct KnitFabric {
 };
 
 struct KnitCloth {
-    const KnitFabric* fabric = nullptr;  // outlives the cloth
+    std::shared_ptr<const KnitFabric> fabric;  // its own copy
     Firmness purpose = Firmness::ordinary;
     Estimate<Gauge> by_grist, by_wraps;  // ordinary cloth; by_wraps.mid 0: the wraps tell nothing
     Estimate<Gauge> ordinary;            // both weighed: what chooses the needle
