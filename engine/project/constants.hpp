@@ -19,12 +19,4 @@ inline constexpr Constant article_price{"metres' worth that a further article mu
                                         Mark::judgement,
                                         "one large piece before crumbs"};
 
-inline constexpr Constant taken_up_in_blocking{"size that blocking makes good",
-                                               0.01,
-                                               0.005,
-                                               0.02,
-                                               "relative",
-                                               Mark::judgement,
-                                               "a piece so little short is the size asked"};
-
 }  // namespace gristwright::constants

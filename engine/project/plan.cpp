@@ -130,10 +130,8 @@ double equipment_limit(const Template& article, const std::vector<Costed>& coste
     return most;
 }
 
-// The least count that still covers the size asked: a little less is taken up by the blocking.
-int covering(double count) {
-    return std::max(1, static_cast<int>(std::ceil(count * (1 - taken_up_in_blocking) - 1e-6)));
-}
+// The least count that covers the size asked.
+int covering(double count) { return std::max(1, static_cast<int>(std::ceil(count - 1e-6))); }
 
 // Whole repeats, at least one, that cover a count.
 int whole_repeats(double count, int repeat) {
