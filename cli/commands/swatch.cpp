@@ -42,9 +42,10 @@ std::string told(const Question& q) {
         out +=
             fmt::format("  rows for their stitches {:+.1f} % of what the table says, ± {:.1f} %\n",
                         100 * (known.rows->mid - 1), 164.5 * known.rows->spread);
-    if (known.metres)
-        out += fmt::format("  metres per area {:+.1f} % of what the table says, ± {:.1f} %\n",
-                           100 * (known.metres->mid - 1), 164.5 * known.metres->spread);
+    if (!known.weighed.empty())
+        out += fmt::format("  metres per area of {} {:+.1f} % of what the table says, ± {:.1f} %\n",
+                           known.weighed.back().fabric, 100 * (known.weighed.back().metres.mid - 1),
+                           164.5 * known.weighed.back().metres.spread);
     if (known.width_kept)
         out += fmt::format("  width lost from heddle to finished {:.1f} %, ± {:.1f}\n",
                            100 * (1 - known.width_kept->mid),
@@ -73,7 +74,8 @@ Json told_json(const Question& q, std::size_t swatches) {
         known.gauge ? range({in_stitches_per_10cm(known.gauge->mid), known.gauge->spread})
                     : Json(nullptr);
     out["rows_against_table"] = share(known.rows);
-    out["metres_per_area_against_table"] = share(known.metres);
+    out["metres_per_area_against_table"] =
+        known.weighed.empty() ? Json(nullptr) : range(known.weighed.back().metres);
     out["width_kept"] = share(known.width_kept);
     out["length_kept"] = share(known.length_kept);
     out["definition"] = number(q.yarn.trait(TraitName::definition).value);
@@ -86,17 +88,22 @@ Answer run(const Arguments& arguments) {
     const auto& name = arguments.words[0];
     const auto swatch = typed(arguments);
     auto book = notebook(arguments, Notebook::Mode::change);
-    auto all = book.swatches(name);
-    all.push_back(swatch);
-    // Read it before it is kept: what makes no sense is refused.
-    auto q = ask(arguments, name);
-    q.yarn = informed_yarn(q.measured, q.hands, all, q.catalogue, true);
-    book.add_swatch(name, swatch);
-    if (arguments.has("json")) return {dumped(told_json(q, all.size())), ""};
+    std::vector<SwatchText> all;
+    Question q;
+    book.at_once([&] {
+        all = book.swatches(name);
+        all.push_back(swatch);
+        // Read it before it is kept: what makes no sense is refused.
+        q = ask(arguments, name, Skeins::all);
+        q.yarn = informed_yarn(q.measured, q.hands, all, q.catalogue, true);
+        book.add_swatch(name, swatch);
+    });
+    const auto notes = joined(q.measured.notes, "\n");
+    if (arguments.has("json")) return {dumped(told_json(q, all.size())), notes, 0, kept_already};
     return {fmt::format("Kept. With {} swatch{} {} now knows:\n", all.size(),
                         all.size() == 1 ? "" : "es", inert(name)) +
                 told(q),
-            ""};
+            notes, 0, kept_already};
 }
 
 }  // namespace

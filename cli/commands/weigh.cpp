@@ -122,6 +122,11 @@ Answer answer(const Question& q, const std::string& text, const Json& told) {
     return {dumped(out), ""};
 }
 
+// The scale that the skeins were weighed on.
+Scale scale_of(const Question& q) {
+    return {q.measured.batch.measuring.scale_step, q.yarn.linear_density.spread};
+}
+
 Answer weigh_knitted(const Plan& plan, const Question& q, const std::vector<Weighing>& weighings) {
     if (weighings.size() == 1 && weighings[0].row == 0) {
         const auto length = weighings[0].ball / q.yarn.linear_density.mid;
@@ -130,20 +135,28 @@ Answer weigh_knitted(const Plan& plan, const Question& q, const std::vector<Weig
                                   q.units.yarn(length)),
                       {{"metres_left", number(in_metres(length))}});
     }
-    const auto p = progress(plan, q.yarn.linear_density.mid, q.yarn.mass, weighings);
+    const auto p = progress(plan, q.yarn.linear_density.mid, q.yarn.mass, weighings, scale_of(q));
     return answer(q, knitted_text(plan, q, p), knitted_json(plan, q, p));
 }
 
+// Cloth was made and the ball is as heavy as before: nothing can be told from that.
+void question_weft(const std::vector<Weighing>& weighings) {
+    const auto &first = weighings.front(), &last = weighings.back();
+    if (last.woven <= first.woven || last.ball < first.ball) return;
+    throw std::invalid_argument(
+        fmt::format("{:.0f} cm are woven and the ball weighs {:.1f} g, as much as at the start: is "
+                    "it the ball in work?",
+                    in_centimetres(last.woven), in_grams(last.ball)));
+}
+
 Answer weigh_woven(const Plan& plan, const Question& q, const std::vector<Weighing>& weighings) {
-    const auto p = weft_progress(plan, q.yarn.linear_density.mid, weighings);
+    question_weft(weighings);
+    const auto p = weft_progress(plan, q.yarn.linear_density.mid, weighings, scale_of(q));
     return answer(q, woven_text(plan, p, q.units), woven_json(p));
 }
 
-Answer run(const Arguments& arguments) {
-    const auto& name = arguments.words[0];
-    if (!arguments.has("ball"))
-        throw Misused("weigh needs --ball 31.5g: all yarn still to be used");
-    auto book = notebook(arguments, Notebook::Mode::change);
+// Checks the weighing against those before it, and keeps it.
+Answer weighed(const Arguments& arguments, Notebook& book, const std::string& name) {
     auto q = ask(arguments, name);
     const auto project = book.project(name);
     if (!project)
@@ -158,6 +171,17 @@ Answer run(const Arguments& arguments) {
     const auto weighings = weighings_with(book, name, typed);
     auto said = woven ? weigh_woven(plan, q, weighings) : weigh_knitted(plan, q, weighings);
     book.add_weighing(name, typed);
+    said.notes = joined(q.measured.notes, "\n");
+    said.stands = kept_already;
+    return said;
+}
+
+Answer run(const Arguments& arguments) {
+    if (!arguments.has("ball"))
+        throw Misused("weigh needs --ball 31.5g: all yarn still to be used");
+    auto book = notebook(arguments, Notebook::Mode::change);
+    Answer said;
+    book.at_once([&] { said = weighed(arguments, book, arguments.words[0]); });
     return said;
 }
 
@@ -171,7 +195,7 @@ Command weigh_command() {
             1,
             1,
             {{"row", "96", "knitted: rows of the first piece worked so far; 0 before the first"},
-             {"woven", "41cm", "woven: length on the loom so far; 0cm before the first pick"},
+             {"woven", "41cm", "woven: length so far, tension let off; 0cm before the first pick"},
              {"ball", "31.5g", "all yarn still to be used"},
              date_option,
              {"units", "metric", "metric, imperial or both", false, "metric|imperial|both"},

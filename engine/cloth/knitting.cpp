@@ -86,9 +86,23 @@ double unswatched(const std::optional<Estimate<double>>& habit) {
 double metres_margin(const KnitCloth& cloth, const Evidence& evidence) {
     const double known = cloth.from_swatch ? counted_swatch : unswatched(evidence.habit);
     const double built = together(cloth.gauge.spread, besides_gauge);
-    const auto& f = *cloth.fabric;
-    return together(std::max(known, built),
-                    together(band_spread(f.metres_low, f.metres_high), cloth.growth.spread));
+    return together(std::max(known, built), fabric_range(cloth));
+}
+
+// What weighed swatches tell of this fabric: its own swatch all of it; those of other fabrics only
+// what fabrics share, so that this one's own range stays.
+void take_weighed(const Evidence& evidence, KnitCloth& cloth) {
+    auto& metres = cloth.metres_per_area;
+    if (const auto* own = evidence.weighed_in(cloth.fabric->name)) {
+        metres = {metres.mid * own->metres.mid, own->metres.spread};
+        return;
+    }
+    Estimate<double> against_table{1, metres.spread};
+    for (const auto& other : evidence.weighed)
+        against_table = posterior(
+            against_table,
+            {other.metres.mid, std::hypot(other.metres.spread, other.own, fabric_range(cloth))});
+    metres = {metres.mid * against_table.mid, against_table.spread};
 }
 
 void measure(const YarnProfile& yarn, KnitCloth& cloth) {
@@ -103,12 +117,20 @@ void measure(const YarnProfile& yarn, KnitCloth& cloth) {
     const auto plain = plain_metres_per_area(cloth.loop, Relaxation::full) * std::sqrt(row_ratio);
     cloth.metres_per_area = {plain * (fabric.metres / cloth.growth.mid),
                              metres_margin(cloth, yarn.evidence)};
-    if (const auto& weighed = yarn.evidence.metres)
-        cloth.metres_per_area = {cloth.metres_per_area.mid * weighed->mid, weighed->spread};
+    take_weighed(yarn.evidence, cloth);
     cloth.mass_per_area = cloth.metres_per_area.mid * yarn.linear_density.mid;
 }
 
 }  // namespace
+
+Length longest_strand(const KnitCloth& cloth) {
+    return Length::from_si(cloth.fabric->longest_strand / cloth.stitches.si());
+}
+
+double fabric_range(const KnitCloth& cloth) {
+    const auto& f = *cloth.fabric;
+    return together(band_spread(f.metres_low, f.metres_high), cloth.growth.spread);
+}
 
 KnitCloth knit_cloth(const YarnProfile& yarn, const KnitFabric& fabric, Firmness purpose,
                      const std::vector<Length>& needles) {

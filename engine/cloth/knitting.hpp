@@ -26,7 +26,8 @@ struct KnitFabric {
     bool loose_loops = false;  // floats or holes that small fingers catch in
     Mark mark = Mark::judgement;
     std::string source;
-    std::string chart;  // as engine/lay/chart.hpp reads it; empty: none
+    std::string chart;       // as engine/lay/chart.hpp reads it; empty: none
+    int longest_strand = 0;  // stitches that a second yarn's strand passes behind, of its chart
 };
 
 struct KnitCloth {
@@ -49,10 +50,16 @@ struct KnitCloth {
     ArealDensity mass_per_area;
 };
 
+// The longest strand behind, as finished; none: no row has two yarns.
+Length longest_strand(const KnitCloth& cloth);
+
 // The needle is chosen for the purpose and the gauge follows from it. A washed swatch's gauge is
 // taken as counted; where its firmness was said and another is asked, it is moved by as much as the
 // table's gauges of the two lie apart.
 KnitCloth knit_cloth(const YarnProfile& yarn, const KnitFabric& fabric, Firmness purpose,
                      const std::vector<Length>& needles);
+
+// How far a fabric itself may lie from the table's metres per area, blocking included.
+double fabric_range(const KnitCloth& cloth);
 
 }  // namespace gristwright

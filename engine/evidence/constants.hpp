@@ -10,6 +10,13 @@ inline constexpr std::string_view swatch_trial =
 
 inline constexpr Constant rest_differs{
     "gauge of the work against its swatch", 0.025, 0.015, 0.04, "relative", Mark::judgement, ""};
+inline constexpr Constant other_fabric{"stitches of a fabric against stocking stitch",
+                                       0.04,
+                                       0.02,
+                                       0.08,
+                                       "relative",
+                                       Mark::judgement,
+                                       "in reading a swatch that is not in stocking stitch"};
 inline constexpr Constant washing_moves{
     "a count moved by washing",
     0.05,
@@ -49,7 +56,8 @@ inline constexpr Constant most_rows{"rows that a piece may come to, by those pla
                                     Mark::judgement,
                                     "another row gauge than the table's, and a few for luck"};
 inline constexpr Constant as_it_goes{
-    "metres weighed as the work goes", 0.012, 0.01, 0.02, "relative", Mark::judgement, "1 to 2 %"};
+    "evenness of the work between weighings",      0.012, 0.01, 0.02, "relative", Mark::judgement,
+    "beside the scale's own error and the grist's"};
 inline constexpr Constant habit_between_people{
     "gauge habit between people", 0.070, 0.049, 0.101, "relative", Mark::derived, swatch_trial};
 inline constexpr Constant habit_between_batches{

@@ -29,6 +29,8 @@ Estimate<Gauge> stocking_gauge(const KnittedSwatch& swatch, const KnitFabric& fa
     const double per_metre = swatch.stitches.threads / swatch.stitches.over.si();
     double spread = std::hypot(counting(swatch.stitches), rest_differs);
     if (!swatch.washed) spread = std::hypot(spread, washing_moves);
+    // How the fabric's stitches compare with stocking stitch is a figure of its own.
+    if (fabric.stitches != 1 || fabric.growth != 1) spread = std::hypot(spread, other_fabric);
     return {Gauge::from_si(per_metre / fabric.stitches * std::sqrt(fabric.growth)), spread};
 }
 
@@ -104,6 +106,21 @@ void observe_rows(const KnittedSwatch& swatch, const KnitFabric& fabric, Evidenc
     known.rows = posterior(prior, seen);
 }
 
+// The first is held against the table; further ones of the same fabric are weighed with it, and
+// where they contradict each other the answer is no narrower for it.
+void note_weighed(const KnitFabric& fabric, const KnitCloth& cloth, Estimate<double> seen,
+                  Evidence& known) {
+    const auto is_it = [&](const WeighedFabric& w) { return w.fabric == fabric.name; };
+    const auto before = std::find_if(known.weighed.begin(), known.weighed.end(), is_it);
+    const Estimate<double> table{1, cloth.metres_per_area.spread};
+    question(known, before == known.weighed.end() ? table : before->metres, seen,
+             "the swatch's yarn for its area");
+    if (before == known.weighed.end())
+        known.weighed.push_back({fabric.name, posterior(table, seen), fabric_range(cloth)});
+    else
+        before->metres = weigh(before->metres, seen);
+}
+
 void observe_mass(const KnittedSwatch& swatch, const KnitFabric& fabric, const YarnProfile& yarn,
                   Gauge gauge, Evidence& known) {
     if (!swatch.mass || !swatch.width || !swatch.length) return;
@@ -117,9 +134,7 @@ void observe_mass(const KnittedSwatch& swatch, const KnitFabric& fabric, const Y
                    swatch.scale_step / *swatch.mass / std::sqrt(12.0));
     const Estimate<double> seen{measured / predicted,
                                 std::hypot(reading, swatch_and_rest, yarn.linear_density.spread)};
-    const auto prior = known.metres.value_or(Estimate<double>{1, cloth.metres_per_area.spread});
-    question(known, prior, seen, "the swatch's yarn for its area");
-    known.metres = posterior(prior, seen);
+    note_weighed(fabric, cloth, seen, known);
 }
 
 Estimate<double> kept(Length finished, Length before) {
