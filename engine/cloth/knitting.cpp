@@ -102,7 +102,8 @@ void take_weighed(const Evidence& evidence, KnitCloth& cloth) {
         against_table = posterior(
             against_table,
             {other.metres.mid, std::hypot(other.metres.spread, other.own, fabric_range(cloth))});
-    metres = {metres.mid * against_table.mid, against_table.spread};
+    const double least = evidence.weighed.empty() ? 0 : fabric_range(cloth);
+    metres = {metres.mid * against_table.mid, std::max(against_table.spread, least)};
 }
 
 void measure(const YarnProfile& yarn, KnitCloth& cloth) {
