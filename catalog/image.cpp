@@ -4,7 +4,9 @@
 #include <fmt/core.h>
 #include <sqlite3.h>
 
+#include <algorithm>
 #include <map>
+#include <stdexcept>
 
 #include "catalog/image_schema.hpp"
 
@@ -125,6 +127,11 @@ void write_tables(SQLite::Database& db, const Catalogue& c) {
     for (const auto& r : c.fibres)
         fibre(r.name, r.kind, r.category, r.density.si(), r.micron_low, r.micron_high, r.staple_low,
               r.staple_high, r.felting, r.source);
+    Insert behaviour(db, "fibre_behaviour", 5);
+    for (const auto& r : c.fibres)
+        for (std::size_t b = 0; b < behaviour_count; ++b)
+            if (const auto& level = r.behaviour.levels[b])
+                behaviour(r.name, b, level->low, level->high, level->mark);
 }
 
 void write_templates(SQLite::Database& db, const std::vector<Template>& templates) {
@@ -144,6 +151,22 @@ void write_templates(SQLite::Database& db, const std::vector<Template>& template
         for (const auto& step : t.steps) saying(t.name, std::string("step"), place++, step);
         place = 0;
         for (const auto& said : t.cautions) saying(t.name, std::string("caution"), place++, said);
+    }
+}
+
+// The rows stand in the order of the fibres.
+void read_behaviour(SQLite::Database& db, std::vector<FibrePart>& fibres) {
+    SQLite::Statement rows(db, "SELECT * FROM fibre_behaviour");
+    auto fibre = fibres.begin();
+    while (rows.executeStep()) {
+        Columns in(rows);
+        std::string name;
+        std::size_t which = 0;
+        Level level;
+        in >> name >> which >> level.low >> level.high >> level.mark;
+        fibre = std::find_if(fibre, fibres.end(), [&](const auto& f) { return f.name == name; });
+        if (fibre == fibres.end()) throw std::runtime_error("a behaviour of an unknown fibre");
+        fibre->behaviour.levels.at(which) = level;
     }
 }
 
@@ -182,6 +205,7 @@ void read_tables(SQLite::Database& db, Catalogue& c) {
         in >> r.name >> r.kind >> r.category >> r.density >> r.micron_low >> r.micron_high >>
             r.staple_low >> r.staple_high >> r.felting >> r.source;
     });
+    read_behaviour(db, c.fibres);
 }
 
 // The rows of a template's own tables, handed to `read` with the template they belong to.

@@ -190,13 +190,37 @@ Density density_of(const std::string& kind, const std::string& category) {
     return grams_per_cm3(1.31);
 }
 
+// "0.62", or "0.35-0.89" where a group or disagreeing sources leave a range.
+double level_end(const Row& row, std::string_view text) {
+    double value = 0;
+    const auto read = std::from_chars(text.data(), text.data() + text.size(), value);
+    if (read.ec != std::errc{} || read.ptr != text.data() + text.size() || value < 0 || value > 1)
+        throw row.wrong(fmt::format("'{}' is no level from 0 to 1", text));
+    return value;
+}
+
+std::optional<Level> level(const Row& row, Behaviour which) {
+    const std::string column(words(which));
+    const auto& text = row.text(column);
+    if (text.empty()) return {};
+    const auto dash = text.find('-');
+    const auto low = level_end(row, std::string_view(text).substr(0, dash));
+    const auto high =
+        dash == std::string::npos ? low : level_end(row, std::string_view(text).substr(dash + 1));
+    if (high < low) throw row.wrong(fmt::format("{}: '{}' runs downwards", column, text));
+    return Level{low, high, row.word(column + "_mark", mark_named)};
+}
+
 FibrePart fibre(const Row& row) {
     FibrePart out;
     out.name = row.text("name");
     out.kind = row.text("kind");
     out.category = row.text("category");
     if (out.category == "silk") out.kind = "silk";
-    out.density = density_of(out.kind, out.category);
+    const auto density = row.maybe("density");
+    out.density = density ? grams_per_cm3(*density) : density_of(out.kind, out.category);
+    for (std::size_t b = 0; b < behaviour_count; ++b)
+        out.behaviour.levels[b] = level(row, static_cast<Behaviour>(b));
     const auto read = [&](std::string_view column, double unit) -> std::optional<Length> {
         const auto value = row.maybe(column);
         if (!value) return {};

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "engine/units/quantity.hpp"
+#include "engine/yarn/behaviour.hpp"
 
 namespace gristwright {
 
@@ -43,7 +44,8 @@ struct FibrePart {
     std::string kind;      // sheep, goat, plant, silk, ... as the fibre table has it; may be empty
     std::string category;  // fine, medium, longwool, down, ...; may be empty
     std::string felting;   // high, medium, low, unknown
-    std::string source;    // where the figures come from; empty: the person's own
+    FibreBehaviour behaviour;
+    std::string source;  // where the figures come from; empty: the person's own
 };
 
 // How the yarn was weighed and measured, for the margin of its grist.
