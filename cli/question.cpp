@@ -9,6 +9,7 @@
 
 #include "catalog/named_reading.hpp"
 #include "catalog/nearest.hpp"
+#include "catalog/ordinary.hpp"
 #include "catalog/source.hpp"
 #include "catalog/swatch_text.hpp"
 #include "engine/units/reading.hpp"
@@ -80,6 +81,7 @@ void keep(catalog::Catalogue& catalogue, Template own) {
         throw std::invalid_argument(
             fmt::format("{}: there is already a template called '{}'; give the file another name",
                         own.origin, own.name));
+    catalog::make_ready(own, catalogue, catalog::ordinary_yarns(catalogue));
     catalogue.templates.push_back(std::move(own));
 }
 

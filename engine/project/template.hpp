@@ -8,6 +8,7 @@
 
 #include "engine/cloth/knitting.hpp"
 #include "engine/cloth/weaving.hpp"
+#include "engine/project/demand.hpp"
 #include "engine/project/shape.hpp"
 
 namespace gristwright {
@@ -72,6 +73,8 @@ struct Template {
 
     std::vector<PieceTemplate> pieces;  // at least one
     std::array<Wish, asked_count> wishes{};
+    std::vector<Demand> demands;     // what the table of needs asks of such an article
+    std::vector<double> standing;    // how ordinary yarns serve it (standing.hpp); empty: not known
     std::vector<std::string> steps;  // words with {piece.stitches} and the like
     std::vector<std::string> cautions;
     std::string origin;  // "built in", or the file it came from

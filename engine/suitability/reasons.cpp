@@ -121,6 +121,14 @@ bool lacks(FactorName name, const Factor& f) {
     return below && f.cost >= 1;
 }
 
+// A need has said it already, with its reason.
+bool said_by_need(FactorName name, const Judgement& judged) {
+    const auto trait = trait_of(name);
+    return trait && std::any_of(judged.unmet.begin(), judged.unmet.end(), [&](const Needed& need) {
+               return need.demand->trait == trait && need.cost >= 1;
+           });
+}
+
 bool costs_more(const Factor& a, const Factor& b) { return a.cost > b.cost; }
 
 bool counts_for_more(const Factor& a, const Factor& b) {
@@ -191,8 +199,10 @@ std::string remedy(FactorName name, const Judgement& judged, const Plan& plan) {
 std::vector<std::string> against(const Judgement& judged, const Plan& plan,
                                  const YarnProfile& yarn) {
     std::vector<std::string> out;
+    for (const auto& need : judged.unmet)
+        if (need.cost >= 1) out.push_back(need.demand->reason);
     for (const auto name : ordered(judged, costs_more))
-        if (lacks(name, judged.factor(name)))
+        if (lacks(name, judged.factor(name)) && !said_by_need(name, judged))
             out.push_back(short_against(name, judged.factor(name), plan));
     if (yarn.agreement.answer == SameYarn::differ) out.emplace_back("the skeins are not one yarn");
     return out;
