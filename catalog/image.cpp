@@ -187,7 +187,7 @@ void write_needs(SQLite::Database& db, const Catalogue& c) {
     for (const auto& r : c.ordinary)
         ordinary(r.fibre, r.preparation, r.draw, r.plies, r.metres_per_gram);
     Insert standing(db, "standing", 2);
-    for (const auto& t : c.templates) standing(t.name, levels_text(t.standing));
+    for (const auto& t : c.templates) standing(t.name, levels_text(t.calling->levels));
 }
 
 void read_needs(SQLite::Database& db, Catalogue& c) {
@@ -292,7 +292,8 @@ void read_parts(SQLite::Database& db, const std::string& query,
     }
 }
 
-void read_templates(SQLite::Database& db, std::vector<Template>& templates) {
+void read_templates(SQLite::Database& db, const std::vector<DemandFor>& needs,
+                    std::vector<Template>& templates) {
     templates = read_all<Template>(db, "template ORDER BY name", [](Columns& in, Template& t) {
         in >> t.name >> t.title >> t.article >> t.about >> t.craft >> t.skill >> t.touches >>
             t.for_baby >> t.sample >> t.measure >> t.smallest >> t.ideal >> t.largest >> t.fitted >>
@@ -311,10 +312,11 @@ void read_templates(SQLite::Database& db, std::vector<Template>& templates) {
                        p.outline.length >> p.outline.narrow >> p.grows >> p.count >> p.yarn >>
                        p.unbroken;
                });
-    read_parts(db, "SELECT template, levels FROM standing", by_name, [](Columns& in, Template& t) {
+    read_parts(db, "SELECT template, levels FROM standing", by_name, [&](Columns& in, Template& t) {
         std::string levels;
         in >> levels;
-        t.standing = levels_of(levels);
+        t.calling = std::make_shared<const Calling>(
+            Calling{demands_of(t, needs), levels_of(levels)});
     });
     read_parts(db, "SELECT * FROM wish", by_name, [](Columns& in, Template& t) {
         std::size_t asked = 0;
@@ -358,8 +360,7 @@ Catalogue read_image(std::span<const unsigned char> image) {
     Catalogue out;
     read_tables(db, out);
     read_needs(db, out);
-    read_templates(db, out.templates);
-    for (auto& t : out.templates) t.demands = demands_of(t, out.needs);
+    read_templates(db, out.needs, out.templates);
     return out;
 }
 

@@ -2,6 +2,7 @@
 
 #include <fmt/core.h>
 
+#include <memory>
 #include <stdexcept>
 
 #include "engine/suitability/standing.hpp"
@@ -60,9 +61,10 @@ std::vector<YarnProfile> ordinary_yarns(const Catalogue& catalogue) {
 
 void make_ready(Template& article, const Catalogue& catalogue,
                 const std::vector<YarnProfile>& ordinary) {
-    article.demands = demands_of(article, catalogue.needs);
-    article.standing.clear();
-    article.standing = standing_levels(article, ordinary, catalogue.fabrics);
+    Calling calling{demands_of(article, catalogue.needs), {}};
+    article.calling = std::make_shared<const Calling>(calling);
+    calling.levels = standing_levels(article, ordinary, catalogue.fabrics);
+    article.calling = std::make_shared<const Calling>(std::move(calling));
 }
 
 }  // namespace gristwright::catalog

@@ -2,6 +2,7 @@
 // person wants the answer.
 #pragma once
 
+#include <filesystem>
 #include <string>
 #include <vector>
 
@@ -40,7 +41,9 @@ std::vector<Option> together(std::initializer_list<std::vector<Option>> groups);
 // The built-in catalogue and the person's own templates from their data folder.
 catalog::Catalogue whole_catalogue();
 
-// The notebook named by --notebook, or the usual one.
+// Where the notebook is that --notebook names, or the usual one; empty without a home folder.
+std::filesystem::path notebook_place(const Arguments& arguments);
+// That notebook.
 catalog::Notebook notebook(const Arguments& arguments, catalog::Notebook::Mode mode);
 // A name, not a file: neither a dot nor a folder in it.
 bool is_remembered(const std::string& word);
@@ -77,8 +80,8 @@ double read_share_option(const Arguments& arguments, std::string_view option);
 // Throws std::invalid_argument for a --size that no such article has.
 void check_size(const Arguments& arguments, const Question& q, const Template& article);
 
-// The template of that name or path, kept in `catalogue`. Throws std::invalid_argument with the
-// nearest name.
-const Template& find_template(catalog::Catalogue& catalogue, const std::string& name);
+// The template of that name, or read from that path. Throws std::invalid_argument with the nearest
+// name.
+Template find_template(const catalog::Catalogue& catalogue, const std::string& name);
 
 }  // namespace gristwright::cli

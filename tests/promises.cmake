@@ -26,6 +26,8 @@ promise("exit codes are few and mean one thing, and complaints keep off the answ
   ${kept} codes ${on_program})
 promise("colour only on a terminal that wants it"
   ${kept} colour ${on_program})
+promise("writing never destroys what a command reads or keeps"
+  ${kept} writing ${on_program})
 promise("two programs at once, the second says busy"
   ${kept} busy ${on_program})
 promise("the answer is the same in any locale"

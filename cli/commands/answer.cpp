@@ -8,10 +8,10 @@
 
 #include "catalog/suggestion_text.hpp"
 #include "cli/bulk_answers.hpp"
+#include "cli/out_file.hpp"
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
-#include "cli/output/new_file.hpp"
 #include "cli/output/reply.hpp"
 #include "engine/suggestion/constants.hpp"
 #include "engine/suitability/reasons.hpp"
@@ -290,11 +290,14 @@ Answer answer_many(const Arguments& arguments, const Question& q, BulkAnswers& b
         notes.push_back(fmt::format("and {} rows more", bulk.bad() - bulk.complaints().size()));
     const int code = bulk.bad() > 0 ? some_rows_bad : 0;
     if (arguments.has("out")) {
-        const auto out = arguments.text("out");
+        const auto file = out_file(arguments);
+        const auto& out = file.path;
         const bool json = out.size() > 5 && out.substr(out.size() - 5) == ".json";
-        write_file(out, json ? bulk_json(bulk, q) : as_csv(bulk, q));
-        return {fmt::format("{} suggestions answered in '{}'\n", bulk.rows(), inert(out)),
-                joined(notes, "\n"), code};
+        auto said =
+            written(file, json ? bulk_json(bulk, q) : as_csv(bulk, q),
+                    fmt::format("{} suggestions answered in '{}'", bulk.rows(), inert(out)), notes);
+        said.exit_code = code;
+        return said;
     }
     return {q.json ? bulk_json(bulk, q) : bulk_text(bulk, q, arguments.has("all")),
             joined(notes, "\n"), code};
@@ -351,6 +354,7 @@ Answer run(const Arguments& arguments) {
     std::string batch, file;
     for (const auto& word : arguments.words)
         (batch.empty() && !arguments.has("skein") ? batch : file) = word;
+    if (arguments.has("out")) out_file(arguments);  // refused before the work
     if (arguments.has("forget")) return forget(arguments, batch);
     if (arguments.has("remember")) need_remembered(batch, "remember");
     const auto q = ask(arguments, batch);
@@ -404,8 +408,8 @@ Command answer_command() {
                        {"when", "2026-11-02", "kept, not interpreted"},
                        {"remember", "", "keep the suggestions with the remembered batch"},
                        {"forget", "", "forget those that are kept with it"},
-                       {"out", "answers.csv", "write all answers to this file, .csv or .json"},
                        {"all", "", "list every answer, not the first twenty"}},
+                      out_options("answers.csv", "write all answers to this file, .csv or .json"),
                       plan_options(),
                       batch_options(),
                       answer_options()}),

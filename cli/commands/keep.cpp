@@ -3,8 +3,8 @@
 #include <fmt/core.h>
 
 #include "catalog/source.hpp"
+#include "cli/out_file.hpp"
 #include "cli/output/layout.hpp"
-#include "cli/output/new_file.hpp"
 #include "cli/question.hpp"
 
 namespace gristwright::cli {
@@ -27,8 +27,8 @@ Answer give_out(const Arguments& arguments) {
     const auto book = notebook(arguments, Notebook::Mode::read_only);
     const auto text = arguments.has("csv") ? book.export_csv() : book.export_json();
     if (!arguments.has("out")) return {text, ""};
-    write_file(arguments.text("out"), text);
-    return {fmt::format("Written to '{}'.\n", inert(arguments.text("out"))), ""};
+    return written(out_file(arguments), text,
+                   fmt::format("Written to '{}'.", inert(arguments.text("out"))), {});
 }
 
 Answer take_in(const Arguments& arguments) {
@@ -56,9 +56,9 @@ Command export_command() {
             "",
             0,
             0,
-            {{"csv", "", "the skeins as a spreadsheet, not everything as JSON"},
-             {"out", "FILE", "to this file"},
-             notebook_option},
+            together({{{"csv", "", "the skeins as a spreadsheet, not everything as JSON"}},
+                      out_options("FILE", "to this file"),
+                      {notebook_option}}),
             give_out,
             "--out notebook.json"};
 }

@@ -5,10 +5,10 @@
 #include <algorithm>
 
 #include "catalog/nearest.hpp"
+#include "cli/out_file.hpp"
 #include "cli/output/charts.hpp"
 #include "cli/output/cloth_picture.hpp"
 #include "cli/output/layout.hpp"
-#include "cli/output/new_file.hpp"
 #include "cli/output/schematic.hpp"
 #include "cli/output/split_picture.hpp"
 
@@ -30,13 +30,13 @@ Svg yarn_picture(const Question& q) {
 }
 
 // The words after what is drawn: TEMPLATE, then BATCH.
-JudgedPlan planned(const Arguments& arguments, Question& q) {
-    const auto& article = find_template(q.catalogue, arguments.words[1]);
+JudgedPlan planned(const Arguments& arguments, const Question& q) {
+    const auto article = find_template(q.catalogue, arguments.words[1]);
     check_size(arguments, q, article);
     return judged_plan(article, q);
 }
 
-Svg drawn_split(const Arguments& arguments, Question& q) {
+Svg drawn_split(const Arguments& arguments, const Question& q) {
     const auto asked = asked_of(arguments, q);
     const auto split = allocation::split(q.yarn, asked.request);
     if (!split.found())
@@ -48,7 +48,7 @@ Svg drawn_split(const Arguments& arguments, Question& q) {
 // Their own words are of a batch alone; a plan and a cloth are of a TEMPLATE first.
 bool of_batch(const std::string& what) { return what == "yarn" || what == "split"; }
 
-Svg drawn(const std::string& what, const Arguments& arguments, Question& q) {
+Svg drawn(const std::string& what, const Arguments& arguments, const Question& q) {
     if (what == "yarn") return yarn_picture(q);
     if (what == "split") return drawn_split(arguments, q);
     const auto judged = planned(arguments, q);
@@ -73,9 +73,9 @@ Answer run(const Arguments& arguments) {
     check(what, arguments);
     const std::size_t batch = of_batch(what) ? 1 : 2;
     auto q = ask(arguments, arguments.words.size() > batch ? arguments.words[batch] : "");
-    const auto path = arguments.text("out");
-    write_file(path, drawn(what, arguments, q).file());
-    return {fmt::format("Written: {}\n", inert(path)), joined(q.measured.notes, "\n")};
+    const auto file = out_file(arguments);
+    return written(file, drawn(what, arguments, q).file(), "Written: " + inert(file.path),
+                   q.measured.notes);
 }
 
 }  // namespace
@@ -89,8 +89,8 @@ Command picture_command() {
         "plan|split|cloth|yarn [TEMPLATE] [BATCH.toml | SKEINS.csv]",
         1,
         3,
-        together({{{"out", "shawl.svg", "the file to write; -o for short"},
-                   {"size", "130cm", "this size, not the largest that the metres cover"}},
+        together({out_options("shawl.svg"),
+                  {{"size", "130cm", "this size, not the largest that the metres cover"}},
                   split_options(),
                   plan_options(),
                   batch_options(),

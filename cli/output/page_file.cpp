@@ -2,29 +2,30 @@
 
 #include <fmt/core.h>
 
+#include "cli/out_file.hpp"
 #include "cli/output/browser.hpp"
 #include "cli/output/layout.hpp"
-#include "cli/output/new_file.hpp"
 
 namespace gristwright::cli {
 
 std::vector<Option> page_file_options(std::string_view example) {
-    return {{"out", example, "the file to write; -o for short"},
-            {"open", "", "open it in the browser too, where there is one"}};
+    return together(
+        {out_options(example), {{"open", "", "open it in the browser too, where there is one"}}});
 }
 
 void check_page_file(const Arguments& arguments, std::string_view command) {
     if (arguments.text("out").empty())
         throw Misused(fmt::format("{} needs --out FILE.html: where to write it", command));
+    out_file(arguments);
 }
 
 Answer page_file(const Arguments& arguments, const std::string& html, const Question& q) {
-    const auto path = arguments.text("out");
-    write_file(path, html);
-    auto notes = q.measured.notes;
+    const auto file = out_file(arguments);
+    auto out = written(file, html, "Written: " + inert(file.path), q.measured.notes);
     if (arguments.has("open"))
-        if (const auto why = open_in_browser(path); !why.empty()) notes.push_back(why);
-    return {fmt::format("Written: {}\n", inert(path)), joined(notes, "\n")};
+        if (const auto why = open_in_browser(file.path); !why.empty())
+            out.notes += (out.notes.empty() ? "" : "\n") + why;
+    return out;
 }
 
 }  // namespace gristwright::cli

@@ -24,4 +24,11 @@ struct Demand {
     double met(double had) const;
 };
 
+// What is asked of such an article, and how ordinary handspun yarns serve it
+// (suitability/standing.hpp); no levels: not compared.
+struct Calling {
+    std::vector<Demand> demands;
+    std::vector<double> levels;
+};
+
 }  // namespace gristwright

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <array>
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -73,8 +74,7 @@ struct Template {
 
     std::vector<PieceTemplate> pieces;  // at least one
     std::array<Wish, asked_count> wishes{};
-    std::vector<Demand> demands;     // what the table of needs asks of such an article
-    std::vector<double> standing;    // how ordinary yarns serve it (standing.hpp); empty: not known
+    std::shared_ptr<const Calling> calling;  // from the tables; nothing: no needs, not compared
     std::vector<std::string> steps;  // words with {piece.stitches} and the like
     std::vector<std::string> cautions;
     std::string origin;  // "built in", or the file it came from

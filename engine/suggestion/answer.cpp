@@ -51,7 +51,6 @@ Template in_fabric(Template article, const std::string& fabric) {
 }  // namespace
 
 struct Answerer::Best {
-    Template article;
     Plan plan;  // at the ideal size
     Judgement judgement;
     bool drawn = false;  // in the fabric that was asked for
@@ -59,6 +58,7 @@ struct Answerer::Best {
     // What was asked for comes before what is only put into it; hard fulling, which nobody asked
     // for and which cannot be undone, comes last.
     auto rank() const {
+        const auto& article = *plan.article;
         const bool gentle =
             article.craft == Craft::knitted || article.finish != Finish::hard_fulled;
         return std::tuple(drawn, gentle, judgement.score);
@@ -80,10 +80,10 @@ const Answerer::Best* Answerer::best(const std::string& article, std::optional<C
         if (named.named() && fabric.empty()) continue;
         const bool drawn = !fabric.empty() && is_in_fabric(t, fabric);
         auto next = std::make_unique<Best>();
-        next->article = fabric.empty() ? t : in_fabric(t, fabric);
         auto request = ground_.request;
         request.size = t.ideal;
-        next->plan = plan(next->article, ground_.yarn, ground_.fabrics, ground_.owned, request);
+        next->plan = plan(fabric.empty() ? t : in_fabric(t, fabric), ground_.yarn, ground_.fabrics,
+                          ground_.owned, request);
         next->drawn = drawn;
         next->judgement = judge(next->plan, ground_.yarn);
         if (!best || next->rank() > best->rank()) best = std::move(next);
@@ -207,17 +207,17 @@ SuggestionAnswer Answerer::answer(const Suggestion& s) {
     }
     out.answered = true;
     const auto& plan = found->plan;
-    out.article = &found->article;
-    if (!found->drawn) out.put_into = out.understood.fabric.in(found->article.craft);
+    out.article = plan.article;
+    if (!found->drawn) out.put_into = out.understood.fabric.in(plan.article->craft);
     out.judgement = found->judgement;
     out.obstacles = plan.obstacles;
-    out.size = s.size ? *s.size : found->article.ideal;
+    out.size = s.size ? *s.size : plan.article->ideal;
     if (s.needs || s.needs_mass) {
         using Basis = SuggestionAnswer::Basis;
         out.basis = s.needs ? Basis::stated_length : Basis::stated_mass;
         take_stated(s, ground_, plan, s.needs ? *s.needs : *s.needs_mass / *grist, out);
     } else {
-        out.need = {metres(plan.by_size.at(out.size / found->article.ideal)), plan.need.spread};
+        out.need = {metres(plan.by_size.at(out.size / plan.article->ideal)), plan.need.spread};
         if (s.gauge && plan.pieces.front().knit)
             out.tightness = tightness(ground_.yarn.linear_density.mid,
                                       loop_from_stitches(*s.gauge, Relaxation::full));

@@ -2,6 +2,7 @@
 // change.
 #pragma once
 
+#include <functional>
 #include <map>
 #include <memory>
 #include <string>
@@ -13,8 +14,21 @@
 
 namespace gristwright {
 
-// What an answer draws on; all outlive it.
+// What an answer draws on; all outlive it. Temporaries do not compile.
 struct Ground {
+    template <class T>
+    using Lent = std::reference_wrapper<const T>;  // takes no temporary
+    Ground(Lent<YarnProfile> its_yarn, Lent<std::vector<Template>> known_templates,
+           Lent<std::vector<WeightClass>> known_classes, Lent<Fabrics> known_fabrics,
+           Lent<Equipment> is_owned, Lent<Words> known_words, Request asked)
+        : yarn(its_yarn),
+          templates(known_templates),
+          classes(known_classes),
+          fabrics(known_fabrics),
+          owned(is_owned),
+          words(known_words),
+          request(asked) {}
+
     const YarnProfile& yarn;
     const std::vector<Template>& templates;
     const std::vector<WeightClass>& classes;
@@ -29,7 +43,7 @@ struct SuggestionAnswer {
     bool answered = false;  // false: the article was not understood, or what is missing is asked
     std::string ask;        // what to ask, when not answered
 
-    const Template* article = nullptr;
+    std::shared_ptr<const Template> article;
     std::string put_into;  // the fabric asked for, which no template of that kind is drawn in
     Judgement judgement;
     std::vector<Obstacle> obstacles;

@@ -124,10 +124,11 @@ double had_of(const Demand& demand, const YarnProfile& yarn) {
 }
 
 void serve_needs(const Template& article, const YarnProfile& yarn, Judgement& out) {
-    for (const auto& demand : article.demands) {
-        Needed need{&demand, had_of(demand, yarn)};
-        need.met = demand.met(need.had);
-        if (need.met >= 1) continue;
+    if (!article.calling) return;
+    for (const auto& demand : article.calling->demands) {
+        const double had = had_of(demand, yarn), met = demand.met(had);
+        if (met >= 1) continue;
+        Needed need{{article.calling, &demand}, had, met};
         need.kept = demand.left + (1 - demand.left) * need.met;
         need.cost = 1 / need.kept - 1;
         out.served *= need.kept;
@@ -144,12 +145,12 @@ void price(double points, Judgement& out) {
 }
 
 void combine(const Plan& plan, Judgement& out) {
-    const auto& levels = plan.article->standing;
+    const auto& calling = plan.article->calling;
     auto& equipment = at(out, FactorName::equipment);
     double own = 1, points = 100 * out.served;
-    if (levels.size() > 1) {
+    if (calling && calling->levels.size() > 1) {
         out.compared = true;
-        out.better_than = share_beaten(levels, out.served);
+        out.better_than = share_beaten(calling->levels, out.served);
         own = 1 - standing_weight;
         points = 100 * (own * out.served + standing_weight * out.better_than);
     }

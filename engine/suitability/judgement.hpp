@@ -7,6 +7,7 @@
 #pragma once
 
 #include <array>
+#include <memory>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -42,7 +43,7 @@ struct Factor {
 
 // One need of the article, as far as the yarn meets it.
 struct Needed {
-    const Demand* demand = nullptr;  // of the plan's article
+    std::shared_ptr<const Demand> demand;  // lives in its article's calling
     double had = 0;
     double met = 1;   // 0..1
     double kept = 1;  // share of the suitability that is left

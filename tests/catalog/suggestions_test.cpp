@@ -19,7 +19,7 @@ namespace {
 struct Demo {
     Catalogue catalogue = built_in();
     MeasuredBatch measured =
-        interpret(read_batch_file(ROOT_DIR "/docs/examples/heron.toml"), catalogue);
+        interpret(read_batch_file(ROOT_DIR "/tests/cases/curlew.toml"), catalogue);
     YarnProfile yarn = profile(measured.batch, catalogue.yarn);
     Answerer answerer{{yarn,
                        catalogue.templates,

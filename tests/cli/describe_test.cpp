@@ -43,7 +43,7 @@ TEST_CASE("a chance is said without a certainty that it has not") {
 TEST_CASE("a batch's line counts its skeins and says its grist three ways that agree") {
     const auto one = asked::of_options({"--skein", "100m/25g"});
     CHECK(batch_line(one) == "Your batch: 100 m, 25 g in 1 skein; 4.00 m/g (1984 yd/lb), 250 tex");
-    CHECK(holds(batch_line(asked::heron()), "Heron: 659 m, 148 g in 4 skeins"));
+    CHECK(holds(batch_line(asked::heron()), "Heron: 535 m, 148 g in 4 skeins"));
     const auto named_oddly = asked::of_options({"--skein", "100m/25g", "--name", "a\x1b[31m"});
     CHECK(holds(batch_line(named_oddly), "a?[31m: "));
 }
@@ -70,7 +70,7 @@ TEST_CASE("weight classes are said once where only the grist tells, twice with w
     const auto q = asked::of_options({"--skein", "171m/38.5g"});
     CHECK(holds(class_line(q.yarn), " by its grist"));
     CHECK_FALSE(holds(class_line(q.yarn), "wraps"));
-    CHECK(holds(class_line(asked::heron().yarn), " by its grist, super fine or fine by its wraps"));
+    CHECK(holds(class_line(asked::heron().yarn), " by its grist, fine or light by its wraps"));
 }
 
 TEST_CASE("how far the metres reach says the size, the ideal, and what lacks") {

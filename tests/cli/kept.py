@@ -1,10 +1,12 @@
 #!/usr/bin/env python3
 """Promises about the running program.
 
-usage: kept.py codes|colour|busy|socket|locale|pipe PROGRAM ROOT
+usage: kept.py codes|colour|busy|socket|locale|pipe|writing PROGRAM ROOT
 """
 import os
+import pathlib
 import pty
+import shutil
 import sqlite3
 import subprocess
 import sys
@@ -96,6 +98,37 @@ def pipe(program, home):
                   f"exit $(cat {home}/code)"):
         done = subprocess.run(["bash", "-c", shell], capture_output=True, text=True)
         assert done.returncode == 74 and "could not be written" in done.stderr, (shell, done)
+
+
+def writing(program, home):
+    """No file that a command reads or keeps is written over; each of these once was, with exit 0."""
+    env = {"HOME": home, "XDG_DATA_HOME": home}
+    batch, ideas, own = (os.path.join(home, name) for name in ("b.toml", "ideas.csv", "gristwright/templates/own.toml"))
+    book = os.path.join(home, "gristwright/notebook.sqlite")
+    shutil.copy(HERON, batch)
+    pathlib.Path(ideas).write_text("idea\nhat\n")
+    assert run(program, "batch", "add", "heron", batch, **env).returncode == 0
+    pathlib.Path(own).parent.mkdir()
+    shutil.copy("catalog/templates/garter-scarf.toml", own)
+    os.symlink(book, os.path.join(home, "by-another-name"))
+    commands = [["page", batch], ["card", batch], ["picture", "yarn", batch], ["answer", batch, ideas],
+                ["page", "heron", "--suggestions", ideas], ["export"], ["export", "--csv"],
+                ["export", "--notebook", book]]
+    kept = [batch, ideas, own, book, os.path.join(home, "by-another-name")]
+    before = [pathlib.Path(path).read_bytes() for path in kept]
+    for words in commands:
+        for path in kept:
+            if path in (batch, ideas) and path not in words:
+                continue  # not read by this one
+            done = run(program, *words, "--out", path, "--replace", **env)
+            assert done.returncode == 73 and not done.stdout and "cannot write" in done.stderr, (words, path, done)
+        assert [pathlib.Path(path).read_bytes() for path in kept] == before, words
+        out = os.path.join(home, "out")
+        for more, code in [([], 0), ([], 73), (["--replace"], 0)]:
+            assert run(program, *words, "-o", out, *more, **env).returncode == code, (words, more)
+        os.unlink(out)
+    done = run(program, "page", batch, "-o", "/proc/self/fd/1", **env)  # the answer itself
+    assert done.returncode == 0 and done.stdout.rstrip().endswith("</html>") and "Written" in done.stderr, done
 
 
 def main():

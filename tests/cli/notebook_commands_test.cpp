@@ -271,9 +271,9 @@ TEST_CASE("what is typed with a remembered batch is for this once; change keeps 
         all.insert(all.end(), more.begin(), more.end());
         return book.json("yarn", all)["batch"]["wraps_per_inch"].get<double>();
     };
-    CHECK(wraps({}) == near(16, 1e-6));
+    CHECK(wraps({}) == near(13, 1e-6));
     CHECK(wraps({"--wraps", "18wpi"}) == near(18, 1e-6));
-    CHECK(wraps({}) == near(16, 1e-6));
+    CHECK(wraps({}) == near(13, 1e-6));
     book.say("batch", {"change", "heron", "--wraps", "18wpi"});
     CHECK(wraps({}) == near(18, 1e-6));
 }

@@ -20,7 +20,7 @@ DARK = "--blink-settings=preferredColorScheme=0"
 
 def written(folder, name, *words):
     path = os.path.join(folder, name)
-    subprocess.run([PROGRAM, *words, "-o", path], check=True, capture_output=True,
+    subprocess.run([PROGRAM, *words, "-o", path, "--replace"], check=True, capture_output=True,
                    env={**os.environ, "HOME": folder, "XDG_DATA_HOME": folder})
     return path
 

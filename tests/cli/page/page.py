@@ -36,7 +36,7 @@ def run(*words, code=0):
 
 
 def written(path, *words):
-    run(*words, "-o", path)
+    run(*words, "-o", path, "--replace")
     with open(path, encoding="utf-8", newline="") as file:
         return file.read()
 
