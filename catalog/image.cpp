@@ -315,8 +315,8 @@ void read_templates(SQLite::Database& db, const std::vector<DemandFor>& needs,
     read_parts(db, "SELECT template, levels FROM standing", by_name, [&](Columns& in, Template& t) {
         std::string levels;
         in >> levels;
-        t.calling = std::make_shared<const Calling>(
-            Calling{demands_of(t, needs), levels_of(levels)});
+        t.calling =
+            std::make_shared<const Calling>(Calling{demands_of(t, needs), levels_of(levels)});
     });
     read_parts(db, "SELECT * FROM wish", by_name, [](Columns& in, Template& t) {
         std::size_t asked = 0;

@@ -75,7 +75,7 @@ struct Template {
     std::vector<PieceTemplate> pieces;  // at least one
     std::array<Wish, asked_count> wishes{};
     std::shared_ptr<const Calling> calling;  // from the tables; nothing: no needs, not compared
-    std::vector<std::string> steps;  // words with {piece.stitches} and the like
+    std::vector<std::string> steps;          // words with {piece.stitches} and the like
     std::vector<std::string> cautions;
     std::string origin;  // "built in", or the file it came from
 

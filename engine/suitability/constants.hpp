@@ -28,6 +28,17 @@ inline constexpr Constant standing_weight{"weight of standing among ordinary yar
                                           Mark::judgement,
                                           "0 to 0.5 agree alike with published uses "
                                           "(docs/suitability.md); below 0.3 mats and pouches lead"};
+inline constexpr Constant most_alike{
+    "of one article that a person wants at most", 3, 2, 4, "", Mark::judgement, ""};
+inline constexpr Constant well_used{
+    "share of the batch that is well used", 0.5, 0.3, 0.7, "of 1", Mark::judgement, ""};
+inline constexpr Constant use_weight{"part of an article's place that its use of the batch decides",
+                                     0.2,
+                                     0.1,
+                                     0.3,
+                                     "of 1",
+                                     Mark::judgement,
+                                     "two kilograms are spun for pullovers, not for a pouch"};
 inline constexpr Constant cover_weight{"weight of cover", 0.7, 0.5, 1.0, "1", Mark::judgement, ""};
 inline constexpr Constant fineness_weight{"weight of fineness", 0.9, 0.5, 1.0, "1",
                                           Mark::judgement,      ""};
