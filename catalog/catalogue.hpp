@@ -6,17 +6,29 @@
 #include <string_view>
 #include <vector>
 
+#include "engine/project/demand_for.hpp"
 #include "engine/project/template.hpp"
 #include "engine/suggestion/suggestion.hpp"
 #include "engine/yarn/profile.hpp"
 
 namespace gristwright::catalog {
 
+// An ordinary handspun yarn, to compare with: "Merino 70% + Silk, Bombyx 30%", combed, ...
+struct OrdinaryYarn {
+    std::string fibre;
+    Preparation preparation = Preparation::unknown;
+    Draw draw = Draw::unknown;
+    int plies = 2;
+    double metres_per_gram = 0;
+};
+
 struct Catalogue {
     YarnTables yarn;
     Fabrics fabrics;
     std::vector<FibrePart> fibres;
     Words words;
+    std::vector<DemandFor> needs;
+    std::vector<OrdinaryYarn> ordinary;
     std::vector<Template> templates;  // by name
 
     const Template* template_named(std::string_view name) const;

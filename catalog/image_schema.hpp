@@ -38,6 +38,16 @@ CREATE TABLE fibre_behaviour (
 CREATE TABLE word (
   word TEXT NOT NULL PRIMARY KEY, kind INTEGER NOT NULL, means TEXT NOT NULL,
   on_loom TEXT NOT NULL) STRICT;
+CREATE TABLE need (
+  articles TEXT NOT NULL, fabrics TEXT NOT NULL, craft INTEGER, touches INTEGER,
+  hard_fulled INTEGER, for_baby INTEGER, trait INTEGER, enough REAL NOT NULL,
+  lacking REAL NOT NULL, kept REAL NOT NULL, reason TEXT NOT NULL, remedy TEXT NOT NULL,
+  mark INTEGER NOT NULL, source TEXT NOT NULL) STRICT;
+CREATE TABLE ordinary_yarn (
+  fibre TEXT NOT NULL, preparation INTEGER NOT NULL, draw INTEGER NOT NULL,
+  plies INTEGER NOT NULL, metres_per_gram REAL NOT NULL) STRICT;
+CREATE TABLE standing (
+  template TEXT NOT NULL REFERENCES template, levels TEXT NOT NULL) STRICT;
 CREATE TABLE template (
   name TEXT NOT NULL PRIMARY KEY, title TEXT NOT NULL, article TEXT NOT NULL, about TEXT NOT NULL,
   craft INTEGER NOT NULL, skill INTEGER NOT NULL, touches INTEGER NOT NULL,

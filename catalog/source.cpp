@@ -6,6 +6,8 @@
 #include <system_error>
 
 #include "catalog/bad_text.hpp"
+#include "catalog/need_text.hpp"
+#include "catalog/ordinary.hpp"
 #include "catalog/tables.hpp"
 #include "catalog/template_text.hpp"
 
@@ -58,11 +60,15 @@ Catalogue read_source(const fs::path& folder) {
         return read_words(text, file, out.fabrics);
     });
     out.fibres = table("fibres.csv", read_fibres);
+    out.needs = table("needs.csv", read_needs);
+    out.ordinary = table("ordinary_yarns.csv", read_ordinary_yarns);
     for (const auto& entry : fs::directory_iterator(folder / "templates"))
         if (entry.path().extension() == ".toml")
             out.templates.push_back(read_template_file(entry.path(), out.fabrics));
     std::sort(out.templates.begin(), out.templates.end(),
               [](const Template& a, const Template& b) { return a.name < b.name; });
+    const auto ordinary = ordinary_yarns(out);
+    for (auto& article : out.templates) make_ready(article, out, ordinary);
     return out;
 }
 

@@ -9,6 +9,7 @@
 
 #include "catalog/named_reading.hpp"
 #include "catalog/nearest.hpp"
+#include "catalog/ordinary.hpp"
 #include "catalog/source.hpp"
 #include "catalog/swatch_text.hpp"
 #include "engine/units/reading.hpp"
@@ -83,6 +84,13 @@ void check_new(const catalog::Catalogue& catalogue, const Template& own) {
                         own.origin, own.name));
 }
 
+Template own_template(const fs::path& file, const catalog::Catalogue& catalogue) {
+    auto own = catalog::read_template_file(file, catalogue.fabrics);
+    check_new(catalogue, own);
+    catalog::make_ready(own, catalogue, catalog::ordinary_yarns(catalogue));
+    return own;
+}
+
 }  // namespace
 
 Units units_of(const Arguments& arguments, std::string_view otherwise) {
@@ -153,9 +161,7 @@ catalog::Catalogue whole_catalogue() {
         if (entry.path().extension() == ".toml") files.push_back(entry.path());
     std::sort(files.begin(), files.end());
     for (const auto& file : files) {
-        auto own = catalog::read_template_file(file, catalogue.fabrics);
-        check_new(catalogue, own);
-        catalogue.templates.push_back(std::move(own));
+        catalogue.templates.push_back(own_template(file, catalogue));
     }
     return catalogue;
 }
@@ -260,9 +266,7 @@ void check_size(const Arguments& arguments, const Question& q, const Template& a
 Template find_template(const catalog::Catalogue& catalogue, const std::string& name) {
     if (const auto* found = catalogue.template_named(name)) return *found;
     if (name.find('/') != std::string::npos || name.find(".toml") != std::string::npos) {
-        auto own = catalog::read_template_file(name, catalogue.fabrics);
-        check_new(catalogue, own);
-        return own;
+        return own_template(name, catalogue);
     }
     throw std::invalid_argument(
         fmt::format("there is no template '{}'{}; see gristwright templates", name,

@@ -48,6 +48,11 @@ struct FibrePart {
     std::string source;  // where the figures come from; empty: the person's own
 };
 
+// How a blend behaves. By mass, but the coarsest part is felt beyond its share, and a strong
+// man-made fibre reinforces beyond its own. A wool with only a diameter behaves by it, one of
+// which nothing is known like any wool: its levels are ranges.
+FibreBehaviour behaviour_of(const std::vector<FibrePart>& fibre);
+
 // How the yarn was weighed and measured, for the margin of its grist.
 struct Measuring {
     Mass scale_step{};     // the scale's resolution; 0: exact
