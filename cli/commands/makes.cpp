@@ -40,8 +40,8 @@ std::string for_and_against(const JudgedPlan& judged, const YarnProfile& yarn) {
 std::string left_over(const Plan& plan, const Units& units) {
     const int times = times_over(plan);
     const auto left = fmt::format("about {} left", units.yarn(plan.left()));
-    if (times < 2) return left;
-    return fmt::format("{}: the metres make {} of it", left, counted(times));
+    if (times < 2 || plan.article->sample) return left;
+    return fmt::format("{}, enough for {}", left, counted(times));
 }
 
 std::string entry(const JudgedPlan& judged, const Question& q) {

@@ -27,6 +27,7 @@ bool DemandFor::holds_for(const Template& t) const {
 
 std::vector<Demand> demands_of(const Template& article, const std::vector<DemandFor>& table) {
     std::vector<Demand> out;
+    if (article.sample) return out;  // a yarn is learnt from whatever it is for
     for (const auto& row : table)
         if (row.holds_for(article)) out.push_back(row.demand);
     return out;

@@ -28,7 +28,7 @@ struct DemandFor {
     bool holds_for(const Template& article) const;
 };
 
-// Every need that holds for it, in the order of the table.
+// Every need that holds for it, in the order of the table; of what is made to learn from, none.
 std::vector<Demand> demands_of(const Template& article, const std::vector<DemandFor>& table);
 
 }  // namespace gristwright

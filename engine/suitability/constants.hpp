@@ -74,5 +74,53 @@ inline constexpr Constant serves_well_from{"serves well from", 80, 75, 85, "poin
 inline constexpr Constant serves_from{"serves from", 60, 55, 65, "points", Mark::judgement, ""};
 inline constexpr Constant serves_poorly_from{"serves poorly from", 35, 30, 40, "points",
                                              Mark::judgement,      ""};
+inline constexpr Constant soft_twist{
+    "soft plied twist", 2.0, 1.6, 2.4, "turns per inch / sqrt(worsted count)", Mark::judgement, ""};
+inline constexpr Constant ordinary_twist{
+    "ordinary plied twist", 2.7, 2.3, 3.1, "turns per inch / sqrt(worsted count)",
+    Mark::judgement,        ""};
+inline constexpr Constant firm_twist{
+    "firm plied twist", 3.4, 3.0, 3.8, "turns per inch / sqrt(worsted count)", Mark::judgement, ""};
+inline constexpr Constant twist_play{"twist that does as well, to either side",
+                                     0.4,
+                                     0.3,
+                                     0.5,
+                                     "turns per inch / sqrt(worsted count)",
+                                     Mark::judgement,
+                                     ""};
+inline constexpr Constant ply_take_up{"length that plying leaves of the singles",
+                                      0.95,
+                                      0.90,
+                                      0.98,
+                                      "of 1",
+                                      Mark::common_practice,
+                                      ""};
+inline constexpr Constant singles_for_ply{"singles' turns for each plied turn, balanced",
+                                          1.5,
+                                          1.35,
+                                          1.7,
+                                          "1",
+                                          Mark::common_practice,
+                                          "two thirds of the singles' twist goes back in plying"};
+inline constexpr Constant most_fibres{
+    "fibres that a recipe names", 5, 3, 6, "", Mark::judgement, ""};
+inline constexpr Constant group_width{"range of softness that only a group of fibres has",
+                                      0.2,
+                                      0.18,
+                                      0.25,
+                                      "of 1",
+                                      Mark::judgement,
+                                      ""};
+inline constexpr Constant nearly_as_well{"points below the best that still serve nearly as well",
+                                         10,
+                                         5,
+                                         15,
+                                         "points",
+                                         Mark::judgement,
+                                         ""};
+inline constexpr Constant clearly_better{
+    "points by which a less simple way must be better", 1, 0.5, 2, "points", Mark::judgement, ""};
+inline constexpr Constant ample_metres{
+    "yarn that every article reaches with", 20000, 10000, 50000, "m", Mark::judgement, ""};
 
 }  // namespace gristwright::constants
