@@ -6,6 +6,8 @@
 #include <string_view>
 #include <vector>
 
+#include "catalog/spoken.hpp"
+#include "engine/project/body.hpp"
 #include "engine/project/demand_for.hpp"
 #include "engine/project/template.hpp"
 #include "engine/suggestion/suggestion.hpp"
@@ -29,10 +31,15 @@ struct Catalogue {
     Words words;
     std::vector<DemandFor> needs;
     std::vector<OrdinaryYarn> ordinary;
+    SpokenWords spoken;
+    std::vector<BodySize> bodies;
     std::vector<Template> templates;  // by name
 
     const Template* template_named(std::string_view name) const;
-    // Small letters count as capitals do, and a name without its bracket is enough.
+    // By its whole name, however its letters and hyphens are written.
+    const FibrePart* fibre_called(std::string_view name) const;
+    // Small letters count as capitals do; the whole name, or a name of which the rest is a bracket
+    // that no other row shares.
     const FibrePart* fibre_named(std::string_view name) const;
     std::vector<std::string> template_names() const;
     std::vector<std::string> fibre_names() const;

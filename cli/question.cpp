@@ -12,6 +12,8 @@
 #include "catalog/ordinary.hpp"
 #include "catalog/source.hpp"
 #include "catalog/swatch_text.hpp"
+#include "cli/output/layout.hpp"
+#include "cli/yarns.hpp"
 #include "engine/units/reading.hpp"
 #include "engine/yarn/bad_yarn.hpp"
 
@@ -36,10 +38,8 @@ constexpr Filled filled[] = {
 catalog::BatchText typed_batch(const Arguments& arguments) {
     catalog::BatchText text;
     for (const auto& skein : arguments.all("skein")) {
-        read_skein(skein);  // a complaint quotes the option as it was typed
-        const auto [length, mass] = split_skein(skein);
-        text.skeins.push_back(
-            {{}, {std::string(length), "--skein"}, {std::string(mass), "--skein"}, {}});
+        const auto [length, mass] = split_skein(skein);  // a complaint quotes it as it was typed
+        text.skeins.push_back({{}, {length, "--skein"}, {mass, "--skein"}, {}});
     }
     for (const auto& [option, key] : filled)
         for (const auto& value : arguments.all(option))
@@ -105,9 +105,10 @@ std::vector<Option> batch_options() {
         {"skein", "171m/38.5g", "length and mass of a skein, as washed; once for each", true},
         {"name", "Heron", "what to call the batch"},
         {"wraps", "16wpi", "wraps round a ruler, laid side by side; or 6.3 wraps/cm"},
-        {"wraps-how", "packed", "laid, or packed to refusal", false, "laid|packed", "laid"},
-        {"prep", "carded", "how the fibre was prepared: carded or combed", false, "carded|combed"},
-        {"draw", "long", "how it was drafted: long or short", false, "long|short"},
+        {"wraps-how", "packed", "laid, or packed to refusal", false, "", "laid"},
+        {"prep", "carded",
+         "how the fibre was prepared: carded, combed, rolag, top, woollen or another"},
+        {"draw", "long", "how it was drafted: long, short, supported or another"},
         {"ply", "2", "number of plies; 1 for singles"},
         {"twist", "5tpi", "plied turns; or 200 turns/m"},
         {"fibre", "Corriedale", "a fibre of the table; for a blend 'Corriedale 70%', repeated",
@@ -117,8 +118,7 @@ std::vector<Option> batch_options() {
         {"variegated", "", "colour changes break up the surface"},
         {"gauge", "27st/10cm", "stocking stitch, counted on a washed swatch of this yarn"},
         {"scale", "0.1g", "what the scale reads to; else as the masses are written"},
-        {"measured", "washed", "when lengths were taken: washed, off the reel, on the reel", false,
-         "washed|off the reel|on the reel"},
+        {"measured", "washed", "when lengths were taken: washed, off the reel, on the reel"},
         {"heddles", "30/10cm,40/10cm", "rigid heddles or reeds you own", true},
         {"loom-width", "60cm", "weaving width of your loom"},
         {"shafts", "2", "2 for one rigid heddle"},
@@ -133,6 +133,7 @@ std::vector<Option> plan_options() {
         {"certainty", "90", "wished chance that the yarn does not run out, 50 to 99.9 %", false, "",
          "90"},
         {"spare", "10m", "metres to leave unused, for a sample or for mending"},
+        yarn_option,
     };
 }
 
@@ -222,7 +223,7 @@ YarnProfile informed_yarn(const catalog::MeasuredBatch& measured,
     return informed(yarn, catalog::evidence_of(swatches, yarn, catalogue.fabrics));
 }
 
-Question ask(const Arguments& arguments, const std::string& batch) {
+Question ask(const Arguments& arguments, const std::string& batch, Skeins skeins) {
     Question q;
     q.catalogue = whole_catalogue();
     const auto book = book_of(arguments, batch);
@@ -238,20 +239,54 @@ Question ask(const Arguments& arguments, const std::string& batch) {
     q.working = arguments.has("working");
     q.hands = book ? hands_besides(*book, batch, q.catalogue)
                    : hands_if_known(arguments, q.catalogue, q.measured.notes);
-    q.yarn = informed_yarn(q.measured, q.hands,
-                           book ? book->swatches(batch) : std::vector<catalog::SwatchText>{},
-                           q.catalogue, arguments.has("insist"));
+    const auto swatches = book ? book->swatches(batch) : std::vector<catalog::SwatchText>{};
+    const auto informed_now = [&] {
+        return informed_yarn(q.measured, q.hands, swatches, q.catalogue, arguments.has("insist"));
+    };
+    q.yarn = informed_now();
+    if (skeins == Skeins::of_one_yarn) {
+        const auto which = take_one_yarn(arguments.text("yarn"), q.yarn.agreement, q);
+        if (!which.empty()) {
+            q.yarn = informed_now();
+            q.yarn.cautions.insert(q.yarn.cautions.begin(), which);
+        }
+    }
     if (book && q.measured.batch.name.empty()) q.measured.batch.name = batch;
     return q;
 }
 
 Length read_length_option(const Arguments& arguments, std::string_view option) {
     return catalog::read_named("--" + std::string(option), arguments.text(option),
-                               [](const std::string& text) { return read_length(text).value; });
+                               [](const std::string& text) {
+                                   // nothing that is asked for reaches a kilometre
+                                   return read_length(text, {Length{}, metres(999)}).value;
+                               });
 }
 
 double read_share_option(const Arguments& arguments, std::string_view option) {
     return catalog::read_named("--" + std::string(option), arguments.text(option), read_share);
+}
+
+std::string size_for(const Arguments& arguments, const Template& article, Question& q) {
+    if (!arguments.has("for")) return "";
+    const auto said = arguments.text("for"), who = body_named(said);
+    if (arguments.has("size")) throw std::invalid_argument("--for and --size: give one of the two");
+    std::vector<std::string> known;
+    for (const auto& row : q.catalogue.bodies)
+        if (row.measure == article.measure) known.push_back(row.who);
+    if (known.empty())
+        throw std::invalid_argument(
+            fmt::format("--for: {} is measured by its {}, which no body decides: give --size",
+                        article.title, article.measure));
+    const auto* body = body_size(q.catalogue.bodies, who, article.measure);
+    if (!body)
+        throw std::invalid_argument(
+            fmt::format("--for {}: nobody of that name is in the table; it has {}", inert(said),
+                        joined(known)));
+    q.request.size = body->mid;
+    return fmt::format("For {}: {} {} ({} to {}; {}, {}).", who, article.measure,
+                       q.units.size(body->mid), q.units.size(body->low), q.units.size(body->high),
+                       words(body->mark), body->source);
 }
 
 void check_size(const Arguments& arguments, const Question& q, const Template& article) {

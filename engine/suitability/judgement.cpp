@@ -125,9 +125,10 @@ double had_of(const Demand& demand, const YarnProfile& yarn) {
 
 void serve_needs(const Template& article, const YarnProfile& yarn, Judgement& out) {
     if (!article.calling) return;
+    const bool in_warp = article.wish(Asked::warp_fitness).weight > 0;  // else it is weft only
     for (const auto& demand : article.calling->demands) {
         const double had = had_of(demand, yarn), met = demand.met(had);
-        if (met >= 1) continue;
+        if (met >= 1 || (demand.trait == TraitName::warp_fitness && !in_warp)) continue;
         Needed need{{article.calling, &demand}, had, met};
         need.kept = demand.left + (1 - demand.left) * need.met;
         need.cost = 1 / need.kept - 1;

@@ -212,7 +212,7 @@ std::vector<std::string> against(const Judgement& judged, const Plan& plan,
         if (lacks(name, judged.factor(name)) && !said_by_need(name, judged) &&
             !said_only_by_need(name, plan))
             out.push_back(short_against(name, judged.factor(name), plan));
-    if (yarn.agreement.answer == SameYarn::differ) out.emplace_back("the skeins are not one yarn");
+    if (yarn.agreement.answer == SameYarn::differ) out.emplace_back("the skeins are several yarns");
     return out;
 }
 

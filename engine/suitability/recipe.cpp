@@ -83,7 +83,9 @@ std::vector<std::string> named(const std::vector<Served>& served) {
     std::vector<std::string> out;
     std::set<std::string> kinds;
     for (const auto& [fibre, score] : served) {
-        if (out.size() == static_cast<std::size_t>(most_fibres) || score < served.front().score - nearly_as_well) break;
+        if (out.size() == static_cast<std::size_t>(most_fibres) ||
+            score < served.front().score - nearly_as_well)
+            break;
         if (kinds.insert(fibre->category).second) out.push_back(fibre->name);
     }
     return out;
