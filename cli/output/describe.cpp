@@ -49,7 +49,8 @@ std::string batch_line(const Question& q) {
                        name.empty() ? "Your batch" : inert(name), q.units.yarn(q.yarn.length.mid),
                        q.units.mass(q.yarn.mass), count, count == 1 ? "" : "s",
                        count_of(grist, count_system("metres per gram")),
-                       count_of(grist, count_system("yards per pound")), in_tex(grist));
+                       count_of(grist, count_system("yards per pound")), in_tex(grist)) +
+           (q.which_yarn.empty() ? "" : ". " + capital(q.which_yarn));
 }
 
 std::string class_line(const YarnProfile& yarn) {
