@@ -98,6 +98,9 @@ std::string making_line(const PlanPiece& piece, const Units& units) {
                                needle_size(k.needle));
         },
         [&](const WovenCloth& w) {
+            if (draws_itself_in(*w.weave))
+                return fmt::format("drawn in by its weft to {}, {} wide", units.sett(w.ends),
+                                   units.size(piece.panel.reed_width));
             return fmt::format("{} {}{} ({:.0f} % of the greatest sett), {} wide in it",
                                units.sett(w.heddle), w.weave->shafts > 2 ? "reed" : "heddle",
                                w.in_hole == 2 ? ", ends doubled" : "", 100 * w.share,
