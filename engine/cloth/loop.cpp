@@ -51,7 +51,8 @@ Estimate<Gauge> gauge_by_grist(LinearDensity d) {
 
 Estimate<Gauge> gauge_by_wraps(Wraps laid, double wraps_spread) {
     const double wpi = in_wraps_per_inch(laid);
-    const double beyond = std::max({0.0, std::log(wpi / most_wraps), std::log(fewest_wraps / wpi)});
+    const double beyond =
+        std::max({0.0, std::log(wpi / wraps_rule_to), std::log(wraps_rule_from / wpi)});
     const double told =
         together(band_spread(wraps_to_stitches.low, wraps_to_stitches.high), wraps_spread);
     return {Gauge::from_si(wraps_to_stitches * laid.si()), together(told, wraps_fade * beyond)};
