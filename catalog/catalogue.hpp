@@ -16,7 +16,7 @@ struct Catalogue {
     YarnTables yarn;
     Fabrics fabrics;
     std::vector<FibrePart> fibres;
-    Words words;
+    std::string words;  // the table of words, packed: engine/suggestion/lexicon.hpp
     std::vector<Template> templates;  // by name
 
     const Template* template_named(std::string_view name) const;

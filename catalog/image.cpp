@@ -118,9 +118,8 @@ void write_tables(SQLite::Database& db, const Catalogue& c) {
         weave(r.name, r.interlacing.threads, r.interlacing.intersections, r.shafts, r.take_up,
               r.most_in_hole, r.end_repeat, r.pick_repeat, r.definition, r.loose_loops, r.mark,
               r.source, r.chart);
-    Insert word(db, "word", 4);
-    for (const auto& [said, meaning] : c.words)
-        word(said, meaning.kind, meaning.means, meaning.on_loom);
+    Insert words(db, "words", 1);
+    words(c.words);
     Insert fibre(db, "fibre", 10);
     for (const auto& r : c.fibres)
         fibre(r.name, r.kind, r.category, r.density.si(), r.micron_low, r.micron_high, r.staple_low,
@@ -170,14 +169,8 @@ void read_tables(SQLite::Database& db, Catalogue& c) {
             r.take_up >> r.most_in_hole >> r.end_repeat >> r.pick_repeat >> r.definition >>
             r.loose_loops >> r.mark >> r.source >> r.chart;
     });
-    SQLite::Statement words(db, "SELECT * FROM word");
-    while (words.executeStep()) {
-        std::string said;
-        WordMeaning meaning;
-        Columns in(words);
-        in >> said >> meaning.kind >> meaning.means >> meaning.on_loom;
-        c.words.emplace(std::move(said), std::move(meaning));
-    }
+    SQLite::Statement words(db, "SELECT * FROM words");
+    if (words.executeStep()) Columns(words) >> c.words;
     c.fibres = read_all<FibrePart>(db, "fibre", [](Columns& in, FibrePart& r) {
         in >> r.name >> r.kind >> r.category >> r.density >> r.micron_low >> r.micron_high >>
             r.staple_low >> r.staple_high >> r.felting >> r.source;

@@ -32,9 +32,7 @@ CREATE TABLE fibre (
   name TEXT NOT NULL UNIQUE, kind TEXT NOT NULL, category TEXT NOT NULL,
   density_kg_m3 REAL NOT NULL, micron_low_m REAL, micron_high_m REAL, staple_low_m REAL,
   staple_high_m REAL, felting TEXT NOT NULL, source TEXT NOT NULL) STRICT;
-CREATE TABLE word (
-  word TEXT NOT NULL PRIMARY KEY, kind INTEGER NOT NULL, means TEXT NOT NULL,
-  on_loom TEXT NOT NULL) STRICT;
+CREATE TABLE words (packed TEXT NOT NULL) STRICT;
 CREATE TABLE template (
   name TEXT NOT NULL PRIMARY KEY, title TEXT NOT NULL, article TEXT NOT NULL, about TEXT NOT NULL,
   craft INTEGER NOT NULL, skill INTEGER NOT NULL, touches INTEGER NOT NULL,
