@@ -33,11 +33,12 @@ std::string read_besides(const Taken& t) {
     for (const auto topic : t.topics) out += fmt::format("|{}", words(topic));
     for (const auto& unmade : t.not_known) out += "|" + unmade.said;
     for (const auto& wanted : t.wanted)
-        out += fmt::format("|{},{},{},{}", wanted.nearest.empty() ? wanted.kind : wanted.said,
-                           wanted.form, wanted.count,
+        out += fmt::format("|{},{},{},{},{},{}", wanted.nearest.empty() ? wanted.kind : wanted.said,
+                           wanted.form, wanted.count, wanted.sizes.size(), wanted.only_width,
                            wanted.sizes.size() > 1 ? rounded(wanted.sizes[1].si()) : 0);
     const auto of = [](const auto& q) { return q ? rounded(q->si()) : 0; };
-    return out + fmt::format("|{}|{}|{}", of(t.gauge), of(t.sett), of(t.needle));
+    return out + fmt::format("|{}|{}|{}|{}|{}|{}", of(t.gauge), of(t.sett), of(t.needle),
+                             of(t.loom_width), t.shoe.value_or(0), t.other_yarn);
 }
 
 // Alike: read alike, and so answered alike; amounts within a few per cent of each other.

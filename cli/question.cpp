@@ -75,12 +75,12 @@ std::optional<catalog::Notebook> book_of(const Arguments& arguments, const std::
     return notebook(arguments, catalog::Notebook::Mode::read_only);
 }
 
-void keep(catalog::Catalogue& catalogue, Template own) {
+// A person's own template takes no other's name.
+void check_new(const catalog::Catalogue& catalogue, const Template& own) {
     if (catalogue.template_named(own.name))
         throw std::invalid_argument(
             fmt::format("{}: there is already a template called '{}'; give the file another name",
                         own.origin, own.name));
-    catalogue.templates.push_back(std::move(own));
 }
 
 }  // namespace
@@ -152,8 +152,11 @@ catalog::Catalogue whole_catalogue() {
     for (const auto& entry : fs::directory_iterator(folder, none))
         if (entry.path().extension() == ".toml") files.push_back(entry.path());
     std::sort(files.begin(), files.end());
-    for (const auto& file : files)
-        keep(catalogue, catalog::read_template_file(file, catalogue.fabrics));
+    for (const auto& file : files) {
+        auto own = catalog::read_template_file(file, catalogue.fabrics);
+        check_new(catalogue, own);
+        catalogue.templates.push_back(std::move(own));
+    }
     return catalogue;
 }
 
@@ -254,11 +257,12 @@ void check_size(const Arguments& arguments, const Question& q, const Template& a
                                             in_centimetres(article.largest)));
 }
 
-const Template& find_template(catalog::Catalogue& catalogue, const std::string& name) {
+Template find_template(const catalog::Catalogue& catalogue, const std::string& name) {
     if (const auto* found = catalogue.template_named(name)) return *found;
     if (name.find('/') != std::string::npos || name.find(".toml") != std::string::npos) {
-        keep(catalogue, catalog::read_template_file(name, catalogue.fabrics));
-        return catalogue.templates.back();
+        auto own = catalog::read_template_file(name, catalogue.fabrics);
+        check_new(catalogue, own);
+        return own;
     }
     throw std::invalid_argument(
         fmt::format("there is no template '{}'{}; see gristwright templates", name,

@@ -80,8 +80,8 @@ double read_share_option(const Arguments& arguments, std::string_view option);
 // Throws std::invalid_argument for a --size that no such article has.
 void check_size(const Arguments& arguments, const Question& q, const Template& article);
 
-// The template of that name or path, kept in `catalogue`. Throws std::invalid_argument with the
-// nearest name.
-const Template& find_template(catalog::Catalogue& catalogue, const std::string& name);
+// The template of that name, or read from that path. Throws std::invalid_argument with the nearest
+// name.
+Template find_template(const catalog::Catalogue& catalogue, const std::string& name);
 
 }  // namespace gristwright::cli

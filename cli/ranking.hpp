@@ -17,7 +17,7 @@ struct Ranked {
     std::vector<JudgedPlan> large, small, samples, short_of, useless;
 };
 
-// `craft`: "knitted", "woven", or empty for both. The plans point into the question's catalogue.
+// `craft`: "knitted", "woven", or empty for both.
 Ranked rank(const Question& q, std::string_view craft = "");
 
 BestSet best_set_of(const Ranked& ranked);

@@ -11,21 +11,22 @@ namespace {
 
 using allocation::Wish;
 
-Wish article_wish(SplitAsked& asked, Question& q, const std::string& name, bool main) {
-    const auto& article = find_template(q.catalogue, name);
+Wish article_wish(SplitAsked& asked, const Question& q, const std::string& name, bool main) {
+    const auto article = find_template(q.catalogue, name);
     auto& judged = asked.plans.emplace_back(judged_plan(article, q));
     for (const auto obstacle : judged.plan.obstacles)
         if (stops(obstacle))
             throw std::invalid_argument(fmt::format("{}: {}", name, words(obstacle)));
     Wish wish;
     wish.name = article.title;
-    wish.plan = &judged.plan;
+    wish.plan = judged.plan;
     wish.main = main;
     wish.suitability = judged.judgement.score / 100;
-    wish.at_size = [&article, &q](Length size) {
-        auto request = q.request;
-        request.size = size;
-        return plan(article, q.yarn, q.catalogue.fabrics, q.measured.owned, request);
+    wish.at_size = [article, yarn = q.yarn, fabrics = q.catalogue.fabrics, owned = q.measured.owned,
+                    request = q.request](Length size) {
+        auto sized = request;
+        sized.size = size;
+        return plan(article, yarn, fabrics, owned, sized);
     };
     return wish;
 }
@@ -94,7 +95,7 @@ allocation::JoinCost join_cost(const std::string& word) {
 
 }  // namespace
 
-SplitAsked asked_of(const Arguments& arguments, Question& q) {
+SplitAsked asked_of(const Arguments& arguments, const Question& q) {
     SplitAsked asked;
     auto& request = asked.request;
     request.certainty = q.request.certainty;

@@ -200,7 +200,7 @@ Json answer_json(const Suggestion& s, const SuggestionAnswer& a, const Question&
         out["size_cm"] = number(in_centimetres(a.size));
         out["grams_to_spin"] = number(in_grams(a.spin_more));
     }
-    out["taken"] = taken_json(a.taken);
+    out["taken"] = taken_json(a);
     out["reply"] = inert(reply(s, a, q.yarn, q.units));
     return out;
 }

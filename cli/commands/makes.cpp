@@ -83,9 +83,8 @@ std::string set_text(const BestSet& set, const Question& q) {
     if (set.members.size() < 2) return "";
     std::vector<std::string> said;
     for (const auto& m : set.members)
-        said.push_back(fmt::format("{} ({}), {} {}, {}", m.plan->article->title,
-                                   words(m.plan->article->craft), m.plan->article->measure,
-                                   q.units.size(m.size), q.units.yarn(m.need)));
+        said.push_back(fmt::format("{} ({}), {} {}, {}", m.article->title, words(m.article->craft),
+                                   m.article->measure, q.units.size(m.size), q.units.yarn(m.need)));
     return "\n" + heading("The set that puts most of the batch to good use") + "\n" +
            wrapped(joined(said, "; "), 5) + "\n" +
            wrapped(

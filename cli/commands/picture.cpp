@@ -30,13 +30,13 @@ Svg yarn_picture(const Question& q) {
 }
 
 // The words after what is drawn: TEMPLATE, then BATCH.
-JudgedPlan planned(const Arguments& arguments, Question& q) {
-    const auto& article = find_template(q.catalogue, arguments.words[1]);
+JudgedPlan planned(const Arguments& arguments, const Question& q) {
+    const auto article = find_template(q.catalogue, arguments.words[1]);
     check_size(arguments, q, article);
     return judged_plan(article, q);
 }
 
-Svg drawn_split(const Arguments& arguments, Question& q) {
+Svg drawn_split(const Arguments& arguments, const Question& q) {
     const auto asked = asked_of(arguments, q);
     const auto split = allocation::split(q.yarn, asked.request);
     if (!split.found())
@@ -48,7 +48,7 @@ Svg drawn_split(const Arguments& arguments, Question& q) {
 // Their own words are of a batch alone; a plan and a cloth are of a TEMPLATE first.
 bool of_batch(const std::string& what) { return what == "yarn" || what == "split"; }
 
-Svg drawn(const std::string& what, const Arguments& arguments, Question& q) {
+Svg drawn(const std::string& what, const Arguments& arguments, const Question& q) {
     if (what == "yarn") return yarn_picture(q);
     if (what == "split") return drawn_split(arguments, q);
     const auto judged = planned(arguments, q);

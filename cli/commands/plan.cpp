@@ -189,7 +189,7 @@ std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {
 
 Answer run(const Arguments& arguments) {
     auto q = ask(arguments, arguments.words.size() > 1 ? arguments.words[1] : "");
-    const auto& article = find_template(q.catalogue, arguments.words[0]);
+    const auto article = find_template(q.catalogue, arguments.words[0]);
     check_size(arguments, q, article);
     const auto judged = judged_plan(article, q);
     const auto notes = joined(q.measured.notes, "\n");

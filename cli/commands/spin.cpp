@@ -69,7 +69,7 @@ Json more_json(const Plan& plan, const SpinMore& spin, const Question& q) {
 
 Answer more(const Arguments& arguments) {
     auto q = ask(arguments, arguments.words.size() > 1 ? arguments.words[1] : "");
-    const auto& article = find_template(q.catalogue, arguments.words[0]);
+    const auto article = find_template(q.catalogue, arguments.words[0]);
     if (!q.request.size) q.request.size = article.ideal;
     const auto plan = judged_plan(article, q).plan;
     const auto spin = spin_more(plan, q.yarn.linear_density.mid, losses(arguments));
@@ -115,7 +115,7 @@ Json target_json(const SpinTarget& t) {
 
 Answer target(const Arguments& arguments) {
     auto catalogue = whole_catalogue();
-    const auto& article = find_template(catalogue, arguments.words[0]);
+    const auto article = find_template(catalogue, arguments.words[0]);
     const auto size = arguments.has("size") ? read_length_option(arguments, "size") : article.ideal;
     const auto units = units_of(arguments, "both");
     YarnProfile hands;  // of no yarn yet

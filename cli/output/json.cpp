@@ -193,7 +193,7 @@ Json to_json(const JudgedPlan& judged, const YarnProfile& yarn) {
 Json to_json(const BestSet& set) {
     Json members = Json::array();
     for (const auto& m : set.members)
-        members.push_back({{"template", m.plan->article->name},
+        members.push_back({{"template", m.article->name},
                            {"size_cm", number(in_centimetres(m.size))},
                            {"metres_needed", number(in_metres(m.need))}});
     return {{"members", members},

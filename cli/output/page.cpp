@@ -169,9 +169,8 @@ std::vector<std::string> set_lines(const BestSet& set, const Question& q) {
     std::vector<std::string> out;
     if (set.members.size() < 2) return out;
     for (const auto& m : set.members)
-        out.push_back(fmt::format("{} ({}), {} {}, {}", m.plan->article->title,
-                                  words(m.plan->article->craft), m.plan->article->measure,
-                                  q.units.size(m.size), q.units.yarn(m.need)));
+        out.push_back(fmt::format("{} ({}), {} {}, {}", m.article->title, words(m.article->craft),
+                                  m.article->measure, q.units.size(m.size), q.units.yarn(m.need)));
     out.push_back(fmt::format("Together {} of {}; chance that it reaches {}",
                               q.units.yarn(set.need), q.units.yarn(q.yarn.length.mid),
                               percent(set.certainty)));

@@ -91,7 +91,9 @@ std::string subject(const SuggestionAnswer& a, const Units& units) {
 std::string needs_words(const SuggestionAnswer& a, const Units& units) {
     const auto mid = units.yarn(a.need.mid);
     if (a.basis == SuggestionAnswer::Basis::template_plan) return "would take about " + mid;
-    return fmt::format("is said to take {}", mid);
+    if (a.basis == SuggestionAnswer::Basis::stated_length)
+        return fmt::format("is said to take {}", mid);
+    return fmt::format("is said to take {}, here about {},", units.mass(a.stated_mass), mid);
 }
 
 std::string metres_sentence(const SuggestionAnswer& a, const YarnProfile& yarn,
@@ -122,9 +124,10 @@ std::string metres_sentence(const SuggestionAnswer& a, const YarnProfile& yarn,
 // Each of several things by itself.
 std::string each_sentence(const SuggestionAnswer& a, const Units& units) {
     const auto& main = a.things[a.main];
-    if (a.things.size() == 1 && main.wanted.count > 1)
-        return fmt::format("That is about {} each.", units.yarn(main.need.mid / main.wanted.count));
-    if (a.things.size() < 2) return "";
+    std::string each;
+    if (main.wanted.count > 1)
+        each = fmt::format("That is about {} each.", units.yarn(main.need.mid / main.wanted.count));
+    if (a.things.size() < 2) return each;
     std::vector<std::string> parts;
     for (std::size_t i = 0; i < a.things.size(); ++i) {
         const auto& thing = a.things[i];
@@ -133,9 +136,10 @@ std::string each_sentence(const SuggestionAnswer& a, const Units& units) {
             "{} about {}{}", named(thing), units.yarn(thing.need.mid),
             thing.wanted.count > 1 ? fmt::format(" for {} of them", thing.wanted.count) : ""));
     }
-    if (parts.empty()) return "";
-    return capital(
-        fmt::format("{}{}.", listed(parts, "and"), a.taken.alternatives ? " instead" : ""));
+    if (parts.empty()) return each;
+    return (each.empty() ? "" : each + " ") +
+           capital(
+               fmt::format("{}{}.", listed(parts, "and"), a.taken.alternatives ? " instead" : ""));
 }
 
 std::string role_sentence(const SuggestionAnswer& a) {
@@ -157,7 +161,7 @@ std::string role_sentence(const SuggestionAnswer& a) {
         case Role::fulled:
             return "Fulling cannot be undone: full a sample first.";
         case Role::all:
-            return fmt::format("Used to the last of it the {} decides itself.", a.article->measure);
+            return fmt::format("With every metre used the {} decides itself.", a.article->measure);
         case Role::part:
         case Role::unsaid:
             break;
@@ -197,6 +201,12 @@ std::string width_sentence(const SuggestionAnswer& a, const Units& units) {
     if (sizes.size() < 2 && !only) return "";
     return fmt::format("The width of {} is not reckoned: my figure keeps its own shape.",
                        units.size(only ? sizes[0] : sizes[1]));
+}
+
+std::string loom_sentence(const SuggestionAnswer& a, const Units& units) {
+    if (a.off_loom.si() <= 0) return "";
+    return fmt::format("From a loom of {} it comes off at most {} wide.",
+                       units.size(*a.taken.loom_width), units.size(a.off_loom));
 }
 
 std::string form_sentence(const SuggestionAnswer& a) {
@@ -296,6 +306,8 @@ std::vector<std::string> answered_sentences(const Suggestion& s, const Suggestio
     out.push_back(gauge_sentence(a, s, units));
     out.push_back(needle_sentence(a, s));
     out.push_back(width_sentence(a, units));
+    out.push_back(loom_sentence(a, units));
+    if (a.taken.other_yarn) out.emplace_back("The figures are for my yarn, not for your own.");
     out.push_back(weight_sentence(a, yarn));
     out.push_back(fabric_sentence(a));
     const auto poorly = character_sentence(a);
@@ -318,6 +330,8 @@ std::vector<std::string> plain_sentences(const SuggestionAnswer& a, const YarnPr
         for (const auto& word : a.taken.not_known)
             if (word.craft || word.other_craft) known.push_back(word.said);
         if (!known.empty()) out.push_back("I have no figures for " + listed(known, "or") + ".");
+        if (!a.taken.ruled_out.empty())
+            out.push_back("Not " + listed(a.taken.ruled_out, "nor") + ", then.");
         out.push_back(capital(a.ask));
         return out;
     }

@@ -20,6 +20,12 @@ Json quantity(const std::optional<Q>& q, const char* key, Read read) {
     return Json{{key, number(read(*q))}};
 }
 
+// The catalogue's kind; as it was typed where the catalogue has none such.
+std::string kind_said(const SuggestionAnswer& a, std::size_t i) {
+    const bool ours = i < a.things.size() && a.things[i].article && !a.things[i].as_nearest;
+    return inert(ours ? a.taken.wanted[i].kind : a.taken.wanted[i].said);
+}
+
 Json needs_json(const Wanted& wanted) {
     if (wanted.needs) return Json{{"m", number(in_metres(*wanted.needs))}};
     return quantity(wanted.needs_mass, "g", in_grams);
@@ -77,10 +83,11 @@ std::string taken_line(const SuggestionAnswer& a, const Units& units) {
     return inert(joined(out));
 }
 
-Json taken_json(const Taken& taken) {
+Json taken_json(const SuggestionAnswer& a) {
+    const auto& taken = a.taken;
     Json out;
     const bool one = !taken.wanted.empty();
-    out["article"] = one ? text_or_null(taken.wanted.front().kind) : Json(nullptr);
+    out["article"] = one ? Json(kind_said(a, 0)) : Json(nullptr);
     out["form"] = one ? text_or_null(taken.wanted.front().form) : Json(nullptr);
     out["craft"] = craft_json(taken);
     out["fabric"] = text_or_null(fabric_name(taken.fabric));
@@ -95,7 +102,8 @@ Json taken_json(const Taken& taken) {
     out["count"] = one ? taken.wanted.front().count : 0;
     out["several"] = Json::array();
     if (taken.wanted.size() > 1)
-        for (const auto& wanted : taken.wanted) out["several"].push_back(inert(wanted.kind));
+        for (std::size_t i = 0; i < taken.wanted.size(); ++i)
+            out["several"].push_back(kind_said(a, i));
     out["ruled_out"] = texts(taken.ruled_out);
     out["not_known"] = not_known_json(taken);
     out["not_an_idea"] = taken.not_an_idea;

@@ -12,6 +12,6 @@ namespace gristwright::cli {
 std::string taken_line(const SuggestionAnswer& answer, const Units& units);
 
 // The object "taken" of docs/schema/answers.json: what was said, not what was chosen.
-Json taken_json(const Taken& taken);
+Json taken_json(const SuggestionAnswer& answer);
 
 }  // namespace gristwright::cli

@@ -20,7 +20,7 @@ namespace gristwright::allocation {
 struct Wish {
     std::string name;
     std::optional<Sample> sample;  // else `plan`
-    const Plan* plan = nullptr;    // outlives the wish
+    std::optional<Plan> plan;
     bool main = false;
     double suitability = 1;                 // 0..1, what an article's metres are worth
     std::optional<std::size_t> only_from;   // a skein

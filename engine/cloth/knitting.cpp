@@ -98,7 +98,7 @@ double metres_margin(const KnitCloth& cloth, const Evidence& evidence) {
 KnitCloth knit_cloth(const YarnProfile& yarn, const KnitFabric& fabric, Firmness purpose,
                      const std::vector<Length>& needles) {
     KnitCloth cloth;
-    cloth.fabric = &fabric;
+    cloth.fabric = std::make_shared<const KnitFabric>(fabric);
     cloth.purpose = purpose;
     guess_gauge(yarn, purpose, cloth);
     cloth.loop = loop_from_stitches(cloth.gauge.mid, Relaxation::full);

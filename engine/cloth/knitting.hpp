@@ -1,6 +1,7 @@
 // A knitted cloth planned from a yarn: gauge from what is known, needle, metres and mass per area.
 #pragma once
 
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -28,7 +29,7 @@ struct KnitFabric {
 };
 
 struct KnitCloth {
-    const KnitFabric* fabric = nullptr;  // outlives the cloth
+    std::shared_ptr<const KnitFabric> fabric;  // its own copy
     Firmness purpose = Firmness::ordinary;
     Estimate<Gauge> by_grist, by_wraps;  // by_wraps.mid 0: no wraps measured
     Estimate<Gauge> gauge;               // stocking stitch, washed: both weighed, or the swatch

@@ -43,7 +43,7 @@ void choose_heddle(const std::vector<Sett>& owned, WovenCloth& cloth) {
 WovenCloth weave_cloth(const YarnProfile& yarn, const Weave& weave, Spacing purpose, Finish finish,
                        const Equipment& owned) {
     WovenCloth cloth;
-    cloth.weave = &weave;
+    cloth.weave = std::make_shared<const Weave>(weave);
     cloth.greatest = greatest_sett(yarn.packed_diameter, weave.interlacing);
     cloth.wanted = share_band(purpose);
     choose_heddle(owned.heddles, cloth);

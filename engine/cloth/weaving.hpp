@@ -2,6 +2,7 @@
 // losses.
 #pragma once
 
+#include <memory>
 #include <string>
 
 #include "engine/cloth/equipment.hpp"
@@ -27,10 +28,10 @@ struct Weave {
 };
 
 struct WovenCloth {
-    const Weave* weave = nullptr;  // outlives the cloth
-    Sett heddle;                   // the heddle's or reed's own
-    int in_hole = 1;               // ends in each hole or dent
-    Sett ends, picks;              // on the loom
+    std::shared_ptr<const Weave> weave;  // its own copy
+    Sett heddle;                         // the heddle's or reed's own
+    int in_hole = 1;                     // ends in each hole or dent
+    Sett ends, picks;                    // on the loom
     Sett greatest;
     double share = 0;  // of the greatest sett
     ShareBand wanted{};

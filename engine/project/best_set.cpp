@@ -30,7 +30,7 @@ std::vector<Candidate> candidates(const std::vector<Judged>& plans) {
             const auto size = metres(std::floor((p.size - step).si() * 100 + 1e-6) / 100);
             const auto need = metres(p.by_size.at(size / p.article->ideal));
             if (c.sizes.empty() || size < c.sizes.back().size)
-                c.sizes.push_back({&p, size, i == 0 ? p.need.mid : need});
+                c.sizes.push_back({p.article, size, i == 0 ? p.need.mid : need});
         }
         out.push_back(std::move(c));
     }
@@ -99,7 +99,7 @@ class Search {
 
     bool taken(const std::string& article) const {
         return std::any_of(chosen_.begin(), chosen_.end(),
-                           [&](const SetMember& m) { return m.plan->article->article == article; });
+                           [&](const SetMember& m) { return m.article->article == article; });
     }
 
     const std::vector<Candidate>& from_;

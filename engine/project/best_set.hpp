@@ -1,6 +1,7 @@
 // The best set of articles that one batch makes together: a shawl and mitts, a scarf and a hat.
 #pragma once
 
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -9,7 +10,7 @@
 namespace gristwright {
 
 struct SetMember {
-    const Plan* plan = nullptr;  // outlives the set
+    std::shared_ptr<const Template> article;
     Length size;
     Length need;  // median
 };
@@ -22,8 +23,8 @@ struct BestSet {
 };
 
 struct Judged {
-    const Plan* plan = nullptr;
-    double score = 0;  // 0..100
+    const Plan* plan = nullptr;  // looked at while the set is sought
+    double score = 0;            // 0..100
 };
 
 // Exact, by depth-first search with a bound: the set of two to `most` articles of different kinds,

@@ -20,7 +20,7 @@ bool length_grows(Grows g) { return g == Grows::length || g == Grows::both; }
 
 // What one piece's cloth makes of it: its metres by how they grow, and their relative margin.
 struct Costed {
-    const PieceTemplate* piece = nullptr;
+    std::shared_ptr<const PieceTemplate> piece;
     std::optional<KnitCloth> knit;
     std::optional<WovenCloth> woven;
     Need need;
@@ -32,7 +32,7 @@ void add(Need& need, int powers, double metres) {
 }
 
 Costed cost_knitted(const PieceTemplate& piece, const KnitCloth& cloth) {
-    Costed out{&piece, cloth, {}, {}, cloth.metres_per_area.spread};
+    Costed out{{}, cloth, {}, {}, cloth.metres_per_area.spread};
     const int powers = piece.grows == Grows::neither                                    ? 0
                        : piece.grows == Grows::both || one_measure(piece.outline.shape) ? 2
                                                                                         : 1;
@@ -44,7 +44,7 @@ Costed cost_knitted(const PieceTemplate& piece, const KnitCloth& cloth) {
 
 // Panels alike are woven one after the other on one warp: its waste is paid once.
 Costed cost_woven(const Template& article, const PieceTemplate& piece, const WovenCloth& cloth) {
-    Costed out{&piece, {}, cloth, {}, cloth.spread};
+    Costed out{{}, {}, cloth, {}, cloth.spread};
     const double reed = before_loss(piece.outline.width, cloth.width.mid).si();
     const double woven = before_loss(piece.outline.length, cloth.length.mid).si() * piece.count;
     const double ends = cloth.ends.si() * reed;
@@ -287,14 +287,16 @@ Plan plan(const Template& article, const YarnProfile& yarn, const Fabrics& fabri
     if (!(request.certainty >= 0.5 && request.certainty <= 0.999))
         throw std::invalid_argument("certainty is from 50 to 99.9 %");
     Plan out;
-    out.article = &article;
+    out.article = std::make_shared<const Template>(article);
     out.asked = request.certainty;
     out.have = {std::max(yarn.length.mid - request.keep, Length{}), yarn.length.spread};
 
     std::vector<Costed> costed;
     costed.reserve(article.pieces.size());
-    for (const auto& piece : article.pieces)
+    for (const auto& piece : out.article->pieces) {
         costed.push_back(cost(article, piece, yarn, fabrics, owned));
+        costed.back().piece = {out.article, &piece};
+    }
     const auto sum = total(costed);
     out.by_size = sum.need;
     const double most = equipment_limit(article, costed, owned, out);

@@ -5,6 +5,7 @@
 // what a piece needs is a + b s + c s^2, with s = size / ideal size.
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <string_view>
 #include <vector>
@@ -24,7 +25,7 @@ struct Need {
 };
 
 struct PlanPiece {
-    const PieceTemplate* piece = nullptr;  // outlives the plan
+    std::shared_ptr<const PieceTemplate> piece;  // of the plan's article
     std::optional<KnitCloth> knit;
     std::optional<WovenCloth> woven;
     Outline outline;             // finished, of one
@@ -45,7 +46,7 @@ std::string_view words(Obstacle obstacle);
 bool stops(Obstacle obstacle);
 
 struct Plan {
-    const Template* article = nullptr;  // outlives the plan
+    std::shared_ptr<const Template> article;  // its own copy: the caller's may go
     Reach reach{};
     Length size;           // of the template's measure
     Length covered;        // the largest size that the metres cover; at least `size`

@@ -53,11 +53,14 @@ class Joiner {
         }
         if (!figure(0)) return {};
         const double whole = *figure(0);
-        if (says("/", 1) && figure(2) && *figure(2) > 0 && whole < *figure(2))
-            return begin(3), whole / *figure(2);
-        if (figure(1) && says("/", 2) && figure(3) && *figure(1) < *figure(3))
-            return begin(4), whole + *figure(1) / *figure(3);
-        return begin(1), whole;
+        double value = whole;
+        std::size_t taken = 1;
+        if (says("/", 1) && figure(2) && whole < *figure(2))
+            value = whole / *figure(2), taken = 3;
+        else if (figure(1) && says("/", 2) && figure(3) && *figure(1) < *figure(3))
+            value = whole + *figure(1) / *figure(3), taken = 4;
+        begin(taken);
+        return value;
     }
 
     void begin(std::size_t items) {
@@ -103,6 +106,11 @@ class Joiner {
         return false;
     }
 
+    bool after_size() const {
+        const auto before = out_.empty() ? std::string_view() : std::string_view(out_.back().text);
+        return before == "size" || before == "uk" || before == "us" || before == "eu";
+    }
+
     Item measured(double number) {
         auto& amount = now_.amount.emplace();
         amount.number = number;
@@ -112,6 +120,7 @@ class Joiner {
         }
         const auto* u = unit();
         if (!u || unit_is_a_preposition(*u)) return person_or_number();
+        if (*u == "ft" && after_size()) return std::move(now_);  // "size 10 feet": of shoes
         amount.unit = *u;
         if (*u == "st" || *u == "row" || *u == "ends") return counted(*u);
         use(1);

@@ -159,7 +159,11 @@ Reach reach_of(const Estimate<Length>& need, const Plan& plan, double asked) {
 void look_around(const Ground& ground, const Plan& plan, SuggestionAnswer& out) {
     const auto& first = plan.pieces.front();
     if (first.knit) out.usual_needle = first.knit->needle, out.usual_gauge = first.knit->stitches;
-    if (first.woven) out.usual_sett = first.woven->ends;
+    if (first.woven) {
+        out.usual_sett = first.woven->ends;
+        if (out.taken.loom_width)
+            out.off_loom = *out.taken.loom_width * (1 - first.woven->width.mid);
+    }
     const auto& t = *plan.article;
     const double aside = set_aside(ground.request.certainty, plan.need.spread, plan.have.spread);
     const double one = plan.by_size.at(out.size / t.ideal) * aside;
@@ -201,8 +205,10 @@ void Answerer::resolve(Taken& taken) const {
                 if (!wanted.fabric.named()) wanted.fabric = unmade.nearest;
         }
     }
-    if (taken.role == Role::weft_only || taken.role == Role::warp_only || taken.sett)
-        if (!taken.craft) taken.craft = Craft::woven;
+    const bool loom = taken.sett || taken.loom_width || taken.about(Topic::warp) ||
+                      taken.about(Topic::waste) || taken.about(Topic::sett);
+    if (taken.role == Role::weft_only || taken.role == Role::warp_only || (loom && !taken.craft))
+        taken.craft = Craft::woven;
     if (!taken.craft && (taken.gauge || taken.needle)) taken.craft = Craft::knitted;
 }
 
@@ -226,8 +232,8 @@ ThingAnswer Answerer::look_at(const Wanted& wanted, const Taken& taken, std::opt
         out.as_nearest = found != nullptr;
     }
     if (!found) return out;
-    const auto& t = found->article;
-    out.article = &t;
+    out.article = found->plan.article;
+    const auto& t = *out.article;
     out.form_missed = !wanted.form.empty() && !has_form(t, wanted.form);
     out.size = wish.size ? *wish.size : t.ideal;
     out.need = {metres(found->plan.by_size.at(out.size / t.ideal) * wanted.count),
@@ -256,18 +262,19 @@ void Answerer::add_other_craft(const Taken& taken, SuggestionAnswer& out) {
 void Answerer::reckon(const Suggestion& s, Best& found, SuggestionAnswer& out) {
     const auto& plan = found.plan;
     auto& main = out.things[out.main];
-    out.article = &found.article;
-    out.fabric = found.article.pieces.front().fabric;
-    if (!found.drawn) out.put_into = main.wanted.fabric.in(found.article.craft);
+    out.article = plan.article;
+    out.fabric = out.article->pieces.front().fabric;
+    if (!found.drawn) out.put_into = main.wanted.fabric.in(out.article->craft);
     out.judgement = found.judgement;
     out.obstacles = plan.obstacles;
     out.size = s.size ? *s.size : main.size;
     if (s.needs || s.needs_mass) {
         using Basis = SuggestionAnswer::Basis;
         out.basis = s.needs ? Basis::stated_length : Basis::stated_mass;
+        if (!s.needs) out.stated_mass = *s.needs_mass;
         take_stated(s, ground_, plan, s.needs ? *s.needs : *s.needs_mass / *s.grist, out);
     } else {
-        out.need = {metres(plan.by_size.at(out.size / found.article.ideal) * main.wanted.count),
+        out.need = {metres(plan.by_size.at(out.size / out.article->ideal) * main.wanted.count),
                     plan.need.spread};
         if (out.taken.role == Role::weft_only) out.role_share = weft_share(plan);
         if (out.taken.role == Role::warp_only) out.role_share = 1 - weft_share(plan);

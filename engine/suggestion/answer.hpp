@@ -2,6 +2,7 @@
 // change.
 #pragma once
 
+#include <functional>
 #include <map>
 #include <memory>
 #include <string>
@@ -14,8 +15,21 @@
 
 namespace gristwright {
 
-// What an answer draws on; all outlive it.
+// What an answer draws on; all outlive it. Temporaries do not compile.
 struct Ground {
+    template <class T>
+    using Lent = std::reference_wrapper<const T>;  // takes no temporary
+    Ground(Lent<YarnProfile> its_yarn, Lent<std::vector<Template>> known_templates,
+           Lent<std::vector<WeightClass>> known_classes, Lent<Fabrics> known_fabrics,
+           Lent<Equipment> is_owned, Lent<std::string> known_words, Request asked)
+        : yarn(its_yarn),
+          templates(known_templates),
+          classes(known_classes),
+          fabrics(known_fabrics),
+          owned(is_owned),
+          words(known_words),
+          request(asked) {}
+
     const YarnProfile& yarn;
     const std::vector<Template>& templates;
     const std::vector<WeightClass>& classes;
@@ -28,11 +42,11 @@ struct Ground {
 // One of the things that were wanted, as it was looked at.
 struct ThingAnswer {
     Wanted wanted;
-    const Template* article = nullptr;  // nullptr: no template makes it, nor anything near
-    bool as_nearest = false;            // a template of the kind that comes nearest
-    bool form_missed = false;           // no template of the form that was named
-    Estimate<Length> need;              // of all that were counted
-    Length size;                        // of one
+    std::shared_ptr<const Template> article;  // none: no template makes it, nor anything near
+    bool as_nearest = false;                  // a template of the kind that comes nearest
+    bool form_missed = false;                 // no template of the form that was named
+    Estimate<Length> need;                    // of all that were counted
+    Length size;                              // of one
     Reach reach{};
 };
 
@@ -45,7 +59,7 @@ struct SuggestionAnswer {
     std::vector<ThingAnswer> things;  // each of what was wanted, in the order of saying
     std::size_t main = 0;             // of things: the one whose numbers follow
 
-    const Template* article = nullptr;
+    std::shared_ptr<const Template> article;
     std::string put_into;  // the fabric asked for, which no template of that kind is drawn in
     std::string fabric;    // of its largest piece
     Judgement judgement;
@@ -69,14 +83,17 @@ struct SuggestionAnswer {
     bool stitches_kept = false;  // the size changes because the gauge does
     double share = 0;            // of the greatest sett, at the sett that was stated; 0: none was
     ShareBand suiting_share{};
+    Mass stated_mass;  // that it is said to take; 0: none was stated
     Length largest;    // that the metres cover at the certainty asked, of the sizes it is made in
     int possible = 0;  // how many such the metres are enough for
     Length usual_needle;  // knitted; 0: woven
     Gauge usual_gauge;
+    Length off_loom;        // the widest finished cloth of the loom that was named; 0: none was
     Sett usual_sett;        // woven; 0: knitted
     double role_share = 1;  // of the template's metres that this yarn is asked for
 
-    const Template* other_craft = nullptr;  // the same article in the other craft; nullptr: none
+    std::shared_ptr<const Template>
+        other_craft;  // the same article in the other craft, if there is one
     Estimate<Length> other_need;
     Reach other_reach{};
     bool other_craft_reaches = false;  // and would serve, where this one falls short

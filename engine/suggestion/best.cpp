@@ -49,10 +49,10 @@ Answerer::Best& Answerer::realised(const Template& article, const std::string& f
     if (known) return *known;
     known = std::make_unique<Best>();
     known->drawn = !fabric.empty() && is_in_fabric(article, fabric);
-    known->article = fabric.empty() ? article : in_fabric(article, fabric);
     auto request = ground_.request;
     request.size = article.ideal;
-    known->plan = plan(known->article, ground_.yarn, ground_.fabrics, ground_.owned, request);
+    known->plan = plan(fabric.empty() ? article : in_fabric(article, fabric), ground_.yarn,
+                       ground_.fabrics, ground_.owned, request);
     known->judgement = judge(known->plan, ground_.yarn);
     return *known;
 }

@@ -16,7 +16,6 @@ struct Answerer::Wish {
 };
 
 struct Answerer::Best {
-    Template article;
     Plan plan;  // at the ideal size
     Judgement judgement;
     bool drawn = false;  // in the fabric that was asked for

@@ -92,7 +92,7 @@ void Lexicon::add(std::string_view word, WordClass of, std::string_view means, S
         stems += (stems.empty() ? "" : " ") + stem;
         vocabulary_.insert(token.text);
         stems_.insert(stem);
-        if (is_trade(of) && token.text.size() >= least_slip && token.text[0] >= 'a' &&
+        if (is_trade(of) && token.text.size() + 1 >= least_slip && token.text[0] >= 'a' &&
             token.text[0] <= 'z')
             trade_[static_cast<std::size_t>(token.text[0] - 'a')].push_back(token.text);
     }
@@ -159,7 +159,9 @@ std::string Lexicon::meant_by_slip(const std::string& word) const {
         const auto n = edits(word, trade, most);
         const bool changed = n > 0 && trade.size() == word.size() && word.size() < changed_from;
         const bool too_short = n > 1 && trade.size() + 1 < two_from;
-        if (n >= least || changed || too_short) continue;
+        const bool short_one = trade.size() < least_slip &&
+                               word != trade + trade.back();  // of three letters only "hatt"
+        if (n >= least || changed || too_short || short_one) continue;
         least = n;
         best = trade;
     }

@@ -68,14 +68,15 @@ class Measures {
             const auto& before = items_[at - n];
             if (before.is(tool) && before.as(tool) == "have") return true;
             if (before.is(tool) && before.as(tool) == "needs") return false;
-            if (before.text == "my own" || before.text == "own") return true;
         }
         return says_own_yarn(at);
     }
 
     bool says_own_yarn(std::size_t at) const {
         for (std::size_t i = 0; i < at; ++i)
-            if (items_[i].text == "own" && items_[i].sentence == items_[at].sentence) return true;
+            if (items_[i].text.find("own") != std::string::npos &&
+                items_[i].sentence == items_[at].sentence && !items_[i].is(article))
+                return true;
         return false;
     }
 

@@ -122,6 +122,7 @@ struct Taken {
     std::optional<Length> needle;
     std::optional<Length> loom_width;
     std::optional<double> shoe;
+    bool other_yarn = false;       // asked of a yarn of their own
     std::optional<bool> imperial;  // the units they wrote in; nothing: none
     bool not_an_idea = false;
     std::vector<std::string> taken_as;  // "beanie as hat", "blankit as blanket"

@@ -34,6 +34,7 @@ class Words {
         for (std::size_t i = 0; i < items_.size(); ++i) {
             const auto& item = items_[i];
             out_.asks = out_.asks || (item.asks && !item.idle);
+            if (item.text == "my own" || item.text == "my own yarn") out_.other_yarn = true;
             if (item.live(craft)) take_craft(item);
             if (item.live(role)) take_role(item);
             if (item.live(technique)) take_technique(item);
@@ -62,7 +63,7 @@ class Words {
     }
 
     void take_technique(const Item& item) {
-        if (item.is(article) || item.is(fabric)) return;
+        if (item.is(fabric)) return;
         const auto& means = item.as(technique);
         const auto tilde = means.find('~');
         const auto word = means.substr(0, tilde);

@@ -16,7 +16,7 @@ namespace {
 // A cloth of this fabric knitted at 25 stitches to 10 cm in stocking stitch.
 KnitCloth cloth_of(const KnitFabric& fabric) {
     KnitCloth out;
-    out.fabric = &fabric;
+    out.fabric = std::make_shared<const KnitFabric>(fabric);
     out.loop = loop_from_stitches(stitches_per_10cm(25), Relaxation::full);
     const double stretch = std::sqrt(fabric.growth);
     out.stitches = stitches_per_10cm(25) * (fabric.stitches / stretch);

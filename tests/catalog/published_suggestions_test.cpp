@@ -69,9 +69,7 @@ struct Spinner {
                            measured.owned,
                            catalogue.words,
                            {}});
-        auto out = answerer.answer(read_suggestion(text, catalogue.yarn.classes));
-        out.article = nullptr;  // the answerer's own
-        return out;
+        return answerer.answer(read_suggestion(text, catalogue.yarn.classes));
     }
 };
 

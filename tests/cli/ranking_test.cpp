@@ -22,7 +22,7 @@ std::vector<const Part*> parts_of(const Ranked& r) {
 // A verdict that needs no more of a plan than this.
 JudgedPlan judged(double score, Reach reach, const Template& article) {
     JudgedPlan out;
-    out.plan.article = &article;
+    out.plan.article = std::make_shared<const Template>(article);
     out.plan.reach = reach;
     out.judgement.score = score;
     return out;
@@ -143,6 +143,6 @@ TEST_CASE("articles that are made together fit into the batch together") {
         if (set.members.empty()) continue;
         CHECK(set.need <= q.yarn.length.mid);
         CHECK(set.certainty >= 0.5);
-        for (const auto& member : set.members) CHECK_FALSE(member.plan->article->sample);
+        for (const auto& member : set.members) CHECK_FALSE(member.article->sample);
     }
 }

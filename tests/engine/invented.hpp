@@ -1,12 +1,20 @@
 // Invented yarns and articles for the engine's tests, stated outright instead of measured.
 #pragma once
 
+#include <memory>
+
 #include "engine/cloth/sett.hpp"
 #include "engine/project/plan.hpp"
 
 namespace invented {
 
 using namespace gristwright;
+
+// What a test still means to change after a plan holds it: looked at where it stands.
+template <class T>
+std::shared_ptr<const T> lent(const T& it) {
+    return {std::shared_ptr<const T>{}, &it};
+}
 
 // A yarn of so many metres and tex, called fine, every trait in the middle, its wraps unknown.
 inline YarnProfile yarn(double metres_to_hand, double in_tex, double length_spread = 0.02) {

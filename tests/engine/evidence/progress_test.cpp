@@ -7,6 +7,7 @@
 #include <stdexcept>
 
 #include "engine/evidence/spin.hpp"
+#include "tests/engine/invented.hpp"
 #include "tests/near.hpp"
 
 using namespace gristwright;
@@ -138,7 +139,7 @@ TEST_CASE("two weighings tell what the weft takes, and how much of it is left") 
     Plan planned;
     PieceTemplate body;
     PlanPiece piece;
-    piece.piece = &body;
+    piece.piece = invented::lent(body);
     piece.weft = metres(400);
     piece.panel.woven_length = metres(2);
     piece.metres.spread = 0.08;

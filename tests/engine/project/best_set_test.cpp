@@ -35,7 +35,7 @@ Field random_field(std::mt19937& random, std::size_t count) {
         article.article = std::string(1, "abcd"[random() % 4]);
         article.smallest = centimetres(40), article.ideal = centimetres(100);
         auto& plan = out.plans[i];
-        plan.article = &article;
+        plan.article = invented::lent(article);
         plan.asked = 0.9;
         plan.have = {metres(500), 0.02};
         plan.size = centimetres(40 + std::floor(100 * unit(random)));
@@ -45,6 +45,11 @@ Field random_field(std::mt19937& random, std::size_t count) {
         out.judged.push_back({&plan, 30 + 70 * unit(random)});
     }
     return out;
+}
+
+const Plan& plan_of(const Field& field, const Template& article) {
+    return *std::find_if(field.plans.begin(), field.plans.end(),
+                         [&](const Plan& p) { return p.article.get() == &article; });
 }
 
 // One article at one size.
@@ -128,12 +133,13 @@ TEST_CASE("a set holds what it says: kinds differ, sizes are useful, metres add 
         std::set<std::string> kinds;
         Length need;
         for (const auto& m : found.members) {
-            kinds.insert(m.plan->article->article);
+            kinds.insert(m.article->article);
+            const auto& plan = plan_of(field, *m.article);
             need += m.need;
-            CHECK(m.size >= m.plan->article->smallest - millimetres(0.01));
-            CHECK(m.size <= m.plan->size);
-            CHECK(in_metres(m.need) == Approx(m.plan->by_size.at(m.size / m.plan->article->ideal)));
-            CHECK(m.plan->reach != Reach::short_of);
+            CHECK(m.size >= m.article->smallest - millimetres(0.01));
+            CHECK(m.size <= plan.size);
+            CHECK(in_metres(m.need) == Approx(plan.by_size.at(m.size / m.article->ideal)));
+            CHECK(plan.reach != Reach::short_of);
         }
         CHECK(kinds.size() == found.members.size());
         CHECK(in_metres(found.need) == Approx(in_metres(need)));

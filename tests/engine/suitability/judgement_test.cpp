@@ -36,11 +36,11 @@ struct Case {
     YarnProfile yarn = invented::yarn(500, 200);
 
     Case() {
-        plan.article = &article;
+        plan.article = invented::lent(article);
         plan.pieces.resize(1);
-        plan.pieces[0].piece = &body;
+        plan.pieces[0].piece = invented::lent(body);
         plan.pieces[0].knit.emplace();
-        plan.pieces[0].knit->fabric = &plain;
+        plan.pieces[0].knit->fabric = invented::lent(plain);
         plan.pieces[0].knit->tightness = 1.05;
     }
     Case(const Case&) = delete;
@@ -164,7 +164,7 @@ TEST_CASE("a stitch that must be read asks for definition, whatever the article 
     cables.definition = 0.6;
     c.wish(Asked::definition, 0.2, 0.5);
     CHECK(c.judged().factor(FactorName::definition).wanted == 0.2);
-    c.plan.pieces[0].knit->fabric = &cables;
+    c.plan.pieces[0].knit->fabric = invented::lent(cables);
     CHECK(c.judged().factor(FactorName::definition).wanted == 0.6);
     CHECK(c.judged().score < 100);
 }
@@ -177,7 +177,7 @@ TEST_CASE("warp fitness is asked of woven articles only; drape is freer in an op
     auto& piece = c.plan.pieces[0];
     piece.knit.reset();
     piece.woven.emplace();
-    piece.woven->weave = &tabby;
+    piece.woven->weave = invented::lent(tabby);
     piece.woven->wanted = {0.6, 0.7};
     piece.woven->share = 0.65;
     const auto open = c.judged();

@@ -26,6 +26,7 @@ struct Told {
         of(TraitName::softness) = {softness, 0.1, {"thick fibre", "much twist", "a third"}};
         of(TraitName::warmth) = {warmth, 0.1, {}};
         plan = gristwright::plan(article, yarn, fabrics, owned, {});
+        plan.article = invented::lent(article);
         judged = judge(plan, yarn);
     }
     Told(const Told&) = delete;
