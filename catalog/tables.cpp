@@ -195,7 +195,7 @@ const char* wrong_meaning(WordClass of, std::string means, const Fabrics& fabric
                        ? nullptr
                        : "a fabric stands in the table of knitted fabrics or of weaves";
         case WordClass::role:
-            return role_named(means) ? nullptr : "there is no such role";
+            return yarn_role_named(means) ? nullptr : "there is no such role";
         case WordClass::person:
             without_last(" for");
             return wearer_named(means) ? nullptr : "there is no such wearer";

@@ -83,8 +83,8 @@ std::string subject(const SuggestionAnswer& a, const Units& units) {
         out += " of " + units.size(a.size);
     else if (main.wanted.count < 2)
         out += fmt::format(" ({} {})", a.article->measure, units.size(a.size));
-    if (a.taken.role == Role::weft_only) out = "the weft of " + out;
-    if (a.taken.role == Role::warp_only) out = "the warp of " + out;
+    if (a.taken.role == YarnRole::weft_only) out = "the weft of " + out;
+    if (a.taken.role == YarnRole::warp_only) out = "the warp of " + out;
     return capital(out);
 }
 
@@ -144,26 +144,26 @@ std::string each_sentence(const SuggestionAnswer& a, const Units& units) {
 
 std::string role_sentence(const SuggestionAnswer& a) {
     switch (a.taken.role) {
-        case Role::weft_only:
+        case YarnRole::weft_only:
             return a.role_share < 1 ? "The warp is then another yarn."
                                     : "As weft I have not reckoned it.";
-        case Role::warp_only:
+        case YarnRole::warp_only:
             return a.role_share < 1 ? "The weft is then another yarn."
                                     : "As warp I have not reckoned it.";
-        case Role::border:
+        case YarnRole::border:
             return "The border alone I have not reckoned: the figure is for the whole piece.";
-        case Role::doubled:
+        case YarnRole::doubled:
             return "Doubled I have not reckoned it: the figure is for a single strand.";
-        case Role::with_another:
+        case YarnRole::with_another:
             return "A second yarn would share the work: the figure is for all of it in this one.";
-        case Role::plied_again:
+        case YarnRole::plied_again:
             return "Plied again it is another yarn, which I have not reckoned: measure it anew.";
-        case Role::fulled:
+        case YarnRole::fulled:
             return "Fulling cannot be undone: full a sample first.";
-        case Role::all:
+        case YarnRole::all:
             return fmt::format("With every metre used the {} decides itself.", a.article->measure);
-        case Role::part:
-        case Role::unsaid:
+        case YarnRole::part:
+        case YarnRole::unsaid:
             break;
     }
     return "";

@@ -161,7 +161,7 @@ std::string topic_sentence(Topic topic, const SuggestionAnswer& a, const YarnPro
         case Topic::care:
             return felting(yarn);
         case Topic::felting:
-            return a.taken.role == Role::fulled ? fulling(yarn) : felting(yarn);
+            return a.taken.role == YarnRole::fulled ? fulling(yarn) : felting(yarn);
         case Topic::warp:
             return warp(yarn);
         case Topic::blocking:

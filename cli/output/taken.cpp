@@ -70,7 +70,7 @@ std::string taken_line(const SuggestionAnswer& a, const Units& units) {
     const auto lacking = left_out(a);
     if (!lacking.empty()) out.push_back("not known: " + joined(lacking));
     for (const auto& kind : a.taken.ruled_out) out.push_back("ruled out: " + kind);
-    if (a.taken.role != Role::unsaid) out.push_back("as " + std::string(words(a.taken.role)));
+    if (a.taken.role != YarnRole::unsaid) out.push_back("as " + std::string(words(a.taken.role)));
     if (a.taken.wearer != Wearer::unsaid)
         out.push_back("for " + std::string(words(a.taken.wearer)));
     if (a.answered) {

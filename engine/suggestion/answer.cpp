@@ -173,6 +173,18 @@ void look_around(const Ground& ground, const Plan& plan, SuggestionAnswer& out) 
     out.largest = metres(std::floor(fits * 100 + 1e-6) / 100);
 }
 
+// The fabric of that name in the tables: "waffle weave" is waffle, "double weave" doubleweave.
+NamedFabric known_fabric(const std::string& said, const Fabrics& fabrics) {
+    auto whole = said;
+    std::erase(whole, ' ');
+    NamedFabric out;
+    for (const auto& name : {said, said.substr(0, said.find_last_of(' ')), whole}) {
+        if (out.knitted.empty() && fabrics.knitted_named(name)) out.knitted = name;
+        if (out.woven.empty() && fabrics.weave_named(name)) out.woven = name;
+    }
+    return out;
+}
+
 // The share of a woven plan's metres that is weft.
 double weft_share(const Plan& plan) {
     Length weft, all;
@@ -186,10 +198,8 @@ double weft_share(const Plan& plan) {
 // The tables may have learnt a fabric or a kind that the words knew by name only.
 void Answerer::resolve(Taken& taken) const {
     auto known = [&](const Unmade& u) {
-        NamedFabric named;
-        if (ground_.fabrics.knitted_named(u.said)) named.knitted = u.said;
-        if (ground_.fabrics.weave_named(u.said)) named.woven = u.said;
-        if (!named.named()) return false;
+        const auto named = known_fabric(u.said, ground_.fabrics);
+        if (u.other_craft || !named.named()) return false;
         taken.fabric = named;
         taken.fabric_said = u.said;
         for (auto& wanted : taken.wanted)
@@ -207,7 +217,8 @@ void Answerer::resolve(Taken& taken) const {
     }
     const bool loom = taken.sett || taken.loom_width || taken.about(Topic::warp) ||
                       taken.about(Topic::waste) || taken.about(Topic::sett);
-    if (taken.role == Role::weft_only || taken.role == Role::warp_only || (loom && !taken.craft))
+    if (taken.role == YarnRole::weft_only || taken.role == YarnRole::warp_only ||
+        (loom && !taken.craft))
         taken.craft = Craft::woven;
     if (!taken.craft && (taken.gauge || taken.needle)) taken.craft = Craft::knitted;
 }
@@ -222,7 +233,7 @@ ThingAnswer Answerer::look_at(const Wanted& wanted, const Taken& taken, std::opt
               wanted.fabric,
               taken.fabrics_out,
               taken.wearer == Wearer::baby,
-              taken.role == Role::fulled,
+              taken.role == YarnRole::fulled,
               {}};
     if (!wanted.sizes.empty() && !wanted.only_width) wish.size = wanted.sizes.front();
     found = best(wish);
@@ -276,8 +287,8 @@ void Answerer::reckon(const Suggestion& s, Best& found, SuggestionAnswer& out) {
     } else {
         out.need = {metres(plan.by_size.at(out.size / out.article->ideal) * main.wanted.count),
                     plan.need.spread};
-        if (out.taken.role == Role::weft_only) out.role_share = weft_share(plan);
-        if (out.taken.role == Role::warp_only) out.role_share = 1 - weft_share(plan);
+        if (out.taken.role == YarnRole::weft_only) out.role_share = weft_share(plan);
+        if (out.taken.role == YarnRole::warp_only) out.role_share = 1 - weft_share(plan);
         out.need.mid = out.need.mid * out.role_share;
         if (s.gauge && plan.pieces.front().knit)
             out.tightness = tightness(ground_.yarn.linear_density.mid,

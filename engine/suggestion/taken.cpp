@@ -23,8 +23,10 @@ std::optional<Enum> named(const std::string_view (&names)[n], std::string_view n
 
 }  // namespace
 
-std::string_view words(Role role) { return roles[static_cast<std::size_t>(role)]; }
-std::optional<Role> role_named(std::string_view name) { return named<Role>(roles, name); }
+std::string_view words(YarnRole role) { return roles[static_cast<std::size_t>(role)]; }
+std::optional<YarnRole> yarn_role_named(std::string_view name) {
+    return named<YarnRole>(roles, name);
+}
 std::string_view words(Wearer wearer) { return wearers[static_cast<std::size_t>(wearer)]; }
 std::optional<Wearer> wearer_named(std::string_view name) { return named<Wearer>(wearers, name); }
 std::string_view words(Topic topic) { return topics[static_cast<std::size_t>(topic)]; }

@@ -22,7 +22,7 @@ struct NamedFabric {
 };
 
 // What this yarn is to be in the piece.
-enum class Role {
+enum class YarnRole {
     unsaid,
     weft_only,
     warp_only,
@@ -34,8 +34,8 @@ enum class Role {
     all,
     part
 };
-std::string_view words(Role role);
-std::optional<Role> role_named(std::string_view name);
+std::string_view words(YarnRole role);
+std::optional<YarnRole> yarn_role_named(std::string_view name);
 
 enum class Wearer { unsaid, baby, child, adult, animal, home };
 std::string_view words(Wearer wearer);
@@ -109,7 +109,7 @@ struct Taken {
     std::string fabric_said;
     std::vector<Unmade> not_known;
     std::vector<NamedFabric> fabrics_out;  // "without cables"
-    Role role = Role::unsaid;
+    YarnRole role = YarnRole::unsaid;
     std::string role_said;
     Wearer wearer = Wearer::unsaid;
     std::string wearer_said;

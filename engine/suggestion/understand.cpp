@@ -13,7 +13,7 @@ using enum WordClass;
 bool is_an_idea(const std::vector<Item>& items, const Taken& taken) {
     if (!taken.wanted.empty() || taken.fabric.named() || !taken.not_known.empty()) return true;
     if (!taken.topics.empty() || !taken.ruled_out.empty()) return true;
-    if (taken.role != Role::unsaid && taken.role != Role::all) return true;
+    if (taken.role != YarnRole::unsaid && taken.role != YarnRole::all) return true;
     const bool chat =
         std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is(remark); });
     if (chat) return false;

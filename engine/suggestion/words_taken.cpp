@@ -54,10 +54,10 @@ class Words {
     }
 
     void take_role(const Item& item) {
-        const auto role = role_named(item.as(WordClass::role));
-        if (!role || (out_.role != Role::unsaid && out_.role != Role::with_another)) return;
+        const auto role = yarn_role_named(item.as(WordClass::role));
+        if (!role || (out_.role != YarnRole::unsaid && out_.role != YarnRole::with_another)) return;
         // A question whether it would felt asks; "fulled" orders.
-        if (*role == Role::fulled && item.asks && item.is(topic)) return;
+        if (*role == YarnRole::fulled && item.asks && item.is(topic)) return;
         out_.role = *role;
         out_.role_said = item.text;
     }
