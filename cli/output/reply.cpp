@@ -145,13 +145,15 @@ std::string each_sentence(const SuggestionAnswer& a, const Units& units) {
 std::string role_sentence(const SuggestionAnswer& a) {
     switch (a.taken.role) {
         case YarnRole::weft_only:
-            return a.role_share < 1 ? "The warp is then another yarn."
-                                    : "As weft I have not reckoned it.";
+            return a.role_reckoned ? "The warp is then another yarn."
+                                   : "As weft I have not reckoned it.";
         case YarnRole::warp_only:
-            return a.role_share < 1 ? "The weft is then another yarn."
-                                    : "As warp I have not reckoned it.";
+            return a.role_reckoned ? "The weft is then another yarn."
+                                   : "As warp I have not reckoned it.";
         case YarnRole::border:
-            return "The border alone I have not reckoned: the figure is for the whole piece.";
+            return a.role_reckoned ? "That is the border; the middle is another yarn."
+                                   : "The border alone I have not reckoned: the figure is for the "
+                                     "whole piece.";
         case YarnRole::doubled:
             return "Doubled I have not reckoned it: the figure is for a single strand.";
         case YarnRole::with_another:

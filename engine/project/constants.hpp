@@ -19,4 +19,8 @@ inline constexpr Constant article_price{"metres' worth that a further article mu
                                         Mark::judgement,
                                         "one large piece before crumbs"};
 
+inline constexpr Constant plying_takes_up{
+    "length that plying once more takes up", 0.07, 0.03, 0.12, "of each strand", Mark::judgement,
+    "from the angle of a usual ply twist"};
+
 }  // namespace gristwright::constants

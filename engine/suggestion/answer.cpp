@@ -185,12 +185,18 @@ NamedFabric known_fabric(const std::string& said, const Fabrics& fabrics) {
     return out;
 }
 
-// The share of a woven plan's metres that is weft.
-double weft_share(const Plan& plan) {
-    Length weft, all;
-    for (const auto& piece : plan.pieces)
-        if (piece.woven) weft += piece.weft, all += piece.weft + piece.warp;
-    return all > Length{} ? weft / all : 1;
+// The part in a plan that reckons with it; whole: no plan can.
+Role part_of(YarnRole role) {
+    switch (role) {
+        case YarnRole::weft_only:
+            return Role::weft;
+        case YarnRole::warp_only:
+            return Role::warp;
+        case YarnRole::border:
+            return Role::border;
+        default:
+            return Role::whole;
+    }
 }
 
 }  // namespace
@@ -234,6 +240,7 @@ ThingAnswer Answerer::look_at(const Wanted& wanted, const Taken& taken, std::opt
               taken.fabrics_out,
               taken.wearer == Wearer::baby,
               taken.role == YarnRole::fulled,
+              part_of(taken.role),
               {}};
     if (!wanted.sizes.empty() && !wanted.only_width) wish.size = wanted.sizes.front();
     found = best(wish);
@@ -277,6 +284,7 @@ void Answerer::reckon(const Suggestion& s, Best& found, SuggestionAnswer& out) {
     out.fabric = out.article->pieces.front().fabric;
     if (!found.drawn) out.put_into = main.wanted.fabric.in(out.article->craft);
     out.judgement = found.judgement;
+    out.role_reckoned = found.in_role;
     out.obstacles = plan.obstacles;
     out.size = s.size ? *s.size : main.size;
     if (s.needs || s.needs_mass) {
@@ -287,9 +295,6 @@ void Answerer::reckon(const Suggestion& s, Best& found, SuggestionAnswer& out) {
     } else {
         out.need = {metres(plan.by_size.at(out.size / out.article->ideal) * main.wanted.count),
                     plan.need.spread};
-        if (out.taken.role == YarnRole::weft_only) out.role_share = weft_share(plan);
-        if (out.taken.role == YarnRole::warp_only) out.role_share = 1 - weft_share(plan);
-        out.need.mid = out.need.mid * out.role_share;
         if (s.gauge && plan.pieces.front().knit)
             out.tightness = tightness(ground_.yarn.linear_density.mid,
                                       loop_from_stitches(*s.gauge, Relaxation::full));

@@ -88,9 +88,9 @@ struct SuggestionAnswer {
     int possible = 0;  // how many such the metres are enough for
     Length usual_needle;  // knitted; 0: woven
     Gauge usual_gauge;
-    Length off_loom;        // the widest finished cloth of the loom that was named; 0: none was
-    Sett usual_sett;        // woven; 0: knitted
-    double role_share = 1;  // of the template's metres that this yarn is asked for
+    Length off_loom;  // the widest finished cloth of the loom that was named; 0: none was
+    Sett usual_sett;  // woven; 0: knitted
+    bool role_reckoned = false;  // the metres are those of the part this yarn plays
 
     std::shared_ptr<const Template>
         other_craft;  // the same article in the other craft, if there is one
@@ -110,7 +110,7 @@ class Answerer {
     struct Best;
     struct Wish;
     void resolve(Taken& taken) const;
-    Best& realised(const Template& article, const std::string& fabric);
+    Best& realised(const Template& article, const std::string& fabric, Role role);
     Best* best(const Wish& wish);
     ThingAnswer look_at(const Wanted& wanted, const Taken& taken, std::optional<Craft> craft,
                         Best*& found);
@@ -120,7 +120,7 @@ class Answerer {
     Ground ground_;
     Lexicon lexicon_;
     Stemmer stemmer_;
-    std::map<std::pair<const Template*, std::string>, std::unique_ptr<Best>> known_;
+    std::map<std::tuple<const Template*, std::string, Role>, std::unique_ptr<Best>> known_;
 };
 
 }  // namespace gristwright

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <stdexcept>
 
 #include "engine/suggestion/constants.hpp"
 
@@ -43,16 +44,22 @@ bool has_form(const Template& article, const std::string& form) {
 Answerer::Answerer(const Ground& ground) : ground_(ground), lexicon_(ground.words) {}
 Answerer::~Answerer() = default;
 
-// The template planned and judged once; empty fabric: as it is drawn.
-Answerer::Best& Answerer::realised(const Template& article, const std::string& fabric) {
-    auto& known = known_[{&article, fabric}];
+// The template planned and judged once; empty fabric: as it is drawn. An article that has no such
+// part is planned whole.
+Answerer::Best& Answerer::realised(const Template& article, const std::string& fabric, Role role) {
+    auto& known = known_[{&article, fabric, role}];
     if (known) return *known;
     known = std::make_unique<Best>();
     known->drawn = !fabric.empty() && is_in_fabric(article, fabric);
+    auto planned = fabric.empty() ? article : in_fabric(article, fabric);
+    if (role != Role::whole) try {
+            planned = in_role(planned, role);
+            known->in_role = true;
+        } catch (const std::invalid_argument&) {
+        }
     auto request = ground_.request;
     request.size = article.ideal;
-    known->plan = plan(fabric.empty() ? article : in_fabric(article, fabric), ground_.yarn,
-                       ground_.fabrics, ground_.owned, request);
+    known->plan = plan(planned, ground_.yarn, ground_.fabrics, ground_.owned, request);
     known->judgement = judge(known->plan, ground_.yarn);
     return *known;
 }
@@ -60,13 +67,13 @@ Answerer::Best& Answerer::realised(const Template& article, const std::string& f
 // Hard fulling, which cannot be undone, comes last unless it was asked for.
 Answerer::Best* Answerer::best(const Wish& wish) {
     Best* best = nullptr;
-    std::tuple<bool, bool, bool, bool, int, double> rank;
+    std::tuple<bool, bool, bool, bool, bool, int, double> rank;
     for (const auto& t : ground_.templates) {
         if (t.article != wish.kind || (wish.craft && t.craft != *wish.craft)) continue;
         const auto& fabric = wish.fabric.in(t.craft);
         if (wish.fabric.named() && fabric.empty()) continue;
         if (is_ruled_out(t, wish.fabrics_out)) continue;
-        auto& next = realised(t, fabric);
+        auto& next = realised(t, fabric, wish.role);
         const bool hard = t.craft == Craft::woven && t.finish == Finish::hard_fulled;
         const double scale = wish.size ? *wish.size / t.ideal : 1;
         const auto certainty = [&](double s) {
@@ -78,8 +85,8 @@ Answerer::Best* Answerer::best(const Wish& wish) {
                             : certainty(t.smallest / t.ideal) >= ground_.request.certainty ? 1
                                                                                            : 0;
         const std::tuple next_rank(!wish.form.empty() && has_form(t, wish.form), next.drawn,
-                                   t.for_baby == wish.for_baby, hard == wish.fulled, reaches,
-                                   next.judgement.score);
+                                   next.in_role, t.for_baby == wish.for_baby, hard == wish.fulled,
+                                   reaches, next.judgement.score);
         if (best && next_rank <= rank) continue;
         best = &next;
         rank = next_rank;

@@ -2,6 +2,7 @@
 // were named, then one that the metres reach for, then the one that this yarn serves best.
 #pragma once
 
+#include "engine/project/role.hpp"
 #include "engine/suggestion/answer.hpp"
 
 namespace gristwright {
@@ -12,13 +13,15 @@ struct Answerer::Wish {
     NamedFabric fabric;
     std::vector<NamedFabric> fabrics_out;
     bool for_baby = false, fulled = false;
+    Role role = Role::whole;
     std::optional<Length> size;
 };
 
 struct Answerer::Best {
     Plan plan;  // at the ideal size
     Judgement judgement;
-    bool drawn = false;  // in the fabric that was asked for
+    bool in_role = false;  // the metres are those of the part that was named
+    bool drawn = false;    // in the fabric that was asked for
 };
 
 bool has_form(const Template& article, const std::string& form);
