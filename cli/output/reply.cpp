@@ -91,6 +91,10 @@ std::string subject(const SuggestionAnswer& a, const Units& units) {
 std::string needs_words(const SuggestionAnswer& a, const Units& units) {
     const auto mid = units.yarn(a.need.mid);
     if (a.basis == SuggestionAnswer::Basis::template_plan) return "would take about " + mid;
+    if (a.stitches_kept)
+        return fmt::format(
+            "is said to take {}, in this yarn about {},",
+            a.stated_mass.si() > 0 ? units.mass(a.stated_mass) : units.yarn(a.stated), mid);
     if (a.basis == SuggestionAnswer::Basis::stated_length)
         return fmt::format("is said to take {}", mid);
     return fmt::format("is said to take {}, here about {},", units.mass(a.stated_mass), mid);
@@ -174,7 +178,8 @@ std::string role_sentence(const SuggestionAnswer& a) {
 std::string gauge_sentence(const SuggestionAnswer& a, const Suggestion& s, const Units& units) {
     const auto gauge = s.gauge ? s.gauge : a.taken.gauge;
     if (a.stitches_kept)
-        return fmt::format("At that gauge my yarn would be {}; at {} it comes out at {}.",
+        return fmt::format("{} my yarn would be {}; at {} it comes out at {}.",
+                           a.gauge_of_class ? "At its usual gauge" : "At that gauge",
                            a.tightness < 1 ? "too open" : "too firm", units.stitch_gauge(a.suiting),
                            units.size(a.size));
     if (gauge && a.usual_gauge.si() > 0)

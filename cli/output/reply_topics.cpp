@@ -77,8 +77,8 @@ std::string sizes(const SuggestionAnswer& a, const Units& units) {
     if (!a.answered) return "";
     const auto& t = *a.article;
     if (a.largest < t.smallest)
-        return fmt::format("The metres do not reach for any {} it is made in, from {} on.",
-                           t.measure, units.size(t.smallest));
+        return fmt::format("The {} could be at most {}, and it is made from {} on.", t.measure,
+                           units.size(a.largest), units.size(t.smallest));
     return fmt::format("The {} could be up to about {}.", t.measure, units.size(a.largest));
 }
 

@@ -13,7 +13,12 @@ namespace {
 
 using namespace constants;
 
-// The middle of a class's grist, as the trade's table has it.
+// The middle of a class's gauge or grist, as the trade's table has it.
+std::optional<Gauge> gauge_of(const WeightClass& c) {
+    if (!c.stitches_4in_low || !c.stitches_4in_high) return {};
+    return stitches_per_inch((*c.stitches_4in_low + *c.stitches_4in_high) / 8);
+}
+
 std::optional<LinearDensity> grist_of(const WeightClass& c) {
     if (!c.yd_per_lb_low || !c.yd_per_lb_high) return {};
     return pounds(1) / yards(std::sqrt(*c.yd_per_lb_low * *c.yd_per_lb_high));
@@ -31,9 +36,14 @@ auto of_class(const std::vector<Row>& classes, std::optional<int> number, Get ge
 void take_stated(const Suggestion& s, const Ground& ground, const Plan& plan, Length stated,
                  SuggestionAnswer& out) {
     out.need = {stated, stated_amount};
+    out.stated = stated;
     const auto& first = plan.pieces.front();
-    if (!first.knit || !s.gauge) return;
-    const auto loop = loop_from_stitches(*s.gauge, Relaxation::full);
+    if (!first.knit) return;
+    auto gauge = s.gauge;
+    if (!gauge) gauge = of_class(ground.classes, s.weight_class, gauge_of);
+    if (!gauge) return;
+    out.gauge_of_class = !s.gauge;
+    const auto loop = loop_from_stitches(*gauge, Relaxation::full);
     const auto band = tightness_band(first.knit->purpose);
     out.tightness = tightness(ground.yarn.linear_density.mid, loop);
     if (out.tightness >= band.low * (1 - gauge_slack) &&

@@ -83,7 +83,9 @@ struct SuggestionAnswer {
     bool stitches_kept = false;  // the size changes because the gauge does
     double share = 0;            // of the greatest sett, at the sett that was stated; 0: none was
     ShareBand suiting_share{};
-    Mass stated_mass;  // that it is said to take; 0: none was stated
+    Length stated;                // that it is said to take; 0: none was stated
+    bool gauge_of_class = false;  // tightness is at the usual gauge of the weight it was meant for
+    Mass stated_mass;             // that it is said to take; 0: none was stated
     Length largest;    // that the metres cover at the certainty asked, of the sizes it is made in
     int possible = 0;  // how many such the metres are enough for
     Length usual_needle;  // knitted; 0: woven

@@ -66,7 +66,10 @@ void mark_questions(std::vector<Item>& items) {
     for (std::size_t from = 0; from < items.size();) {
         auto to = from;
         while (to < items.size() && items[to].sentence == items[from].sentence) ++to;
-        const auto first = items[from].text.substr(0, items[from].text.find(' '));
+        // "How about a hat" asks nothing; "how many" does.
+        const auto& head = items[from];
+        const bool open = !head.is(WordClass::filler) || head.text.find(' ') == std::string::npos;
+        const auto first = open ? head.text.substr(0, head.text.find(' ')) : std::string();
         bool asks = std::find(std::begin(question_words), std::end(question_words), first) !=
                     std::end(question_words);
         for (auto i = from; i < to; ++i) asks = asks || items[i].text == "?";

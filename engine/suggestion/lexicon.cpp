@@ -8,9 +8,9 @@ namespace gristwright {
 namespace {
 
 constexpr std::string_view class_names[] = {
-    "article",  "part",     "form",   "fabric", "technique", "craft",    "role", "person",
-    "body",     "material", "colour", "weight", "number",    "unit",     "tool", "joiner",
-    "negation", "topic",    "remark", "idiom",  "filler",    "everyday",
+    "article", "part",     "form",   "fabric", "technique", "craft",  "role",     "person",
+    "body",    "material", "colour", "weight", "number",    "unit",   "needle",   "tool",
+    "joiner",  "negation", "topic",  "remark", "idiom",     "filler", "everyday",
 };
 static_assert(std::size(class_names) == word_class_count);
 

@@ -30,7 +30,8 @@ enum class WordClass {
     weight,
     number,
     unit,
-    tool,  // tells what a number beside it measures
+    needle,  // a size as a trade numbers it: mm, or "mm US/mm UK" where it is not said which
+    tool,    // tells what a number beside it measures
     joiner,
     negation,
     topic,  // what a question is about; "!": also where nothing is asked
@@ -39,7 +40,7 @@ enum class WordClass {
     filler,
     everyday,  // never taken for a slip of a trade word
 };
-inline constexpr std::size_t word_class_count = 22;
+inline constexpr std::size_t word_class_count = 23;
 std::optional<WordClass> word_class_named(std::string_view name);
 
 struct Phrase {

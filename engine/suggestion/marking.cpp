@@ -67,7 +67,7 @@ void reach(std::vector<Item>& items, std::size_t from, Taken& out) {
                 !is_own(items[i - 1]) && !items[i - 1].is(filler))
                 return;
             item.out = hit = true;
-            if (item.is(article)) out.ruled_out.push_back(item.text);
+            if (item.is(article)) out.ruled_out.push_back(kind_of(item));
             if (item.is(fabric)) {
                 const auto& means = item.as(fabric);
                 const auto stroke = means.find('/');

@@ -37,8 +37,7 @@ NamedFabric fabric_sense(const std::string& means) {
 }
 
 bool is_pronoun(const std::string& text) {
-    for (const char* word :
-         {"it", "me", "them", "him", "us", "yourself", "up", "down", "that", "your"})
+    for (const char* word : {"it", "me", "them", "him", "us", "yourself", "up", "down"})
         if (text.substr(0, text.find(' ')) == word) return true;
     return false;
 }
@@ -80,6 +79,8 @@ class Things {
 
     void take() {
         auto places = heads(article);
+        verbs_too_ = places.empty();  // "swatch it first": nothing else can be meant
+        if (places.empty()) places = heads(article);
         if (places.empty()) places = heads(part);
         for (const auto place : places) add(place);
         take_forms();
@@ -93,7 +94,9 @@ class Things {
     std::vector<std::size_t> heads(WordClass of) {
         std::vector<std::size_t> out;
         for (std::size_t i = 0; i < items_.size(); ++i) {
-            if (!items_[i].live(of) || is_verb(i) || (of == part && !can_be_a_part(i))) continue;
+            if (!items_[i].live(of) || (!verbs_too_ && is_verb(i)) ||
+                (of == part && !can_be_a_part(i)))
+                continue;
             if (!out.empty()) {
                 const auto how = link(items_, out.back(), i);
                 const bool same_clause = items_[out.back()].sentence == items_[i].sentence;
@@ -120,7 +123,8 @@ class Things {
         return i > 0 && items_[i - 1].clause == items_[i].clause &&
                (items_[i - 1].text == "a" || items_[i - 1].text == "an" ||
                 items_[i - 1].is(craft) || items_[i - 1].is(number) || items_[i - 1].is(fabric) ||
-                items_[i - 1].is(material) || items_[i - 1].is(filler));
+                items_[i - 1].is(material) || items_[i - 1].is(filler) || items_[i - 1].is(body) ||
+                items_[i - 1].is(everyday));
     }
 
     void add(std::size_t place) {
@@ -248,13 +252,18 @@ class Things {
 
     std::vector<Item>& items_;
     Taken& out_;
-    std::vector<std::size_t> places_;   // of out_.wanted
+    std::vector<std::size_t> places_;  // of out_.wanted
+    bool verbs_too_ = false;
     std::vector<std::size_t> dropped_;  // articles that only modify another
 };
 
 }  // namespace
 
 void take_things(std::vector<Item>& items, Taken& out) { Things(items, out).take(); }
+
+std::string kind_of(const Item& item) {
+    return article_sense(item.as(WordClass::article), item.text).kind;
+}
 
 bool is_thing(const Item& item) { return item.live(WordClass::article); }
 

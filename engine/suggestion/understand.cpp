@@ -9,14 +9,16 @@ namespace {
 
 using enum WordClass;
 
+bool chats(const std::vector<Item>& items) {
+    return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is(remark); });
+}
+
 // Something to make is spoken of, or something that can be asked.
 bool is_an_idea(const std::vector<Item>& items, const Taken& taken) {
     if (!taken.wanted.empty() || taken.fabric.named() || !taken.not_known.empty()) return true;
     if (!taken.topics.empty() || !taken.ruled_out.empty()) return true;
     if (taken.role != YarnRole::unsaid && taken.role != YarnRole::all) return true;
-    const bool chat =
-        std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is(remark); });
-    if (chat) return false;
+    if (chats(items)) return false;
     if (taken.craft || (taken.wearer != Wearer::unsaid && taken.asks)) return true;
     return items.empty();
 }
@@ -34,7 +36,7 @@ Taken understand(const std::string& idea, const Lexicon& lexicon, Stemmer& stemm
     // A long text without a trade word is talk, whatever words in it are not known.
     const auto words =
         std::count_if(items.begin(), items.end(), [](const Item& i) { return !i.sign; });
-    if (out.wanted.empty() && !out.fabric.named() && words > 6)
+    if (out.wanted.empty() && !out.fabric.named() && (words > 6 || chats(items)))
         std::erase_if(out.not_known, [](const Unmade& u) { return !u.craft && !u.other_craft; });
     out.not_an_idea = !is_an_idea(items, out);
     return out;

@@ -1,3 +1,5 @@
+#include <fmt/core.h>
+
 #include <algorithm>
 
 #include "engine/suggestion/reading.hpp"
@@ -35,18 +37,35 @@ class Words {
             const auto& item = items_[i];
             out_.asks = out_.asks || (item.asks && !item.idle);
             if (item.text == "my own" || item.text == "my own yarn") out_.other_yarn = true;
+            if (item.live(needle)) take_needle(item);
             if (item.live(craft)) take_craft(item);
             if (item.live(role)) take_role(item);
             if (item.live(technique)) take_technique(item);
             if (item.live(person)) take_person(i);
             if (item.live(weight) && is_weight(i) && out_.weight.empty())
                 out_.weight = item.as(weight);
-            if (item.is(topic) && !item.idle) take_topic(item);
+            if (item.is(topic) && !item.idle) take_topic(i);
         }
         take_unknown();
     }
 
   private:
+    // A bare "size 9" is a US size, unless the old UK ones are spoken of.
+    void take_needle(const Item& item) {
+        if (out_.needle) return;
+        const auto& means = item.as(WordClass::needle);
+        const auto stroke = means.find('/');
+        const bool uk = std::any_of(items_.begin(), items_.end(), [](const Item& i) {
+            return i.text.find("uk") != std::string::npos || i.text.find("old") == 0;
+        });
+        const auto size =
+            stroke != std::string::npos && uk ? means.substr(stroke + 1) : means.substr(0, stroke);
+        const auto mm = figure_of(size);
+        if (!mm) return;
+        out_.needle = millimetres(*mm);
+        out_.taken_as.push_back(fmt::format("{} as {} mm", item.text, size));
+    }
+
     void take_craft(const Item& item) {
         const auto craft = item.as(WordClass::craft) == "woven" ? Craft::woven : Craft::knitted;
         if (out_.craft && *out_.craft != craft) out_.both_crafts = true;
@@ -114,11 +133,15 @@ class Words {
         return at + 1 < items_.size() && items_[at + 1].text == "yarn";
     }
 
-    void take_topic(const Item& item) {
+    void take_topic(std::size_t at) {
+        const auto& item = items_[at];
         auto means = item.as(topic);
         const bool always = !means.empty() && means.back() == '!';
         if (always) means.pop_back();
-        if (!always && !item.asks) return;
+        // "a warm hat" asks nothing about warmth.
+        const bool adjective = item.text.find(' ') == std::string::npos && at + 1 < items_.size() &&
+                               items_[at + 1].live(article);
+        if (!always && (!item.asks || adjective)) return;
         const auto topic = topic_named(means);
         if (topic && !out_.about(*topic)) out_.topics.push_back(*topic);
     }

@@ -42,7 +42,7 @@ std::string measures(const Taken& t) {
         if (w.needs_mass) out += fmt::format("; needs {:.0f} g", in_grams(*w.needs_mass));
     }
     if (!t.weight.empty()) out += "; weight " + t.weight;
-    if (t.needle) out += "; needle " + tenth(in_millimetres(*t.needle));
+    if (t.needle) out += fmt::format("; needle {:g}", in_millimetres(*t.needle));
     if (t.gauge) out += "; gauge " + tenth(in_stitches_per_10cm(*t.gauge));
     if (t.sett) out += "; sett " + tenth(in_ends_per_10cm(*t.sett));
     return out;
