@@ -21,9 +21,6 @@ inline constexpr Constant stated_allowance{
     "relative",
     Mark::common_practice,
     "a pattern states what to buy: 5 to 20 % more than its sample took"};
-inline constexpr Constant thickest_needle{
-    "the thickest needle that a bare mm names", 0.025, 0.02, 0.035, "m", Mark::common_practice,
-    "needles are sold from 0.7 to 25 mm"};
 inline constexpr Constant longest_cloth{
     "a length beyond which yarn is meant and not cloth",   5, 4, 10, "m", Mark::judgement,
     "the longest piece of one warp or one pair of needles"};

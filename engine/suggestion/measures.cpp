@@ -2,6 +2,7 @@
 
 #include "engine/suggestion/constants.hpp"
 #include "engine/suggestion/reading.hpp"
+#include "engine/units/constants.hpp"
 
 namespace gristwright {
 namespace {
@@ -124,7 +125,7 @@ class Measures {
             return;
         }
         if (amount.unit == "mm" && what != "width" && what != "size" &&
-            length <= metres(constants::thickest_needle)) {
+            length <= millimetres(constants::thickest_needle)) {
             if (!out_.needle) out_.needle = length;
             return;
         }
