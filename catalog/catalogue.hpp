@@ -24,6 +24,12 @@ struct OrdinaryYarn {
     double metres_per_gram = 0;
 };
 
+// A template of the person's own that could not be taken, and why.
+struct LeftOut {
+    std::string name;  // its file's; empty: the whole folder
+    std::string why;
+};
+
 struct Catalogue {
     YarnTables yarn;
     Fabrics fabrics;
@@ -34,6 +40,7 @@ struct Catalogue {
     SpokenWords spoken;
     std::vector<BodySize> bodies;
     std::vector<Template> templates;  // by name
+    std::vector<LeftOut> left_out;
 
     const Template* template_named(std::string_view name) const;
     // By its whole name, however its letters and hyphens are written.

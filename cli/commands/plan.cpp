@@ -10,6 +10,7 @@
 #include "cli/output/layout.hpp"
 #include "cli/output/working.hpp"
 #include "cli/roles.hpp"
+#include "cli/warp_words.hpp"
 #include "engine/allocation/constants.hpp"
 #include "engine/cloth/constants.hpp"
 #include "engine/project/words.hpp"
@@ -189,6 +190,7 @@ std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {
     out += "\n" + heading("How big? Chance that the yarn reaches") + "\n" + curve(plan, q.units);
     out += "\n" + heading("Pieces") + "\n";
     for (const auto& piece : plan.pieces) out += piece_text(piece, q.units);
+    out += warp_text(plan, q);
     out += "\n" + heading("Steps") + "\n" + steps(plan, q);
     const auto because = reasons(judged, q, why);
     if (!because.empty())

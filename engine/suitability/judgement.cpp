@@ -65,12 +65,14 @@ void judge_traits(const Plan& plan, const YarnProfile& yarn, Judgement& out) {
 Factor knitted_cover(const KnitCloth& k) {
     const auto band = tightness_band(k.purpose);
     return {k.tightness, band.middle(), cover_weight,
-            desire_within(k.tightness, band.low, band.high, tightness_tail)};
+            std::max<double>(least_wish,
+                             desire_within(k.tightness, band.low, band.high, tightness_tail))};
 }
 
 Factor woven_cover(const WovenCloth& w) {
     return {w.share, (w.wanted.low + w.wanted.high) / 2, cover_weight,
-            desire_within(w.share, w.wanted.low, w.wanted.high, share_tail)};
+            std::max<double>(least_wish,
+                             desire_within(w.share, w.wanted.low, w.wanted.high, share_tail))};
 }
 
 // How many weight classes the yarn lies outside those the article is usually made in, counting the
