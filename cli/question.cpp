@@ -243,10 +243,10 @@ Question ask(const Arguments& arguments, const std::string& batch, Skeins skeins
     };
     q.yarn = informed_now();
     if (skeins == Skeins::of_one_yarn) {
-        const auto which = take_one_yarn(arguments.text("yarn"), q.yarn.agreement, q);
-        if (!which.empty()) {
+        q.which_yarn = take_one_yarn(arguments.text("yarn"), q.yarn.agreement, q);
+        if (!q.which_yarn.empty()) {
             q.yarn = informed_now();
-            q.yarn.cautions.insert(q.yarn.cautions.begin(), which);
+            if (q.json) q.measured.notes.push_back(q.which_yarn);
         }
     }
     if (book && !same_name(q.measured.batch.name, batch)) q.measured.batch.name = batch;
