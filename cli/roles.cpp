@@ -117,7 +117,9 @@ std::map<std::string, double> alone_worth(const Ranked& ranked) {
 
 Question doubled(const Question& q) {
     Question out = q;
-    hold_double(Role::doubled, Arguments{}, out);
+    Arguments insisting;  // two strands of a thick yarn are thicker still: that stops no answer
+    insisting.options["insist"] = {"yes"};
+    hold_double(Role::doubled, insisting, out);
     return out;
 }
 
