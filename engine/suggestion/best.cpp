@@ -51,6 +51,7 @@ Answerer::Best& Answerer::realised(const Template& article, const std::string& f
     if (known) return *known;
     known = std::make_unique<Best>();
     known->drawn = !fabric.empty() && is_in_fabric(article, fabric);
+    known->unasked = !understand(article.title, lexicon_, stemmer_).not_known.empty();
     auto planned = fabric.empty() ? article : in_fabric(article, fabric);
     if (role != Role::whole) try {
             planned = in_role(planned, role);
@@ -67,7 +68,7 @@ Answerer::Best& Answerer::realised(const Template& article, const std::string& f
 // Hard fulling, which cannot be undone, comes last unless it was asked for.
 Answerer::Best* Answerer::best(const Wish& wish) {
     Best* best = nullptr;
-    std::tuple<bool, bool, bool, bool, bool, int, double> rank;
+    std::tuple<bool, bool, bool, bool, bool, bool, int, double> rank;
     for (const auto& t : ground_.templates) {
         if (t.article != wish.kind || (wish.craft && t.craft != *wish.craft)) continue;
         const auto& fabric = wish.fabric.in(t.craft);
@@ -81,12 +82,13 @@ Answerer::Best* Answerer::best(const Wish& wish) {
                 Estimate<Length>{metres(next.plan.by_size.at(s)), next.plan.need.spread},
                 next.plan.have);
         };
-        const int reaches = certainty(scale) >= ground_.request.certainty                  ? 2
+        const double close = wish.size ? scale : scale * still_the_size;
+        const int reaches = certainty(close) >= ground_.request.certainty                  ? 2
                             : certainty(t.smallest / t.ideal) >= ground_.request.certainty ? 1
                                                                                            : 0;
         const std::tuple next_rank(!wish.form.empty() && has_form(t, wish.form), next.drawn,
                                    next.in_role, t.for_baby == wish.for_baby, hard == wish.fulled,
-                                   reaches, next.judgement.score);
+                                   !next.unasked, reaches, next.judgement.score);
         if (best && next_rank <= rank) continue;
         best = &next;
         rank = next_rank;
