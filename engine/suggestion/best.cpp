@@ -61,6 +61,8 @@ Answerer::Best& Answerer::realised(const Template& article, const std::string& f
     auto request = ground_.request;
     request.size = article.ideal;
     known->plan = plan(planned, ground_.yarn, ground_.fabrics, ground_.owned, request);
+    known->unasked = known->unasked || article.role != Role::whole ||
+                     (role == Role::whole && known->plan.second_yarn > Length{});
     known->judgement = judge(known->plan, ground_.yarn);
     return *known;
 }

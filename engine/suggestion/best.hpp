@@ -20,7 +20,7 @@ struct Answerer::Wish {
 struct Answerer::Best {
     Plan plan;  // at the ideal size
     Judgement judgement;
-    bool unasked = false;  // its title names a way of making that ideas name only on purpose
+    bool unasked = false;  // a way of making, or another yarn beside this one, that an idea names
     bool in_role = false;  // the metres are those of the part that was named
     bool drawn = false;    // in the fabric that was asked for
 };
