@@ -248,7 +248,7 @@ ThingAnswer Answerer::look_at(const Wanted& wanted, const Taken& taken, std::opt
               craft,
               wanted.fabric,
               taken.fabrics_out,
-              taken.wearer == Wearer::baby,
+              taken.wearer,
               taken.role == YarnRole::fulled,
               part_of(taken.role),
               {}};
