@@ -295,6 +295,7 @@ void Answerer::reckon(const Suggestion& s, Best& found, SuggestionAnswer& out) {
     if (!found.drawn) out.put_into = main.wanted.fabric.in(out.article->craft);
     out.judgement = found.judgement;
     out.role_reckoned = found.in_role;
+    out.made_for = found.made_for;
     out.obstacles = plan.obstacles;
     out.size = s.size ? *s.size : main.size;
     if (s.needs || s.needs_mass) {
