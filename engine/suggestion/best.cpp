@@ -92,8 +92,7 @@ Answerer::Best* Answerer::best(const Wish& wish) {
                 Estimate<Length>{metres(next.plan.by_size.at(s)), next.plan.need.spread},
                 next.plan.have);
         };
-        const double close = wish.size ? scale : scale * still_the_size;
-        const int reaches = certainty(close) >= ground_.request.certainty                  ? 2
+        const int reaches = certainty(scale) >= ground_.request.certainty                  ? 2
                             : certainty(t.smallest / t.ideal) >= ground_.request.certainty ? 1
                                                                                            : 0;
         const std::tuple next_rank(!wish.form.empty() && has_form(t, wish.form), next.drawn,

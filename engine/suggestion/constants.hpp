@@ -21,15 +21,6 @@ inline constexpr Constant stated_allowance{
     "relative",
     Mark::common_practice,
     "a pattern states what to buy: 5 to 20 % more than its sample took"};
-inline constexpr Constant still_the_size{
-    "of the ideal size, what still is the article one asked for",
-    0.8,
-    0.7,
-    0.9,
-    "1",
-    Mark::judgement,
-    "so that a plain scarf a little short comes before a scarf "
-    "of another make"};
 inline constexpr Constant longest_cloth{
     "a length beyond which yarn is meant and not cloth",   5, 4, 10, "m", Mark::judgement,
     "the longest piece of one warp or one pair of needles"};
