@@ -9,12 +9,14 @@
 
 namespace gristwright::catalog {
 
-// What `read(text)` gives. A std::invalid_argument is thrown again as "where: complaint".
+// What `read(text)` gives. A std::invalid_argument is thrown again as "where: complaint"; as it is
+// where no place is known.
 template <class Read>
 auto read_named(std::string_view where, const std::string& text, Read read) {
     try {
         return read(text);
     } catch (const std::invalid_argument& error) {
+        if (where.empty()) throw;
         throw std::invalid_argument(fmt::format("{}: {}", where, error.what()));
     }
 }

@@ -36,6 +36,7 @@ struct Answer {
     std::string text;   // for stdout
     std::string notes;  // for stderr
     int exit_code = 0;
+    std::string stands = "";  // what was done, and holds even where the text cannot be written
 };
 
 struct Command {

@@ -3,12 +3,15 @@
 #include <fmt/core.h>
 
 #include <algorithm>
+#include <cctype>
 #include <cstdlib>
 #include <filesystem>
 #include <optional>
 
 #include "catalog/named_reading.hpp"
 #include "catalog/nearest.hpp"
+#include "catalog/ordinary.hpp"
+#include "catalog/own_templates.hpp"
 #include "catalog/source.hpp"
 #include "catalog/swatch_text.hpp"
 #include "cli/output/layout.hpp"
@@ -75,14 +78,6 @@ std::optional<catalog::Notebook> book_of(const Arguments& arguments, const std::
     return notebook(arguments, catalog::Notebook::Mode::read_only);
 }
 
-// A person's own template takes no other's name.
-void check_new(const catalog::Catalogue& catalogue, const Template& own) {
-    if (catalogue.template_named(own.name))
-        throw std::invalid_argument(
-            fmt::format("{}: there is already a template called '{}'; give the file another name",
-                        own.origin, own.name));
-}
-
 }  // namespace
 
 Units units_of(const Arguments& arguments, std::string_view otherwise) {
@@ -147,23 +142,20 @@ catalog::Catalogue whole_catalogue() {
     auto catalogue = catalog::built_in();
     const auto place = catalog::Notebook::usual_place();
     if (place.empty()) return catalogue;  // no home, no templates of one's own
-    const auto folder = place.parent_path() / "templates";
-    std::error_code none;
-    std::vector<fs::path> files;
-    for (const auto& entry : fs::directory_iterator(folder, none))
-        if (entry.path().extension() == ".toml") files.push_back(entry.path());
-    std::sort(files.begin(), files.end());
-    for (const auto& file : files) {
-        auto own = catalog::read_template_file(file, catalogue.fabrics);
-        check_new(catalogue, own);
-        catalogue.templates.push_back(std::move(own));
-    }
+    catalog::add_own_templates(catalogue, place.parent_path() / "templates");
     return catalogue;
 }
 
 fs::path notebook_place(const Arguments& arguments) {
     return arguments.has("notebook") ? fs::path(arguments.text("notebook"))
                                      : catalog::Notebook::usual_place();
+}
+
+std::vector<std::string> notes_on(const catalog::Catalogue& catalogue) {
+    std::vector<std::string> out;
+    for (const auto& bad : catalogue.left_out)
+        out.push_back(fmt::format("your template is left out: {}", bad.why));
+    return out;
 }
 
 catalog::Notebook notebook(const Arguments& arguments, catalog::Notebook::Mode mode) {
@@ -217,6 +209,12 @@ YarnProfile informed_yarn(const catalog::MeasuredBatch& measured,
     return informed(yarn, catalog::evidence_of(swatches, yarn, catalogue.fabrics));
 }
 
+bool same_name(std::string_view a, std::string_view b) {
+    return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](unsigned char x, unsigned char y) {
+        return std::tolower(x) == std::tolower(y);
+    });
+}
+
 Question ask(const Arguments& arguments, const std::string& batch, Skeins skeins) {
     Question q;
     q.catalogue = whole_catalogue();
@@ -227,6 +225,8 @@ Question ask(const Arguments& arguments, const std::string& batch, Skeins skeins
                         "(a file, or the name of a remembered one)",
                         batch));
     q.measured = catalog::interpret(texts_of(arguments, batch, book), q.catalogue);
+    const auto notes = notes_on(q.catalogue);
+    q.measured.notes.insert(q.measured.notes.end(), notes.begin(), notes.end());
     q.request = request_of(arguments);
     q.units = units_of(arguments, q.measured.yards ? "imperial" : "metric");
     q.json = arguments.has("json");
@@ -245,7 +245,7 @@ Question ask(const Arguments& arguments, const std::string& batch, Skeins skeins
             q.yarn.cautions.insert(q.yarn.cautions.begin(), which);
         }
     }
-    if (book && q.measured.batch.name.empty()) q.measured.batch.name = batch;
+    if (book && !same_name(q.measured.batch.name, batch)) q.measured.batch.name = batch;
     return q;
 }
 
@@ -284,7 +284,11 @@ std::string size_for(const Arguments& arguments, const Template& article, Questi
 }
 
 void check_size(const Arguments& arguments, const Question& q, const Template& article) {
-    const auto& size = q.request.size;
+    check_size(arguments, q.request.size, article);
+}
+
+void check_size(const Arguments& arguments, const std::optional<Length>& size,
+                const Template& article) {
     if (!size || (*size >= article.smallest * 0.2 && *size <= article.largest * 5)) return;
     throw std::invalid_argument(fmt::format("--size {}: a {} has a {} from {:.0f} to {:.0f} cm",
                                             arguments.text("size"), article.article,
@@ -294,9 +298,12 @@ void check_size(const Arguments& arguments, const Question& q, const Template& a
 
 Template find_template(const catalog::Catalogue& catalogue, const std::string& name) {
     if (const auto* found = catalogue.template_named(name)) return *found;
+    for (const auto& bad : catalogue.left_out)
+        if (!name.empty() && bad.name == name) throw std::invalid_argument(bad.why);
     if (name.find('/') != std::string::npos || name.find(".toml") != std::string::npos) {
         auto own = catalog::read_template_file(name, catalogue.fabrics);
-        check_new(catalogue, own);
+        catalog::check_new_template(catalogue, own);
+        catalog::make_ready(own, catalogue, catalog::ordinary_yarns(catalogue));
         return own;
     }
     throw std::invalid_argument(

@@ -16,6 +16,7 @@
 namespace gristwright::allocation {
 
 struct Sample {
+    bool knitted = true;                       // else woven
     double fixed = 0, linear = 0, square = 0;  // metres, metres per m, metres per m2
     double count = 0;                          // stitches or picks per metre
     double second_count = 0;                   // rows or ends per metre
