@@ -3,6 +3,7 @@
 #include <csv.h>
 
 #include <algorithm>
+#include <array>
 #include <filesystem>
 #include <fstream>
 #include <optional>
@@ -33,19 +34,25 @@ char said_separator(std::string_view line) {
     return said ? line[4] : '\0';
 }
 
-// The separator that one of the first lines uses most (titles stand above a header); else a comma.
+// The separator that stands in most of the first lines (titles stand above a header, lists inside
+// cells); of those alike the one the first line uses most; else a comma.
 char separator_of(std::string_view text) {
     constexpr int lines = 10;
-    char best = ',';
-    std::ptrdiff_t most = 0;
+    const auto head = first_line(text);
+    std::array<std::ptrdiff_t, separators.size()> in_lines{};
     for (int l = 0; l < lines && !text.empty(); ++l) {
         const auto line = first_line(text);
         text.remove_prefix(line.size());
-        for (const char c : separators)
-            if (const auto count = std::count(line.begin(), line.end(), c); count > most)
-                most = count, best = c;
+        for (std::size_t s = 0; s < separators.size(); ++s)
+            if (line.find(separators[s]) != std::string_view::npos) ++in_lines[s];
     }
-    return best;
+    std::size_t best = 0;
+    const auto in_head = [&](std::size_t s) {
+        return std::count(head.begin(), head.end(), separators[s]);
+    };
+    for (std::size_t s = 1; s < separators.size(); ++s)
+        if (std::pair(in_lines[s], in_head(s)) > std::pair(in_lines[best], in_head(best))) best = s;
+    return separators[best];
 }
 
 // Records one after the other, each with the line it begins in. Fed line by line, since the parser

@@ -29,6 +29,14 @@ struct Csv {
 // never closed.
 std::vector<CsvRow> read_records(std::string_view text, const std::string& file);
 
+// Every record that is not empty, whether or not it is a header. Throws BadText for a quote that is
+// never closed.
+std::vector<CsvRow> read_records(std::string_view text, const std::string& file);
+
+// Every record that is not empty, whether or not it is a header. Throws BadText for a quote that is
+// never closed.
+std::vector<CsvRow> read_records(std::string_view text, const std::string& file);
+
 // Throws BadText (bad_text.hpp) for no header or a record with more fields than there are headers.
 Csv read_csv(std::string_view text, const std::string& file);
 
