@@ -42,6 +42,9 @@ struct Catalogue {
     std::vector<LeftOut> left_out;
 
     const Template* template_named(std::string_view name) const;
+    // The templates that words may mean: one of that name or title; else all of that article; else
+    // those whose name or title begins with them, or holds each of them. Empty: none.
+    std::vector<const Template*> templates_meant(std::string_view words) const;
     // By its whole name, however its letters and hyphens are written.
     const FibrePart* fibre_called(std::string_view name) const;
     // Small letters count as capitals do; the whole name, or a name of which the rest is a bracket
