@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "catalog/spoken.hpp"
+#include "engine/caution/caution.hpp"
 #include "engine/project/body.hpp"
 #include "engine/project/demand_for.hpp"
 #include "engine/project/template.hpp"
@@ -37,6 +38,7 @@ struct Catalogue {
     std::vector<DemandFor> needs;
     std::vector<OrdinaryYarn> ordinary;
     SpokenWords spoken;
+    std::vector<Caution> cautions;
     std::vector<BodySize> bodies;
     std::vector<Template> templates;  // by name
     std::vector<LeftOut> left_out;

@@ -150,7 +150,7 @@ TEST_CASE("a batch that is not there says where one comes from") {
     const auto ask_for = [](const std::string& batch) {
         return complaint([&] { ask(asked::arguments("makes", {}), batch); });
     };
-    CHECK(holds(ask_for("yarn.txt"), "its name must end in .toml or .csv"));
+    CHECK(holds(ask_for("yarn.doc"), "its name must end in .toml or .csv"));
     CHECK(holds(ask_for("triangle-shawl"), "is a template, not a batch"));
     CHECK(holds(ask_for("nobody"), "nobody"));
     CHECK_THROWS_AS(ask(asked::arguments("makes", {}), "no-such.toml"), std::runtime_error);
