@@ -10,6 +10,7 @@
 
 #include "catalog/named_reading.hpp"
 #include "catalog/nearest.hpp"
+#include "catalog/ordinary.hpp"
 #include "catalog/own_templates.hpp"
 #include "catalog/source.hpp"
 #include "catalog/swatch_text.hpp"
@@ -33,7 +34,7 @@ constexpr Filled filled[] = {
     {"staple", "staple"},     {"wraps", "wraps"},      {"wraps-how", "wraps_how"},
     {"twist", "twist"},       {"gauge", "gauge"},      {"scale", "scale"},
     {"measured", "measured"}, {"heddles", "heddles"},  {"loom-width", "loom_width"},
-    {"shafts", "shafts"},     {"needles", "needles"},
+    {"shafts", "shafts"},     {"needles", "needles"},  {"made", "made"},
 };
 
 catalog::BatchText typed_batch(const Arguments& arguments) {
@@ -101,6 +102,10 @@ std::vector<Option> batch_options() {
          true},
         {"micron", "24-27", "fibre diameter, for a fibre of your own"},
         {"staple", "75mm", "staple length, or 70-90mm"},
+        {"made", "chain-ply",
+         "how it is built or left, once for each: thick-and-thin, core-spun, boucle, chain-ply, "
+         "cabled, energised, fulled, overplied, underplied, Z-plied",
+         true},
         {"variegated", "", "colour changes break up the surface"},
         {"gauge", "27st/10cm", "stocking stitch, counted on a washed swatch of this yarn"},
         {"scale", "0.1g", "what the scale reads to; else as the masses are written"},
@@ -238,10 +243,10 @@ Question ask(const Arguments& arguments, const std::string& batch, Skeins skeins
     };
     q.yarn = informed_now();
     if (skeins == Skeins::of_one_yarn) {
-        const auto which = take_one_yarn(arguments.text("yarn"), q.yarn.agreement, q);
-        if (!which.empty()) {
+        q.which_yarn = take_one_yarn(arguments.text("yarn"), q.yarn.agreement, q);
+        if (!q.which_yarn.empty()) {
             q.yarn = informed_now();
-            q.yarn.cautions.insert(q.yarn.cautions.begin(), which);
+            if (q.json) q.measured.notes.push_back(q.which_yarn);
         }
     }
     if (book && !same_name(q.measured.batch.name, batch)) q.measured.batch.name = batch;
@@ -302,6 +307,7 @@ Template find_template(const catalog::Catalogue& catalogue, const std::string& n
     if (name.find('/') != std::string::npos || name.find(".toml") != std::string::npos) {
         auto own = catalog::read_template_file(name, catalogue.fabrics);
         catalog::check_new_template(catalogue, own);
+        catalog::make_ready(own, catalogue, catalog::ordinary_yarns(catalogue));
         return own;
     }
     throw std::invalid_argument(

@@ -55,5 +55,11 @@ inline constexpr Constant habit_between_batches{
     ""};
 inline constexpr Constant look_between_batches{
     "looks of one person's batches made up alike", 0.06, 0.04, 0.10, "of 1", Mark::judgement, ""};
+inline constexpr Constant lace_from{
+    "thickest laceweight", 7, 6, 8, "m/g", Mark::memory, "laceweight is spun at 8 to 12 m/g"};
+inline constexpr Constant lace_to{"finest laceweight",         16, 14, 20, "m/g", Mark::memory,
+                                  "cobweb is 14 m/g and finer"};
+inline constexpr Constant thickest_spun{
+    "thickest of the thickest class, of its finest", 0.5, 0.4, 0.7, "1", Mark::judgement, ""};
 
 }  // namespace gristwright::constants
