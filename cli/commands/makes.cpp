@@ -9,6 +9,7 @@
 #include "catalog/nearest.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/mind.hpp"
 #include "cli/output/working.hpp"
 #include "cli/ranking.hpp"
 #include "cli/roles.hpp"
@@ -18,6 +19,7 @@ namespace gristwright::cli {
 namespace {
 
 constexpr std::size_t usual_most = 6;  // of each part, unless --all
+constexpr std::size_t all_of_them = 1000;
 
 std::string counted(int number) {
     static constexpr std::array<const char*, 10> in_words{"none", "one", "two",   "three", "four",
@@ -133,9 +135,19 @@ std::string set_text(const BestSet& set, const Question& q) {
            "\n";
 }
 
-std::string foot(const Question& q) {
+// The articles of these parts, the first of each.
+std::vector<const Template*> shown(const Ranked& ranked, std::size_t most) {
+    std::vector<const Template*> out;
+    for (const auto* part : {&ranked.best, &ranked.also, &ranked.samples})
+        for (std::size_t i = 0; i < std::min(most, part->size()); ++i)
+            out.push_back((*part)[i].plan.article.get());
+    return out;
+}
+
+std::string foot(const Ranked& ranked, const Question& q, std::size_t most) {
     std::string out = "\n";
     if (!q.yarn.cautions.empty()) out += labelled("Mind:", joined(q.yarn.cautions, "; "), 0) + "\n";
+    out += care_line(cautions_on(q, shown(ranked, most)));
     out += stands_on(q.yarn);
     out += labelled("Assumed:", joined(q.yarn.assumed, "; "), 0) + "\n";
     if (!q.yarn.sharpen.empty()) out += labelled("Sharper:", q.yarn.sharpen.front(), 0) + "\n";
@@ -164,7 +176,7 @@ std::string makes_text(const Ranked& ranked, const Question& q, std::size_t most
         out += "\nNothing in the catalogue suits this batch: what it lacks stands below.\n";
     return out + better_in_part(ranked, q, craft) + set_text(best_set_of(ranked), q) +
            out_of_reach(ranked.short_of, 2 * most, q) + not_for_this_yarn(ranked.unfit, q, most) +
-           foot(q);
+           foot(ranked, q, most);
 }
 
 // The working of the plan that stands first; any other is shown by gristwright plan --working.
@@ -196,6 +208,7 @@ std::string makes_json(const Ranked& ranked, const Question& q) {
             out["plans"].push_back(std::move(one));
         }
     out["best_set"] = to_json(best_set_of(ranked));
+    out["cautions"] = texts(whole(cautions_on(q, shown(ranked, all_of_them))));
     return dumped(out);
 }
 
@@ -203,7 +216,7 @@ Answer run(const Arguments& arguments) {
     const auto craft = arguments.text("craft");
     const auto q = ask(arguments, arguments.words.empty() ? "" : arguments.words[0]);
     const auto ranked = rank(q, craft);
-    const auto most = arguments.has("all") ? 1000 : usual_most;
+    const auto most = arguments.has("all") ? all_of_them : usual_most;
     return {q.json
                 ? makes_json(ranked, q)
                 : makes_text(ranked, q, most, craft) + (q.working ? first_working(ranked, q) : ""),

@@ -40,9 +40,12 @@ std::string piece_text(const PlanPiece& p, const Units& units) {
                fmt::format("{}, {}, {} finished", p.piece->fabric, words(p.outline.shape), measure),
                4) +
            "\n";
+    const auto plain = p.edge_stitches > 0
+                           ? fmt::format(" ({} of them plain, at the edges)", p.edge_stitches)
+                           : "";
     if (p.knit)
-        out += wrapped(fmt::format("{} stitches at the widest, {} rows; {}", p.stitches, p.rows,
-                                   making_line(p, units)),
+        out += wrapped(fmt::format("{} stitches at the widest{}, {} rows; {}", p.stitches, plain,
+                                   p.rows, making_line(p, units)),
                        4) +
                "\n";
     else
@@ -115,7 +118,7 @@ std::string to_set_aside(const Plan& plan, const Question& q) {
 std::string next_evidence(const Plan& plan, const Question& q) {
     const auto& t = *plan.article;
     const bool knitted = t.craft == Craft::knitted;
-    if (knitted ? q.yarn.evidence.metres.has_value() : q.yarn.evidence.width_kept.has_value())
+    if (knitted ? !q.yarn.evidence.weighed.empty() : q.yarn.evidence.width_kept.has_value())
         return "";
     if (plan.size >= t.largest || (t.fitted && plan.size >= t.ideal)) return "";
     const double then_known = knitted ? constants::swatch_metres : constants::after_sample;
@@ -201,7 +204,7 @@ std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {
     for (const auto obstacle : plan.obstacles) stands += labelled("-", words(obstacle), 2) + "\n";
     if (!stands.empty()) out += "\n" + heading("In the way") + "\n" + stands;
     std::string mind;
-    for (const auto& said : cautions(plan, q.yarn)) mind += labelled("-", said, 2) + "\n";
+    for (const auto& said : cautions(plan, q)) mind += labelled("-", said, 2) + "\n";
     for (const auto& said : q.yarn.cautions) mind += labelled("-", said, 2) + "\n";
     if (!mind.empty()) out += "\n" + heading("Mind") + "\n" + mind;
     if (!q.yarn.evidence.empty()) out += "\n" + stands_on(q.yarn);
@@ -225,6 +228,7 @@ Answer run(const Arguments& arguments) {
     auto out = json_answer("plan");
     out["batch"] = to_json(q);
     out["plan"] = to_json(judged, q.yarn);
+    out["plan"]["cautions"] = texts(cautions(judged.plan, q));
     return {dumped(out), notes};
 }
 
