@@ -47,3 +47,17 @@ TEST_CASE("ideal: no plan is worth more, and no group promises more than at a gl
     CHECK(glances > 10'000);
     CHECK(nevers > glances / 4);
 }
+
+TEST_CASE("ideal: the reserve may lie in a skein that stays whole") {
+    Problem p;
+    p.skeins = {{"A", 5'030, 0}, {"B", 2'000, 3'000'000}};
+    p.pieces = {{"scarf", 5'000, 5'000'000, {{1'000, 900}}, 0, 0, false}};
+    p.reserve = 1'000;
+    const Model model(p);
+    Decisions root(model);
+    REQUIRE(conclude(model, root));
+    const auto best = allocate(p);
+    REQUIRE(best.outcome == Allocation::Outcome::proven_best);
+    CHECK(best.list.worth == 8'000'000);  // the scarf from A, and the bonus of B
+    CHECK(Ideal(model, root).worth() >= best.list.worth);
+}
