@@ -1,6 +1,7 @@
 #include "catalog/batch_text.hpp"
 
 #include <algorithm>
+#include <cctype>
 
 #include "catalog/source.hpp"
 #include "catalog/toml_text.hpp"
@@ -73,8 +74,8 @@ SkeinText read_skein(TomlTable from, const toml::table& table, const std::string
 
 const std::vector<std::string>& batch_keys() {
     static const std::vector<std::string> keys{
-        "name",  "preparation", "draw",  "plies", "fibre",      "micron", "staple",
-        "wraps", "wraps_how",   "twist", "gauge", "variegated", "scale",  "measured"};
+        "name",      "preparation", "draw",  "plies",      "fibre", "micron",   "staple", "wraps",
+        "wraps_how", "twist",       "gauge", "variegated", "scale", "measured", "made"};
     return keys;
 }
 
@@ -106,15 +107,15 @@ BatchText read_batch_toml(std::string_view text, const std::string& file) {
 }
 
 BatchText read_batch_file(const std::string& path) {
-    const auto ends = [&](std::string_view ending) {
-        return path.size() > ending.size() &&
-               path.compare(path.size() - ending.size(), ending.size(), ending) == 0;
-    };
-    if (!ends(".toml") && !ends(".csv"))
-        throw std::invalid_argument(
-            fmt::format("'{}' is no batch file: its name must end in .toml or .csv", path));
+    auto ending = path.substr(std::min(path.rfind('.'), path.size()));
+    std::transform(ending.begin(), ending.end(), ending.begin(),
+                   [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+    const bool sheet = ending == ".csv" || ending == ".tsv" || ending == ".txt";
+    if (!sheet && ending != ".toml")
+        throw std::invalid_argument(fmt::format(
+            "'{}' is no batch file: its name must end in .toml or .csv (.tsv, .txt)", path));
     const auto text = read_file(path);
-    return ends(".toml") ? read_batch_toml(text, path) : read_batch_csv(text, path);
+    return sheet ? read_batch_csv(text, path) : read_batch_toml(text, path);
 }
 
 }  // namespace gristwright::catalog

@@ -10,6 +10,7 @@
 
 #include "catalog/named_reading.hpp"
 #include "catalog/nearest.hpp"
+#include "catalog/ordinary.hpp"
 #include "catalog/own_templates.hpp"
 #include "catalog/source.hpp"
 #include "catalog/swatch_text.hpp"
@@ -33,7 +34,7 @@ constexpr Filled filled[] = {
     {"staple", "staple"},     {"wraps", "wraps"},      {"wraps-how", "wraps_how"},
     {"twist", "twist"},       {"gauge", "gauge"},      {"scale", "scale"},
     {"measured", "measured"}, {"heddles", "heddles"},  {"loom-width", "loom_width"},
-    {"shafts", "shafts"},     {"needles", "needles"},
+    {"shafts", "shafts"},     {"needles", "needles"},  {"made", "made"},
 };
 
 catalog::BatchText typed_batch(const Arguments& arguments) {
@@ -101,6 +102,10 @@ std::vector<Option> batch_options() {
          true},
         {"micron", "24-27", "fibre diameter, for a fibre of your own"},
         {"staple", "75mm", "staple length, or 70-90mm"},
+        {"made", "chain-ply",
+         "how it is built or left, once for each: thick-and-thin, core-spun, boucle, chain-ply, "
+         "cabled, energised, fulled, overplied, underplied, Z-plied",
+         true},
         {"variegated", "", "colour changes break up the surface"},
         {"gauge", "27st/10cm", "stocking stitch, counted on a washed swatch of this yarn"},
         {"scale", "0.1g", "what the scale reads to; else as the masses are written"},
@@ -238,10 +243,10 @@ Question ask(const Arguments& arguments, const std::string& batch, Skeins skeins
     };
     q.yarn = informed_now();
     if (skeins == Skeins::of_one_yarn) {
-        const auto which = take_one_yarn(arguments.text("yarn"), q.yarn.agreement, q);
-        if (!which.empty()) {
+        q.which_yarn = take_one_yarn(arguments.text("yarn"), q.yarn.agreement, q);
+        if (!q.which_yarn.empty()) {
             q.yarn = informed_now();
-            q.yarn.cautions.insert(q.yarn.cautions.begin(), which);
+            if (q.json) q.measured.notes.push_back(q.which_yarn);
         }
     }
     if (book && !same_name(q.measured.batch.name, batch)) q.measured.batch.name = batch;
@@ -295,6 +300,22 @@ void check_size(const Arguments& arguments, const std::optional<Length>& size,
                                             in_centimetres(article.largest)));
 }
 
+namespace {
+
+// "'scarf' can mean fulled-scarf, garter-scarf or woven-scarf: which?"
+std::string which_of(const std::string& name, const std::vector<const Template*>& meant) {
+    constexpr std::size_t most = 8;
+    std::string list;
+    for (std::size_t m = 0; m < std::min(meant.size(), most); ++m) {
+        const bool last = m + 1 == meant.size();
+        list += fmt::format("{}{}", m == 0 ? "" : last ? " or " : ", ", meant[m]->name);
+    }
+    if (meant.size() > most) list += fmt::format(" or {} more", meant.size() - most);
+    return fmt::format("'{}' can mean {}: which? The titles do as well, in quotes", name, list);
+}
+
+}  // namespace
+
 Template find_template(const catalog::Catalogue& catalogue, const std::string& name) {
     if (const auto* found = catalogue.template_named(name)) return *found;
     for (const auto& bad : catalogue.left_out)
@@ -302,11 +323,17 @@ Template find_template(const catalog::Catalogue& catalogue, const std::string& n
     if (name.find('/') != std::string::npos || name.find(".toml") != std::string::npos) {
         auto own = catalog::read_template_file(name, catalogue.fabrics);
         catalog::check_new_template(catalogue, own);
+        catalog::make_ready(own, catalogue, catalog::ordinary_yarns(catalogue));
         return own;
     }
+    const auto meant = catalogue.templates_meant(name);
+    if (meant.size() == 1) return *meant[0];
+    if (!meant.empty()) throw std::invalid_argument(which_of(name, meant));
+    auto known = catalogue.template_names();
+    for (const auto& t : catalogue.templates) known.push_back(t.title);
     throw std::invalid_argument(
         fmt::format("there is no template '{}'{}; see gristwright templates", name,
-                    catalog::did_you_mean(name, catalogue.template_names())));
+                    catalog::did_you_mean(name, known)));
 }
 
 }  // namespace gristwright::cli

@@ -40,9 +40,12 @@ std::string piece_text(const PlanPiece& p, const Units& units) {
                fmt::format("{}, {}, {} finished", p.piece->fabric, words(p.outline.shape), measure),
                4) +
            "\n";
+    const auto plain = p.edge_stitches > 0
+                           ? fmt::format(" ({} of them plain, at the edges)", p.edge_stitches)
+                           : "";
     if (p.knit)
-        out += wrapped(fmt::format("{} stitches at the widest, {} rows; {}", p.stitches, p.rows,
-                                   making_line(p, units)),
+        out += wrapped(fmt::format("{} stitches at the widest{}, {} rows; {}", p.stitches, plain,
+                                   p.rows, making_line(p, units)),
                        4) +
                "\n";
     else
@@ -73,8 +76,20 @@ std::string curve(const Plan& plan, const Units& units) {
     return out;
 }
 
-std::string reasons(const JudgedPlan& judged, const Question& q, bool all) {
+// Needs that the yarn does not meet: each with what would meet it.
+std::string unmet(const Judgement& judged) {
     std::string out;
+    for (const auto& need : judged.unmet) {
+        if (need.cost < 1) continue;
+        auto line = fmt::format("{}; costs {:.0f} points", need.demand->reason, need.cost);
+        if (!need.demand->remedy.empty()) line += "; would serve: " + need.demand->remedy;
+        out += labelled("-", line, 2) + "\n";
+    }
+    return out;
+}
+
+std::string reasons(const JudgedPlan& judged, const Question& q, bool all) {
+    auto out = unmet(judged.judgement);
     for (std::size_t f = 0; f < factor_count; ++f) {
         const auto name = static_cast<FactorName>(f);
         const auto& factor = judged.judgement.factor(name);
@@ -103,7 +118,7 @@ std::string to_set_aside(const Plan& plan, const Question& q) {
 std::string next_evidence(const Plan& plan, const Question& q) {
     const auto& t = *plan.article;
     const bool knitted = t.craft == Craft::knitted;
-    if (knitted ? q.yarn.evidence.metres.has_value() : q.yarn.evidence.width_kept.has_value())
+    if (knitted ? !q.yarn.evidence.weighed.empty() : q.yarn.evidence.width_kept.has_value())
         return "";
     if (plan.size >= t.largest || (t.fitted && plan.size >= t.ideal)) return "";
     const double then_known = knitted ? constants::swatch_metres : constants::after_sample;
@@ -168,7 +183,13 @@ std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {
                             words(serves(judged.judgement.score)), judged.judgement.score),
                 0) +
         "\n";
+    if (judged.judgement.compared)
+        out += wrapped(fmt::format("Serves it better than {} of ordinary handspun yarns would.",
+                                   percent(judged.judgement.better_than)),
+                       0) +
+               "\n";
     out += wrapped(capital(reach_line(plan, q.units)) + ".", 0) + "\n" + wrapped(t.about, 0) + "\n";
+    if (!q.which_yarn.empty()) out += wrapped(capital(q.which_yarn) + ".", 0) + "\n";
     out += "\n" + heading("Metres") + "\n" + metres_text(plan, q);
     out += "\n" + heading("How big? Chance that the yarn reaches") + "\n" + curve(plan, q.units);
     out += "\n" + heading("Pieces") + "\n";
@@ -183,7 +204,7 @@ std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {
     for (const auto obstacle : plan.obstacles) stands += labelled("-", words(obstacle), 2) + "\n";
     if (!stands.empty()) out += "\n" + heading("In the way") + "\n" + stands;
     std::string mind;
-    for (const auto& said : cautions(plan, q.yarn)) mind += labelled("-", said, 2) + "\n";
+    for (const auto& said : cautions(plan, q)) mind += labelled("-", said, 2) + "\n";
     for (const auto& said : q.yarn.cautions) mind += labelled("-", said, 2) + "\n";
     if (!mind.empty()) out += "\n" + heading("Mind") + "\n" + mind;
     if (!q.yarn.evidence.empty()) out += "\n" + stands_on(q.yarn);
@@ -207,6 +228,7 @@ Answer run(const Arguments& arguments) {
     auto out = json_answer("plan");
     out["batch"] = to_json(q);
     out["plan"] = to_json(judged, q.yarn);
+    out["plan"]["cautions"] = texts(cautions(judged.plan, q));
     return {dumped(out), notes};
 }
 

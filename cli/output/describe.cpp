@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "cli/output/layout.hpp"
+#include "cli/output/mind.hpp"
 #include "engine/cloth/constants.hpp"
 #include "engine/project/by_cloth.hpp"
 #include "engine/yarn/constants.hpp"
@@ -35,10 +36,7 @@ std::string size_line(const Plan& plan, const Units& units) {
 }  // namespace
 
 JudgedPlan judged_plan(const Template& article, const Question& q) {
-    JudgedPlan out;
-    out.plan = plan(article, q.yarn, q.catalogue.fabrics, q.measured.owned, q.request);
-    out.judgement = judge(out.plan, q.yarn);
-    return out;
+    return judged_plan(article, q.yarn, q.catalogue.fabrics, q.measured.owned, q.request);
 }
 
 std::string batch_line(const Question& q) {
@@ -49,7 +47,8 @@ std::string batch_line(const Question& q) {
                        name.empty() ? "Your batch" : inert(name), q.units.yarn(q.yarn.length.mid),
                        q.units.mass(q.yarn.mass), count, count == 1 ? "" : "s",
                        count_of(grist, count_system("metres per gram")),
-                       count_of(grist, count_system("yards per pound")), in_tex(grist));
+                       count_of(grist, count_system("yards per pound")), in_tex(grist)) +
+           (q.which_yarn.empty() ? "" : ". " + capital(q.which_yarn));
 }
 
 std::string class_line(const YarnProfile& yarn) {
@@ -97,6 +96,9 @@ std::string making_line(const PlanPiece& piece, const Units& units) {
                                needle_size(k.needle));
         },
         [&](const WovenCloth& w) {
+            if (draws_itself_in(*w.weave))
+                return fmt::format("drawn in by its weft to {}, {} wide", units.sett(w.ends),
+                                   units.size(piece.panel.reed_width));
             return fmt::format("{} {}{} ({:.0f} % of the greatest sett), {} wide in it",
                                units.sett(w.heddle), w.weave->shafts > 2 ? "reed" : "heddle",
                                w.in_hole == 2 ? ", ends doubled" : "", 100 * w.share,
@@ -146,22 +148,10 @@ std::string long_float_in(const PlanPiece& piece) {
         });
 }
 
-std::vector<std::string> cautions(const Plan& plan, const YarnProfile& yarn) {
+std::vector<std::string> own_cautions(const Plan& plan, const YarnProfile& yarn) {
     std::vector<std::string> out = plan.article->cautions;
-    bool loose = false;
-    for (const auto& piece : plan.pieces)
-        loose = loose || by_cloth(
-                             piece, [](const KnitCloth& k) { return k.fabric->loose_loops; },
-                             [](const WovenCloth& w) { return w.weave->loose_loops; });
     for (const auto& piece : plan.pieces)
         if (auto said = long_float_in(piece); !said.empty()) out.push_back(std::move(said));
-    if (plan.article->for_baby) {
-        out.emplace_back(
-            "for a baby: no cords, ties, fringes or long loose loops; follow your local safety "
-            "rules for children's things");
-        if (loose)
-            out.emplace_back("this fabric has holes or floats that small fingers can catch in");
-    }
     if (plan.article->touches == Touches::skin) {
         if (yarn.fibre_diameter && yarn.share_over_prickle > 2 * prickle_felt_above)
             out.push_back(fmt::format(
@@ -169,9 +159,13 @@ std::vector<std::string> cautions(const Plan& plan, const YarnProfile& yarn) {
                 "fibre allergies too",
                 100 * yarn.share_over_prickle));
     }
-    if (plan.article->craft == Craft::woven && plan.article->finish == Finish::hard_fulled)
-        out.emplace_back(
-            "fulling is hot, wet work and cannot be undone: try a sample, mind scalding water");
+    return out;
+}
+
+std::vector<std::string> cautions(const Plan& plan, const Question& q) {
+    auto out = own_cautions(plan, q.yarn);
+    for (const auto& said : whole(cautions_on(q, {plan.article.get()})))
+        if (std::find(out.begin(), out.end(), said) == out.end()) out.push_back(said);
     return out;
 }
 

@@ -10,6 +10,7 @@
 #include "cli/output/embedded.hpp"
 #include "cli/output/html.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/mind.hpp"
 #include "engine/suitability/reasons.hpp"
 #include "engine/yarn/count.hpp"
 
@@ -122,15 +123,25 @@ Data best_data(const JudgedPlan& judged, const Question& q, const std::string& i
     set_text(out, "pro", capital(joined(in_favour(judged.judgement, q.yarn))));
     set_text(out, "con", capital(joined(against(judged.judgement, judged.plan, q.yarn))));
     set_text(out, "stands", capital(obstacles(judged.plan)));
-    set_list(out, "beware", cautions(judged.plan, q.yarn));
+    set_list(out, "beware", own_cautions(judged.plan, q.yarn));
+    return out;
+}
+
+// Of all that the page offers, each caution once.
+std::vector<std::string> minded(const Ranked& ranked, const Question& q) {
+    std::vector<const Template*> articles;
+    for (const auto* part : {&ranked.best, &ranked.also, &ranked.samples, &ranked.short_of})
+        for (const auto& judged : *part) articles.push_back(judged.plan.article.get());
+    auto out = q.yarn.cautions;
+    for (auto& said : whole(cautions_on(q, articles))) out.push_back(std::move(said));
     return out;
 }
 
 std::vector<const JudgedPlan*> best_few(const Ranked& ranked) {
     std::vector<const JudgedPlan*> out;
-    for (const auto& judged : ranked.large)
+    for (const auto& judged : ranked.best)
         if (out.size() + 1 < most_best) out.push_back(&judged);
-    for (const auto& judged : ranked.small)
+    for (const auto& judged : ranked.also)
         if (out.size() < most_best) out.push_back(&judged);
     return out;
 }
@@ -159,9 +170,9 @@ Data parts(const Ranked& ranked, const Question& q) {
     const auto add = [&](const char* title, const auto& plans, const char* id) {
         if (!plans.empty()) out << part_data(title, plans, q, id);
     };
-    add("Uses most of the batch", ranked.large, "large");
-    add("Smaller things", ranked.small, "small");
-    add("To learn from first", ranked.samples, "sample");
+    add("What it is for", ranked.best, "large");
+    add("Also serves", ranked.also, "small");
+    add("To learn from", ranked.samples, "sample");
     return out;
 }
 
@@ -190,7 +201,7 @@ std::vector<std::string> short_lines(const Ranked& ranked, const Question& q) {
 // Each kind of article that the catalogue has in both crafts.
 std::vector<std::vector<JudgedPlan>> kinds_of(const Ranked& ranked) {
     std::map<std::string, std::vector<JudgedPlan>> kinds;
-    for (const auto* part : {&ranked.large, &ranked.small, &ranked.short_of, &ranked.useless})
+    for (const auto* part : {&ranked.best, &ranked.also, &ranked.short_of, &ranked.unfit})
         for (const auto& judged : *part) kinds[judged.plan.article->article].push_back(judged);
     std::vector<std::vector<JudgedPlan>> out;
     for (auto& [kind, plans] : kinds) {
@@ -288,7 +299,7 @@ Data everything(const Question& q, const Ranked& ranked) {
     out.set("pairs", pairs(ranked, q));
     set_list(out, "set", set_lines(best_set_of(ranked), q));
     set_list(out, "short", short_lines(ranked, q));
-    set_list(out, "mind", q.yarn.cautions);
+    set_list(out, "mind", minded(ranked, q));
     set_list(out, "assumed", q.yarn.assumed);
     set_list(out, "sharpen", q.yarn.sharpen);
     out.set("sources", sources(q, best));

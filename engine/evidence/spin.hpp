@@ -7,6 +7,10 @@
 
 namespace gristwright {
 
+// Fibre for so much yarn when a share of the fibre is lost on the way: divided out, never added
+// (half lost needs twice the fibre). Throws std::invalid_argument unless 0 <= losses < 1.
+Mass fibre_for(Length yarn, LinearDensity grist, double losses);
+
 struct SpinMore {
     Length metres;  // to add to the batch
     Mass fibre;     // losses included
@@ -20,8 +24,6 @@ struct SpinTarget {
     std::string weight;  // class
     LinearDensity grist, grist_low, grist_high;
     Wraps wraps;
-    int plies = 2;
-    double twist_low = 0, twist_high = 0;  // factor: turns per inch / sqrt(worsted count)
     Estimate<Length> metres;
     Mass fibre;
 };

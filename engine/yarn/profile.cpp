@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/cloth/constants.hpp"
 #include "engine/cloth/loop.hpp"
 #include "engine/cloth/sett.hpp"
 #include "engine/yarn/bad_yarn.hpp"
@@ -104,6 +105,14 @@ void total(double state_doubt, YarnProfile& out) {
     out.linear_density = {out.mass / length, together(batch_margin(out), state_doubt)};
 }
 
+// Fibre not given is taken for wool, and said to be.
+bool mostly_wool(const Batch& batch) {
+    double wool = batch.fibre.empty() ? 1 : 0;
+    for (const auto& part : batch.fibre)
+        if (part.kind == "sheep" || part.kind.empty()) wool += part.share;
+    return wool >= 0.5;
+}
+
 void wrap(const Batch& batch, YarnProfile& out) {
     const auto grist = out.linear_density.mid;
     if (!batch.wraps) {
@@ -116,6 +125,7 @@ void wrap(const Batch& batch, YarnProfile& out) {
         return;
     }
     out.wraps_measured = true;
+    out.wraps_tell_gauge = mostly_wool(batch);
     out.wraps_packed = batch.wraps->how == WrapsHow::packed;
     out.laid_wraps = {batch.wraps->count, wraps_margin(*batch.wraps)};
     if (out.wraps_packed)
@@ -176,14 +186,15 @@ void characterise(const Batch& batch, const YarnTables& tables, YarnProfile& out
     const auto drivers = drivers_of(batch, packing, out.twist_factor);
     for (std::size_t t = 0; t < trait_count; ++t)
         out.traits[t] = trait(static_cast<TraitName>(t), drivers, tables.traits);
-    if (const auto micron = drivers[static_cast<std::size_t>(Driver::micron)]) {
-        out.fibre_diameter = microns(*micron);
+    if (const auto mean = mean_diameter(batch.fibre)) {
+        out.fibre_diameter = *mean;
         out.share_over_prickle = share_over_prickle(*out.fibre_diameter);
     }
     const bool wool = !batch.fibre.empty() && batch.fibre.front().kind == "sheep";
     if (out.fibre_diameter && wool)
         if (const auto* grade = wool_grade(tables.grades, *out.fibre_diameter))
             out.grade = fmt::format("{} ({} blood)", grade->count, grade->blood);
+    out.plies = batch.plies;
     out.plied = batch.plies >= 2;
     for (const auto& part : batch.fibre)
         if (part.felting == "high" || out.felting.empty()) out.felting = part.felting;
@@ -217,16 +228,17 @@ double margin90(double spread) { return 100 * 1.645 * spread; }
 // Each measurement that is missing, and how the range it bears on would narrow.
 void say_what_sharpens(const Batch& batch, YarnProfile& out) {
     if (!batch.washed_gauge)
-        out.sharpen.emplace_back(
-            "knit and wash a swatch, count a gauge: metres within ±20 % become ±12 %");
-    if (!batch.wraps) {
-        const auto alone = gauge_by_grist(out.linear_density.mid, Firmness::ordinary);
-        const auto both =
-            weigh(alone, gauge_by_wraps(out.laid_wraps.mid, wraps_margin({out.laid_wraps.mid}),
-                                        Firmness::ordinary));
         out.sharpen.push_back(
-            fmt::format("wrap the yarn round a ruler: gauge ±{:.0f} % becomes ±{:.0f} %",
-                        margin90(alone.spread), margin90(both.spread)));
+            fmt::format("knit and wash a swatch, count a gauge: metres within ±{:.0f} % become "
+                        "±{:.0f} %",
+                        margin90(no_swatch), margin90(counted_swatch)));
+    if (!batch.wraps) {
+        const auto alone = gauge_by_grist(out.linear_density.mid);
+        const auto both =
+            weigh(alone, gauge_by_wraps(out.laid_wraps.mid, wraps_margin({out.laid_wraps.mid})));
+        out.sharpen.push_back(fmt::format(
+            "wrap the yarn round a ruler: the needle for it ±{:.0f} % becomes ±{:.0f} %",
+            margin90(alone.spread), margin90(both.spread)));
     }
     if (any_skein(batch, [](const Skein& s) { return washed_share(s.state) != nullptr; }))
         out.sharpen.push_back(
@@ -260,7 +272,15 @@ void caution(const Batch& batch, YarnProfile& out) {
             "the skeins differ in grist: alternate them every two rows, or every few picks");
     if (out.felting == "high")
         out.cautions.emplace_back("this fibre felts easily: wash cool, without rubbing");
-    if (batch.plies == 1)
+    if (batch.is(Made::energised) && batch.plies != 1)
+        out.cautions.emplace_back("live twist: cloth of it leans or cockles; swatch and wash it");
+    if (batch.is(Made::plied_z))
+        out.cautions.emplace_back(
+            "plied Z: some ways of knitting untwist it, and most crochet tightens it; swatch "
+            "first");
+    if (batch.is(Made::chain_plied))
+        out.cautions.emplace_back("chain-plied: secure the end, one cut loop can run");
+    if (batch.plies == 1 && !batch.is(Made::fulled))
         out.cautions.emplace_back("singles with live twist lean stitches and tangle as warp");
 }
 
