@@ -10,6 +10,7 @@
 #include "cli/output/page.hpp"
 #include "cli/output/page_sections.hpp"
 #include "cli/output/split_words.hpp"
+#include "cli/output/svg.hpp"
 #include "cli/output/yarn_in_cloth.hpp"
 #include "tests/cli/asked.hpp"
 #include "tests/cli/odd_texts.hpp"
