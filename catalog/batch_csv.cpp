@@ -1,10 +1,11 @@
 // Skeins from a spreadsheet: headers in a person's own words, units in the header or in the cells.
 #include <algorithm>
-#include <cctype>
 
 #include "catalog/bad_text.hpp"
 #include "catalog/batch_text.hpp"
 #include "catalog/csv.hpp"
+
+#include "engine/units/ascii.hpp"
 
 namespace gristwright::catalog {
 namespace {
@@ -19,9 +20,8 @@ struct Heading {
 std::vector<std::string> words_of(const std::string& header) {
     std::vector<std::string> words(1);
     for (const char c : header) {
-        const auto letter = static_cast<unsigned char>(c);
-        if (std::isalpha(letter) != 0)
-            words.back() += static_cast<char>(std::tolower(letter));
+        if (ascii::is_letter(c))
+            words.back() += ascii::lower(c);
         else if (!words.back().empty())
             words.emplace_back();
     }
@@ -59,9 +59,7 @@ Heading heading_of(const std::string& header) {
     return out;
 }
 
-bool bare_number(const std::string& cell) {
-    return !cell.empty() && (std::isdigit(static_cast<unsigned char>(cell.back())) != 0);
-}
+bool bare_number(const std::string& cell) { return !cell.empty() && ascii::is_digit(cell.back()); }
 
 Written cell(const CsvRow& row, std::size_t column, const Heading& heading,
              const std::string& header, const std::string& file) {

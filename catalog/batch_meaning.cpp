@@ -6,13 +6,14 @@
 #include "catalog/batch_text.hpp"
 #include "catalog/named_reading.hpp"
 #include "catalog/nearest.hpp"
+#include "engine/units/failure.hpp"
 #include "engine/units/reading.hpp"
 
 namespace gristwright::catalog {
 namespace {
 
-std::invalid_argument wrong(const Written& at, const std::string& why) {
-    return std::invalid_argument(fmt::format("{}: {}", at.where, why));
+Refused wrong(const Written& at, const std::string& why) {
+    return Refused(fmt::format("{}: {}", at.where, why));
 }
 
 template <class Read>
@@ -94,8 +95,7 @@ class Meaning {
     void read_skeins() {
         auto& batch = out_.batch;
         if (text_.skeins.empty())
-            throw std::invalid_argument(
-                "a batch has at least one skein: --skein 171m/38.5g, or a file");
+            throw Refused("a batch has at least one skein: --skein 171m/38.5g, or a file");
         const auto all = one("measured") ? state_of(*one("measured")) : LengthState::unknown;
         Mass finest = kilograms(1);
         Length ruler = metres(1000);

@@ -4,6 +4,7 @@
 
 #include "catalog/source.hpp"
 #include "catalog/toml_text.hpp"
+#include "engine/units/failure.hpp"
 
 namespace gristwright::catalog {
 namespace {
@@ -111,7 +112,7 @@ BatchText read_batch_file(const std::string& path) {
                path.compare(path.size() - ending.size(), ending.size(), ending) == 0;
     };
     if (!ends(".toml") && !ends(".csv"))
-        throw std::invalid_argument(
+        throw Refused(
             fmt::format("'{}' is no batch file: its name must end in .toml or .csv", path));
     const auto text = read_file(path);
     return ends(".toml") ? read_batch_toml(text, path) : read_batch_csv(text, path);

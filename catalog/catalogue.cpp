@@ -1,16 +1,14 @@
 #include "catalog/catalogue.hpp"
 
 #include <algorithm>
-#include <cctype>
+
+#include "engine/units/ascii.hpp"
 
 namespace gristwright::catalog {
 namespace {
 
 std::string folded(std::string_view name) {
-    std::string out(name.substr(0, name.find(" (")));
-    std::transform(out.begin(), out.end(), out.begin(),
-                   [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-    return out;
+    return ascii::lowered(name.substr(0, name.find(" (")));
 }
 
 template <class Row>

@@ -48,6 +48,14 @@ Records split(std::string_view text, const std::string& file) {
     return records;
 }
 
+bool would_run(std::string_view text) {
+    const auto first = text.find_first_not_of(' ');
+    if (first == text.npos || std::string_view("=+-@\t\r").find(text[first]) == text.npos)
+        return false;
+    const bool is_signed = text[first] == '+' || text[first] == '-';
+    return !is_signed || text.find_first_not_of("0123456789.", first + 1) != text.npos;
+}
+
 }  // namespace
 
 std::size_t Csv::column(std::string_view header) const {
@@ -131,6 +139,12 @@ void for_each_row(const std::string& path,
     }
     csv_fini(&parser, stream_field, stream_end, &stream);
     if (stream.now.number == 1) throw BadText(path, 0, "there is no header line");
+}
+
+std::string csv_cell(std::string_view text) {
+    std::string out = would_run(text) ? "\"'" : "\"";
+    for (const char c : text) out += c == '"' ? std::string("\"\"") : std::string(1, c);
+    return out + '"';
 }
 
 }  // namespace gristwright::catalog

@@ -7,15 +7,17 @@
 #include <string>
 #include <string_view>
 
+#include "engine/units/failure.hpp"
+
 namespace gristwright::catalog {
 
-// What `read(text)` gives. A std::invalid_argument is thrown again as "where: complaint".
+// What `read(text)` gives. A Refused is thrown again as "where: complaint".
 template <class Read>
 auto read_named(std::string_view where, const std::string& text, Read read) {
     try {
         return read(text);
-    } catch (const std::invalid_argument& error) {
-        throw std::invalid_argument(fmt::format("{}: {}", where, error.what()));
+    } catch (const Refused& error) {
+        throw Refused(fmt::format("{}: {}", where, error.what()));
     }
 }
 

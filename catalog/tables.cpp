@@ -7,6 +7,7 @@
 #include "catalog/csv.hpp"
 #include "catalog/nearest.hpp"
 #include "engine/lay/chart.hpp"
+#include "engine/units/failure.hpp"
 
 namespace gristwright::catalog {
 namespace {
@@ -110,7 +111,7 @@ std::string chart(const Row& row, std::string_view letters, int across, int up) 
     try {
         const auto read = lay::read_chart(text, letters);
         if (across % read.across() == 0 && up % read.up() == 0) return text;
-    } catch (const std::invalid_argument& wrong) {
+    } catch (const Refused& wrong) {
         throw row.wrong(wrong.what());
     }
     throw row.wrong("a whole number of charts must make a repeat");

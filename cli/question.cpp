@@ -11,6 +11,7 @@
 #include "catalog/nearest.hpp"
 #include "catalog/source.hpp"
 #include "catalog/swatch_text.hpp"
+#include "engine/units/failure.hpp"
 #include "engine/units/reading.hpp"
 #include "engine/yarn/bad_yarn.hpp"
 
@@ -52,7 +53,7 @@ Request request_of(const Arguments& arguments) {
     if (arguments.has("certainty")) {
         out.certainty = read_share_option(arguments, "certainty");
         if (out.certainty < 0.5 || out.certainty > 0.999)
-            throw std::invalid_argument("--certainty is from 50 to 99.9 %");
+            throw Refused("--certainty is from 50 to 99.9 %");
     }
     if (arguments.has("size")) out.size = read_length_option(arguments, "size");
     if (arguments.has("spare")) out.keep = read_length_option(arguments, "spare");
@@ -78,7 +79,7 @@ std::optional<catalog::Notebook> book_of(const Arguments& arguments, const std::
 // A person's own template takes no other's name.
 void check_new(const catalog::Catalogue& catalogue, const Template& own) {
     if (catalogue.template_named(own.name))
-        throw std::invalid_argument(
+        throw Refused(
             fmt::format("{}: there is already a template called '{}'; give the file another name",
                         own.origin, own.name));
 }
@@ -168,7 +169,7 @@ fs::path notebook_place(const Arguments& arguments) {
 catalog::Notebook notebook(const Arguments& arguments, catalog::Notebook::Mode mode) {
     const auto place = notebook_place(arguments);
     if (place.empty())
-        throw std::invalid_argument(
+        throw Refused(
             "there is no folder to keep a notebook in: set HOME or XDG_DATA_HOME, or say "
             "--notebook FILE");
     return catalog::Notebook::open(place, mode);
@@ -195,10 +196,12 @@ std::vector<HandsSeen> hands_if_known(const Arguments& arguments,
     try {
         return hands_besides(notebook(arguments, catalog::Notebook::Mode::read_only), "",
                              catalogue);
-    } catch (const std::exception& error) {
+    } catch (const Refused& error) {
         notes.push_back(fmt::format("your hands are not counted: {}", error.what()));
-        return {};
+    } catch (const catalog::StorageFailed& error) {
+        notes.push_back(fmt::format("your hands are not counted: {}", error.what()));
     }
+    return {};
 }
 
 YarnProfile informed_yarn(const catalog::MeasuredBatch& measured,
@@ -210,7 +213,7 @@ YarnProfile informed_yarn(const catalog::MeasuredBatch& measured,
         yarn = profile(measured.batch, catalogue.yarn, insist);
     } catch (const ImplausibleYarn& doubt) {
         if (!doubt.may_insist) throw;
-        throw std::invalid_argument(fmt::format("{} (--insist takes it as it is)", doubt.what()));
+        throw Refused(fmt::format("{} (--insist takes it as it is)", doubt.what()));
     }
     learn_from(hands, make_up_of(measured.batch), yarn.evidence);
     return informed(yarn, catalog::evidence_of(swatches, yarn, catalogue.fabrics));
@@ -221,7 +224,7 @@ Question ask(const Arguments& arguments, const std::string& batch) {
     q.catalogue = whole_catalogue();
     const auto book = book_of(arguments, batch);
     if (book && !book->has_batch(batch) && q.catalogue.template_named(batch))
-        throw std::invalid_argument(
+        throw Refused(
             fmt::format("'{}' is a template, not a batch: the template comes first, then the batch "
                         "(a file, or the name of a remembered one)",
                         batch));
@@ -251,10 +254,9 @@ double read_share_option(const Arguments& arguments, std::string_view option) {
 void check_size(const Arguments& arguments, const Question& q, const Template& article) {
     const auto& size = q.request.size;
     if (!size || (*size >= article.smallest * 0.2 && *size <= article.largest * 5)) return;
-    throw std::invalid_argument(fmt::format("--size {}: a {} has a {} from {:.0f} to {:.0f} cm",
-                                            arguments.text("size"), article.article,
-                                            article.measure, in_centimetres(article.smallest),
-                                            in_centimetres(article.largest)));
+    throw Refused(fmt::format("--size {}: a {} has a {} from {:.0f} to {:.0f} cm",
+                              arguments.text("size"), article.article, article.measure,
+                              in_centimetres(article.smallest), in_centimetres(article.largest)));
 }
 
 Template find_template(const catalog::Catalogue& catalogue, const std::string& name) {
@@ -264,9 +266,8 @@ Template find_template(const catalog::Catalogue& catalogue, const std::string& n
         check_new(catalogue, own);
         return own;
     }
-    throw std::invalid_argument(
-        fmt::format("there is no template '{}'{}; see gristwright templates", name,
-                    catalog::did_you_mean(name, catalogue.template_names())));
+    throw Refused(fmt::format("there is no template '{}'{}; see gristwright templates", name,
+                              catalog::did_you_mean(name, catalogue.template_names())));
 }
 
 }  // namespace gristwright::cli

@@ -77,10 +77,10 @@ Units units_of(const Arguments& arguments, std::string_view otherwise);
 Length read_length_option(const Arguments& arguments, std::string_view option);
 double read_share_option(const Arguments& arguments, std::string_view option);
 
-// Throws std::invalid_argument for a --size that no such article has.
+// Throws Refused for a --size that no such article has.
 void check_size(const Arguments& arguments, const Question& q, const Template& article);
 
-// The template of that name, or read from that path. Throws std::invalid_argument with the nearest
+// The template of that name, or read from that path. Throws Refused with the nearest
 // name.
 Template find_template(const catalog::Catalogue& catalogue, const std::string& name);
 

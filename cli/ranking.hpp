@@ -6,14 +6,14 @@
 #include <vector>
 
 #include "cli/output/describe.hpp"
-#include "engine/project/best_set.hpp"
+#include "engine/suitability/best_set.hpp"
 
 namespace gristwright::cli {
 
 // Parts: what uses half the batch or more, smaller things, what is made to learn from, what the
 // metres do not reach for, and what this yarn does not serve. Each best first; `short_of` by the
 // metres that lack.
-struct Ranked {
+struct [[nodiscard]] Ranked {
     std::vector<JudgedPlan> large, small, samples, short_of, useless;
 };
 

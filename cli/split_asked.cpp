@@ -5,6 +5,7 @@
 #include "catalog/nearest.hpp"
 #include "cli/output/layout.hpp"
 #include "engine/allocation/constants.hpp"
+#include "engine/units/failure.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -15,8 +16,7 @@ Wish article_wish(SplitAsked& asked, const Question& q, const std::string& name,
     const auto article = find_template(q.catalogue, name);
     auto& judged = asked.plans.emplace_back(judged_plan(article, q));
     for (const auto obstacle : judged.plan.obstacles)
-        if (stops(obstacle))
-            throw std::invalid_argument(fmt::format("{}: {}", name, words(obstacle)));
+        if (stops(obstacle)) throw Refused(fmt::format("{}: {}", name, words(obstacle)));
     Wish wish;
     wish.name = article.title;
     wish.plan = judged.plan;
@@ -39,10 +39,9 @@ const PlanPiece* first_piece(const SplitAsked& asked, bool knitted) {
 }
 
 template <class Rows>
-std::invalid_argument no_fabric(std::string_view kind, const std::string& name, const Rows& rows) {
-    return std::invalid_argument(
-        fmt::format("--sample: there is no {} '{}'{}", kind, name,
-                    catalog::did_you_mean_or_all(name, catalog::names_of(rows))));
+Refused no_fabric(std::string_view kind, const std::string& name, const Rows& rows) {
+    return Refused(fmt::format("--sample: there is no {} '{}'{}", kind, name,
+                               catalog::did_you_mean_or_all(name, catalog::names_of(rows))));
 }
 
 // "knitted", "woven:plain": in the fabric named, else in the one the project needs.
@@ -51,7 +50,7 @@ Wish sample_wish(SplitAsked& asked, const Question& q, const std::string& text, 
     const auto craft = text.substr(0, colon);
     const auto fabric = colon == std::string::npos ? "" : text.substr(colon + 1);
     if (craft != "knitted" && craft != "woven")
-        throw std::invalid_argument(fmt::format(
+        throw Refused(fmt::format(
             "--sample is knitted or woven, with a fabric if you like (knitted:cables), not '{}'{}",
             text, catalog::did_you_mean(craft, {"knitted", "woven"})));
     const bool knitted = craft == "knitted";
@@ -67,13 +66,12 @@ Wish sample_wish(SplitAsked& asked, const Question& q, const std::string& text, 
         if (!row) throw no_fabric("stitch", name, q.catalogue.fabrics.knitted);
         asked.fabrics.push_back({name, row->stitch_repeat, row->row_repeat});
         const auto firmness = piece && piece->knit ? piece->knit->purpose : Firmness::ordinary;
-        wish.sample = allocation::knitted_sample(
-            knit_cloth(q.yarn, *row, firmness, q.measured.owned.needles));
+        wish.sample = knitted_sample(knit_cloth(q.yarn, *row, firmness, q.measured.owned.needles));
     } else {
         const auto* row = q.catalogue.fabrics.weave_named(name);
         if (!row) throw no_fabric("weave", name, q.catalogue.fabrics.weaves);
         asked.fabrics.push_back({name, row->end_repeat, row->pick_repeat});
-        wish.sample = allocation::woven_sample(
+        wish.sample = woven_sample(
             weave_cloth(q.yarn, *row, Spacing::scarf, Finish::light, q.measured.owned), loom_waste);
     }
     return wish;
@@ -83,8 +81,8 @@ std::size_t skein_named(const Question& q, const std::string& name) {
     const auto names = catalog::names_of(q.yarn.skeins);
     for (std::size_t i = 0; i < names.size(); ++i)
         if (names[i] == name) return i;
-    throw std::invalid_argument(fmt::format("--from: there is no skein '{}'{}; there are: {}", name,
-                                            catalog::did_you_mean(name, names), joined(names)));
+    throw Refused(fmt::format("--from: there is no skein '{}'{}; there are: {}", name,
+                              catalog::did_you_mean(name, names), joined(names)));
 }
 
 allocation::JoinCost join_cost(const std::string& word) {

@@ -26,7 +26,7 @@ struct SplitAsked {
 std::vector<Option> split_options();
 bool asks_for_split(const Arguments& arguments);
 
-// Throws std::invalid_argument for what cannot be made, Misused for no wish at all.
+// Throws Refused for what cannot be made, Misused for no wish at all.
 SplitAsked asked_of(const Arguments& arguments, const Question& q);
 
 // A ball with less left is used up: its last part needs no cut.

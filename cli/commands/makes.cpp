@@ -9,6 +9,7 @@
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/working.hpp"
+#include "cli/output/yarn_words.hpp"
 #include "cli/ranking.hpp"
 #include "engine/suitability/reasons.hpp"
 
@@ -98,8 +99,9 @@ std::string foot(const Question& q) {
     std::string out = "\n";
     if (!q.yarn.cautions.empty()) out += labelled("Mind:", joined(q.yarn.cautions, "; "), 0) + "\n";
     out += stands_on(q.yarn);
-    out += labelled("Assumed:", joined(q.yarn.assumed, "; "), 0) + "\n";
-    if (!q.yarn.sharpen.empty()) out += labelled("Sharper:", q.yarn.sharpen.front(), 0) + "\n";
+    out += labelled("Assumed:", joined(assumptions(q.yarn, q.units), "; "), 0) + "\n";
+    if (const auto sharper = hints(q.yarn); !sharper.empty())
+        out += labelled("Sharper:", sharper.front(), 0) + "\n";
     if (q.measured.owned.heddles.empty())
         out += wrapped(
                    "Heddles not said: the usual metric ones are taken (--heddles 30/10cm,40/10cm).",

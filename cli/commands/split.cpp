@@ -12,6 +12,7 @@
 #include "cli/output/split_words.hpp"
 #include "cli/split_asked.hpp"
 #include "engine/allocation/constants.hpp"
+#include "engine/evidence/constants.hpp"
 
 namespace gristwright::cli {
 namespace {

@@ -8,7 +8,7 @@
 
 namespace gristwright::cli {
 
-struct JudgedPlan {
+struct [[nodiscard]] JudgedPlan {
     Plan plan;
     Judgement judgement;
 };

@@ -10,8 +10,8 @@
 
 #include "engine/allocation/allocate.hpp"
 #include "engine/allocation/pieces.hpp"
-#include "engine/allocation/samples.hpp"
 #include "engine/allocation/why.hpp"
+#include "engine/evidence/samples.hpp"
 #include "engine/project/plan.hpp"
 
 namespace gristwright::allocation {
@@ -57,7 +57,7 @@ struct SplitPart {
     Length size_when_known;  // the main project's, once a knitted sample has been weighed
 };
 
-struct Split {
+struct [[nodiscard]] Split {
     Problem problem;
     Allocation allocation;
     std::vector<LaidPiece> pieces;  // of all that is made
@@ -72,7 +72,7 @@ struct Split {
     bool found() const { return allocation.found(); }
 };
 
-// Throws std::invalid_argument for no wishes, or for a whole warp that no skein can hold.
+// Throws Refused for no wishes, or for a whole warp that no skein can hold.
 Split split(const YarnProfile& yarn, const SplitRequest& request, const Effort& effort = {});
 
 }  // namespace gristwright::allocation

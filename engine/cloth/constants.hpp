@@ -39,10 +39,6 @@ inline constexpr Constant needle_slope{
     "needle per loop length", 0.2405, 0.23, 0.25, "mm/mm", Mark::derived, needle_fit};
 inline constexpr Constant needle_offset{"needle at no loop", -0.724,    -1.0, -0.4, "mm",
                                         Mark::derived,       needle_fit};
-inline constexpr Constant worsted_c{
-    "Ashenhurst's C, worsted", 0.90, 0.88, 0.92, "1", Mark::read, "Ashenhurst"};
-inline constexpr Constant woollen_c{
-    "Ashenhurst's C, woollen", 0.84, 0.82, 0.86, "1", Mark::read, "Ashenhurst"};
 inline constexpr Constant crimp_factor{
     "crimp per squared sett x diameter",     9.0 / 16, 0.5, 0.62, "1", Mark::derived,
     "Peirce 1937, as read in teaching notes"};

@@ -6,8 +6,6 @@
 #include <array>
 #include <cmath>
 
-#include "engine/evidence/hands.hpp"
-
 namespace gristwright {
 namespace {
 

@@ -28,7 +28,7 @@ struct KnitFabric {
     std::string chart;  // as engine/lay/chart.hpp reads it; empty: none
 };
 
-struct KnitCloth {
+struct [[nodiscard]] KnitCloth {
     std::shared_ptr<const KnitFabric> fabric;  // its own copy
     Firmness purpose = Firmness::ordinary;
     Estimate<Gauge> by_grist, by_wraps;  // by_wraps.mid 0: no wraps measured

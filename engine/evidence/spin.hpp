@@ -7,7 +7,7 @@
 
 namespace gristwright {
 
-struct SpinMore {
+struct [[nodiscard]] SpinMore {
     Length metres;  // to add to the batch
     Mass fibre;     // losses included
     double grist_margin =

@@ -45,7 +45,7 @@ std::string_view words(Obstacle obstacle);
 // A needle or a heddle can be borrowed; shafts and a wider loom cannot.
 bool stops(Obstacle obstacle);
 
-struct Plan {
+struct [[nodiscard]] Plan {
     std::shared_ptr<const Template> article;  // its own copy: the caller's may go
     Reach reach{};
     Length size;           // of the template's measure
@@ -74,7 +74,7 @@ struct Request {
 };
 
 // Throws std::out_of_range when the template names a fabric that the tables do not hold,
-// std::invalid_argument for a certainty outside its range.
+// Refused for a certainty outside its range.
 Plan plan(const Template& article, const YarnProfile& yarn, const Fabrics& fabrics,
           const Equipment& owned, const Request& request);
 

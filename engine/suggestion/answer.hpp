@@ -38,7 +38,7 @@ struct Ground {
     Request request;
 };
 
-struct SuggestionAnswer {
+struct [[nodiscard]] SuggestionAnswer {
     Understood understood;
     bool answered = false;  // false: the article was not understood, or what is missing is asked
     std::string ask;        // what to ask, when not answered

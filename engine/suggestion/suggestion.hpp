@@ -45,7 +45,7 @@ struct NamedFabric {
     auto operator<=>(const NamedFabric&) const = default;
 };
 
-struct Understood {
+struct [[nodiscard]] Understood {
     std::string article;  // a template kind; empty: none was named
     std::optional<Craft> craft;
     NamedFabric fabric;

@@ -1,6 +1,5 @@
-#include <cctype>
-
 #include "engine/suggestion/suggestion.hpp"
+#include "engine/units/ascii.hpp"
 
 namespace gristwright {
 namespace {
@@ -10,9 +9,8 @@ constexpr std::size_t most_words = 40;  // of an idea; the rest is not read
 std::vector<std::string> split(const std::string& idea) {
     std::vector<std::string> out(1);
     for (const char c : idea) {
-        const auto letter = static_cast<unsigned char>(c);
-        if (letter < 128 && std::isalpha(letter) != 0)
-            out.back() += static_cast<char>(std::tolower(letter));
+        if (ascii::is_letter(c))
+            out.back() += ascii::lower(c);
         else if (!out.back().empty() && out.size() < most_words)
             out.emplace_back();
         else if (!out.back().empty())

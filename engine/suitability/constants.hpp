@@ -45,5 +45,12 @@ inline constexpr Constant serves_well_from{"serves well from", 80, 75, 85, "poin
 inline constexpr Constant serves_from{"serves from", 60, 55, 65, "points", Mark::judgement, ""};
 inline constexpr Constant serves_poorly_from{"serves poorly from", 35, 30, 40, "points",
                                              Mark::judgement,      ""};
+inline constexpr Constant article_price{"metres' worth that a further article must earn",
+                                        0.03,
+                                        0.0,
+                                        0.1,
+                                        "of the batch",
+                                        Mark::judgement,
+                                        "one large piece before crumbs"};
 
 }  // namespace gristwright::constants

@@ -35,7 +35,7 @@ struct Factor {
     double cost = 0;          // points of 100 lost to this factor alone
 };
 
-struct Judgement {
+struct [[nodiscard]] Judgement {
     double score = 0;  // 0..100: suitability
     std::array<Factor, factor_count> factors;
 

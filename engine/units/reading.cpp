@@ -8,6 +8,8 @@
 #include <optional>
 #include <span>
 
+#include "engine/units/failure.hpp"
+
 namespace gristwright {
 namespace {
 
@@ -166,8 +168,7 @@ double read_count_per_length(std::string_view text, const Kind& kind) {
 }  // namespace
 
 Unreadable::Unreadable(std::string_view text, std::string_view why, std::string_view right)
-    : std::invalid_argument(
-          fmt::format("cannot read '{}': {}; write it {}", shown(text), why, right)) {}
+    : Refused(fmt::format("cannot read '{}': {}; write it {}", shown(text), why, right)) {}
 
 Reading<Length> read_length(std::string_view text) { return read<Length>(text, length_kind); }
 

@@ -10,18 +10,19 @@
 #include <string_view>
 #include <utility>
 
+#include "engine/units/failure.hpp"
 #include "engine/units/quantity.hpp"
 
 namespace gristwright {
 
 // The text that could not be read, why, and what would have been right.
-struct Unreadable : std::invalid_argument {
+struct Unreadable : Refused {
     Unreadable(std::string_view text, std::string_view why, std::string_view right);
 };
 
 // A value and one unit of the last digit written: 38.5 g was read to 0.1 g, 1 3/4 oz to 1/4 oz.
 template <class Q>
-struct Reading {
+struct [[nodiscard]] Reading {
     Q value{};
     Q step{};
 };

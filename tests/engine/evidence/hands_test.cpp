@@ -9,6 +9,7 @@
 
 #include "engine/cloth/knitting.hpp"
 #include "engine/evidence/constants.hpp"
+#include "engine/yarn/constants.hpp"
 #include "engine/evidence/spin.hpp"
 #include "engine/evidence/swatch.hpp"
 #include "tests/near.hpp"
