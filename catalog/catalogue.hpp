@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "engine/project/body.hpp"
 #include "engine/project/template.hpp"
 #include "engine/suggestion/suggestion.hpp"
 #include "engine/yarn/profile.hpp"
@@ -17,6 +18,7 @@ struct Catalogue {
     Fabrics fabrics;
     std::vector<FibrePart> fibres;
     Words words;
+    std::vector<BodySize> bodies;
     std::vector<Template> templates;  // by name
 
     const Template* template_named(std::string_view name) const;

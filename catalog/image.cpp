@@ -108,16 +108,18 @@ void write_tables(SQLite::Database& db, const Catalogue& c) {
     Insert trait_row(db, "trait_row", 9);
     for (const auto& r : c.yarn.traits)
         trait_row(r.trait, r.driver, r.from, r.to, r.adds, r.more, r.less, r.mark, r.source);
-    Insert knitted(db, "knitted_fabric", 17);
+    Insert knitted(db, "knitted_fabric", 18);
     for (const auto& r : c.fabrics.knitted)
         knitted(r.name, r.metres, r.metres_low, r.metres_high, r.stitches, r.rows, r.growth,
                 r.growth_low, r.growth_high, r.stitch_repeat, r.row_repeat, r.definition,
-                r.openness, r.loose_loops, r.mark, r.source, r.chart);
-    Insert weave(db, "weave", 13);
+                r.openness, r.loose_loops, r.mark, r.source, r.chart, r.longest_strand);
+    Insert weave(db, "weave", 17);
     for (const auto& r : c.fabrics.weaves)
-        weave(r.name, r.interlacing.threads, r.interlacing.intersections, r.shafts, r.take_up,
-              r.most_in_hole, r.end_repeat, r.pick_repeat, r.definition, r.loose_loops, r.mark,
-              r.source, r.chart);
+        weave(r.name, r.interlacing.threads, r.interlacing.intersections, r.sett, r.picks,
+              r.warp_float, r.weft_float, r.shafts, r.take_up, r.most_in_hole, r.end_repeat,
+              r.pick_repeat, r.definition, r.loose_loops, r.mark, r.source, r.chart);
+    Insert body(db, "body_size", 7);
+    for (const auto& r : c.bodies) body(r.who, r.measure, r.low, r.mid, r.high, r.mark, r.source);
     Insert word(db, "word", 4);
     for (const auto& [said, meaning] : c.words)
         word(said, meaning.kind, meaning.means, meaning.on_loom);
@@ -128,16 +130,17 @@ void write_tables(SQLite::Database& db, const Catalogue& c) {
 }
 
 void write_templates(SQLite::Database& db, const std::vector<Template>& templates) {
-    Insert article(db, "template", 21), piece(db, "piece", 12), wish(db, "wish", 4),
+    Insert article(db, "template", 22), piece(db, "piece", 14), wish(db, "wish", 4),
         saying(db, "saying", 4);
     for (const auto& t : templates) {
         article(t.name, t.title, t.article, t.about, t.craft, t.skill, t.touches, t.for_baby,
                 t.sample, t.measure, t.smallest, t.ideal, t.largest, t.fitted, t.finest, t.thickest,
-                t.firmness, t.spacing, t.finish, t.fringe, t.loom_waste);
+                t.firmness, t.spacing, t.finish, t.fringe, t.loom_waste, t.role);
         int place = 0;
         for (const auto& p : t.pieces)
             piece(t.name, place++, p.name, p.fabric, p.outline.shape, p.outline.width,
-                  p.outline.length, p.outline.narrow, p.grows, p.count, p.yarn, p.unbroken);
+                  p.outline.length, p.outline.narrow, p.grows, p.count, p.yarn, p.unbroken,
+                  p.of_warp, p.of_weft);
         for (std::size_t w = 0; w < asked_count; ++w)
             if (t.wishes[w].weight > 0) wish(t.name, w, t.wishes[w].at_least, t.wishes[w].weight);
         place = 0;
@@ -163,12 +166,17 @@ void read_tables(SQLite::Database& db, Catalogue& c) {
     c.fabrics.knitted = read_all<KnitFabric>(db, "knitted_fabric", [](Columns& in, KnitFabric& r) {
         in >> r.name >> r.metres >> r.metres_low >> r.metres_high >> r.stitches >> r.rows >>
             r.growth >> r.growth_low >> r.growth_high >> r.stitch_repeat >> r.row_repeat >>
-            r.definition >> r.openness >> r.loose_loops >> r.mark >> r.source >> r.chart;
+            r.definition >> r.openness >> r.loose_loops >> r.mark >> r.source >> r.chart >>
+            r.longest_strand;
     });
     c.fabrics.weaves = read_all<Weave>(db, "weave", [](Columns& in, Weave& r) {
-        in >> r.name >> r.interlacing.threads >> r.interlacing.intersections >> r.shafts >>
-            r.take_up >> r.most_in_hole >> r.end_repeat >> r.pick_repeat >> r.definition >>
-            r.loose_loops >> r.mark >> r.source >> r.chart;
+        in >> r.name >> r.interlacing.threads >> r.interlacing.intersections >> r.sett >> r.picks >>
+            r.warp_float >> r.weft_float >> r.shafts >> r.take_up >> r.most_in_hole >>
+            r.end_repeat >> r.pick_repeat >> r.definition >> r.loose_loops >> r.mark >> r.source >>
+            r.chart;
+    });
+    c.bodies = read_all<BodySize>(db, "body_size", [](Columns& in, BodySize& r) {
+        in >> r.who >> r.measure >> r.low >> r.mid >> r.high >> r.mark >> r.source;
     });
     SQLite::Statement words(db, "SELECT * FROM word");
     while (words.executeStep()) {
@@ -202,19 +210,19 @@ void read_templates(SQLite::Database& db, std::vector<Template>& templates) {
         in >> t.name >> t.title >> t.article >> t.about >> t.craft >> t.skill >> t.touches >>
             t.for_baby >> t.sample >> t.measure >> t.smallest >> t.ideal >> t.largest >> t.fitted >>
             t.finest >> t.thickest >> t.firmness >> t.spacing >> t.finish >> t.fringe >>
-            t.loom_waste;
+            t.loom_waste >> t.role;
         t.origin = "built in";
     });
     std::map<std::string, Template*> by_name;
     for (auto& t : templates) by_name[t.name] = &t;
     read_parts(db,
                "SELECT template, name, fabric, shape, width_m, length_m, narrow_m, grows, alike, "
-               "yarn, unbroken FROM piece ORDER BY template, place",
+               "yarn, unbroken, of_warp, of_weft FROM piece ORDER BY template, place",
                by_name, [](Columns& in, Template& t) {
                    auto& p = t.pieces.emplace_back();
                    in >> p.name >> p.fabric >> p.outline.shape >> p.outline.width >>
                        p.outline.length >> p.outline.narrow >> p.grows >> p.count >> p.yarn >>
-                       p.unbroken;
+                       p.unbroken >> p.of_warp >> p.of_weft;
                });
     read_parts(db, "SELECT * FROM wish", by_name, [](Columns& in, Template& t) {
         std::size_t asked = 0;

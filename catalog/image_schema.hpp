@@ -22,16 +22,21 @@ CREATE TABLE knitted_fabric (
   growth_low REAL NOT NULL, growth_high REAL NOT NULL, stitch_repeat INTEGER NOT NULL,
   row_repeat INTEGER NOT NULL, definition REAL NOT NULL, openness REAL NOT NULL,
   loose_loops INTEGER NOT NULL, mark INTEGER NOT NULL, source TEXT NOT NULL,
-  chart TEXT NOT NULL) STRICT;
+  chart TEXT NOT NULL, longest_strand INTEGER NOT NULL) STRICT;
 CREATE TABLE weave (
   name TEXT NOT NULL UNIQUE, threads REAL NOT NULL, intersections REAL NOT NULL,
-  shafts INTEGER NOT NULL, take_up REAL NOT NULL, most_in_hole INTEGER NOT NULL, end_repeat INTEGER NOT NULL,
+  sett REAL NOT NULL, picks REAL NOT NULL, warp_float INTEGER NOT NULL,
+  weft_float INTEGER NOT NULL, shafts INTEGER NOT NULL, take_up REAL NOT NULL, most_in_hole INTEGER NOT NULL, end_repeat INTEGER NOT NULL,
   pick_repeat INTEGER NOT NULL, definition REAL NOT NULL, loose_loops INTEGER NOT NULL,
   mark INTEGER NOT NULL, source TEXT NOT NULL, chart TEXT NOT NULL) STRICT;
 CREATE TABLE fibre (
   name TEXT NOT NULL UNIQUE, kind TEXT NOT NULL, category TEXT NOT NULL,
   density_kg_m3 REAL NOT NULL, micron_low_m REAL, micron_high_m REAL, staple_low_m REAL,
   staple_high_m REAL, felting TEXT NOT NULL, source TEXT NOT NULL) STRICT;
+CREATE TABLE body_size (
+  who TEXT NOT NULL, measure TEXT NOT NULL, low_m REAL NOT NULL, mid_m REAL NOT NULL,
+  high_m REAL NOT NULL, mark INTEGER NOT NULL, source TEXT NOT NULL,
+  PRIMARY KEY (who, measure)) STRICT;
 CREATE TABLE word (
   word TEXT NOT NULL PRIMARY KEY, kind INTEGER NOT NULL, means TEXT NOT NULL,
   on_loom TEXT NOT NULL) STRICT;
@@ -41,12 +46,13 @@ CREATE TABLE template (
   for_baby INTEGER NOT NULL, sample INTEGER NOT NULL, measure TEXT NOT NULL, smallest_m REAL NOT NULL,
   ideal_m REAL NOT NULL, largest_m REAL NOT NULL, fitted INTEGER NOT NULL, finest INTEGER NOT NULL, thickest INTEGER NOT NULL, firmness INTEGER NOT NULL,
   spacing INTEGER NOT NULL, finish INTEGER NOT NULL, fringe_m REAL NOT NULL,
-  loom_waste_m REAL NOT NULL) STRICT;
+  loom_waste_m REAL NOT NULL, role INTEGER NOT NULL) STRICT;
 CREATE TABLE piece (
   template TEXT NOT NULL REFERENCES template, place INTEGER NOT NULL, name TEXT NOT NULL,
   fabric TEXT NOT NULL, shape INTEGER NOT NULL, width_m REAL NOT NULL, length_m REAL NOT NULL,
   narrow_m REAL NOT NULL, grows INTEGER NOT NULL, alike INTEGER NOT NULL, yarn INTEGER NOT NULL,
-  unbroken INTEGER NOT NULL, PRIMARY KEY (template, place)) STRICT;
+  unbroken INTEGER NOT NULL, of_warp REAL NOT NULL, of_weft REAL NOT NULL,
+  PRIMARY KEY (template, place)) STRICT;
 CREATE TABLE wish (
   template TEXT NOT NULL REFERENCES template, asked INTEGER NOT NULL, at_least REAL NOT NULL,
   weight REAL NOT NULL, PRIMARY KEY (template, asked)) STRICT;

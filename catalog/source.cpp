@@ -25,6 +25,14 @@ void check_name(const std::string& name, const std::string& file) {
                       "half-circle-shawl.toml");
 }
 
+// What everybody has names fabrics that everybody can name.
+Template built_in_template(const fs::path& path, const Fabrics& fabrics) {
+    auto out = read_template_file(path, fabrics);
+    if (!out.own.knitted.empty() || !out.own.weaves.empty())
+        throw BadText(path.string(), 0, "a stitch of a built-in template is a row of the tables");
+    return out;
+}
+
 }  // namespace
 
 std::string read_file(const fs::path& path) {
@@ -58,9 +66,10 @@ Catalogue read_source(const fs::path& folder) {
         return read_words(text, file, out.fabrics);
     });
     out.fibres = table("fibres.csv", read_fibres);
+    out.bodies = table("body_sizes.csv", read_body_sizes);
     for (const auto& entry : fs::directory_iterator(folder / "templates"))
         if (entry.path().extension() == ".toml")
-            out.templates.push_back(read_template_file(entry.path(), out.fabrics));
+            out.templates.push_back(built_in_template(entry.path(), out.fabrics));
     std::sort(out.templates.begin(), out.templates.end(),
               [](const Template& a, const Template& b) { return a.name < b.name; });
     return out;

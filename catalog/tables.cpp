@@ -7,6 +7,8 @@
 #include "catalog/csv.hpp"
 #include "catalog/nearest.hpp"
 #include "engine/lay/chart.hpp"
+#include "engine/lay/draft.hpp"
+#include "engine/lay/stitch.hpp"
 #include "engine/units/failure.hpp"
 
 namespace gristwright::catalog {
@@ -117,10 +119,17 @@ std::string chart(const Row& row, std::string_view letters, int across, int up) 
     throw row.wrong("a whole number of charts must make a repeat");
 }
 
+// The metres stand in the row, or follow from its chart.
+double metres_of(const Row& row, const KnitFabric& fabric) {
+    if (const auto typed = row.maybe("metres")) return *typed;
+    if (fabric.chart.empty()) throw row.wrong("metres: a number is missing, or a chart");
+    return lay::metres_by_chart(lay::read_chart(fabric.chart, lay::stitch_letters), fabric.stitches,
+                                fabric.rows);
+}
+
 KnitFabric knitted_fabric(const Row& row) {
     KnitFabric out;
     out.name = row.text("name");
-    out.metres = row.number("metres");
     out.metres_low = row.number("metres_low");
     out.metres_high = row.number("metres_high");
     out.stitches = row.number("stitches");
@@ -136,6 +145,9 @@ KnitFabric knitted_fabric(const Row& row) {
     out.mark = row.word("mark", mark_named);
     out.source = row.text("source");
     out.chart = chart(row, lay::stitch_letters, out.stitch_repeat, out.row_repeat);
+    out.metres = metres_of(row, out);
+    if (!out.chart.empty())
+        out.longest_strand = lay::longest_strand(lay::read_chart(out.chart, lay::stitch_letters));
     const auto inside = [](double low, double mid, double high) {
         return 0 < low && low <= mid && mid <= high;
     };
@@ -146,11 +158,27 @@ KnitFabric knitted_fabric(const Row& row) {
     return out;
 }
 
+// What the chart tells of the weave.
+void draw_in(const Row& row, Weave& out) {
+    if (out.chart.empty()) throw row.wrong("a weave needs its chart");
+    try {
+        const auto draft = lay::draft_of(lay::read_chart(out.chart, lay::weave_letters));
+        out.interlacing = {static_cast<double>(draft.threads), draft.intersections};
+        out.warp_float = draft.warp_float;
+        out.weft_float = draft.weft_float;
+        if (out.shafts > std::max(2, draft.shafts))
+            throw row.wrong("shafts: its ends rise in fewer ways than that");
+    } catch (const Refused& wrong) {
+        throw row.wrong(wrong.what());
+    }
+}
+
 Weave weave(const Row& row) {
     Weave out;
     out.name = row.text("name");
-    out.interlacing = {row.number("threads"), row.number("intersections")};
     out.shafts = row.whole("shafts");
+    out.sett = row.maybe("sett").value_or(0);
+    out.picks = row.number("picks");
     out.take_up = row.number("take_up");
     out.most_in_hole = row.whole("most_in_hole");
     out.end_repeat = row.whole("end_repeat");
@@ -160,9 +188,24 @@ Weave weave(const Row& row) {
     out.mark = row.word("mark", mark_named);
     out.source = row.text("source");
     out.chart = chart(row, lay::weave_letters, out.end_repeat, out.pick_repeat);
-    if (out.interlacing.threads <= 0 || out.interlacing.intersections <= 0 || out.shafts < 2 ||
-        out.most_in_hole < 1 || out.end_repeat < 1 || out.pick_repeat < 1)
-        throw row.wrong("threads, intersections and repeats must be positive, shafts at least 2");
+    draw_in(row, out);
+    if (out.sett < 0 || out.picks <= 0 || out.shafts < 2 || out.most_in_hole < 1 ||
+        out.end_repeat < 1 || out.pick_repeat < 1)
+        throw row.wrong("setts, picks and repeats must be positive, shafts at least 2");
+    return out;
+}
+
+BodySize body_size_row(const Row& row) {
+    BodySize out{row.text("who"),
+                 row.text("measure"),
+                 centimetres(row.number("low_cm")),
+                 centimetres(row.number("mid_cm")),
+                 centimetres(row.number("high_cm")),
+                 row.word("mark", mark_named),
+                 row.text("source")};
+    if (body_named(out.who) != out.who) throw row.wrong("who: nobody is called so");
+    if (!(Length{} < out.low && out.low <= out.mid && out.mid <= out.high))
+        throw row.wrong("low, mid and high must rise");
     return out;
 }
 
@@ -238,6 +281,9 @@ std::vector<KnitFabric> read_knitted_fabrics(const std::string& text, const std:
 }
 std::vector<Weave> read_weaves(const std::string& text, const std::string& file) {
     return read_rows(text, file, weave);
+}
+std::vector<BodySize> read_body_sizes(const std::string& text, const std::string& file) {
+    return read_rows(text, file, body_size_row);
 }
 Words read_words(const std::string& text, const std::string& file, const Fabrics& fabrics) {
     const auto csv = read_csv(text, file);

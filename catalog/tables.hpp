@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "engine/project/body.hpp"
 #include "engine/project/template.hpp"
 #include "engine/suggestion/suggestion.hpp"
 #include "engine/yarn/profile.hpp"
@@ -20,6 +21,8 @@ std::vector<KnitFabric> read_knitted_fabrics(const std::string& text, const std:
 std::vector<Weave> read_weaves(const std::string& text, const std::string& file);
 // Rows known only from memory are marked so in their source.
 std::vector<FibrePart> read_fibres(const std::string& text, const std::string& file);
+
+std::vector<BodySize> read_body_sizes(const std::string& text, const std::string& file);
 
 // A word for a fabric names rows of these fabrics.
 Words read_words(const std::string& text, const std::string& file, const Fabrics& fabrics);

@@ -3,7 +3,9 @@
 #include <algorithm>
 
 #include "catalog/nearest.hpp"
+#include "catalog/own_fabric.hpp"
 #include "catalog/toml_text.hpp"
+#include "engine/project/role.hpp"
 #include "engine/project/words.hpp"
 #include "engine/units/failure.hpp"
 #include "engine/units/reading.hpp"
@@ -38,6 +40,9 @@ const std::vector<std::pair<std::string, Grows>> growing{{"neither", Grows::neit
                                                          {"width", Grows::width},
                                                          {"length", Grows::length},
                                                          {"both", Grows::both}};
+// What a template by itself may say of this batch's part; the rest is asked for.
+const std::vector<std::pair<std::string, Role>> parts_played{{"weft", Role::weft},
+                                                             {"colour", Role::colour}};
 const std::vector<std::pair<std::string, Shape>> shapes = [] {
     std::vector<std::pair<std::string, Shape>> out;
     for (int s = 0; s <= static_cast<int>(Shape::taper); ++s)
@@ -55,6 +60,7 @@ Length length_or_none(const std::string& written) {
 void check_fabric(TomlTable& from, const Template& t, const PieceTemplate& piece,
                   const Fabrics& fabrics) {
     const bool knitted = t.craft == Craft::knitted;
+    if (t.own.knitted_named(piece.fabric) || t.own.weave_named(piece.fabric)) return;
     if (knitted ? fabrics.knitted_named(piece.fabric) != nullptr
                 : fabrics.weave_named(piece.fabric) != nullptr)
         return;
@@ -150,6 +156,25 @@ void read_words(TomlTable from, Template& t) {
     from.nothing_else();
 }
 
+// A name that the tables have stays theirs.
+void read_own(TomlTable& from, Template& t, const Fabrics& fabrics) {
+    const auto check = [&](std::string_view key, const std::string& name, bool taken) {
+        if (taken) throw from.wrong(key, fmt::format("'{}' stands in the table already", name));
+    };
+    if (t.craft == Craft::knitted && from.has("stitch"))
+        for (auto& table : from.tables("stitch")) {
+            t.own.knitted.push_back(read_own_stitch(std::move(table)));
+            const auto& name = t.own.knitted.back().name;
+            check("stitch", name, fabrics.knitted_named(name) != nullptr);
+        }
+    if (t.craft == Craft::woven && from.has("weave"))
+        for (auto& table : from.tables("weave")) {
+            t.own.weaves.push_back(read_own_weave(std::move(table)));
+            const auto& name = t.own.weaves.back().name;
+            check("weave", name, fabrics.weave_named(name) != nullptr);
+        }
+}
+
 }  // namespace
 
 Template read_template(std::string_view text, const std::string& name, const std::string& file,
@@ -169,9 +194,11 @@ Template read_template(std::string_view text, const std::string& name, const std
     t.sample = from.flag("sample");
     read_size(from.table("size"), t);
     read_cloth(from.table("cloth"), t);
+    read_own(from, t, fabrics);
     for (auto& piece : from.tables("piece"))
         t.pieces.push_back(read_piece(std::move(piece), t, fabrics));
     read_wishes(from.table("wants"), t);
+    if (from.has("role")) t = in_role(std::move(t), from.word("role", parts_played));
     read_words(from.table("words"), t);
     from.nothing_else();
     return t;

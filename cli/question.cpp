@@ -11,6 +11,8 @@
 #include "catalog/nearest.hpp"
 #include "catalog/source.hpp"
 #include "catalog/swatch_text.hpp"
+#include "cli/output/layout.hpp"
+#include "cli/yarns.hpp"
 #include "engine/units/failure.hpp"
 #include "engine/units/reading.hpp"
 #include "engine/yarn/bad_yarn.hpp"
@@ -126,6 +128,7 @@ std::vector<Option> plan_options() {
         {"certainty", "90", "wished chance that the yarn does not run out, 50 to 99.9 %", false, "",
          "90"},
         {"spare", "10m", "metres to leave unused, for a sample or for mending"},
+        yarn_option,
     };
 }
 
@@ -219,7 +222,7 @@ YarnProfile informed_yarn(const catalog::MeasuredBatch& measured,
     return informed(yarn, catalog::evidence_of(swatches, yarn, catalogue.fabrics));
 }
 
-Question ask(const Arguments& arguments, const std::string& batch) {
+Question ask(const Arguments& arguments, const std::string& batch, Skeins skeins) {
     Question q;
     q.catalogue = whole_catalogue();
     const auto book = book_of(arguments, batch);
@@ -235,9 +238,18 @@ Question ask(const Arguments& arguments, const std::string& batch) {
     q.working = arguments.has("working");
     q.hands = book ? hands_besides(*book, batch, q.catalogue)
                    : hands_if_known(arguments, q.catalogue, q.measured.notes);
-    q.yarn = informed_yarn(q.measured, q.hands,
-                           book ? book->swatches(batch) : std::vector<catalog::SwatchText>{},
-                           q.catalogue, arguments.has("insist"));
+    const auto swatches = book ? book->swatches(batch) : std::vector<catalog::SwatchText>{};
+    const auto informed_now = [&] {
+        return informed_yarn(q.measured, q.hands, swatches, q.catalogue, arguments.has("insist"));
+    };
+    q.yarn = informed_now();
+    if (skeins == Skeins::of_one_yarn) {
+        const auto which = take_one_yarn(arguments.text("yarn"), q.yarn.agreement, q);
+        if (!which.empty()) {
+            q.yarn = informed_now();
+            q.yarn.cautions.insert(q.yarn.cautions.begin(), which);
+        }
+    }
     if (book && q.measured.batch.name.empty()) q.measured.batch.name = batch;
     return q;
 }
@@ -249,6 +261,27 @@ Length read_length_option(const Arguments& arguments, std::string_view option) {
 
 double read_share_option(const Arguments& arguments, std::string_view option) {
     return catalog::read_named("--" + std::string(option), arguments.text(option), read_share);
+}
+
+std::string size_for(const Arguments& arguments, const Template& article, Question& q) {
+    if (!arguments.has("for")) return "";
+    const auto said = arguments.text("for"), who = body_named(said);
+    if (arguments.has("size")) throw Refused("--for and --size: give one of the two");
+    std::vector<std::string> known;
+    for (const auto& row : q.catalogue.bodies)
+        if (row.measure == article.measure) known.push_back(row.who);
+    if (known.empty())
+        throw Refused(
+            fmt::format("--for: {} is measured by its {}, which no body decides: give --size",
+                        article.title, article.measure));
+    const auto* body = body_size(q.catalogue.bodies, who, article.measure);
+    if (!body)
+        throw Refused(fmt::format("--for {}: nobody of that name is in the table; it has {}",
+                                  inert(said), joined(known)));
+    q.request.size = body->mid;
+    return fmt::format("For {}: {} {} ({} to {}; {}, {}).", who, article.measure,
+                       q.units.size(body->mid), q.units.size(body->low), q.units.size(body->high),
+                       words(body->mark), body->source);
 }
 
 void check_size(const Arguments& arguments, const Question& q, const Template& article) {

@@ -68,7 +68,11 @@ YarnProfile informed_yarn(const catalog::MeasuredBatch& measured,
 
 // `batch` names a batch file or a remembered batch, or is empty when all is given by options. What
 // the swatches of a remembered batch and the person's hands have told is in the profile.
-Question ask(const Arguments& arguments, const std::string& batch);
+// Where the skeins are several yarns, an answer is about one of them (--yarn), or about the batch
+// as it is measured and kept.
+enum class Skeins { of_one_yarn, all };
+Question ask(const Arguments& arguments, const std::string& batch,
+             Skeins skeins = Skeins::of_one_yarn);
 
 // The units asked for, or `otherwise`.
 Units units_of(const Arguments& arguments, std::string_view otherwise);
@@ -76,6 +80,10 @@ Units units_of(const Arguments& arguments, std::string_view otherwise);
 // A length, or a share (0 to 1), given by an option. Throws with the option's name.
 Length read_length_option(const Arguments& arguments, std::string_view option);
 double read_share_option(const Arguments& arguments, std::string_view option);
+
+// With --for, the size of the body named is the size asked for. What is said of it; empty: it was
+// not given. Throws Refused for nobody, or where the article fits no body.
+std::string size_for(const Arguments& arguments, const Template& article, Question& q);
 
 // Throws Refused for a --size that no such article has.
 void check_size(const Arguments& arguments, const Question& q, const Template& article);

@@ -135,7 +135,7 @@ Json show_json(const Question& q, const Notebook& book, const std::string& name)
 Answer show(const Arguments& arguments, const std::string& name) {
     const auto book = notebook(arguments, Notebook::Mode::read_only);
     const auto text = book.load_batch(name);
-    const auto q = ask(arguments, name);
+    const auto q = ask(arguments, name, Skeins::all);
     return {q.json ? dumped(show_json(q, book, name)) : show_text(q, text, book, name), ""};
 }
 

@@ -9,7 +9,7 @@ namespace {
 
 Answer run(const Arguments& arguments) {
     check_page_file(arguments, "card");
-    const auto q = ask(arguments, arguments.words.empty() ? "" : arguments.words[0]);
+    const auto q = ask(arguments, arguments.words.empty() ? "" : arguments.words[0], Skeins::all);
     return page_file(arguments, card(q, arguments.text("spun")), q);
 }
 

@@ -11,6 +11,7 @@
 #include "cli/output/working.hpp"
 #include "cli/output/yarn_words.hpp"
 #include "cli/ranking.hpp"
+#include "cli/roles.hpp"
 #include "engine/suitability/reasons.hpp"
 
 namespace gristwright::cli {
@@ -111,7 +112,8 @@ std::string foot(const Question& q) {
     return out;
 }
 
-std::string makes_text(const Ranked& ranked, const Question& q, std::size_t most) {
+std::string makes_text(const Ranked& ranked, const Question& q, std::size_t most,
+                       std::string_view craft) {
     auto out =
         wrapped(batch_line(q), 0) + "\n" + wrapped(capital(class_line(q.yarn)) + ".", 0) + "\n\n";
     out += wrapped(fmt::format("What it can make, at the largest size with a {} chance that the "
@@ -124,8 +126,8 @@ std::string makes_text(const Ranked& ranked, const Question& q, std::size_t most
     out += part("To learn from first", ranked.samples, std::min<std::size_t>(most, 2), q);
     if (ranked.large.empty() && ranked.small.empty())
         out += "\nNothing in the catalogue fits this batch at this certainty.\n";
-    return out + set_text(best_set_of(ranked), q) + out_of_reach(ranked.short_of, 2 * most, q) +
-           not_for_this_yarn(ranked.useless) + foot(q);
+    return out + better_in_part(ranked, q, craft) + set_text(best_set_of(ranked), q) +
+           out_of_reach(ranked.short_of, 2 * most, q) + not_for_this_yarn(ranked.useless) + foot(q);
 }
 
 // The working of the plan that stands first; any other is shown by gristwright plan --working.
@@ -153,8 +155,9 @@ Answer run(const Arguments& arguments) {
     const auto q = ask(arguments, arguments.words.empty() ? "" : arguments.words[0]);
     const auto ranked = rank(q, craft);
     const auto most = arguments.has("all") ? 1000 : usual_most;
-    return {q.json ? makes_json(ranked, q)
-                   : makes_text(ranked, q, most) + (q.working ? first_working(ranked, q) : ""),
+    return {q.json
+                ? makes_json(ranked, q)
+                : makes_text(ranked, q, most, craft) + (q.working ? first_working(ranked, q) : ""),
             joined(q.measured.notes, "\n")};
 }
 

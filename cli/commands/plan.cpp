@@ -10,6 +10,7 @@
 #include "cli/output/layout.hpp"
 #include "cli/output/working.hpp"
 #include "cli/output/yarn_words.hpp"
+#include "cli/roles.hpp"
 #include "engine/allocation/constants.hpp"
 #include "engine/cloth/constants.hpp"
 #include "engine/project/words.hpp"
@@ -23,10 +24,14 @@ std::string one_size_in(Length q) { return fmt::format("{:.1f} in", in_inches(q)
 std::string one_yarn(Length q) { return fmt::format("{:.0f} m", in_metres(q)); }
 std::string one_yarn_yd(Length q) { return fmt::format("{:.0f} yd", in_yards(q)); }
 
+const char* whose(double share) {
+    return share >= 1 ? "" : share > 0 ? " (half of it this batch's)" : " (another yarn)";
+}
+
 std::string piece_text(const PlanPiece& p, const Units& units) {
     std::string name = capital(p.piece->name);
     if (p.piece->count > 1) name += fmt::format(", {} alike", p.piece->count);
-    if (p.piece->yarn != 1) name += " (another yarn)";
+    if (p.ours.si() <= 0) name += " (another yarn)";
     auto out = "  " + heading(name) + "\n";
     const auto measure = one_measure(p.outline.shape)
                              ? units.size(p.outline.width)
@@ -41,9 +46,11 @@ std::string piece_text(const PlanPiece& p, const Units& units) {
                        4) +
                "\n";
     else
-        out += wrapped(fmt::format("{} ends of {}, {} picks; {}; warp {}, weft {}", p.panel.ends,
-                                   units.yarn(p.warp / p.panel.ends), p.panel.picks,
-                                   making_line(p, units), units.yarn(p.warp), units.yarn(p.weft)),
+        out += wrapped(fmt::format("{} ends of {}, {} picks; {}; warp {}{}, weft {}{}",
+                                   p.panel.ends, units.yarn(p.warp / p.panel.ends), p.panel.picks,
+                                   making_line(p, units), units.yarn(p.warp),
+                                   whose(p.piece->warp_ours()), units.yarn(p.weft),
+                                   whose(p.piece->weft_ours())),
                        4) +
                "\n";
     return out + wrapped(fmt::format("{}, {}", units.yarn_range(p.metres), units.mass(p.mass)), 4) +
@@ -116,7 +123,7 @@ std::string next_evidence(const Plan& plan, const Question& q) {
 std::string joins(const Plan& plan, const Question& q) {
     std::vector<std::string> said;
     const auto& body = plan.pieces.front();
-    if (!body.knit || body.piece->count > 1 || body.piece->yarn != 1) return "";
+    if (!body.knit || body.piece->count > 1 || body.ours < body.metres.mid) return "";
     double used = 0;
     for (std::size_t s = 0; s + 1 < q.yarn.skeins.size(); ++s) {
         used += q.yarn.skeins[s].length.si();
@@ -149,11 +156,7 @@ std::string metres_text(const Plan& plan, const Question& q) {
                             percent(plan.certainty), percent(plan.asked)),
                 2) +
         "\n";
-    if (plan.second_yarn.si() > 0)
-        out += wrapped(fmt::format("Besides, about {} of another yarn of the same grist.",
-                                   q.units.yarn(plan.second_yarn)),
-                       2) +
-               "\n";
+    out += other_yarn_text(plan, q);
     return out + to_set_aside(plan, q) + joins(plan, q) + next_evidence(plan, q);
 }
 
@@ -191,14 +194,16 @@ std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {
 
 Answer run(const Arguments& arguments) {
     auto q = ask(arguments, arguments.words.size() > 1 ? arguments.words[1] : "");
-    const auto article = find_template(q.catalogue, arguments.words[0]);
+    const auto article = part_played(arguments, find_template(q.catalogue, arguments.words[0]), q);
+    const auto sized = size_for(arguments, article, q);
     check_size(arguments, q, article);
     const auto judged = judged_plan(article, q);
     const auto notes = joined(q.measured.notes, "\n");
     if (!q.json)
-        return {
-            plan_text(judged, q, arguments.has("why")) + (q.working ? plan_working(judged, q) : ""),
-            notes};
+        return {(sized.empty() ? "" : wrapped(sized, 0) + "\n") +
+                    plan_text(judged, q, arguments.has("why")) +
+                    (q.working ? plan_working(judged, q) : ""),
+                notes};
     auto out = json_answer("plan");
     out["batch"] = to_json(q);
     out["plan"] = to_json(judged, q.yarn);
@@ -216,7 +221,9 @@ Command plan_command() {
         1,
         2,
         together({{{"size", "130cm", "this size, not the largest that the metres cover"},
+                   {"for", "child 6", "whose size: newborn, 6 months, child 6, woman M, man"},
                    {"why", "", "every factor of the suitability, not only what counts against"}},
+                  role_options(),
                   plan_options(),
                   batch_options(),
                   answer_options()}),

@@ -11,6 +11,7 @@
 #include "cli/output/layout.hpp"
 #include "cli/output/split_words.hpp"
 #include "cli/split_asked.hpp"
+#include "cli/yarns.hpp"
 #include "engine/allocation/constants.hpp"
 #include "engine/evidence/constants.hpp"
 
@@ -147,9 +148,10 @@ std::string by_turns(const Split& s, const SplitAsked& asked, const Question& q)
                    "article, and a join may fall inside a part.",
                    2) +
                "\n";
-    if (q.yarn.agreement.answer == SameYarn::same) return out;
-    const auto sure = q.yarn.agreement.answer == SameYarn::differ
-                          ? "its skeins are not"
+    if (q.yarn.agreement.answer == SameYarn::same || q.yarn.agreement.answer == SameYarn::differ)
+        return out;  // several yarns are not worked by turns
+    const auto sure = q.yarn.agreement.answer == SameYarn::alternate
+                          ? "its skeins are hardly"
                           : "it is not sure that its skeins are";
     for (std::size_t j = 0; j < s.pieces.size(); ++j) {
         std::vector<std::string> skeins;
@@ -289,12 +291,13 @@ Command split_command() {
             "[BATCH.toml | SKEINS.csv]",
             0,
             1,
-            together({split_options(),
-                      {{"certainty", "90",
-                        "wished chance that an article's metres suffice, 50 to 99.9 %", false, "",
-                        "90"}},
-                      batch_options(),
-                      answer_options()}),
+            together(
+                {split_options(),
+                 {{"certainty", "90",
+                   "wished chance that an article's metres suffice, 50 to 99.9 %", false, "", "90"},
+                  yarn_option},
+                 batch_options(),
+                 answer_options()}),
             run,
             "heron.toml --sample knitted --keep triangle-shawl"};
 }

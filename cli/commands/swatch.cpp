@@ -89,7 +89,7 @@ Answer run(const Arguments& arguments) {
     auto all = book.swatches(name);
     all.push_back(swatch);
     // Read it before it is kept: what makes no sense is refused.
-    auto q = ask(arguments, name);
+    auto q = ask(arguments, name, Skeins::all);
     q.yarn = informed_yarn(q.measured, q.hands, all, q.catalogue, true);
     book.add_swatch(name, swatch);
     if (arguments.has("json")) return {dumped(told_json(q, all.size())), ""};

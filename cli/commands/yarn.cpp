@@ -11,6 +11,7 @@
 #include "cli/output/layout.hpp"
 #include "cli/output/working.hpp"
 #include "cli/output/yarn_words.hpp"
+#include "cli/yarns.hpp"
 #include "engine/cloth/knitting.hpp"
 #include "engine/cloth/weaving.hpp"
 #include "engine/yarn/count.hpp"
@@ -135,7 +136,7 @@ std::string yarn_text(const Question& q, bool all) {
     auto out = wrapped(batch_line(q), 0) + "\n" + classes(q.yarn);
     out += "\n" + heading("Grist (± holds 9 times in 10)") + "\n" + counts(q, all);
     out += "\n" + heading("Skeins") + "\n" + each_skein(q) +
-           wrapped(capital(agreement_line(q.yarn.agreement)) + ".", 2) + "\n";
+           wrapped(capital(agreement_line(q.yarn.agreement)) + ".", 2) + "\n" + several_yarns(q);
     out += "\n" + heading("Loft") + "\n" + wrapped(loft(q.yarn), 2) + "\n";
     out += "\n" + heading("Behaviour (0 to 1; our judgement, ± holds 9 times in 10)") + "\n" +
            behaviour(q.yarn) + prickle(q.yarn);
@@ -157,7 +158,7 @@ std::string yarn_text(const Question& q, bool all) {
 }
 
 Answer run(const Arguments& arguments) {
-    const auto q = ask(arguments, arguments.words.empty() ? "" : arguments.words[0]);
+    const auto q = ask(arguments, arguments.words.empty() ? "" : arguments.words[0], Skeins::all);
     const auto notes = joined(q.measured.notes, "\n");
     if (!q.json)
         return {yarn_text(q, arguments.has("counts")) + (q.working ? yarn_working(q) : ""), notes};

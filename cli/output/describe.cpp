@@ -5,7 +5,9 @@
 #include <cmath>
 
 #include "cli/output/layout.hpp"
+#include "engine/cloth/constants.hpp"
 #include "engine/project/by_cloth.hpp"
+#include "engine/yarn/constants.hpp"
 #include "engine/yarn/count.hpp"
 #include "engine/yarn/softness.hpp"
 
@@ -62,9 +64,13 @@ std::string agreement_line(const Agreement& found) {
         case SameYarn::only_one_skein:
             return "one skein, nothing to compare";
         case SameYarn::differ:
-            return "the skeins differ beyond measuring: " + seen;
+            return fmt::format("{} yarns: {}, more than alternating hides", found.yarns.size(),
+                               seen);
+        case SameYarn::alternate:
+            return "one yarn if its skeins are alternated: " + seen;
         case SameYarn::same:
-            return "one yarn: the same within 10 % in grist; " + seen;
+            return fmt::format("one yarn, {}within 10 % in grist: {}",
+                               found.widest > constants::alike_grist ? "nearly all " : "", seen);
         case SameYarn::states_differ:
             return "measured in different states, so not compared";
         case SameYarn::cannot_tell:
@@ -118,6 +124,28 @@ std::vector<Length> lengths_of(const YarnProfile& yarn) {
     return out;
 }
 
+// What lies on the cloth without crossing, where it is long enough to catch.
+std::string long_float_in(const PlanPiece& piece) {
+    return by_cloth(
+        piece,
+        [&](const KnitCloth& k) -> std::string {
+            const double reach = in_millimetres(longest_strand(k));
+            if (reach <= constants::long_strand) return "";
+            return fmt::format(
+                "{}: strands of {:.0f} mm behind the cloth catch on fingers: take "
+                "each up behind a stitch half way",
+                piece.piece->name, reach);
+        },
+        [&](const WovenCloth& w) -> std::string {
+            const double reach = in_millimetres(longest_float(w));
+            if (reach <= constants::long_float) return "";
+            return fmt::format(
+                "{}: floats of up to {:.0f} mm lie on {} at this sett and catch on rings and "
+                "buttons: set it closer, or keep it where nothing rubs",
+                piece.piece->name, reach, w.weave->name);
+        });
+}
+
 std::vector<std::string> cautions(const Plan& plan, const YarnProfile& yarn) {
     std::vector<std::string> out = plan.article->cautions;
     bool loose = false;
@@ -125,6 +153,8 @@ std::vector<std::string> cautions(const Plan& plan, const YarnProfile& yarn) {
         loose = loose || by_cloth(
                              piece, [](const KnitCloth& k) { return k.fabric->loose_loops; },
                              [](const WovenCloth& w) { return w.weave->loose_loops; });
+    for (const auto& piece : plan.pieces)
+        if (auto said = long_float_in(piece); !said.empty()) out.push_back(std::move(said));
     if (plan.article->for_baby) {
         out.emplace_back(
             "for a baby: no cords, ties, fringes or long loose loops; follow your local safety "

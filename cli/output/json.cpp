@@ -5,6 +5,7 @@
 
 #include "cli/output/layout.hpp"
 #include "cli/output/yarn_words.hpp"
+#include "engine/project/role.hpp"
 #include "engine/suitability/reasons.hpp"
 #include "engine/yarn/count.hpp"
 
@@ -22,7 +23,9 @@ const char* word(SameYarn answer) {
         case SameYarn::only_one_skein:
             return "only one skein";
         case SameYarn::differ:
-            return "differ beyond measuring";
+            return "several yarns";
+        case SameYarn::alternate:
+            return "one yarn, alternated";
         case SameYarn::same:
             return "same within your margin";
         case SameYarn::states_differ:
@@ -57,8 +60,9 @@ Json piece_json(const PlanPiece& p) {
              {"shape", words(p.outline.shape)},
              {"width_cm", number(in_centimetres(p.outline.width))},
              {"length_cm", number(in_centimetres(p.outline.length))},
-             {"from_this_batch", p.piece->yarn == 1},
+             {"from_this_batch", p.ours.si() > 0},
              {"metres", range(p.metres, in_metres)},
+             {"metres_of_batch", number(in_metres(p.ours))},
              {"grams", number(in_grams(p.mass))}};
     if (p.knit) {
         out["stitches"] = p.stitches;
@@ -182,6 +186,8 @@ Json to_json(const JudgedPlan& judged, const YarnProfile& yarn) {
             {"metres_left", number(in_metres(plan.left()))},
             {"metres_short", number(in_metres(plan.short_by))},
             {"second_yarn_metres", number(in_metres(plan.second_yarn))},
+            {"second_yarn_to_have_metres", number(in_metres(plan.second_to_have))},
+            {"part", words(plan.article->role)},
             {"grams", number(in_grams(plan.mass))},
             {"pieces", pieces},
             {"obstacles", obstacles},

@@ -21,7 +21,7 @@ struct SkeinEnd {
 std::vector<SkeinEnd> skein_ends(const Plan& plan, const YarnProfile& yarn) {
     std::vector<SkeinEnd> out;
     const auto& body = plan.pieces.front();
-    if (!body.knit || body.piece->count > 1 || body.piece->yarn != 1) return out;
+    if (!body.knit || body.piece->count > 1 || body.ours < body.metres.mid) return out;
     double used = 0;
     for (std::size_t s = 0; s + 1 < yarn.skeins.size(); ++s) {
         used += yarn.skeins[s].length.si();
@@ -91,7 +91,7 @@ bool height_told(const Outline& o) {
 std::string piece_name(const PlanPiece& p) {
     auto out = capital(p.piece->name);
     if (p.piece->count > 1) out += fmt::format(", {} alike", p.piece->count);
-    if (p.piece->yarn != 1) out += " (another yarn)";
+    if (p.ours.si() <= 0) out += " (another yarn)";
     return out;
 }
 

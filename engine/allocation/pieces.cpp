@@ -20,7 +20,7 @@ struct Share {
 int alike(const Plan& plan) {
     int count = 0;
     for (const auto& p : plan.pieces) {
-        if (p.piece->yarn != 1) continue;
+        if (p.ours.si() <= 0) continue;
         if (p.woven || (count > 0 && p.piece->count != count)) return 1;
         count = p.piece->count;
     }
@@ -31,13 +31,15 @@ std::vector<Share> shares(const Plan& plan, bool whole_warp) {
     std::vector<Share> out;
     Share knitted;
     for (const auto& p : plan.pieces) {
-        if (p.piece->yarn != 1) continue;
+        if (p.ours.si() <= 0) continue;
         if (p.woven) {
             const auto& name = p.piece->name;
-            out.push_back({name + ", warp", p.warp.si(), whole_warp || p.piece->unbroken});
-            out.push_back({name + ", weft", p.weft.si(), false, false, true});
+            if (const double warp = p.warp.si() * p.piece->warp_ours(); warp > 0)
+                out.push_back({name + ", warp", warp, whole_warp || p.piece->unbroken});
+            if (const double weft = p.weft.si() * p.piece->weft_ours(); weft > 0)
+                out.push_back({name + ", weft", weft, false, false, true});
         } else {
-            knitted.metres += p.metres.mid.si();
+            knitted.metres += p.ours.si();
             knitted.unbroken = knitted.unbroken || p.piece->unbroken;
         }
     }

@@ -75,4 +75,20 @@ inline constexpr Constant hole_share{"room of a rigid heddle's hole",
 inline constexpr Constant shed_room{
     "room a yarn needs to slide", 1.3, 1.2, 1.5, "of its squeezed width", Mark::judgement, ""};
 
+inline constexpr Constant long_float{
+    "a float in woven cloth that catches in use",
+    10,
+    8,
+    15,
+    "mm",
+    Mark::common_practice,
+    "a handbook of 2015 calls floats of three ends generally safe"};
+inline constexpr Constant long_strand{"a strand behind two-colour knitting that wants catching",
+                                      25,
+                                      20,
+                                      30,
+                                      "mm",
+                                      Mark::common_practice,
+                                      ""};
+
 }  // namespace gristwright::constants

@@ -93,6 +93,10 @@ double metres_margin(const KnitCloth& cloth, const Evidence& evidence) {
 
 }  // namespace
 
+Length longest_strand(const KnitCloth& cloth) {
+    return Length::from_si(cloth.fabric->longest_strand / cloth.stitches.si());
+}
+
 KnitCloth knit_cloth(const YarnProfile& yarn, const KnitFabric& fabric, Firmness purpose,
                      const std::vector<Length>& needles) {
     KnitCloth cloth;

@@ -25,7 +25,8 @@ struct KnitFabric {
     bool loose_loops = false;  // floats or holes that small fingers catch in
     Mark mark = Mark::judgement;
     std::string source;
-    std::string chart;  // as engine/lay/chart.hpp reads it; empty: none
+    std::string chart;       // as engine/lay/chart.hpp reads it; empty: none
+    int longest_strand = 0;  // stitches that a second yarn's strand passes behind, of its chart
 };
 
 struct [[nodiscard]] KnitCloth {
@@ -43,6 +44,9 @@ struct [[nodiscard]] KnitCloth {
     Estimate<LengthPerArea> metres_per_area;  // of finished cloth
     ArealDensity mass_per_area;
 };
+
+// The longest strand behind, as finished; none: no row has two yarns.
+Length longest_strand(const KnitCloth& cloth);
 
 // A swatch's gauge is taken as it is where it suits the purpose; for another purpose it tells how
 // tightly these hands knit.

@@ -40,18 +40,31 @@ void choose_heddle(const std::vector<Sett>& owned, WovenCloth& cloth) {
 
 }  // namespace
 
+Sett greatest_sett(const Weave& weave, Length packed_diameter) {
+    if (weave.sett > 0) return greatest_sett(packed_diameter, plain_weave) * weave.sett;
+    return greatest_sett(packed_diameter, weave.interlacing);
+}
+
+Length longest_float(const WovenCloth& cloth) {
+    const double along = cloth.weave->warp_float * (1 - cloth.length.mid) / cloth.picks.si();
+    const double across = cloth.weave->weft_float * (1 - cloth.width.mid) / cloth.ends.si();
+    return Length::from_si(std::max(along, across));
+}
+
 WovenCloth weave_cloth(const YarnProfile& yarn, const Weave& weave, Spacing purpose, Finish finish,
                        const Equipment& owned) {
     WovenCloth cloth;
     cloth.weave = std::make_shared<const Weave>(weave);
-    cloth.greatest = greatest_sett(yarn.packed_diameter, weave.interlacing);
+    cloth.greatest = greatest_sett(weave, yarn.packed_diameter);
     cloth.wanted = share_band(purpose);
     choose_heddle(owned.heddles, cloth);
-    cloth.picks = cloth.ends;  // balanced
+    cloth.picks = cloth.ends * weave.picks;
     cloth.shafts_enough = owned.shafts == 0 || owned.shafts >= weave.shafts;
     const auto hole = Length::from_si(hole_share / cloth.heddle.si() / cloth.in_hole);
     cloth.through_hole = yarn.packed_diameter * shed_room <= hole;
-    const double crimp = weave.take_up * take_up(cloth.ends, yarn.packed_diameter);
+    // The system that is hidden lies nearly straight; the one that shows bends round it.
+    const auto bent_round = std::min(cloth.ends, cloth.picks);
+    const double crimp = weave.take_up * take_up(bent_round, yarn.packed_diameter);
     cloth.warp_take_up = cloth.weft_take_up = std::min(crimp, 0.25);
     cloth.width = width_loss(finish);
     cloth.length = length_loss(finish);

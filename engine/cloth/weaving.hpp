@@ -15,10 +15,13 @@ namespace gristwright {
 // A weave: a row of catalog/tables/weaves.csv.
 struct Weave {
     std::string name;
-    Interlacing interlacing = plain_weave;  // averaged over all picks of the repeat
-    int shafts = 2;                         // 2: one rigid heddle weaves it
-    double take_up = 1;                     // against plain weave at the same sett
-    int most_in_hole = 1;                   // ends that may share a hole or a dent
+    Interlacing interlacing = plain_weave;  // of its chart, averaged over the picks of the repeat
+    double sett = 0;   // ends against plain weave's; 0: as its interlacing says (Ashenhurst)
+    double picks = 1;  // to each end
+    int warp_float = 1, weft_float = 1;  // threads passed without crossing, of its chart
+    int shafts = 2;                      // 2: one rigid heddle weaves it
+    double take_up = 1;                  // against plain weave at the same sett
+    int most_in_hole = 1;                // ends that may share a hole or a dent
     int end_repeat = 2, pick_repeat = 2;
     double definition = 0;     // definition it asks of the yarn, 0..1
     bool loose_loops = false;  // floats that catch
@@ -42,6 +45,13 @@ struct [[nodiscard]] WovenCloth {
     Loss width{}, length{};
     double spread = 0;  // relative margin of its metres
 };
+
+// The closest that ends can lie in this weave. R / (R + I) holds where one warp and one weft make
+// one cloth between them; one-sided, layered and patterned cloths follow plain weave instead.
+Sett greatest_sett(const Weave& weave, Length packed_diameter);
+
+// Of the finished cloth: the longest stretch that lies on it without crossing.
+Length longest_float(const WovenCloth& cloth);
 
 WovenCloth weave_cloth(const YarnProfile& yarn, const Weave& weave, Spacing purpose, Finish finish,
                        const Equipment& owned);

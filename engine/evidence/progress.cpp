@@ -85,8 +85,7 @@ Progress progress(const Plan& plan, LinearDensity grist, Mass start,
     out.factor = posterior({1, plan.need.spread}, {out.used.si() / expected, as_it_goes});
 
     double rest = 0;
-    for (std::size_t p = 1; p < plan.pieces.size(); ++p)
-        if (plan.pieces[p].piece->yarn == 1) rest += plan.pieces[p].metres.mid.si();
+    for (std::size_t p = 1; p < plan.pieces.size(); ++p) rest += plan.pieces[p].ours.si();
     const double z = normal_quantile(plan.asked);
     const double sure = out.factor.mid * std::exp(z * out.factor.spread);
     const double all = out.used.si() + out.left.si();

@@ -1,8 +1,7 @@
 // A fabric's repeat as a chart, seen from the right side, the top row first, rows parted by '/'.
 //
-// Knitted: k knit, p purl, o yarn over and t two together beside it, s slipped with the yarn
-// behind, 2 knit with the second yarn, < and > stitches that cross: to the left in front, to the
-// right behind. Woven: x where the end lies on top, - where the pick does.
+// Knitted: engine/lay/stitch.hpp names the letters. Woven: x where the end lies on top, - where
+// the pick does.
 #pragma once
 
 #include <string>
@@ -11,7 +10,7 @@
 
 namespace gristwright::lay {
 
-inline constexpr std::string_view stitch_letters = "kpots2<>";
+inline constexpr std::string_view stitch_letters = "kpots2<>KPydcmzfu()Bxe";
 inline constexpr std::string_view weave_letters = "x-";
 
 struct Chart {

@@ -45,4 +45,70 @@ inline constexpr Constant usual_ply_twist{"plied twist when it was not measured"
                                           Mark::read,
                                           "a spinner's published records, knitting yarn"};
 
+inline constexpr Constant strand_past_one{"a strand past one stitch",
+                                          0.24,
+                                          0.23,
+                                          0.25,
+                                          "of a loop",
+                                          Mark::derived,
+                                          "1 / kw, fully relaxed (Munden, from memory)"};
+inline constexpr Constant tuck_loop{
+    "the yarn laid over a tucked stitch",
+    0.9,
+    0.7,
+    1.0,
+    "of a loop",
+    Mark::derived,
+    "brioche takes half as much again as stocking stitch (a page of "
+    "2020), at gauges judged"};
+inline constexpr Constant over_loop{"a yarn over", 0.9, 0.8, 1.0, "of a loop", Mark::judgement, ""};
+inline constexpr Constant crossed_loop{"a loop that crosses",
+                                       1.15,
+                                       1.0,
+                                       1.5,
+                                       "loops",
+                                       Mark::judgement,
+                                       "published cables take at most 1.29 to 1.41 of plain"};
+inline constexpr Constant long_loop{"a loop wrapped twice",
+                                    1.83,
+                                    1.7,
+                                    2.0,
+                                    "loops",
+                                    Mark::derived,
+                                    "a wrap round a 4 mm needle against the loop it makes"};
+inline constexpr Constant dropped_bar{
+    "a bar where a column was dropped", 0.8, 0.7, 0.9, "of a loop", Mark::derived,
+    "its loop drawn straight"};
+inline constexpr Constant bobble_loops{
+    "a bobble: one stitch to five, four rows, and back", 16, 12, 20, "loops", Mark::derived,
+    "counted, knitted tighter than the ground"};
+
+inline constexpr Constant least_lace_growth{"a cloth with a few eyelets, blocked",
+                                            1.20,
+                                            1.10,
+                                            1.30,
+                                            "of its area",
+                                            Mark::derived,
+                                            "the rows of eyelet lace, feather and fan and mesh"};
+inline constexpr Constant growth_per_over{"how much further yarn overs open it",
+                                          1.6,
+                                          1.0,
+                                          2.2,
+                                          "of its area, if all were yarn overs",
+                                          Mark::derived,
+                                          "the rows of eyelet lace, feather and fan and mesh"};
+inline constexpr Constant own_chart_margin{"metres by a chart alone",
+                                           0.12,
+                                           0.08,
+                                           0.18,
+                                           "relative",
+                                           Mark::derived,
+                                           "the rows of the table against their own charts"};
+inline constexpr Constant definition_of_plain{
+    "definition a plain surface asks", 0.10, 0.05, 0.2, "0 to 1", Mark::judgement, ""};
+inline constexpr Constant definition_of_texture{
+    "definition knits and purls ask", 0.30, 0.2, 0.4, "0 to 1", Mark::judgement, ""};
+inline constexpr Constant definition_of_crossings{
+    "definition crossed stitches ask", 0.60, 0.5, 0.7, "0 to 1", Mark::judgement, ""};
+
 }  // namespace gristwright::constants

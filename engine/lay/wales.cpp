@@ -4,11 +4,10 @@
 #include <cmath>
 
 #include "engine/lay/constants.hpp"
+#include "engine/lay/stitch.hpp"
 
 namespace gristwright::lay {
 namespace {
-
-bool crosses(char stitch) { return stitch == '<' || stitch == '>'; }
 
 double eased(double t) {
     t = std::clamp(t, 0.0, 1.0);
@@ -19,13 +18,19 @@ int floor_div(int a, int n) { return a >= 0 ? a / n : -((-a + n - 1) / n); }
 
 }  // namespace
 
-Wales::Wales(const Chart& chart, double stitch, double row) : chart_(chart), row_(row) {
+Wales::Wales(const Chart& chart, double stitch, double row)
+    : chart_(chart), row_(row), crossing_rows_(0) {
     double shares = 0;
     for (int i = 0; i < chart.across(); ++i)
         shares += recedes(i) ? double{constants::purl_width} : 1.0;
     knit_width_ = stitch * chart.across() / shares;
     left_.push_back(0);
     for (int i = 0; i < chart.across(); ++i) left_.push_back(left_.back() + width(i));
+    int apart = 1;
+    for (int j = 0; j < chart.up(); ++j)
+        if (crossing_in(j))
+            for (apart = 1; !crossing_in(j + apart);) ++apart;
+    crossing_rows_ = std::min<double>(constants::crossing_rows, apart);
 }
 
 double Wales::width(int wale) const {
@@ -41,9 +46,9 @@ double Wales::middle(int wale) const {
 bool Wales::recedes(int wale) const {
     bool purl = true, knit_beside = false;
     for (int j = 0; j < chart_.up(); ++j) {
-        purl = purl && chart_.at(wale, j) == 'p';
+        purl = purl && purled(chart_.at(wale, j));
         for (int i = 0; i < chart_.across(); ++i)
-            knit_beside = knit_beside || chart_.at(i, j) != 'p';
+            knit_beside = knit_beside || !purled(chart_.at(i, j));
     }
     return purl && knit_beside;
 }
@@ -60,36 +65,49 @@ std::optional<int> Wales::crossing_near(int row) const {
     return {};
 }
 
-// '>' stitches go past all '<' ones beside them, and the other way round.
+// How many stitches from `place` on, step by step, cross that way; a row of nothing else: its
+// repeat.
+int Wales::alike(int place, int step, int crossing, bool rightwards) const {
+    int n = 0;
+    while (n < chart_.across()) {
+        const char stitch = chart_.at(place + step * n, crossing);
+        if (!crosses(stitch) || goes_right(stitch) != rightwards) break;
+        ++n;
+    }
+    return n;
+}
+
+// Stitches that go right pass all those beside them that go left, and the other way round.
 int Wales::crosses_to(int wale, int crossing) const {
     const char mine = chart_.at(wale, crossing);
     if (!crosses(mine)) return wale;
-    const int step = mine == '>' ? 1 : -1;
-    const char other = mine == '>' ? '<' : '>';
-    int to = wale, past = 0;
-    while (chart_.at(to, crossing) == mine) to += step;
-    while (chart_.at(to + step * past, crossing) == other) ++past;
-    return wale + step * past;
+    const bool right = goes_right(mine);
+    const int step = right ? 1 : -1;
+    const int others = wale + step * alike(wale, step, crossing, right);
+    return wale + step * alike(others, step, crossing, !right);
 }
 
 bool Wales::crosses_in_front(int wale, int row) const {
     const auto crossing = crossing_near(row);
     if (!crossing || std::abs(2 * (row - *crossing) - 1) > 3) return false;
-    return chart_.at(wale, *crossing) == (row <= *crossing ? '<' : '>');
+    const char stitch = chart_.at(wale, *crossing);
+    return crosses(stitch) && in_front(stitch) == (row <= *crossing);
 }
 
 double Wales::crossing_middle(int wale, int crossing) const {
-    int first = wale, last = wale;
-    while (crosses(chart_.at(first - 1, crossing))) --first;
-    while (crosses(chart_.at(last + 1, crossing))) ++last;
-    return (middle(first) + middle(last)) / 2;
+    const bool right = goes_right(chart_.at(wale, crossing));
+    const int step = right ? 1 : -1;
+    const int mine = alike(wale, step, crossing, right);
+    const int behind = alike(wale, -step, crossing, right);
+    const int others = alike(wale + step * mine, step, crossing, !right);
+    return (middle(wale - step * (behind - 1)) + middle(wale + step * (mine + others - 1))) / 2;
 }
 
 // Half way through, the stitches that cross lie over each other and spread to fill their room.
 double Wales::crossed(int wale, int row, double x, double y) const {
     const auto crossing = crossing_near(row);
     if (!crossing || !crosses(chart_.at(wale, *crossing))) return x;
-    const double top = row_ * (*crossing + 1), span = row_ * constants::crossing_rows;
+    const double top = row_ * (*crossing + 1), span = row_ * crossing_rows_;
     const double done = eased((y - top) / span + 0.5);
     int other = wale;  // where this stitch goes, or came from
     for (int i = wale - chart_.across(); i <= wale + chart_.across(); ++i)
@@ -97,13 +115,14 @@ double Wales::crossed(int wale, int row, double x, double y) const {
     if (row <= *crossing) other = crosses_to(wale, *crossing);
     x += (middle(other) - middle(wale)) * (row <= *crossing ? done : 1 - done);
     const double centre = crossing_middle(wale, *crossing);
-    return centre + (x - centre) * (1 + 4 * constants::crossing_spreads * done * (1 - done));
+    const double spreads = constants::crossing_spreads * crossing_rows_ / constants::crossing_rows;
+    return centre + (x - centre) * (1 + 4 * spreads * done * (1 - done));
 }
 
 double Wales::lean(int wale, int row) const {
     if (chart_.at(wale, row + 1) != 'o') return 0;
-    if (chart_.at(wale + 1, row + 1) == 't') return knit_width_ * constants::leaning;
-    if (chart_.at(wale - 1, row + 1) == 't') return -knit_width_ * constants::leaning;
+    if (decreases(chart_.at(wale + 1, row + 1))) return knit_width_ * constants::leaning;
+    if (decreases(chart_.at(wale - 1, row + 1))) return -knit_width_ * constants::leaning;
     return 0;
 }
 

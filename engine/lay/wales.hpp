@@ -28,6 +28,7 @@ class Wales {
 
   private:
     std::optional<int> crossing_near(int row) const;  // the row; none: further than three
+    int alike(int place, int step, int crossing, bool rightwards) const;
     int crosses_to(int wale, int crossing) const;
     double crossing_middle(int wale, int crossing) const;
     double crossed(int wale, int row, double x, double y) const;
@@ -35,6 +36,7 @@ class Wales {
 
     const Chart& chart_;
     double knit_width_, row_;
+    double crossing_rows_;      // over which stitches cross: fewer where crossings follow closely
     std::vector<double> left_;  // of one repeat; one more than its wales
 };
 

@@ -46,12 +46,4 @@ Cloth woven(const Chart& chart, double end, double pick, double thickness, doubl
     return out;
 }
 
-double intersections(const Chart& chart) {
-    int changes = 0;
-    for (int j = 0; j < chart.up(); ++j)
-        for (int i = 0; i < chart.across(); ++i)
-            if (chart.at(i, j) != chart.at(i + 1, j)) ++changes;
-    return static_cast<double>(changes) / chart.up();
-}
-
 }  // namespace gristwright::lay

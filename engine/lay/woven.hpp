@@ -11,7 +11,4 @@ namespace gristwright::lay {
 Cloth woven(const Chart& chart, double end, double pick, double thickness, double width,
             double height);
 
-// Changes from over to under along the picks of a repeat, averaged: Ashenhurst's intersections.
-double intersections(const Chart& chart);
-
 }  // namespace gristwright::lay

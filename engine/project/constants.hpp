@@ -12,4 +12,8 @@ inline constexpr Constant joins_and_tails{
     "yarn lost in joins and tails",        0.4, 0.2, 0.6, "m a piece", Mark::judgement,
     "a cast-on tail and two woven-in ends"};
 
+inline constexpr Constant plying_takes_up{
+    "length that plying once more takes up", 0.07, 0.03, 0.12, "of each strand", Mark::judgement,
+    "from the angle of a usual ply twist"};
+
 }  // namespace gristwright::constants

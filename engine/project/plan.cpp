@@ -24,7 +24,8 @@ struct Costed {
     std::shared_ptr<const PieceTemplate> piece;
     std::optional<KnitCloth> knit;
     std::optional<WovenCloth> woven;
-    Need need;
+    Need need;   // of this batch
+    Need other;  // of the other yarn
     double spread = 0;
 };
 
@@ -33,47 +34,74 @@ void add(Need& need, int powers, double metres) {
 }
 
 Costed cost_knitted(const PieceTemplate& piece, const KnitCloth& cloth) {
-    Costed out{{}, cloth, {}, {}, cloth.metres_per_area.spread};
+    Costed out{{}, cloth, {}, {}, {}, cloth.metres_per_area.spread};
     const int powers = piece.grows == Grows::neither                                    ? 0
                        : piece.grows == Grows::both || one_measure(piece.outline.shape) ? 2
                                                                                         : 1;
     const Length metres = cloth.metres_per_area.mid * area(piece.outline) * piece.count;
-    add(out.need, powers, metres.si());
-    out.need.fixed += joins_and_tails * piece.count;
+    const double ours = piece.weft_ours();
+    add(out.need, powers, ours * metres.si());
+    add(out.other, powers, (1 - ours) * metres.si());
+    add(out.need, 0, ours * joins_and_tails * piece.count);
+    add(out.other, 0, (1 - ours) * joins_and_tails * piece.count);
     return out;
 }
 
 // Panels alike are woven one after the other on one warp: its waste is paid once.
 Costed cost_woven(const Template& article, const PieceTemplate& piece, const WovenCloth& cloth) {
-    Costed out{{}, {}, cloth, {}, cloth.spread};
+    Costed out{{}, {}, cloth, {}, {}, cloth.spread};
     const double reed = before_loss(piece.outline.width, cloth.width.mid).si();
     const double woven = before_loss(piece.outline.length, cloth.length.mid).si() * piece.count;
     const double ends = cloth.ends.si() * reed;
     const int wide = width_grows(piece.grows) ? 1 : 0;
     const int along = length_grows(piece.grows) ? 1 : 0;
-    add(out.need, wide + along, ends * woven * (1 + cloth.warp_take_up));
-    add(out.need, wide, ends * (2 * article.fringe.si() * piece.count + article.loom_waste.si()));
-    add(out.need, wide + along,
-        cloth.picks.si() * woven * reed * (1 + weft_slack + cloth.weft_take_up));
+    const auto divide = [&](int powers, double metres, double ours) {
+        add(out.need, powers, ours * metres);
+        add(out.other, powers, (1 - ours) * metres);
+    };
+    divide(wide + along, ends * woven * (1 + cloth.warp_take_up), piece.warp_ours());
+    divide(wide, ends * (2 * article.fringe.si() * piece.count + article.loom_waste.si()),
+           piece.warp_ours());
+    divide(wide + along, cloth.picks.si() * woven * reed * (1 + weft_slack + cloth.weft_take_up),
+           piece.weft_ours());
     return out;
 }
 
+// Warp and weft of unlike thickness: a repeat of R ends and I crossings is R warp and I weft
+// thicknesses wide, and the other way along the picks (Ashenhurst's rule for unlike yarns, from
+// memory).
+WovenCloth weave_two(const YarnProfile& yarn, const OtherYarn& other, const Weave& weave,
+                     const PieceTemplate& piece, const Template& article, const Equipment& owned) {
+    const auto own = yarn.packed_diameter;
+    const auto second = other.packed_diameter.si() > 0 ? other.packed_diameter : own;
+    const auto of_both = [&](double ours) { return own * ours + second * (1 - ours); };
+    const auto warp = of_both(piece.warp_ours()), weft = of_both(piece.weft_ours());
+    const auto r = weave.interlacing.threads, i = weave.interlacing.intersections;
+    auto mixed = yarn;
+    mixed.packed_diameter = (warp * r + weft * i) / (r + i);
+    auto cloth = weave_cloth(mixed, weave, article.spacing, article.finish, owned);
+    const auto along = (weft * r + warp * i) / (r + i);
+    cloth.picks = cloth.picks * (mixed.packed_diameter / along);
+    return cloth;
+}
+
 Costed cost(const Template& article, const PieceTemplate& piece, const YarnProfile& yarn,
-            const Fabrics& fabrics, const Equipment& owned) {
+            const OtherYarn& other, const Fabrics& fabrics, const Equipment& owned) {
     const auto unknown = [&] {
         return std::out_of_range(fmt::format("template {}, piece {}: there is no {} fabric '{}'",
                                              article.name, piece.name, words(article.craft),
                                              piece.fabric));
     };
     if (article.craft == Craft::knitted) {
-        const auto* fabric = fabrics.knitted_named(piece.fabric);
+        const auto* fabric = article.own.knitted_named(piece.fabric);
+        if (!fabric) fabric = fabrics.knitted_named(piece.fabric);
         if (!fabric) throw unknown();
         return cost_knitted(piece, knit_cloth(yarn, *fabric, article.firmness, owned.needles));
     }
-    const auto* weave = fabrics.weave_named(piece.fabric);
+    const auto* weave = article.own.weave_named(piece.fabric);
+    if (!weave) weave = fabrics.weave_named(piece.fabric);
     if (!weave) throw unknown();
-    return cost_woven(article, piece,
-                      weave_cloth(yarn, *weave, article.spacing, article.finish, owned));
+    return cost_woven(article, piece, weave_two(yarn, other, *weave, piece, article, owned));
 }
 
 struct Total {
@@ -85,10 +113,7 @@ Total total(const std::vector<Costed>& costed) {
     Total sum;
     double weighted = 0;
     for (const auto& c : costed) {
-        if (c.piece->yarn != 1) {
-            sum.other_yarn += c.need;
-            continue;
-        }
+        sum.other_yarn += c.other;
         sum.need += c.need;
         weighted += c.need.at(1) * c.spread;
     }
@@ -146,6 +171,7 @@ void realise_knitted(const KnitCloth& cloth, PlanPiece& out) {
     }
     const auto one = cloth.metres_per_area.mid * area(out.outline);
     out.metres = {(one + metres(joins_and_tails)) * out.piece->count, cloth.metres_per_area.spread};
+    out.ours = out.metres.mid * out.piece->weft_ours();
 }
 
 void realise_woven(const Template& article, const WovenCloth& cloth, PlanPiece& out) {
@@ -167,9 +193,15 @@ void realise_woven(const Template& article, const WovenCloth& cloth, PlanPiece& 
     out.warp = out.panel.warp * count;
     out.weft = out.panel.weft * count;
     out.metres = {out.warp + out.weft, cloth.spread};
+    out.ours = out.warp * out.piece->warp_ours() + out.weft * out.piece->weft_ours();
 }
 
-PlanPiece realise(const Template& article, const Costed& costed, double s, LinearDensity grist) {
+// The other yarn's, or this one's where nothing is known of it.
+LinearDensity other_grist(const Plan& plan, const YarnProfile& yarn) {
+    return plan.other.grist.si() > 0 ? plan.other.grist : yarn.linear_density.mid;
+}
+
+PlanPiece realise(const Template& article, const Costed& costed, double s) {
     PlanPiece out;
     out.piece = costed.piece;
     out.knit = costed.knit;
@@ -182,7 +214,6 @@ PlanPiece realise(const Template& article, const Costed& costed, double s, Linea
     if (length_grows(out.piece->grows)) out.outline.length = out.outline.length * s;
     if (costed.knit) realise_knitted(*costed.knit, out);
     if (costed.woven) realise_woven(article, *costed.woven, out);
-    out.mass = out.metres.mid * grist;
     return out;
 }
 
@@ -192,12 +223,16 @@ void realise_at(Length size, const std::vector<Costed>& costed, const YarnProfil
     out.pieces.clear();
     out.need = {{}, spread};
     out.second_yarn = {};
+    const auto grist = yarn.linear_density.mid;
     for (const auto& c : costed) {
-        out.pieces.push_back(
-            realise(*out.article, c, size / out.article->ideal, yarn.linear_density.mid));
-        auto& metres = c.piece->yarn == 1 ? out.need.mid : out.second_yarn;
-        metres += out.pieces.back().metres.mid;
+        auto piece = realise(*out.article, c, size / out.article->ideal);
+        piece.mass =
+            piece.ours.si() > 0 ? piece.ours * grist : piece.metres.mid * other_grist(out, yarn);
+        out.need.mid += piece.ours;
+        out.second_yarn += piece.metres.mid - piece.ours;
+        out.pieces.push_back(std::move(piece));
     }
+    out.second_to_have = out.second_yarn * set_aside(out.asked, spread, 0);
     out.mass = out.need.mid * yarn.linear_density.mid;
     out.certainty = chance_of_enough(out.need, out.have);
 }
@@ -290,12 +325,13 @@ Plan plan(const Template& article, const YarnProfile& yarn, const Fabrics& fabri
     Plan out;
     out.article = std::make_shared<const Template>(article);
     out.asked = request.certainty;
+    out.other = request.other;
     out.have = {std::max(yarn.length.mid - request.keep, Length{}), yarn.length.spread};
 
     std::vector<Costed> costed;
     costed.reserve(article.pieces.size());
     for (const auto& piece : out.article->pieces) {
-        costed.push_back(cost(article, piece, yarn, fabrics, owned));
+        costed.push_back(cost(article, piece, yarn, request.other, fabrics, owned));
         costed.back().piece = {out.article, &piece};
     }
     const auto sum = total(costed);

@@ -7,6 +7,7 @@
 
 #include <memory>
 #include <optional>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -33,7 +34,8 @@ struct PlanPiece {
     PanelMetres panel;           // woven, of one
     Estimate<Length> metres;     // of all alike
     Length warp, weft;           // woven, of all alike; the loom's waste is in the warp
-    Mass mass;
+    Length ours;                 // of the metres, from this batch
+    Mass mass;                   // of ours; where none is, of the other yarn
 };
 
 enum class Reach { enough, enough_if_smaller, short_of };
@@ -45,6 +47,14 @@ std::string_view words(Obstacle obstacle);
 // A needle or a heddle can be borrowed; shafts and a wider loom cannot.
 bool stops(Obstacle obstacle);
 
+// The yarn beside this batch. Its grist 0: an ordinary plied yarn of the same grist.
+struct OtherYarn {
+    std::string name{};  // "8/2 cotton", "Heron"; empty: not said
+    LinearDensity grist{};
+    Length packed_diameter{};
+    std::optional<Length> length{};  // what there is of it
+};
+
 struct [[nodiscard]] Plan {
     std::shared_ptr<const Template> article;  // its own copy: the caller's may go
     Reach reach{};
@@ -54,8 +64,11 @@ struct [[nodiscard]] Plan {
     double asked = 0;
     Estimate<Length> need;  // of this batch
     Estimate<Length> have;
-    Length second_yarn;  // of another yarn, when the template has two
-    Length short_by;     // to the batch, for the certainty asked at this size; else 0
+    Length
+        second_yarn;  // of another yarn, when the template or the batch's part in it asks for one
+    Length second_to_have;  // of it, for the certainty asked
+    OtherYarn other;        // what is known of it
+    Length short_by;        // to the batch, for the certainty asked at this size; else 0
     Mass mass;
     std::vector<PlanPiece> pieces;
     std::vector<Obstacle> obstacles;
@@ -71,6 +84,7 @@ struct Request {
     double certainty = 0.90;     // 0.5 to 0.999
     std::optional<Length> size;  // fixed instead of the largest
     Length keep;                 // metres not to be used: a sample, a mending reserve
+    OtherYarn other{};           // where the article takes two
 };
 
 // Throws std::out_of_range when the template names a fabric that the tables do not hold,

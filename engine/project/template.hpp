@@ -18,14 +18,22 @@ constexpr std::string_view words(Craft c) { return c == Craft::knitted ? "knitte
 // Which of a piece's two sizes grow with the article's size.
 enum class Grows { neither, width, length, both };
 
+// What part the batch plays: engine/project/role.hpp.
+enum class Role { whole, weft, warp, border, colour, doubled, plied_again };
+
 struct PieceTemplate {
     std::string name;    // "body", "border"
     std::string fabric;  // a knitted fabric or a weave by its name in the tables
     Outline outline;     // at the ideal size
     Grows grows = Grows::both;
-    int count = 1;          // how many alike
-    int yarn = 1;           // 1: this batch; 2: a second yarn, which is not taken from it
+    int count = 1;  // how many alike
+    int yarn = 1;   // 1: this batch; 2: a second yarn, which is not taken from it
+    // Where yarn is 1, this batch's shares of the warp and of the weft, or of the knitting.
+    double of_warp = 1, of_weft = 1;
     bool unbroken = false;  // wants one unbroken length
+
+    double warp_ours() const { return yarn == 1 ? of_warp : 0; }
+    double weft_ours() const { return yarn == 1 ? of_weft : 0; }
 };
 
 // What a template asks of the yarn: at least this much (0..1), and how much it matters (0..1).
@@ -46,6 +54,14 @@ inline constexpr std::size_t asked_count = 8;
 
 enum class Skill { first_project, some_practice, experienced };
 enum class Touches { skin, clothes, nothing };
+
+struct Fabrics {
+    std::vector<KnitFabric> knitted;
+    std::vector<Weave> weaves;
+    // The row of that name or nullptr.
+    const KnitFabric* knitted_named(std::string_view name) const;
+    const Weave* weave_named(std::string_view name) const;
+};
 
 struct Template {
     std::string name;     // its file without .toml: "half-circle-shawl"
@@ -70,6 +86,8 @@ struct Template {
     Length fringe;                           // woven: at each end of each panel, both hems included
     Length loom_waste;                       // woven: what cannot be woven, once a warp
 
+    Role role = Role::whole;            // of the batch in it
+    Fabrics own;                        // stitches or weaves that it brings with it
     std::vector<PieceTemplate> pieces;  // at least one
     std::array<Wish, asked_count> wishes{};
     std::vector<std::string> steps;  // words with {piece.stitches} and the like
@@ -77,14 +95,6 @@ struct Template {
     std::string origin;  // "built in", or the file it came from
 
     const Wish& wish(Asked what) const { return wishes[static_cast<std::size_t>(what)]; }
-};
-
-struct Fabrics {
-    std::vector<KnitFabric> knitted;
-    std::vector<Weave> weaves;
-    // The row of that name or nullptr.
-    const KnitFabric* knitted_named(std::string_view name) const;
-    const Weave* weave_named(std::string_view name) const;
 };
 
 }  // namespace gristwright

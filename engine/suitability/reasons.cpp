@@ -194,7 +194,7 @@ std::vector<std::string> against(const Judgement& judged, const Plan& plan,
     for (const auto name : ordered(judged, costs_more))
         if (lacks(name, judged.factor(name)))
             out.push_back(short_against(name, judged.factor(name), plan));
-    if (yarn.agreement.answer == SameYarn::differ) out.emplace_back("the skeins are not one yarn");
+    if (yarn.agreement.answer == SameYarn::differ) out.emplace_back("the skeins are several yarns");
     return out;
 }
 

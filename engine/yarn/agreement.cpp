@@ -3,8 +3,10 @@
 #include <algorithm>
 #include <boost/math/distributions/chi_squared.hpp>
 #include <cmath>
+#include <numeric>
 
 #include "engine/estimate/estimate.hpp"
+#include "engine/yarn/constants.hpp"
 
 namespace gristwright {
 namespace {
@@ -26,6 +28,15 @@ Weighted scatter(const std::vector<GristReading>& skeins) {
     const double mean = weighted / sum.weights;
     for (const auto& s : skeins) sum.statistic += std::pow((s.log_tex - mean) / s.own_spread, 2);
     return sum;
+}
+
+// Spread between skeins beyond measuring: DerSimonian and Laird's estimate by moments, for two as
+// for more.
+double between(const std::vector<GristReading>& skeins) {
+    const auto sum = scatter(skeins);
+    const double freedom = static_cast<double>(skeins.size() - 1);
+    return std::sqrt(
+        std::max(0.0, (sum.statistic - freedom) / (sum.weights - sum.squares / sum.weights)));
 }
 
 // The largest reach of any pair's 90 % interval from zero: inside the margin, all are the same.
@@ -54,29 +65,101 @@ double widest_difference(const std::vector<GristReading>& skeins) {
     return std::expm1(high->log_tex - low->log_tex);
 }
 
+double chi_square(std::size_t skeins) {
+    const double freedom = static_cast<double>(skeins - 1);
+    return boost::math::quantile(boost::math::chi_squared{freedom}, 0.95);
+}
+
+// About one mean, and not surely wider (5 %) than a consistent spinner's: what several tell
+// together.
+bool consistent(const std::vector<GristReading>& skeins) {
+    if (skeins.size() < 3) return false;
+    auto allowed = skeins;
+    for (auto& s : allowed) s.own_spread = together(s.own_spread, constants::consistent_grist);
+    return scatter(allowed).statistic <= chi_square(skeins.size());
+}
+
+// Any two skeins of such a spread are alike nineteen times in twenty.
+bool alike(const std::vector<GristReading>& skeins, const Agreement& found) {
+    const double of_two = std::sqrt(2.0) * normal_quantile(0.975);
+    return found.widest <= constants::alike_grist ||
+           (skeins.size() > 2 && of_two * found.between <= constants::alike_grist &&
+            consistent(skeins));
+}
+
+bool one_yarn(const std::vector<GristReading>& skeins) {
+    return widest_difference(skeins) <= constants::alternated_grist || consistent(skeins);
+}
+
+using Places = std::vector<std::size_t>;
+
+std::vector<GristReading> at(const std::vector<GristReading>& skeins, const Places& places) {
+    std::vector<GristReading> out;
+    for (const auto place : places) out.push_back(skeins[place]);
+    return out;
+}
+
+// Parts skeins in order of grist at the widest gap, and each part again, until each is one yarn.
+void part(const std::vector<GristReading>& skeins, const Places& ordered,
+          std::vector<Places>& yarns) {
+    if (ordered.size() < 2 || one_yarn(at(skeins, ordered))) {
+        yarns.push_back(ordered);
+        std::sort(yarns.back().begin(), yarns.back().end());
+        return;
+    }
+    std::size_t cut = 1;
+    const auto gap = [&](std::size_t i) {
+        return skeins[ordered[i]].log_tex - skeins[ordered[i - 1]].log_tex;
+    };
+    for (std::size_t i = 2; i < ordered.size(); ++i)
+        if (gap(i) > gap(cut)) cut = i;
+    const auto middle = ordered.begin() + static_cast<std::ptrdiff_t>(cut);
+    part(skeins, {ordered.begin(), middle}, yarns);
+    part(skeins, {middle, ordered.end()}, yarns);
+}
+
+Places by_grist(const std::vector<GristReading>& skeins) {
+    Places out(skeins.size());
+    std::iota(out.begin(), out.end(), std::size_t{0});
+    std::stable_sort(out.begin(), out.end(), [&](std::size_t a, std::size_t b) {
+        return skeins[a].log_tex < skeins[b].log_tex;
+    });
+    return out;
+}
+
+SameYarn answer(const std::vector<GristReading>& skeins, const Agreement& found) {
+    if (found.statistic <= found.critical) {
+        const double within =
+            alike(skeins, found) ? constants::alternated_grist : constants::alike_grist;
+        return furthest_reach(skeins) <= std::log1p(within) ? SameYarn::same
+                                                            : SameYarn::cannot_tell;
+    }
+    if (alike(skeins, found)) return SameYarn::same;
+    return one_yarn(skeins) ? SameYarn::alternate : SameYarn::differ;
+}
+
 }  // namespace
 
-Agreement agree(const std::vector<GristReading>& skeins, double margin) {
+Agreement agree(const std::vector<GristReading>& skeins) {
     Agreement found;
+    const auto ordered = by_grist(skeins);
+    if (!skeins.empty()) found.yarns.push_back(ordered);
     if (skeins.size() < 2) return found;
-    const double freedom = static_cast<double>(skeins.size() - 1);
-    const auto sum = scatter(skeins);
-    found.statistic = sum.statistic;
-    found.critical = boost::math::quantile(boost::math::chi_squared{freedom}, 0.95);
+    found.statistic = scatter(skeins).statistic;
+    found.critical = chi_square(skeins.size());
     if (skeins.size() == 2) {  // one degree of freedom: Q is z squared
         found.statistic = std::sqrt(found.statistic);
         found.critical = normal_quantile(0.975);
     }
-    found.between = std::sqrt(
-        std::max(0.0, (sum.statistic - freedom) / (sum.weights - sum.squares / sum.weights)));
+    found.between = between(skeins);
     found.smallest_shown = smallest_difference_shown(skeins);
     found.widest = widest_difference(skeins);
-    if (found.statistic > found.critical)
-        found.answer = SameYarn::differ;
-    else if (furthest_reach(skeins) <= std::log1p(margin))
-        found.answer = SameYarn::same;
-    else
-        found.answer = SameYarn::cannot_tell;
+    found.answer = answer(skeins, found);
+    std::sort(found.yarns.front().begin(), found.yarns.front().end());
+    if (found.answer == SameYarn::differ) {
+        found.yarns.clear();
+        part(skeins, ordered, found.yarns);
+    }
     return found;
 }
 

@@ -1,12 +1,15 @@
-// Are the skeins one yarn? Three answers, because a coarse scale often cannot tell.
+// Are the skeins one yarn? Equivalence first: skeins within 10 % of each other knit and weave
+// alike, whatever a test of no difference at all says. Beyond that one yarn may be alternated, and
+// what no alternating hides is several yarns.
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <vector>
 
 namespace gristwright {
 
-enum class SameYarn { only_one_skein, differ, same, cannot_tell, states_differ };
+enum class SameYarn { only_one_skein, differ, same, alternate, cannot_tell, states_differ };
 
 // One skein's ln(tex) and the standard uncertainty of that, without what all skeins share.
 struct GristReading {
@@ -17,15 +20,19 @@ struct GristReading {
 struct [[nodiscard]] Agreement {
     SameYarn answer = SameYarn::only_one_skein;
     double statistic = 0;  // |z| for two skeins, Q for more
-    double critical = 0;   // above this the skeins differ
+    double critical = 0;   // above this a difference is shown, large or small
     double between = 0;    // spread between skeins beyond measuring (DerSimonian and Laird 1986)
     double smallest_shown = 0;  // smallest relative difference this scale could show
     double widest = 0;          // largest relative difference seen
+    // The skeins by their places, yarn by yarn: as many yarns as they are. The finest comes first.
+    std::vector<std::vector<std::size_t>> yarns;
 };
 
-// Two skeins: z test at 1.96 and two one-sided tests at 5 % against ln(1 + margin). k skeins: Q
-// against chi-square(k-1) at 5 %; same when every pair's 90 % interval lies inside the margin.
-// `margin` is the difference in grist that does not matter, default 10 %.
-Agreement agree(const std::vector<GristReading>& skeins, double margin = 0.10);
+// same: every two within constants::alike_grist, or of a spread that any two are nineteen times in
+// twenty; or no difference shown and the 90 % intervals within it. alternate: within
+// constants::alternated_grist, or not surely wider about one mean than a consistent spinner's
+// skeins. differ: several yarns, parted at the widest gaps until each is one. cannot_tell: nothing
+// shown, and this scale could not have shown what matters.
+Agreement agree(const std::vector<GristReading>& skeins);
 
 }  // namespace gristwright

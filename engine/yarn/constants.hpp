@@ -102,4 +102,29 @@ inline constexpr Constant habit_between_batches{
     Mark::judgement,
     ""};
 
+inline constexpr Constant alike_grist{
+    "difference in grist that neither hand nor eye finds in cloth",
+    0.10,
+    0.08,
+    0.12,
+    "relative",
+    Mark::common_practice,
+    "10 % in grist is 4.9 % in thickness"};
+inline constexpr Constant alternated_grist{
+    "difference in grist that alternating skeins still hides",
+    0.20,
+    0.15,
+    0.20,
+    "relative",
+    Mark::common_practice,
+    ""};
+inline constexpr Constant consistent_grist{"spread of a consistent spinner's skeins",
+                                           0.06,
+                                           0.05,
+                                           0.06,
+                                           "relative",
+                                           Mark::read,
+                                           "a norm for hand-spun cotton; a spinner's own record "
+                                           "of 5 %"};
+
 }  // namespace gristwright::constants

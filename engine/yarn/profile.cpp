@@ -212,8 +212,12 @@ void caution(const Batch& batch, YarnProfile& out) {
         out.cautions.emplace_back(
             "skeins measured in different states (reel, rested, washed) are not compared");
     if (out.agreement.answer == SameYarn::differ)
+        out.cautions.push_back(fmt::format(
+            "the skeins are {} yarns, too unlike to alternate: swatch and plan each by itself",
+            out.agreement.yarns.size()));
+    if (out.agreement.answer == SameYarn::alternate)
         out.cautions.emplace_back(
-            "the skeins are not one yarn: swatch each, or alternate skeins every two rows");
+            "the skeins differ in grist: alternate them every two rows, or every few picks");
     if (out.felting == "high")
         out.cautions.emplace_back("this fibre felts easily: wash cool, without rubbing");
     if (batch.plies == 1)

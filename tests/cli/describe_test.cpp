@@ -48,12 +48,13 @@ TEST_CASE("a batch's line counts its skeins and says its grist three ways that a
     CHECK(holds(batch_line(named_oddly), "a?[31m: "));
 }
 
-TEST_CASE("whether the skeins are one yarn, in each of the five answers") {
+TEST_CASE("whether the skeins are one yarn, in each of the six answers") {
     const std::pair<SameYarn, const char*> cases[] = {
         {SameYarn::only_one_skein, "nothing to compare"},
-        {SameYarn::differ, "differ beyond measuring: the widest pair differs by 12.3 %"},
+        {SameYarn::differ, "yarns: the widest pair differs by 12.3 %, more than alternating"},
+        {SameYarn::alternate, "one yarn if its skeins are alternated: the widest pair differs"},
         {SameYarn::same,
-         "one yarn: the same within 10 % in grist; the widest pair differs by 12.3"},
+         "one yarn, nearly all within 10 % in grist: the widest pair differs by 12.3"},
         {SameYarn::states_differ, "different states, so not compared"},
         {SameYarn::cannot_tell,
          "cannot tell whether they are one yarn: the widest pair differs by "

@@ -42,7 +42,7 @@ std::string refused(const Typed& typed) {
 
 const Typed several[] = {
     {"--sample", "knitted", "--sample", "woven", "--keep", "triangle-shawl"},
-    {"--sample", "knitted:cables", "--from", "D", "--keep", "woven-scarf", "--reserve", "5m"},
+    {"--sample", "knitted:cables", "--from", "D", "--keep", "woven-cowl", "--reserve", "5m"},
     {"--keep", "watch-cap", "--piece", "fingerless-mitts", "--piece", "wrist-cuffs", "--units",
      "both"},
     {"--keep", "woven-headband", "--whole-warp", "--join-cost", "high", "--units", "imperial"},

@@ -77,7 +77,7 @@ TEST_CASE("skeins that differ never speak for an article, however little it asks
     CHECK(t.in_favour() == Words{"soft enough", "warm", "skeins match"});
     t.yarn.agreement.answer = SameYarn::differ;
     CHECK(t.in_favour() == Words{"soft enough", "warm"});
-    CHECK(t.against() == Words{"the skeins are not one yarn"});
+    CHECK(t.against() == Words{"the skeins are several yarns"});
 }
 
 TEST_CASE("a remedy is offered exactly where something is lacking") {
@@ -115,10 +115,10 @@ TEST_CASE("too fine and too thick are told apart, with what to do about each") {
                               "choose something in thicker yarn"});
 }
 
-TEST_CASE("skeins that are not one yarn are always told, last") {
+TEST_CASE("skeins that are several yarns are always told, last") {
     Told t(0.2, 0.9);
     t.yarn.agreement.answer = SameYarn::differ;
-    CHECK(t.against() == Words{"may prickle", "the skeins are not one yarn"});
+    CHECK(t.against() == Words{"may prickle", "the skeins are several yarns"});
 }
 
 TEST_CASE("every factor that is badly met has words against it and a remedy") {

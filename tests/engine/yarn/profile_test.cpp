@@ -91,15 +91,14 @@ TEST_CASE("500 yd/100 g: heavy lace by grist, but fingering to fine by wraps if 
     CHECK(p.packing.mid < p.usual.high);  // it is lofty
 }
 
-TEST_CASE("the Falkland pair differs: 259.4 and 282.1 tex, and the heavier is the thinner") {
+TEST_CASE("the Falkland pair: 259.4 and 282.1 tex, and the heavier is the thinner") {
     // handspun_skeins_open.csv C1, C2
     auto one = batch_of({skein(metres(232.3), grams(60.24)), skein(metres(238.7), grams(67.33))});
     one.measuring = {.scale_step = ounces(0.125), .tared = false, .length_step = {}};
     const auto p = profiled(one);
     CHECK(in_tex(p.skeins[0].linear_density.mid) == near(259.4, 0.001));
     CHECK(in_tex(p.skeins[1].linear_density.mid) == near(282.1, 0.001));
-    CHECK(p.agreement.answer == SameYarn::differ);
-    CHECK(mentions(p.cautions, "not one yarn"));
+    CHECK(p.agreement.answer == SameYarn::same);  // within 10 %
     const auto wrapped = [](double m, double g, double wpi) {
         auto b = batch_of({skein(metres(m), grams(g))});
         b.wraps = WrapsReading{wraps_per_inch(wpi), inches(1), WrapsHow::laid};

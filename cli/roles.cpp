@@ -1,0 +1,214 @@
+#include "cli/roles.hpp"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <map>
+
+#include "catalog/named_reading.hpp"
+#include "cli/output/layout.hpp"
+#include "engine/cloth/constants.hpp"
+#include "engine/cloth/sett.hpp"
+#include "engine/project/constants.hpp"
+#include "engine/project/role.hpp"
+#include "engine/suitability/constants.hpp"
+#include "engine/yarn/constants.hpp"
+#include "engine/yarn/described.hpp"
+
+namespace gristwright::cli {
+namespace {
+
+constexpr double better_by = 10;       // points that make a part worth naming
+constexpr std::size_t most_named = 4;  // of such articles
+
+bool doubles(Role role) { return role == Role::doubled || role == Role::plied_again; }
+
+OtherYarn bought(const std::string& name) {
+    const auto grist = catalog::read_named(
+        "--with", name, [](const std::string& text) { return read_described_yarn(text); });
+    return {name, grist, packed_diameter(grist, constants::worsted_c), {}};
+}
+
+OtherYarn kept(const Arguments& arguments, const std::string& name) {
+    Arguments of_that;
+    for (const auto* option : {"notebook", "insist"})
+        if (arguments.has(option)) of_that.options[option] = arguments.all(option);
+    const auto other = ask(of_that, name, Skeins::all);
+    return {inert(name), other.yarn.linear_density.mid, other.yarn.packed_diameter,
+            other.yarn.length.mid};
+}
+
+OtherYarn other_yarn(const Arguments& arguments) {
+    const auto name = arguments.text("with");
+    if (name.empty()) return {};
+    const bool counted = name.find_first_of("0123456789") == 0;
+    return counted ? bought(name) : kept(arguments, name);
+}
+
+void hold_double(Role role, const Arguments& arguments, Question& q) {
+    q.measured.batch = two_strands(q.measured.batch, role);
+    q.yarn = informed_yarn(q.measured, q.hands, {}, q.catalogue, arguments.has("insist"));
+    q.yarn.cautions.push_back(fmt::format(
+        "{}: metres here are of two strands as one, and each takes two of the yarn", words(role)));
+}
+
+const char* asked_of_other(Role role) {
+    switch (role) {
+        case Role::weft:
+            return "smooth, plied, strong enough for the loom's tension: tug a wetted end, and "
+                   "draw it ten times along the heddle's edge";
+        case Role::warp:
+            return "soft enough for the use; finer or thicker shows as the order of the cloth";
+        case Role::border:
+            return "of the same grist, or the edge ripples or draws in";
+        default:
+            return "of the same grist and as stable in the wash";
+    }
+}
+
+// Metres to be had against what there is.
+std::string in_hand(const Plan& plan, const Units& units) {
+    if (!plan.other.length) return "";
+    const auto had = *plan.other.length;
+    if (had >= plan.second_to_have) return fmt::format("; there are {}: enough", units.yarn(had));
+    return fmt::format("; there are {}: short by {}", units.yarn(had),
+                       units.yarn(plan.second_to_have - had));
+}
+
+std::string unlike(const Plan& plan, const Question& q) {
+    if (plan.other.grist.si() <= 0 || plan.article->craft == Craft::woven) return "";
+    const double ratio = plan.other.grist / q.yarn.linear_density.mid;
+    if (std::max(ratio, 1 / ratio) <= 1 + constants::alternated_grist) return "";
+    return wrapped(fmt::format("{} is {:.0f} tex and this batch {:.0f}: in one fabric they pucker; "
+                               "choose one nearer in grist, or hold the finer double.",
+                               plan.other.name, in_tex(plan.other.grist),
+                               in_tex(q.yarn.linear_density.mid)),
+                   2) +
+           "\n";
+}
+
+struct InPart {
+    JudgedPlan judged;
+    double gained = 0;  // points, or more than any where it alone reaches
+    Role role{};
+};
+
+double worth(const JudgedPlan& judged) {
+    return judged.plan.reach == Reach::short_of ? 0 : judged.judgement.score;
+}
+
+void offer(const Template& article, Role role, const Question& q, double alone,
+           std::vector<InPart>& out) {
+    InPart part{judged_plan(in_role(article, role), q), 0, role};
+    part.gained = worth(part.judged) - alone;
+    if (part.gained >= better_by && serves(part.judged.judgement.score) <= Serves::fairly)
+        out.push_back(std::move(part));
+}
+
+std::map<std::string, double> alone_worth(const Ranked& ranked) {
+    std::map<std::string, double> out;
+    for (const auto* part :
+         {&ranked.large, &ranked.small, &ranked.samples, &ranked.short_of, &ranked.useless})
+        for (const auto& judged : *part) out[judged.plan.article->name] = worth(judged);
+    return out;
+}
+
+Question doubled(const Question& q) {
+    Question out = q;
+    hold_double(Role::doubled, Arguments{}, out);
+    return out;
+}
+
+std::string entry(const InPart& part, const Question& q) {
+    const auto& plan = part.judged.plan;
+    auto out = fmt::format("{:>3.0f}  {}, {}\n", part.judged.judgement.score,
+                           heading(plan.article->title), words(part.role));
+    auto uses =
+        fmt::format("{}; uses {}", reach_line(plan, q.units), q.units.yarn_range(plan.need));
+    if (part.role == Role::doubled) uses += " of the doubled yarn";
+    if (plan.second_to_have.si() > 0)
+        uses += fmt::format(", and {} of another yarn", q.units.yarn(plan.second_to_have));
+    return out + wrapped(uses, 5) + "\n";
+}
+
+std::string doubled_text(const Plan& plan, const Question& q) {
+    const auto role = plan.article->role;
+    if (!doubles(role)) return "";
+    const double strands = role == Role::doubled ? 2 : 2 / (1 - constants::plying_takes_up);
+    return wrapped(fmt::format("This batch is {}: that is {} of the single yarn.", words(role),
+                               q.units.yarn(plan.need.mid * strands)),
+                   2) +
+           "\n";
+}
+
+}  // namespace
+
+std::vector<Option> role_options() {
+    return {
+        {"as", "weft",
+         "what part the batch plays: weft on another warp, warp under another weft, border, one "
+         "of two colours, held double, plied again",
+         false, "whole|weft|warp|border|colour|double|plied", "whole"},
+        {"with", "8/2 cotton",
+         "the other yarn: its count, its length to a weight (400m/100g), or a batch; else an "
+         "ordinary one of the same grist"}};
+}
+
+Template part_played(const Arguments& arguments, Template article, Question& q) {
+    q.request.other = other_yarn(arguments);
+    const auto role = role_named(arguments.text("as", "whole")).value_or(Role::whole);
+    if (doubles(role)) hold_double(role, arguments, q);
+    if (role == Role::whole) return article;
+    return catalog::read_named("--as", arguments.text("as"), [&](const std::string&) {
+        return in_role(std::move(article), role);
+    });
+}
+
+std::string other_yarn_text(const Plan& plan, const Question& q) {
+    if (plan.second_yarn.si() <= 0) return doubled_text(plan, q);
+    const auto& other = plan.other;
+    const bool named = !other.name.empty();
+    const auto what = named ? fmt::format("{} ({:.0f} tex)", other.name, in_tex(other.grist))
+                            : std::string("another yarn");
+    auto out = fmt::format("Besides, about {} of {}", q.units.yarn(plan.second_yarn), what);
+    out += fmt::format(": have {}", q.units.yarn(plan.second_to_have));
+    if (named) out += fmt::format(", {}", q.units.mass(plan.second_to_have * other.grist));
+    out += in_hand(plan, q.units);
+    auto text = wrapped(out + ".", 2) + "\n";
+    if (plan.article->role != Role::whole)
+        text =
+            wrapped(fmt::format("This batch is {}.", words(plan.article->role)), 2) + "\n" + text;
+    if (!named)
+        text += wrapped(fmt::format("The other yarn: {:.0f} tex as this one is taken; {}.",
+                                    in_tex(q.yarn.linear_density.mid),
+                                    asked_of_other(plan.article->role)),
+                        2) +
+                "\n";
+    return text + unlike(plan, q);
+}
+
+std::string better_in_part(const Ranked& alone, const Question& q, std::string_view craft) {
+    const auto had = alone_worth(alone);
+    const auto two = doubled(q);
+    std::vector<InPart> parts;
+    for (const auto& article : q.catalogue.templates) {
+        if (article.sample || article.role != Role::whole) continue;
+        if (!craft.empty() && craft != words(article.craft)) continue;
+        const auto found = had.find(article.name);
+        const double by_itself = found == had.end() ? 0 : found->second;
+        if (article.craft == Craft::woven) offer(article, Role::weft, q, by_itself, parts);
+        offer(article, Role::doubled, two, by_itself, parts);
+    }
+    if (parts.empty()) return "";
+    std::stable_sort(parts.begin(), parts.end(), [](const auto& a, const auto& b) {
+        return a.judged.judgement.score > b.judged.judgement.score;
+    });
+    std::map<Role, std::size_t> said;
+    std::string out;
+    for (const auto& part : parts)
+        if (said[part.role]++ < most_named) out += entry(part, q);
+    return "\n" + heading("Serves better as a part, or doubled") + "\n" + out +
+           "     in full: gristwright plan NAME BATCH --as weft (or double)\n";
+}
+
+}  // namespace gristwright::cli

@@ -1,0 +1,25 @@
+// What part a batch plays in an article (--as), and the yarn beside it (--with).
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "cli/output/describe.hpp"
+#include "cli/ranking.hpp"
+
+namespace gristwright::cli {
+
+std::vector<Option> role_options();
+
+// The article with the batch in the part that --as names, as the template has it where it is not
+// given; `q` learns of the other yarn, and holds the yarn doubled where that was asked. Throws
+// Refused for a part that the article does not have.
+Template part_played(const Arguments& arguments, Template article, Question& q);
+
+// What of the other yarn to have, and what it must be; empty: the batch is all of it.
+std::string other_yarn_text(const Plan& plan, const Question& q);
+
+// Articles that the batch serves better as a part, or doubled, than alone; empty: none.
+std::string better_in_part(const Ranked& alone, const Question& q, std::string_view craft);
+
+}  // namespace gristwright::cli

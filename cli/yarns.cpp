@@ -1,0 +1,115 @@
+#include "cli/yarns.hpp"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <charconv>
+
+#include "cli/output/describe.hpp"
+#include "cli/output/layout.hpp"
+#include "engine/cloth/knitting.hpp"
+#include "engine/cloth/weaving.hpp"
+#include "engine/units/failure.hpp"
+
+namespace gristwright::cli {
+namespace {
+
+Batch of_yarn(const Batch& batch, const std::vector<std::size_t>& places) {
+    Batch out = batch;
+    out.skeins.clear();
+    for (const auto place : places) out.skeins.push_back(batch.skeins[place]);
+    return out;
+}
+
+std::string skein_names(const Batch& batch, const std::vector<std::size_t>& places) {
+    std::vector<std::string> names;
+    for (const auto place : places) names.push_back(inert(batch.skeins[place].name));
+    return joined(names);
+}
+
+double mean_tex(const Batch& batch, const std::vector<std::size_t>& places) {
+    Length length;
+    Mass mass;
+    for (const auto place : places) {
+        length += batch.skeins[place].length;
+        mass += batch.skeins[place].mass;
+    }
+    return in_tex(mass / length);
+}
+
+std::string described(const Batch& batch, const Agreement& found, std::size_t yarn) {
+    return fmt::format("yarn {} ({}, {:.0f} tex)", yarn + 1, skein_names(batch, found.yarns[yarn]),
+                       mean_tex(batch, found.yarns[yarn]));
+}
+
+std::size_t longest(const Batch& batch, const Agreement& found) {
+    const auto metres_of = [&](const std::vector<std::size_t>& places) {
+        Length sum;
+        for (const auto place : places) sum += batch.skeins[place].length;
+        return sum;
+    };
+    std::size_t best = 0;
+    for (std::size_t y = 1; y < found.yarns.size(); ++y)
+        if (metres_of(found.yarns[y]) > metres_of(found.yarns[best])) best = y;
+    return best;
+}
+
+// The place of the yarn asked for by its number.
+std::size_t numbered(const std::string& asked, const Batch& batch, const Agreement& found) {
+    std::size_t number = 0;
+    const auto read = std::from_chars(asked.data(), asked.data() + asked.size(), number);
+    if (read.ec == std::errc{} && read.ptr == asked.data() + asked.size() && number >= 1 &&
+        number <= found.yarns.size())
+        return number - 1;
+    std::vector<std::string> there;
+    for (std::size_t y = 0; y < found.yarns.size(); ++y)
+        there.push_back(described(batch, found, y));
+    throw Refused(fmt::format("--yarn {}: there is {}; give its number, or all", inert(asked),
+                              joined(there)));
+}
+
+}  // namespace
+
+std::string take_one_yarn(const std::string& asked, const Agreement& found, Question& q) {
+    const auto batch = q.measured.batch;
+    if (asked == "all") return "";
+    const auto yarn = asked.empty() ? longest(batch, found) : numbered(asked, batch, found);
+    if (found.yarns.size() < 2) return "";
+    q.measured.batch = of_yarn(batch, found.yarns[yarn]);
+    std::vector<std::string> others;
+    for (std::size_t y = 0; y < found.yarns.size(); ++y)
+        if (y != yarn) others.push_back(described(batch, found, y));
+    return fmt::format(
+        "the skeins are {} yarns; this is about {}, not {} (--yarn takes another, or "
+        "all)",
+        found.yarns.size(), described(batch, found, yarn), joined(others, " or "));
+}
+
+std::string several_yarns(const Question& q) {
+    const auto& found = q.yarn.agreement;
+    if (found.yarns.size() < 2) return "";
+    std::string out;
+    for (std::size_t y = 0; y < found.yarns.size(); ++y) {
+        const auto yarn =
+            profile(of_yarn(q.measured.batch, found.yarns[y]), q.catalogue.yarn, true);
+        const auto knit =
+            knit_cloth(yarn, KnitFabric{}, Firmness::ordinary, q.measured.owned.needles);
+        const auto woven =
+            weave_cloth(yarn, Weave{}, Spacing::scarf, Finish::light, q.measured.owned);
+        out += labelled(fmt::format("{}.", y + 1),
+                        fmt::format("{}: {}, {}; {:.0f} tex, {}; stocking stitch {:.0f} to {:.0f} "
+                                    "st/10 cm, plain scarf {:.0f} to {:.0f} ends/10 cm",
+                                    skein_names(q.measured.batch, found.yarns[y]),
+                                    q.units.yarn(yarn.length.mid), q.units.mass(yarn.mass),
+                                    in_tex(yarn.linear_density.mid), class_line(yarn),
+                                    in_stitches_per_10cm(knit.gauge.low()),
+                                    in_stitches_per_10cm(knit.gauge.high()),
+                                    in_ends_per_10cm(woven.greatest * woven.wanted.low),
+                                    in_ends_per_10cm(woven.greatest * woven.wanted.high)),
+                        2) +
+               "\n";
+    }
+    return out;
+}
+
+}  // namespace gristwright::cli
