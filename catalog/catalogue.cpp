@@ -2,14 +2,11 @@
 
 #include <algorithm>
 
-#include "engine/units/ascii.hpp"
-
 namespace gristwright::catalog {
 namespace {
 
-std::string folded(std::string_view name) {
-    return ascii::lowered(name.substr(0, name.find(" (")));
-}
+// "Camel down", "Jacob (US)" without its bracket.
+std::string base(const std::string& spoken) { return spoken.substr(0, spoken.find(" (")); }
 
 template <class Row>
 std::vector<std::string> names(const std::vector<Row>& rows) {
@@ -26,10 +23,23 @@ const Template* Catalogue::template_named(std::string_view name) const {
     return nullptr;
 }
 
-const FibrePart* Catalogue::fibre_named(std::string_view name) const {
+const FibrePart* Catalogue::fibre_called(std::string_view name) const {
+    const auto typed = as_spoken(name);
     for (const auto& f : fibres)
-        if (folded(f.name) == folded(name)) return &f;
+        if (as_spoken(f.name) == typed) return &f;
     return nullptr;
+}
+
+const FibrePart* Catalogue::fibre_named(std::string_view name) const {
+    if (const auto* whole = fibre_called(name)) return whole;
+    const auto typed = as_spoken(name);
+    const FibrePart* found = nullptr;
+    for (const auto& f : fibres)
+        if (base(as_spoken(f.name)) == typed) {
+            if (found) return nullptr;  // Jacob (UK) or Jacob (US)
+            found = &f;
+        }
+    return found;
 }
 
 std::vector<std::string> Catalogue::template_names() const { return names(templates); }

@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "catalog/spoken.hpp"
 #include "engine/project/body.hpp"
 #include "engine/project/template.hpp"
 #include "engine/suggestion/suggestion.hpp"
@@ -13,16 +14,27 @@
 
 namespace gristwright::catalog {
 
+// A template of the person's own that could not be taken, and why.
+struct LeftOut {
+    std::string name;  // its file's; empty: the whole folder
+    std::string why;
+};
+
 struct Catalogue {
     YarnTables yarn;
     Fabrics fabrics;
     std::vector<FibrePart> fibres;
     Words words;
+    SpokenWords spoken;
     std::vector<BodySize> bodies;
     std::vector<Template> templates;  // by name
+    std::vector<LeftOut> left_out;
 
     const Template* template_named(std::string_view name) const;
-    // Small letters count as capitals do, and a name without its bracket is enough.
+    // By its whole name, however its letters and hyphens are written.
+    const FibrePart* fibre_called(std::string_view name) const;
+    // Small letters count as capitals do; the whole name, or a name of which the rest is a bracket
+    // that no other row shares.
     const FibrePart* fibre_named(std::string_view name) const;
     std::vector<std::string> template_names() const;
     std::vector<std::string> fibre_names() const;

@@ -123,6 +123,9 @@ void write_tables(SQLite::Database& db, const Catalogue& c) {
     Insert word(db, "word", 4);
     for (const auto& [said, meaning] : c.words)
         word(said, meaning.kind, meaning.means, meaning.on_loom);
+    Insert spoken(db, "spoken", 4);
+    for (const auto& [list, words] : c.spoken.lists)
+        for (const auto& [word, said] : words) spoken(list, word, said.means, said.note);
     Insert fibre(db, "fibre", 10);
     for (const auto& r : c.fibres)
         fibre(r.name, r.kind, r.category, r.density.si(), r.micron_low, r.micron_high, r.staple_low,
@@ -185,6 +188,14 @@ void read_tables(SQLite::Database& db, Catalogue& c) {
         Columns in(words);
         in >> said >> meaning.kind >> meaning.means >> meaning.on_loom;
         c.words.emplace(std::move(said), std::move(meaning));
+    }
+    SQLite::Statement spoken(db, "SELECT * FROM spoken");
+    while (spoken.executeStep()) {
+        std::string list, word;
+        Spoken said;
+        Columns in(spoken);
+        in >> list >> word >> said.means >> said.note;
+        c.spoken.lists[list].emplace(std::move(word), std::move(said));
     }
     c.fibres = read_all<FibrePart>(db, "fibre", [](Columns& in, FibrePart& r) {
         in >> r.name >> r.kind >> r.category >> r.density >> r.micron_low >> r.micron_high >>

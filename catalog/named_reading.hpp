@@ -11,12 +11,14 @@
 
 namespace gristwright::catalog {
 
-// What `read(text)` gives. A Refused is thrown again as "where: complaint".
+// What `read(text)` gives. A Refused is thrown again as "where: complaint"; as it is
+// where no place is known.
 template <class Read>
 auto read_named(std::string_view where, const std::string& text, Read read) {
     try {
         return read(text);
     } catch (const Refused& error) {
+        if (where.empty()) throw;
         throw Refused(fmt::format("{}: {}", where, error.what()));
     }
 }

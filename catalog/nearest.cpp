@@ -22,15 +22,40 @@ std::size_t slips(std::string_view a, std::string_view b) {
     return d[a.size()][b.size()];
 }
 
+// Capitals are no slip.
+std::string small(std::string_view word) {
+    std::string out(word);
+    for (char& c : out)
+        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+    return out;
+}
+
+bool negates(std::string_view longer, std::string_view shorter) {
+    for (const std::string_view no : {"un", "non", "not ", "non-", "in", "dis", "no "})
+        if (longer.size() == no.size() + shorter.size() && longer.substr(0, no.size()) == no &&
+            longer.substr(no.size()) == shorter)
+            return true;
+    return false;
+}
+
 }  // namespace
 
-std::string nearest(std::string_view word, const std::vector<std::string>& candidates) {
-    word = word.substr(0, 60);
-    std::size_t best = std::max<std::size_t>(1, word.size() / 3) + 1;
+std::string nearest(std::string_view word, const std::vector<std::string>& candidates,
+                    std::size_t letters_a_slip) {
+    const auto typed = small(word.substr(0, 60));
+    std::size_t best = std::max<std::size_t>(1, typed.size() / letters_a_slip) + 1;
     std::string found;
-    for (const auto& candidate : candidates)
-        if (const auto away = slips(word, candidate); away < best) best = away, found = candidate;
+    for (const auto& candidate : candidates) {
+        const auto known = small(candidate);
+        if (negates(typed, known) || negates(known, typed)) continue;
+        if (const auto away = slips(typed, known); away < best) best = away, found = candidate;
+    }
     return found;
+}
+
+std::string did_you_mean_nearly(std::string_view word, const std::vector<std::string>& candidates) {
+    const auto found = nearest(word, candidates, 5);
+    return found.empty() ? "" : "; did you mean '" + found + "'?";
 }
 
 std::string did_you_mean(std::string_view word, const std::vector<std::string>& candidates) {

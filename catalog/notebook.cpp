@@ -20,7 +20,9 @@ using SQLite::Database;
 struct Notebook::Inside {
     fs::path path;
     Opening opening;
-    std::unique_ptr<Database> db;  // none while there is no file
+    std::unique_ptr<Database> db;            // none while there is no file
+    bool at_once = false;                    // looks and changes share one transaction,
+    std::unique_ptr<Transaction> open = {};  // which the first of them begins
 
     // What `read` makes of one unchanging state; `otherwise` when there is no notebook yet.
     template <class Read, class Result = std::invoke_result_t<Read, Database&>>
@@ -28,6 +30,10 @@ struct Notebook::Inside {
         if (!db) db = open_notebook(path, opening);
         if (!db) return otherwise;
         return in_our_words(path, [&] {
+            if (at_once) {
+                begin();
+                return read(*db);
+            }
             Transaction transaction(*db, Transaction::Kind::look);
             return read(*db);
         });
@@ -52,10 +58,20 @@ struct Notebook::Inside {
             throw OurMistake("a notebook opened for reading is not changed");
         if (!db) db = make_notebook(path, opening);
         in_our_words(path, [&] {
+            if (at_once) {
+                begin();
+                write(*db);
+                return;
+            }
             Transaction transaction(*db, Transaction::Kind::change);
             write(*db);
             transaction.commit();
         });
+    }
+
+    // Nobody else can change the notebook from here to the end of at_once.
+    void begin() {
+        if (!open) open = std::make_unique<Transaction>(*db, Transaction::Kind::change);
     }
 
     // With a description, so that it can be taken back.
@@ -140,16 +156,38 @@ Notebook& Notebook::operator=(Notebook&&) noexcept = default;
 Notebook::~Notebook() = default;
 
 fs::path Notebook::usual_place() {
-    if (const char* data = std::getenv("XDG_DATA_HOME"); data && *data)
-        return fs::path(data) / "gristwright/notebook.sqlite";
-    if (const char* home = std::getenv("HOME"); home && *home)
-        return fs::path(home) / ".local/share/gristwright/notebook.sqlite";
+    // Its own specification ignores a relative XDG_DATA_HOME; a relative HOME is none either.
+    const auto folder = [](const char* name) {
+        const char* value = std::getenv(name);
+        const fs::path path = value ? value : "";
+        return path.is_absolute() ? path : fs::path{};
+    };
+    if (const auto data = folder("XDG_DATA_HOME"); !data.empty())
+        return data / "gristwright/notebook.sqlite";
+    if (const auto home = folder("HOME"); !home.empty())
+        return home / ".local/share/gristwright/notebook.sqlite";
     return {};
 }
 
 Notebook Notebook::open(const fs::path& path, Mode mode, std::chrono::milliseconds patience) {
     const Opening opening{mode, patience, notebook_steps()};
     return Notebook(std::make_unique<Inside>(Inside{path, opening, open_notebook(path, opening)}));
+}
+
+void Notebook::at_once(const std::function<void()>& work) {
+    auto& now = *inside_;
+    now.at_once = true;
+    try {
+        if (now.db) in_our_words(now.path, [&] { now.begin(); });
+        work();
+        if (now.open) in_our_words(now.path, [&] { now.open->commit(); });
+    } catch (...) {
+        now.at_once = false;
+        now.open.reset();
+        throw;
+    }
+    now.at_once = false;
+    now.open.reset();
 }
 
 std::vector<std::string> Notebook::batch_names() const { return inside_->look(names_in); }

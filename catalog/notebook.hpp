@@ -8,6 +8,7 @@
 
 #include <chrono>
 #include <filesystem>
+#include <functional>
 #include <map>
 #include <memory>
 #include <optional>
@@ -96,7 +97,7 @@ class Notebook {
     enum class Mode { read_only, change };
 
     // $XDG_DATA_HOME/gristwright/notebook.sqlite, else under $HOME/.local/share; empty when
-    // neither is set.
+    // neither is set to an absolute path.
     static std::filesystem::path usual_place();
 
     // Opening never makes a file; the first change does, private to its owner (folder 0700, file
@@ -109,6 +110,10 @@ class Notebook {
     Notebook(Notebook&&) noexcept;
     Notebook& operator=(Notebook&&) noexcept;
     ~Notebook();
+
+    // What `work` looks at and changes here is one transaction: no other program changes anything
+    // between a look and a change, and all is kept or nothing. What `work` throws comes out again.
+    void at_once(const std::function<void()>& work);
 
     // Looking. Every function that takes the name of a batch refuses one that is not there, and
     // says which is near.

@@ -45,18 +45,6 @@ void distrust(SQLite::Database& db) {
     sqlite3_limit(db.getHandle(), SQLITE_LIMIT_ATTACHED, 0);
 }
 
-// Opened for writing even to read: only so can a change be rolled back that another program left
-// half done. SQLite falls back to reading by itself where the file cannot be written.
-Database connect(const fs::path& path, std::chrono::milliseconds patience) {
-    auto db = std::make_unique<SQLite::Database>(
-        fs::absolute(path).string(),  // begins with '/', so it is never taken for a URI
-        SQLite::OPEN_READWRITE, static_cast<int>(patience.count()));
-    distrust(*db);
-    db->exec("PRAGMA foreign_keys = ON");
-    db->exec("PRAGMA synchronous = EXTRA");
-    return db;
-}
-
 // A rollback journal, not a write-ahead log: one file that people can copy, also onto a place that
 // can only be read.
 void keep_one_file(SQLite::Database& db) { db.exec("PRAGMA journal_mode = DELETE"); }
@@ -137,13 +125,12 @@ Database upgraded_in_memory(SQLite::Database& db, const Opening& opening) {
 Database checked(Database db, const fs::path& path, const Opening& opening) {
     const int newest = static_cast<int>(opening.steps.size());
     if (has_nothing(*db)) return nullptr;
-    refuse_foreign(*db, path);
-    refuse_newer(*db, path, newest);
+    const int layout = check_is_notebook(*db, path, newest);
     if (opening.mode == Notebook::Mode::change) {
         keep_one_file(*db);
         upgrade(*db, path, opening);
     } else {
-        if (layout_of(*db) < newest) db = upgraded_in_memory(*db, opening);
+        if (layout < newest) db = upgraded_in_memory(*db, opening);
         db->exec("PRAGMA query_only = ON");
     }
     return db;
@@ -178,6 +165,24 @@ void say_again(const SQLite::Exception& error, const fs::path& path) {
         default:
             throw NotebookFailed(said("could not be read or written"));
     }
+}
+
+// Opened for writing even to read: only so can a change be rolled back that another program left
+// half done. SQLite falls back to reading by itself where the file cannot be written.
+Database connect(const fs::path& path, std::chrono::milliseconds patience) {
+    auto db = std::make_unique<SQLite::Database>(
+        fs::absolute(path).string(),  // begins with '/', so it is never taken for a URI
+        SQLite::OPEN_READWRITE, static_cast<int>(patience.count()));
+    distrust(*db);
+    db->exec("PRAGMA foreign_keys = ON");
+    db->exec("PRAGMA synchronous = EXTRA");
+    return db;
+}
+
+int check_is_notebook(SQLite::Database& db, const fs::path& path, int newest) {
+    refuse_foreign(db, path);
+    refuse_newer(db, path, newest);
+    return layout_of(db);
 }
 
 Transaction::Transaction(SQLite::Database& db, Kind kind) : db_(db) {

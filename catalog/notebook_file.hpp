@@ -59,6 +59,13 @@ std::unique_ptr<SQLite::Database> open_notebook(const std::filesystem::path& pat
 std::unique_ptr<SQLite::Database> make_notebook(const std::filesystem::path& path,
                                                 const Opening& opening);
 
+// Opened as it stands, checked by nobody yet.
+std::unique_ptr<SQLite::Database> connect(const std::filesystem::path& path,
+                                          std::chrono::milliseconds patience);
+
+// Its layout. Throws NotebookRefused for another program's file or a newer one.
+int check_is_notebook(SQLite::Database& db, const std::filesystem::path& path, int newest);
+
 // A copy of the whole database in a new private file; throws when the file is there already, and
 // leaves no file behind when it fails.
 void copy_to_new_file(SQLite::Database& from, const std::filesystem::path& to);

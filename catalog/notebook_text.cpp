@@ -2,39 +2,11 @@
 
 #include <fmt/core.h>
 
+#include "catalog/characters.hpp"
 #include "catalog/notebook.hpp"
 
 namespace gristwright::catalog {
 namespace {
-
-constexpr char32_t bad = 0xFFFFFFFF;
-
-// How many bytes the character has that begins with this one; 0 when none does.
-std::size_t length_of(unsigned char first) {
-    if (first < 0x80) return 1;
-    if (first < 0xC2) return 0;
-    if (first < 0xE0) return 2;
-    if (first < 0xF0) return 3;
-    return first < 0xF5 ? 4 : 0;
-}
-
-// The first character of `text`, which is taken off it.
-char32_t take_character(std::string_view& text) {
-    const auto first = static_cast<unsigned char>(text[0]);
-    const auto length = length_of(first);
-    if (length == 0 || length > text.size()) return bad;
-    char32_t out = length == 1 ? first : first & (0x7Fu >> length);
-    for (std::size_t i = 1; i < length; ++i) {
-        const auto next = static_cast<unsigned char>(text[i]);
-        if ((next & 0xC0) != 0x80) return bad;
-        out = (out << 6) | (next & 0x3Fu);
-    }
-    text.remove_prefix(length);
-    const bool overlong = (length == 3 && out < 0x800) || (length == 4 && out < 0x10000);
-    return overlong || out > 0x10FFFF || (out >= 0xD800 && out <= 0xDFFF) ? bad : out;
-}
-
-bool is_control(char32_t c) { return c < 0x20 || (c >= 0x7F && c < 0xA0); }
 
 void refuse_name(std::string_view name, std::string_view why) {
     throw NotebookRefused(fmt::format("a batch cannot be called '{}': {}", name, why));
@@ -45,7 +17,7 @@ void refuse_name(std::string_view name, std::string_view why) {
 bool is_plain_text(std::string_view text) {
     while (!text.empty()) {
         const auto c = take_character(text);
-        if (c == bad || is_control(c)) return false;
+        if (c == no_character || is_control(c)) return false;
     }
     return true;
 }
@@ -56,7 +28,8 @@ void check_kept_text(std::string_view text) {
                                           text.size(), longest_kept_text));
     if (!is_plain_text(text))
         throw NotebookRefused(
-            fmt::format("'{}' cannot be kept: it has control characters or is not UTF-8", text));
+            fmt::format("'{}' cannot be kept: it has control characters or is not UTF-8",
+                        inert(text)));  // a zero byte would cut the message short
 }
 
 void check_batch_name(std::string_view name) {

@@ -66,6 +66,16 @@ Catalogue read_source(const fs::path& folder) {
         return read_words(text, file, out.fabrics);
     });
     out.fibres = table("fibres.csv", read_fibres);
+    const auto spoken = [&](const char* name, auto read) {
+        const auto path = folder / "tables" / name;
+        read(read_file(path), path.filename().string(), out.spoken);
+    };
+    spoken("batch_words.csv", read_batch_words);
+    spoken("needle_sizes.csv", read_needle_sizes);
+    spoken("fibre_names.csv",
+           [&](const std::string& text, const std::string& file, SpokenWords& words) {
+               read_fibre_names(text, file, out.fibre_names(), words);
+           });
     out.bodies = table("body_sizes.csv", read_body_sizes);
     for (const auto& entry : fs::directory_iterator(folder / "templates"))
         if (entry.path().extension() == ".toml")

@@ -21,7 +21,9 @@ Length length_of(const std::string& text) { return read_length(text).value; }
 
 // "41cm"; nothing woven yet may be written with or without a unit.
 Length read_woven_length(const std::string& text) {
-    return text.find_first_not_of("0cm ") == std::string::npos ? Length{} : length_of(text);
+    const bool none =
+        text.find('0') != std::string::npos && text.find_first_not_of("0cm ") == std::string::npos;
+    return none ? Length{} : length_of(text);
 }
 
 double number(const std::string& text, double low, double high) {

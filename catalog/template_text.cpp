@@ -179,7 +179,7 @@ void read_own(TomlTable& from, Template& t, const Fabrics& fabrics) {
 
 Template read_template(std::string_view text, const std::string& name, const std::string& file,
                        const Fabrics& fabrics) {
-    const auto parsed = parse_toml(text, file);
+    const auto parsed = parse_plain_toml(text, file);
     TomlTable from(parsed, file, "");
     Template t;
     t.name = name;

@@ -3,6 +3,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "catalog/characters.hpp"
+#include "catalog/deep_keys.hpp"
+
 namespace gristwright::catalog {
 namespace {
 
@@ -11,12 +14,45 @@ std::size_t line_of(const toml::node& node) { return node.source().begin.line; }
 }  // namespace
 
 toml::table parse_toml(std::string_view text, const std::string& file) {
+    refuse_deep_keys(text, file);
     try {
         return toml::parse(text);
     } catch (const toml::parse_error& error) {
         throw BadText(file, error.source().begin.line,
                       fmt::format("this is not TOML: {}", error.description()));
     }
+}
+
+namespace {
+
+// Line ends and tabs become spaces; what else would not stay text is refused.
+void make_plain(toml::value<std::string>& value, const std::string& file) {
+    std::replace_if(
+        value->begin(), value->end(), [](char c) { return c == '\n' || c == '\r' || c == '\t'; },
+        ' ');
+    for (std::string_view rest = *value; !rest.empty();)
+        if (const auto c = take_character(rest);
+            c == no_character || is_control(c) || is_direction_mark(c))
+            throw BadText(file, line_of(value),
+                          fmt::format("a text holds U+{:04X}, which is not to be read but to drive "
+                                      "the terminal; leave it out",
+                                      static_cast<std::uint32_t>(c)));
+}
+
+void make_plain(toml::node& node, const std::string& file) {
+    if (auto* text = node.as_string()) make_plain(*text, file);
+    if (auto* table = node.as_table())
+        for (auto&& [key, value] : *table) make_plain(value, file);
+    if (auto* list = node.as_array())
+        for (auto& value : *list) make_plain(value, file);
+}
+
+}  // namespace
+
+toml::table parse_plain_toml(std::string_view text, const std::string& file) {
+    auto out = parse_toml(text, file);
+    make_plain(static_cast<toml::node&>(out), file);
+    return out;
 }
 
 TomlTable::TomlTable(const toml::table& table, std::string file, std::string where)

@@ -18,6 +18,9 @@
 namespace gristwright::catalog {
 
 toml::table parse_toml(std::string_view text, const std::string& file);
+// The same, and every text in it is plain: line ends and tabs are spaces, and a control character
+// or a mark that turns the direction of writing is refused. It may go to a terminal as it is.
+toml::table parse_plain_toml(std::string_view text, const std::string& file);
 
 class TomlTable {
   public:

@@ -138,9 +138,13 @@ Arguments parse(const Command& command, const std::vector<std::string>& words) {
         throw Misused(fmt::format("{}: {}", command.name, error.what()));
     }
     unmark(out.words);
-    for (auto& [name, given] : values) {
+    for (const auto& option : command.options) {
+        auto& given = values[std::string(option.name)];
+        if (given.size() > 1 && !option.repeats)
+            throw Misused(fmt::format("{}: --{} is given {} times; which one holds?", command.name,
+                                      option.name, given.size()));
         unmark(given);
-        if (!given.empty()) out.options[name] = std::move(given);
+        if (!given.empty()) out.options[std::string(option.name)] = std::move(given);
     }
     for (const auto& [name, given] : flags)
         if (given) out.options[name] = {};

@@ -38,6 +38,7 @@ struct [[nodiscard]] Answer {
     std::string text;   // for stdout
     std::string notes;  // for stderr
     int exit_code = 0;
+    std::string stands = "";  // what was done, and holds even where the text cannot be written
 };
 
 struct Command {

@@ -18,10 +18,11 @@ namespace {
 using namespace gristwright;
 
 // A full disk or a closed pipe is noticed, not ignored.
-int print(const std::string& text, int exit_code) {
+int print(const std::string& text, int exit_code, const std::string& stands = "") {
     const bool written = std::fwrite(text.data(), 1, text.size(), stdout) == text.size();
     if (written && std::fflush(stdout) == 0) return exit_code;
-    std::fputs("gristwright: the answer could not be written\n", stderr);
+    std::fprintf(stderr, "gristwright: the answer could not be written%s%s\n",
+                 stands.empty() ? "" : "; but ", cli::inert(stands).c_str());
     return cli::io_error;
 }
 
@@ -46,9 +47,9 @@ int run(const std::vector<std::string>& typed) {
     const std::vector<std::string> rest(typed.begin() + 1, typed.end());
     if (asks_for_help(rest)) return print(cli::help(command), cli::answered);
     const auto answer = command.run(cli::parse(command, rest));
-    if (!answer.notes.empty())
-        std::fprintf(stderr, "gristwright: %s\n", cli::inert(answer.notes).c_str());
-    return print(answer.text, answer.exit_code);
+    for (const auto& note : cli::apart(answer.notes, '\n'))
+        std::fprintf(stderr, "gristwright: %s\n", cli::inert(note).c_str());
+    return print(answer.text, answer.exit_code, answer.stands);
 }
 
 }  // namespace
@@ -70,7 +71,7 @@ int main(int argc, char** argv) {
         return complain(error, cli::io_error);
     } catch (const Refused& error) {
         return complain(error, cli::bad_data);
-    } catch (const std::invalid_argument& error) {  // until every complaint is a Refused
+    } catch (const Refused& error) {  // until every complaint is a Refused
         return complain(error, cli::bad_data);
     } catch (const std::exception& error) {
         return complain(error, cli::our_bug);

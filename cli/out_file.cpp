@@ -1,5 +1,7 @@
 #include "cli/out_file.hpp"
 
+#include <fmt/core.h>
+
 #include <filesystem>
 
 #include "cli/output/layout.hpp"
@@ -47,7 +49,8 @@ Answer written(const NewFile& file, const std::string& text, const std::string& 
                std::vector<std::string> notes) {
     const bool behind_it = is_standard_output(file);
     write_file(file, text);
-    if (!behind_it) return {said + "\n", joined(notes, "\n")};
+    if (!behind_it)
+        return {said + "\n", joined(notes, "\n"), 0, fmt::format("'{}' is written", file.path)};
     notes.push_back(said);
     return {"", joined(notes, "\n")};
 }

@@ -9,10 +9,12 @@
 
 #include "catalog/named_reading.hpp"
 #include "catalog/nearest.hpp"
+#include "catalog/own_templates.hpp"
 #include "catalog/source.hpp"
 #include "catalog/swatch_text.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/yarns.hpp"
+#include "engine/units/ascii.hpp"
 #include "engine/units/failure.hpp"
 #include "engine/units/reading.hpp"
 #include "engine/yarn/bad_yarn.hpp"
@@ -38,10 +40,8 @@ constexpr Filled filled[] = {
 catalog::BatchText typed_batch(const Arguments& arguments) {
     catalog::BatchText text;
     for (const auto& skein : arguments.all("skein")) {
-        read_skein(skein);  // a complaint quotes the option as it was typed
-        const auto [length, mass] = split_skein(skein);
-        text.skeins.push_back(
-            {{}, {std::string(length), "--skein"}, {std::string(mass), "--skein"}, {}});
+        const auto [length, mass] = split_skein(skein);  // a complaint quotes it as it was typed
+        text.skeins.push_back({{}, {length, "--skein"}, {mass, "--skein"}, {}});
     }
     for (const auto& [option, key] : filled)
         for (const auto& value : arguments.all(option))
@@ -78,14 +78,6 @@ std::optional<catalog::Notebook> book_of(const Arguments& arguments, const std::
     return notebook(arguments, catalog::Notebook::Mode::read_only);
 }
 
-// A person's own template takes no other's name.
-void check_new(const catalog::Catalogue& catalogue, const Template& own) {
-    if (catalogue.template_named(own.name))
-        throw Refused(
-            fmt::format("{}: there is already a template called '{}'; give the file another name",
-                        own.origin, own.name));
-}
-
 }  // namespace
 
 Units units_of(const Arguments& arguments, std::string_view otherwise) {
@@ -100,9 +92,10 @@ std::vector<Option> batch_options() {
         {"skein", "171m/38.5g", "length and mass of a skein, as washed; once for each", true},
         {"name", "Heron", "what to call the batch"},
         {"wraps", "16wpi", "wraps round a ruler, laid side by side; or 6.3 wraps/cm"},
-        {"wraps-how", "packed", "laid, or packed to refusal", false, "laid|packed", "laid"},
-        {"prep", "carded", "how the fibre was prepared: carded or combed", false, "carded|combed"},
-        {"draw", "long", "how it was drafted: long or short", false, "long|short"},
+        {"wraps-how", "packed", "laid, or packed to refusal", false, "", "laid"},
+        {"prep", "carded",
+         "how the fibre was prepared: carded, combed, rolag, top, woollen or another"},
+        {"draw", "long", "how it was drafted: long, short, supported or another"},
         {"ply", "2", "number of plies; 1 for singles"},
         {"twist", "5tpi", "plied turns; or 200 turns/m"},
         {"fibre", "Corriedale", "a fibre of the table; for a blend 'Corriedale 70%', repeated",
@@ -112,8 +105,7 @@ std::vector<Option> batch_options() {
         {"variegated", "", "colour changes break up the surface"},
         {"gauge", "27st/10cm", "stocking stitch, counted on a washed swatch of this yarn"},
         {"scale", "0.1g", "what the scale reads to; else as the masses are written"},
-        {"measured", "washed", "when lengths were taken: washed, off the reel, on the reel", false,
-         "washed|off the reel|on the reel"},
+        {"measured", "washed", "when lengths were taken: washed, off the reel, on the reel"},
         {"heddles", "30/10cm,40/10cm", "rigid heddles or reeds you own", true},
         {"loom-width", "60cm", "weaving width of your loom"},
         {"shafts", "2", "2 for one rigid heddle"},
@@ -150,23 +142,20 @@ catalog::Catalogue whole_catalogue() {
     auto catalogue = catalog::built_in();
     const auto place = catalog::Notebook::usual_place();
     if (place.empty()) return catalogue;  // no home, no templates of one's own
-    const auto folder = place.parent_path() / "templates";
-    std::error_code none;
-    std::vector<fs::path> files;
-    for (const auto& entry : fs::directory_iterator(folder, none))
-        if (entry.path().extension() == ".toml") files.push_back(entry.path());
-    std::sort(files.begin(), files.end());
-    for (const auto& file : files) {
-        auto own = catalog::read_template_file(file, catalogue.fabrics);
-        check_new(catalogue, own);
-        catalogue.templates.push_back(std::move(own));
-    }
+    catalog::add_own_templates(catalogue, place.parent_path() / "templates");
     return catalogue;
 }
 
 fs::path notebook_place(const Arguments& arguments) {
     return arguments.has("notebook") ? fs::path(arguments.text("notebook"))
                                      : catalog::Notebook::usual_place();
+}
+
+std::vector<std::string> notes_on(const catalog::Catalogue& catalogue) {
+    std::vector<std::string> out;
+    for (const auto& bad : catalogue.left_out)
+        out.push_back(fmt::format("your template is left out: {}", bad.why));
+    return out;
 }
 
 catalog::Notebook notebook(const Arguments& arguments, catalog::Notebook::Mode mode) {
@@ -222,6 +211,11 @@ YarnProfile informed_yarn(const catalog::MeasuredBatch& measured,
     return informed(yarn, catalog::evidence_of(swatches, yarn, catalogue.fabrics));
 }
 
+bool same_name(std::string_view a, std::string_view b) {
+    return std::equal(a.begin(), a.end(), b.begin(), b.end(),
+                      [](char x, char y) { return ascii::lower(x) == ascii::lower(y); });
+}
+
 Question ask(const Arguments& arguments, const std::string& batch, Skeins skeins) {
     Question q;
     q.catalogue = whole_catalogue();
@@ -232,6 +226,8 @@ Question ask(const Arguments& arguments, const std::string& batch, Skeins skeins
                         "(a file, or the name of a remembered one)",
                         batch));
     q.measured = catalog::interpret(texts_of(arguments, batch, book), q.catalogue);
+    const auto notes = notes_on(q.catalogue);
+    q.measured.notes.insert(q.measured.notes.end(), notes.begin(), notes.end());
     q.request = request_of(arguments);
     q.units = units_of(arguments, q.measured.yards ? "imperial" : "metric");
     q.json = arguments.has("json");
@@ -250,13 +246,16 @@ Question ask(const Arguments& arguments, const std::string& batch, Skeins skeins
             q.yarn.cautions.insert(q.yarn.cautions.begin(), which);
         }
     }
-    if (book && q.measured.batch.name.empty()) q.measured.batch.name = batch;
+    if (book && !same_name(q.measured.batch.name, batch)) q.measured.batch.name = batch;
     return q;
 }
 
 Length read_length_option(const Arguments& arguments, std::string_view option) {
     return catalog::read_named("--" + std::string(option), arguments.text(option),
-                               [](const std::string& text) { return read_length(text).value; });
+                               [](const std::string& text) {
+                                   // nothing that is asked for reaches a kilometre
+                                   return read_length(text, {Length{}, metres(999)}).value;
+                               });
 }
 
 double read_share_option(const Arguments& arguments, std::string_view option) {
@@ -285,7 +284,11 @@ std::string size_for(const Arguments& arguments, const Template& article, Questi
 }
 
 void check_size(const Arguments& arguments, const Question& q, const Template& article) {
-    const auto& size = q.request.size;
+    check_size(arguments, q.request.size, article);
+}
+
+void check_size(const Arguments& arguments, const std::optional<Length>& size,
+                const Template& article) {
     if (!size || (*size >= article.smallest * 0.2 && *size <= article.largest * 5)) return;
     throw Refused(fmt::format("--size {}: a {} has a {} from {:.0f} to {:.0f} cm",
                               arguments.text("size"), article.article, article.measure,
@@ -294,9 +297,11 @@ void check_size(const Arguments& arguments, const Question& q, const Template& a
 
 Template find_template(const catalog::Catalogue& catalogue, const std::string& name) {
     if (const auto* found = catalogue.template_named(name)) return *found;
+    for (const auto& bad : catalogue.left_out)
+        if (!name.empty() && bad.name == name) throw Refused(bad.why);
     if (name.find('/') != std::string::npos || name.find(".toml") != std::string::npos) {
         auto own = catalog::read_template_file(name, catalogue.fabrics);
-        check_new(catalogue, own);
+        catalog::check_new_template(catalogue, own);
         return own;
     }
     throw Refused(fmt::format("there is no template '{}'{}; see gristwright templates", name,

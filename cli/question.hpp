@@ -40,11 +40,16 @@ std::vector<Option> together(std::initializer_list<std::vector<Option>> groups);
 
 // The built-in catalogue and the person's own templates from their data folder.
 catalog::Catalogue whole_catalogue();
+// Which of those templates were left out, and why: for stderr.
+std::vector<std::string> notes_on(const catalog::Catalogue& catalogue);
 
 // Where the notebook is that --notebook names, or the usual one; empty without a home folder.
 std::filesystem::path notebook_place(const Arguments& arguments);
 // That notebook.
 catalog::Notebook notebook(const Arguments& arguments, catalog::Notebook::Mode mode);
+// What Answer::stands says of a change that is kept.
+inline constexpr const char* kept_already =
+    "the notebook is changed already: do not repeat it (gristwright undo takes it back)";
 // A name, not a file: neither a dot nor a folder in it.
 bool is_remembered(const std::string& word);
 
@@ -66,8 +71,12 @@ YarnProfile informed_yarn(const catalog::MeasuredBatch& measured,
                           const std::vector<catalog::SwatchText>& swatches,
                           const catalog::Catalogue& catalogue, bool insist);
 
+// But for capitals.
+bool same_name(std::string_view a, std::string_view b);
+
 // `batch` names a batch file or a remembered batch, or is empty when all is given by options. What
-// the swatches of a remembered batch and the person's hands have told is in the profile.
+// the swatches of a remembered batch and the person's hands have told is in the profile. A
+// remembered batch goes by the name that finds it, whatever else it was called.
 // Where the skeins are several yarns, an answer is about one of them (--yarn), or about the batch
 // as it is measured and kept.
 enum class Skeins { of_one_yarn, all };
@@ -87,6 +96,8 @@ std::string size_for(const Arguments& arguments, const Template& article, Questi
 
 // Throws Refused for a --size that no such article has.
 void check_size(const Arguments& arguments, const Question& q, const Template& article);
+void check_size(const Arguments& arguments, const std::optional<Length>& size,
+                const Template& article);
 
 // The template of that name, or read from that path. Throws Refused with the nearest
 // name.

@@ -10,7 +10,7 @@ import pathlib
 import re
 import sys
 
-ROOMS = ["yarn", "cloth", "project", "suitability", "allocation", "suggestion", "evidence", "lay"]
+ROOMS = ["units", "yarn", "cloth", "project", "suitability", "allocation", "suggestion", "evidence", "lay"]
 TEXT = r'"[^"]*"(?:\s*"[^"]*")*'
 FIGURE = r"([-\d.'/ ]+?)"
 CONSTANT = re.compile(r"\s*,\s*".join(

@@ -28,6 +28,14 @@ promise("colour only on a terminal that wants it"
   ${kept} colour ${on_program})
 promise("writing never destroys what a command reads or keeps"
   ${kept} writing ${on_program})
+promise("one bad file of a person's own is noted and stops nothing else"
+  ${kept} own ${on_program})
+promise("a weighing is checked and kept at once, however many come together"
+  ${kept} at_once ${on_program})
+promise("a change that is kept is told even where its answer cannot be written"
+  ${kept} stands ${on_program})
+promise("a damaged notebook gives back what can be read"
+  ${kept} rescue ${on_program})
 promise("two programs at once, the second says busy"
   ${kept} busy ${on_program})
 promise("the answer is the same in any locale"

@@ -8,7 +8,7 @@ import re
 import sys
 
 # From what everything stands on to what stands on everything: a room includes none that comes later.
-ORDER = ["units", "estimate", "yarn", "cloth", "lay", "project", "suitability", "evidence", "allocation",
+ORDER = ["estimate", "units", "yarn", "cloth", "lay", "project", "suitability", "evidence", "allocation",
          "suggestion"]
 
 

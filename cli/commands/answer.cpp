@@ -340,7 +340,7 @@ Answer forget(const Arguments& arguments, const std::string& batch) {
     notebook(arguments, catalog::Notebook::Mode::change).remove_suggestions(batch);
     return {fmt::format("The suggestions to {} are forgotten; gristwright undo brings them back.\n",
                         inert(batch)),
-            ""};
+            "", 0, kept_already};
 }
 
 Answer run(const Arguments& arguments) {

@@ -18,7 +18,7 @@ using catalog::Notebook;
 
 // Reads and profiles the texts first: what makes no sense is not kept.
 void check(const catalog::BatchText& text, bool insist) {
-    const auto catalogue = whole_catalogue();
+    const auto catalogue = catalog::built_in();
     profile(catalog::interpret(text, catalogue).batch, catalogue.yarn, insist);
 }
 
@@ -56,7 +56,7 @@ Answer list(const Arguments& arguments) {
     const auto book = notebook(arguments, Notebook::Mode::read_only);
     const auto count = static_cast<std::size_t>(book.describe().batches);
     const bool json = arguments.has("json"), all = json || arguments.has("all");
-    const auto catalogue = whole_catalogue();
+    const auto catalogue = catalog::built_in();
     units_of(arguments, "metric");  // a wrong word is refused, not found in every batch
     std::string text;
     Json batches = Json::array();
@@ -139,39 +139,115 @@ Answer show(const Arguments& arguments, const std::string& name) {
     return {q.json ? dumped(show_json(q, book, name)) : show_text(q, text, book, name), ""};
 }
 
-Answer run(const Arguments& arguments) {
-    const auto& words = arguments.words;
-    const std::vector<std::string> known{"add", "list", "show", "change", "remove"};
-    if (std::find(known.begin(), known.end(), words[0]) == known.end())
-        throw Misused(fmt::format("batch takes add, list, show, change or remove, not '{}'{}",
-                                  words[0], catalog::did_you_mean(words[0], known)));
-    if (words[0] == "list") return list(arguments);
-    if (words.size() < 2) throw Misused(fmt::format("batch {} needs the batch's name", words[0]));
-    const auto& name = words[1];
-    if (words[0] == "show") return show(arguments, name);
-    auto book = notebook(arguments, Notebook::Mode::change);
-    if (words[0] == "add") {
-        if (!is_remembered(name))
-            throw Refused(fmt::format(
-                "a batch's name holds no dot and no '/', so '{}' would be taken for a file",
-                inert(name)));
-        const auto text = batch_text(arguments, words.size() > 2 ? words[2] : "");
-        check(text, arguments.has("insist"));
-        book.add_batch(name, text);
-        return {fmt::format("{} is in the notebook.\n", inert(name)), ""};
+// "2 skeins (171m/38.5g, 201m/45.2g)".
+std::string skeins_of(const catalog::BatchText& text) {
+    std::vector<std::string> out;
+    for (const auto& skein : text.skeins)
+        out.push_back(inert(skein.length.text) + "/" + inert(skein.mass.text));
+    const auto count = out.size();
+    constexpr std::size_t most = 6;
+    if (count > most) out.resize(most), out.emplace_back("...");
+    return fmt::format("{} skein{} ({})", count, count == 1 ? "" : "s", joined(out));
+}
+
+std::string texts_of(const std::vector<catalog::Written>& all) {
+    std::vector<std::string> out;
+    for (const auto& one : all) out.push_back(inert(one.text));
+    return joined(out);
+}
+
+// What the change put something else in the place of.
+std::string replaced(const catalog::BatchText& before, const catalog::BatchText& overlay) {
+    std::string out;
+    if (!overlay.skeins.empty())
+        out +=
+            labelled("-", fmt::format("{} in place of {}", skeins_of(overlay), skeins_of(before)),
+                     2) +
+            "\n";
+    for (const auto& [key, now] : overlay.fields) {
+        const auto was = before.fields.find(key);
+        const auto said =
+            was == before.fields.end() || was->second.empty()
+                ? fmt::format("{}: {}, where nothing was", key, texts_of(now))
+                : fmt::format("{}: {} in place of {}", key, texts_of(now), texts_of(was->second));
+        out += labelled("-", said, 2) + "\n";
     }
-    if (words[0] == "change") {
+    return out;
+}
+
+// A batch goes by the name that finds it; another one in its file or options is not kept.
+std::string one_name(catalog::BatchText& text, const std::string& name) {
+    const auto found = text.fields.find("name");
+    if (found == text.fields.end() || found->second.empty()) return "";
+    const auto other = found->second.front().text;
+    if (same_name(other, name)) return "";
+    text.fields.erase(found);
+    return fmt::format("it goes by the name '{}' from now on, not '{}'", name, other);
+}
+
+Answer add(const Arguments& arguments, const std::string& name) {
+    if (!is_remembered(name))
+        throw Refused(
+            fmt::format("a batch's name holds no dot and no '/', so '{}' would be taken for a file",
+                        inert(name)));
+    auto text = batch_text(arguments, arguments.words.size() > 2 ? arguments.words[2] : "");
+    const auto note = one_name(text, name);
+    check(text, arguments.has("insist"));
+    notebook(arguments, Notebook::Mode::change).add_batch(name, text);
+    return {fmt::format("{} is in the notebook.\n", inert(name)), note, 0, kept_already};
+}
+
+Answer change(const Arguments& arguments, const std::string& name) {
+    auto overlay = batch_text(arguments, arguments.words.size() > 2 ? arguments.words[2] : "");
+    const auto note = one_name(overlay, name);
+    auto book = notebook(arguments, Notebook::Mode::change);
+    std::string said;
+    book.at_once([&] {
         auto text = book.load_batch(name);
-        const auto overlay = batch_text(arguments, words.size() > 2 ? words[2] : "");
+        said = replaced(text, overlay);
         text.overlay(overlay);
         check(text, arguments.has("insist"));
         book.change_batch(name, overlay);
-        return {fmt::format("{} is changed; gristwright undo takes it back.\n", inert(name)), ""};
-    }
-    book.remove_batch(name);
+    });
+    return {fmt::format("{} is changed; gristwright undo takes it back.\n", inert(name)) + said,
+            note, 0, kept_already};
+}
+
+Answer remove(const Arguments& arguments, const std::string& name) {
+    notebook(arguments, Notebook::Mode::change).remove_batch(name);
     return {fmt::format("{} is gone from the notebook; gristwright undo brings it back.\n",
                         inert(name)),
-            ""};
+            "", 0, kept_already};
+}
+
+// What each word after batch does, and how many words it takes in all.
+struct Way {
+    std::string_view word;
+    std::size_t most_words;
+    Answer (*run)(const Arguments&, const std::string& name);
+};
+constexpr Way ways[] = {
+    {"add", 3, add},       {"change", 3, change}, {"list", 1, nullptr},
+    {"remove", 2, remove}, {"show", 2, show},
+};
+
+Answer run(const Arguments& arguments) {
+    const auto& words = arguments.words;
+    std::vector<std::string> known;
+    for (const auto& way : ways) {
+        known.emplace_back(way.word);
+        if (words[0] != way.word) continue;
+        if (words.size() > way.most_words)
+            throw Misused(fmt::format("batch {} takes {}, so '{}' is one too many", way.word,
+                                      way.most_words == 1 ? "no name" : "one name",
+                                      words[way.most_words]));
+        if (!way.run) return list(arguments);
+        if (words.size() < 2)
+            throw Misused(fmt::format("batch {} needs the batch's name", words[0]));
+        return way.run(arguments, words[1]);
+    }
+    throw Misused(fmt::format("batch takes add, list, show, change or remove, not '{}'{}", words[0],
+                              catalog::did_you_mean(words[0], known)));
 }
 
 }  // namespace

@@ -102,11 +102,11 @@ Answer run(const Arguments& arguments) {
         return {
             "Forgotten: the swatches so far tell about their batches only. gristwright undo "
             "takes it back.\n",
-            ""};
+            "", 0, kept_already};
     }
     const auto all = catalog::hands_seen(
         notebook(arguments, Notebook::Mode::read_only).swatched_last(catalog::batches_of_hands),
-        whole_catalogue());
+        catalog::built_in());
     return {arguments.has("json") ? dumped(hands_json(all)) : hands_text(all), ""};
 }
 

@@ -70,11 +70,13 @@ Json more_json(const Plan& plan, const SpinMore& spin, const Question& q) {
 Answer more(const Arguments& arguments) {
     auto q = ask(arguments, arguments.words.size() > 1 ? arguments.words[1] : "");
     const auto article = find_template(q.catalogue, arguments.words[0]);
+    check_size(arguments, q, article);
     if (!q.request.size) q.request.size = article.ideal;
     const auto plan = judged_plan(article, q).plan;
     const auto spin = spin_more(plan, q.yarn.linear_density.mid, losses(arguments));
-    if (q.json) return {dumped(more_json(plan, spin, q)), ""};
-    return {more_text(plan, spin, q, losses(arguments)), ""};
+    const auto notes = joined(q.measured.notes, "\n");
+    if (q.json) return {dumped(more_json(plan, spin, q)), notes};
+    return {more_text(plan, spin, q, losses(arguments)), notes};
 }
 
 // Plied, at a twist factor.
@@ -117,9 +119,10 @@ Answer target(const Arguments& arguments) {
     auto catalogue = whole_catalogue();
     const auto article = find_template(catalogue, arguments.words[0]);
     const auto size = arguments.has("size") ? read_length_option(arguments, "size") : article.ideal;
+    check_size(arguments, size, article);
     const auto units = units_of(arguments, "both");
     YarnProfile hands;  // of no yarn yet
-    std::vector<std::string> notes;
+    auto notes = notes_on(catalogue);
     learn_from(hands_if_known(arguments, catalogue, notes), {}, hands.evidence);
     const auto targets = spin_for(article, size, catalogue.yarn.classes, catalogue.fabrics,
                                   losses(arguments), hands.evidence.habit);

@@ -2,11 +2,13 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
 #include <nlohmann/json.hpp>
 
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
+#include "engine/units/failure.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -21,30 +23,65 @@ std::string how_to_weigh(const Plan& plan, const YarnProfile& yarn, const std::s
     return fmt::format(
         "Weigh all the yarn for it now, then as you go: gristwright weigh {} --row 0 --ball "
         "{:.0f}g\n",
-        name, in_grams(plan.mass));
+        name, in_grams(std::min(plan.mass, yarn.mass)));
 }
 
-Answer run(const Arguments& arguments) {
+// A project that is running is not ended by a slip.
+void check_free(const catalog::Notebook& book, const std::string& name, bool instead) {
+    const auto running = book.project(name);
+    if (!running || instead) return;
+    const auto count = book.weighings(name).size();
+    throw Refused(fmt::format(
+        "{} is being made into {} already, with {} weighing{}; --instead ends that and begins anew",
+        name, running->template_name, count, count == 1 ? "" : "s"));
+}
+
+// What begins short is begun knowingly.
+std::string warning(const Plan& plan, const Question& q) {
+    if (plan.certainty >= plan.asked) return "";
+    return labelled("Mind:",
+                    fmt::format("the yarn does not reach for this with the certainty that was "
+                                "asked: {} are needed, {} are to hand; the chance is {}, {} was "
+                                "asked. gristwright plan shows which size it reaches for.",
+                                q.units.yarn(plan.need.mid), q.units.yarn(plan.have.mid),
+                                percent(plan.certainty), percent(plan.asked)),
+                    0) +
+           "\n";
+}
+
+JudgedPlan begun(const Arguments& arguments, catalog::Notebook& book, Question& q) {
     const auto& name = arguments.words[1];
-    auto q = ask(arguments, name);
-    const auto judged = judged_plan(find_template(q.catalogue, arguments.words[0]), q);
-    auto book = notebook(arguments, catalog::Notebook::Mode::change);
+    q = ask(arguments, name);
+    const auto article = find_template(q.catalogue, arguments.words[0]);
+    check_size(arguments, q, article);
+    check_free(book, name, arguments.has("instead"));
+    auto judged = judged_plan(article, q);
     // The size is fixed now: later evidence changes what it needs, not what is being made.
     book.start_project(
         name, {arguments.words[0], fmt::format("{:.0f}cm", in_centimetres(judged.plan.size)),
                arguments.text("certainty"), arguments.text("on")});
+    return judged;
+}
+
+Answer run(const Arguments& arguments) {
+    const auto& name = arguments.words[1];
+    auto book = notebook(arguments, catalog::Notebook::Mode::change);
+    Question q;
+    JudgedPlan judged;
+    book.at_once([&] { judged = begun(arguments, book, q); });
+    const auto notes = joined(q.measured.notes, "\n");
     if (q.json) {
         auto out = json_answer("start");
         out["batch"] = inert(name);
         out["plan"] = to_json(judged, q.yarn);
-        return {dumped(out), ""};
+        return {dumped(out), notes, 0, kept_already};
     }
     return {
         wrapped(fmt::format("Begun: {} with {}, {} {}.", judged.plan.article->title, inert(name),
                             judged.plan.article->measure, q.units.size(judged.plan.size)),
                 0) +
-            "\n" + how_to_weigh(judged.plan, q.yarn, inert(name)),
-        ""};
+            "\n" + warning(judged.plan, q) + how_to_weigh(judged.plan, q.yarn, inert(name)),
+        notes, 0, kept_already};
 }
 
 }  // namespace
@@ -56,10 +93,11 @@ Command start_command() {
         "TEMPLATE NAME",
         2,
         2,
-        together(
-            {{{"size", "130cm", "this size, not the largest that the metres cover"}, date_option},
-             plan_options(),
-             {json_option, notebook_option}}),
+        together({{{"size", "130cm", "this size, not the largest that the metres cover"},
+                   {"instead", "", "end the project that is running, with its weighings"},
+                   date_option},
+                  plan_options(),
+                  {json_option, notebook_option}}),
         run,
         "triangle-shawl heron --size 120cm"};
 }

@@ -86,17 +86,22 @@ Answer run(const Arguments& arguments) {
     const auto& name = arguments.words[0];
     const auto swatch = typed(arguments);
     auto book = notebook(arguments, Notebook::Mode::change);
-    auto all = book.swatches(name);
-    all.push_back(swatch);
-    // Read it before it is kept: what makes no sense is refused.
-    auto q = ask(arguments, name, Skeins::all);
-    q.yarn = informed_yarn(q.measured, q.hands, all, q.catalogue, true);
-    book.add_swatch(name, swatch);
-    if (arguments.has("json")) return {dumped(told_json(q, all.size())), ""};
+    std::vector<SwatchText> all;
+    Question q;
+    book.at_once([&] {
+        all = book.swatches(name);
+        all.push_back(swatch);
+        // Read it before it is kept: what makes no sense is refused.
+        q = ask(arguments, name, Skeins::all);
+        q.yarn = informed_yarn(q.measured, q.hands, all, q.catalogue, true);
+        book.add_swatch(name, swatch);
+    });
+    const auto notes = joined(q.measured.notes, "\n");
+    if (arguments.has("json")) return {dumped(told_json(q, all.size())), notes, 0, kept_already};
     return {fmt::format("Kept. With {} swatch{} {} now knows:\n", all.size(),
                         all.size() == 1 ? "" : "es", inert(name)) +
                 told(q),
-            ""};
+            notes, 0, kept_already};
 }
 
 }  // namespace

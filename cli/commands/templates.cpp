@@ -86,7 +86,8 @@ Answer run(const Arguments& arguments) {
     const auto& typed = arguments.words;
     if (typed.empty()) {
         const auto catalogue = whole_catalogue();
-        return {arguments.has("json") ? list_json(catalogue) : list(catalogue, units), ""};
+        return {arguments.has("json") ? list_json(catalogue) : list(catalogue, units),
+                joined(notes_on(catalogue), "\n")};
     }
     if (typed[0] != "show" && typed[0] != "check")
         throw Misused(fmt::format("templates takes show NAME or check FILE, not '{}'{}", typed[0],
@@ -102,7 +103,7 @@ Answer run(const Arguments& arguments) {
                 ""};
     }
     auto catalogue = whole_catalogue();
-    return {show(find_template(catalogue, typed[1]), units), ""};
+    return {show(find_template(catalogue, typed[1]), units), joined(notes_on(catalogue), "\n")};
 }
 
 }  // namespace

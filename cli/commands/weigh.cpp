@@ -135,16 +135,24 @@ Answer weigh_knitted(const Plan& plan, const Question& q, const std::vector<Weig
     return answer(q, knitted_text(plan, q, p), knitted_json(plan, q, p));
 }
 
+// Cloth was made and the ball is as heavy as before: nothing can be told from that.
+void question_weft(const std::vector<Weighing>& weighings) {
+    const auto &first = weighings.front(), &last = weighings.back();
+    if (last.woven <= first.woven || last.ball < first.ball) return;
+    throw Refused(
+        fmt::format("{:.0f} cm are woven and the ball weighs {:.1f} g, as much as at the start: is "
+                    "it the ball in work?",
+                    in_centimetres(last.woven), in_grams(last.ball)));
+}
+
 Answer weigh_woven(const Plan& plan, const Question& q, const std::vector<Weighing>& weighings) {
+    question_weft(weighings);
     const auto p = weft_progress(plan, q.yarn.linear_density.mid, weighings);
     return answer(q, woven_text(plan, p, q.units), woven_json(p));
 }
 
-Answer run(const Arguments& arguments) {
-    const auto& name = arguments.words[0];
-    if (!arguments.has("ball"))
-        throw Misused("weigh needs --ball 31.5g: all yarn still to be used");
-    auto book = notebook(arguments, Notebook::Mode::change);
+// Checks the weighing against those before it, and keeps it.
+Answer weighed(const Arguments& arguments, Notebook& book, const std::string& name) {
     auto q = ask(arguments, name);
     const auto project = book.project(name);
     if (!project)
@@ -159,6 +167,17 @@ Answer run(const Arguments& arguments) {
     const auto weighings = weighings_with(book, name, typed);
     auto said = woven ? weigh_woven(plan, q, weighings) : weigh_knitted(plan, q, weighings);
     book.add_weighing(name, typed);
+    said.notes = joined(q.measured.notes, "\n");
+    said.stands = kept_already;
+    return said;
+}
+
+Answer run(const Arguments& arguments) {
+    if (!arguments.has("ball"))
+        throw Misused("weigh needs --ball 31.5g: all yarn still to be used");
+    auto book = notebook(arguments, Notebook::Mode::change);
+    Answer said;
+    book.at_once([&] { said = weighed(arguments, book, arguments.words[0]); });
     return said;
 }
 

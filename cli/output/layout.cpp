@@ -4,55 +4,12 @@
 
 #include <cstdlib>
 
+#include "catalog/characters.hpp"
+
 namespace gristwright::cli {
 namespace {
 
 bool starts_character(char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }
-
-// No overlong form, no surrogate, nothing beyond U+10FFFF (RFC 3629, section 4).
-bool may_follow(unsigned char lead, unsigned char second) {
-    switch (lead) {
-        case 0xE0:
-            return second >= 0xA0;
-        case 0xED:
-            return second < 0xA0;
-        case 0xF0:
-            return second >= 0x90;
-        case 0xF4:
-            return second < 0x90;
-        default:
-            return true;
-    }
-}
-
-// Length of the well-formed UTF-8 character at the start of `text`; 0: none there.
-std::size_t character_size(std::string_view text) {
-    const auto lead = static_cast<unsigned char>(text[0]);
-    const std::size_t size = lead < 0x80                    ? 1
-                             : lead >= 0xC2 && lead < 0xE0  ? 2
-                             : lead >= 0xE0 && lead < 0xF0  ? 3
-                             : lead >= 0xF0 && lead <= 0xF4 ? 4
-                                                            : 0;
-    if (size == 0 || size > text.size()) return 0;
-    for (std::size_t i = 1; i < size; ++i)
-        if (starts_character(text[i])) return 0;
-    return size > 1 && !may_follow(lead, static_cast<unsigned char>(text[1])) ? 0 : size;
-}
-
-// Controls, and the marks that turn the direction of writing or hide (general punctuation).
-bool drives(std::string_view character) {
-    const auto lead = static_cast<unsigned char>(character[0]);
-    if (character.size() == 1) return lead < 0x20 || lead == 0x7F;
-    if (character.size() == 2)
-        return (lead == 0xC2 && static_cast<unsigned char>(character[1]) < 0xA0) ||
-               character == "\xD8\x9C";  // the Arabic letter mark
-    if (character.size() != 3 || lead != 0xE2) return character.substr(0, 3) == "\xEF\xBB\xBF";
-    const auto second = static_cast<unsigned char>(character[1]);
-    const auto third = static_cast<unsigned char>(character[2]);
-    return (second == 0x80 &&
-            ((third >= 0x8B && third <= 0x8F) || (third >= 0xA8 && third <= 0xAE))) ||
-           (second == 0x81 && third >= 0xA0 && third <= 0xAF);
-}
 
 // A word of a line; a number keeps its unit, "12 %" and "38.5 g".
 std::string_view next_word(std::string_view text) {
@@ -142,16 +99,7 @@ std::string capital(std::string text) {
     return text;
 }
 
-std::string inert(std::string_view text) {
-    std::string out;
-    while (!text.empty()) {
-        const auto size = character_size(text);
-        const auto character = text.substr(0, std::max<std::size_t>(1, size));
-        out += size == 0 || drives(character) ? "?" : std::string(character);
-        text.remove_prefix(character.size());
-    }
-    return out;
-}
+std::string inert(std::string_view text) { return catalog::inert(text); }
 
 std::string heading(std::string_view text) {
     static const bool colour = wants_colour();

@@ -3,166 +3,66 @@
 #include <fmt/core.h>
 
 #include <array>
-#include <charconv>
 #include <cmath>
-#include <optional>
-#include <span>
+
+#include "engine/units/measure.hpp"
+#include "engine/units/plain.hpp"
 
 #include "engine/units/failure.hpp"
 
 namespace gristwright {
 namespace {
 
-constexpr std::string_view digits = "0123456789";
+constexpr Wanted length_wanted{"a length", "such as 171m or 187yd (units: m, cm, mm, yd, ft, in)"};
+constexpr Wanted mass_wanted{"a mass", "such as 38.5g or 1 3/4 oz (units: g, kg, oz, lb)"};
 
-struct Number {
-    double value, step;
-};
-
-struct Unit {
-    std::string_view name;
-    double si;
-};
-
-constexpr std::array length_units{Unit{"m", 1},        Unit{"metre", 1},     Unit{"metres", 1},
-                                  Unit{"cm", 0.01},    Unit{"mm", 0.001},    Unit{"yd", 0.9144},
-                                  Unit{"yds", 0.9144}, Unit{"yard", 0.9144}, Unit{"yards", 0.9144},
-                                  Unit{"ft", 0.3048},  Unit{"in", 0.0254},   Unit{"inch", 0.0254}};
-constexpr std::array mass_units{Unit{"g", 1e-3},
-                                Unit{"gram", 1e-3},
-                                Unit{"grams", 1e-3},
-                                Unit{"kg", 1},
-                                Unit{"oz", in_kilograms(ounces(1))},
-                                Unit{"lb", in_kilograms(pounds(1))}};
-constexpr std::array wraps_units{Unit{"wpi", 1 / 0.0254}, Unit{"wraps/in", 1 / 0.0254},
-                                 Unit{"wraps/cm", 100}};
-constexpr std::array twist_units{Unit{"tpi", 1 / 0.0254}, Unit{"turns/in", 1 / 0.0254},
-                                 Unit{"turns/m", 1}, Unit{"turns/cm", 100}};
-// What may stand between the count and the stroke of a gauge or a sett.
-constexpr std::array gauge_units{Unit{"", 1},         Unit{"st", 1},   Unit{"sts", 1},
-                                 Unit{"stitches", 1}, Unit{"rows", 1}, Unit{"row", 1}};
-constexpr std::array sett_units{Unit{"", 1},  Unit{"ends", 1}, Unit{"picks", 1},
-                                Unit{"e", 1}, Unit{"p", 1},    Unit{"threads", 1}};
-constexpr std::array per_inch_units{Unit{"epi", 1 / 0.0254}, Unit{"ppi", 1 / 0.0254}};
-
-struct Kind {
-    std::string_view name, right;
-    std::span<const Unit> units;
-};
-
-constexpr Kind length_kind{"a length", "such as 171m or 187yd (units: m, cm, mm, yd, ft, in)",
-                           length_units};
-constexpr Kind mass_kind{"a mass", "such as 38.5g or 1 3/4 oz (units: g, kg, oz, lb)", mass_units};
-constexpr Kind wraps_kind{"a wraps count", "such as 16wpi or 6.3 wraps/cm", wraps_units};
-constexpr Kind twist_kind{"a twist", "such as 5tpi or 200 turns/m", twist_units};
-constexpr Kind gauge_kind{"a gauge", "such as 28st/10cm or 7 st/in", gauge_units};
-constexpr Kind sett_kind{"a sett", "such as 40/10cm, 10 epi or 12 ends/in", sett_units};
-
-std::string_view trimmed(std::string_view text) {
-    const auto first = text.find_first_not_of(" \t");
-    if (first == std::string_view::npos) return {};
-    return text.substr(first, text.find_last_not_of(" \t") - first + 1);
-}
-
-// Takes the leading characters of `text` that are in `set`.
-std::string_view take(std::string_view& text, std::string_view set) {
-    const auto taken = text.substr(0, text.find_first_not_of(set));
-    text.remove_prefix(taken.size());
-    return taken;
-}
-
-double whole(std::string_view text) {
-    double value = 0;
-    std::from_chars(text.data(), text.data() + text.size(), value);
-    return value;
-}
-
-// "171", "38.5", "38,5"; nothing for no digits, 010, or an ambiguous comma.
-std::optional<Number> take_decimal(std::string_view& text) {
-    const auto head = take(text, digits);
-    if (head.size() > 12 || (head.size() > 1 && head[0] == '0')) return {};
-    std::string_view tail;
-    if (!text.empty() && (text[0] == '.' || text[0] == ',')) {
-        const bool comma = text[0] == ',';
-        text.remove_prefix(1);
-        tail = take(text, digits);
-        if (tail.empty() || tail.size() > 12 || (comma && tail.size() == 3)) return {};
-    }
-    if (head.empty() && tail.empty()) return {};
-    const double step = std::pow(10.0, -static_cast<double>(tail.size()));
-    return Number{whole(head) + whole(tail) * step, step};
-}
-
-// A decimal, or "3/4", or "1 3/4".
-std::optional<Number> take_number(std::string_view& text) {
-    auto number = take_decimal(text);
-    if (!number) return {};
-    std::string_view rest = trimmed(text);
-    std::optional<Number> over;
-    const bool fraction_only = !rest.empty() && rest[0] == '/';
-    if (!fraction_only) over = take_decimal(rest);
-    if ((!fraction_only && !over) || rest.empty() || rest[0] != '/') return number;
-    rest.remove_prefix(1);
-    const auto under = take_decimal(rest);
-    if (!under || under->value == 0) return {};
-    const double base = over ? number->value : 0;
-    const double top = over ? over->value : number->value;
-    text = rest;
-    return Number{base + top / under->value, 1 / under->value};
-}
-
-std::optional<double> unit_size(std::span<const Unit> units, std::string_view name) {
-    for (const auto& unit : units)
-        if (unit.name == name) return unit.si;
-    return {};
-}
-
-// Text for a message: control and non-ASCII bytes as '?', at most 60 of them.
-std::string shown(std::string_view text) {
-    std::string safe(text.substr(0, 60));
-    for (char& c : safe)
-        if (c < ' ' || c > '~') c = '?';
-    return safe;
-}
-
-std::string complaint(const Kind& kind, std::string_view unit) {
-    if (unit.empty()) return fmt::format("{} needs a unit", kind.name);
-    for (const auto& other : {length_kind, mass_kind, wraps_kind})
-        if (unit_size(other.units, unit))
-            return fmt::format("this is {}, and {} is wanted here", other.name, kind.name);
-    return fmt::format("'{}' is no unit for {}", shown(unit), kind.name);
+// The one way in which it can be: that lies within, or the only one there is.
+template <class Q>
+Reading<Q> chosen(const Measure& m, std::string_view text, const Within<Q>& can_be) {
+    const Reading<Q> usual{Q::from_si(m.si), Q::from_si(m.step)};
+    if (!m.other) return usual;
+    const Reading<Q> thousands{Q::from_si(*m.other), Q::from_si(*m.other_step)};
+    const auto fits = [&](Q q) { return can_be.least <= q && q <= can_be.most; };
+    if (fits(usual.value) == fits(thousands.value))
+        throw Unclear(text, fmt::format("{} or {}", m.way(m.si), m.way(*m.other)),
+                      "without the mark");
+    return fits(usual.value) ? usual : thousands;
 }
 
 template <class Q>
-Reading<Q> read(std::string_view text, const Kind& kind) {
-    auto rest = trimmed(text);
-    const auto number = take_number(rest);
-    if (!number) throw Unreadable(text, "the number is missing or unclear", kind.right);
-    const auto unit = trimmed(rest);
-    const auto size = unit_size(kind.units, unit);
-    if (!size) throw Unreadable(text, complaint(kind, unit), kind.right);
-    if (number->value <= 0) throw Unreadable(text, "it must be more than zero", kind.right);
-    return {Q::from_si(number->value * *size), Q::from_si(number->step * *size)};
+Reading<Q> read(std::string_view text, Dimension dimension, const Wanted& wanted,
+                const Within<Q>& can_be) {
+    const auto typed = plain(text);
+    Scanner from(typed);
+    const auto measure = take_measure(from, text, wanted);
+    if (measure.unit.dimension != dimension)
+        throw Unreadable(text,
+                         fmt::format("this is {}, and {} is wanted here",
+                                     measured_by(measure.unit.word), wanted.name),
+                         wanted.right);
+    if (!from.done())
+        throw Unreadable(text, fmt::format("'{}' is left over", shown(from.rest())), wanted.right);
+    return chosen(measure, text, can_be);
 }
 
-// "28 st/10 cm", "7 st/in": a count over a length, in counts per metre.
-double read_count_per_length(std::string_view text, const Kind& kind) {
-    auto rest = trimmed(text);
-    const auto count = take_decimal(rest);
-    if (!count || count->value <= 0)
-        throw Unreadable(text, "the number is missing or unclear", kind.right);
-    if (const auto per_inch = unit_size(per_inch_units, trimmed(rest));
-        per_inch && kind.name == sett_kind.name)
-        return count->value * *per_inch;
-    const auto stroke = rest.find('/');
-    if (stroke == std::string_view::npos || !unit_size(kind.units, trimmed(rest.substr(0, stroke))))
-        throw Unreadable(text, fmt::format("this is not {}", kind.name), kind.right);
-    auto under = trimmed(rest.substr(stroke + 1));
-    const auto number = take_decimal(under).value_or(Number{1, 1});
-    const auto unit = unit_size(length_units, trimmed(under));
-    if (!unit || number.value <= 0)
-        throw Unreadable(text, "the length it is counted over is unclear", kind.right);
-    return count->value / (number.value * *unit);
+// A number where no thousands are met, or nothing.
+std::optional<double> small_number(Scanner& from) {
+    const auto number = from.number(Fractions::any);
+    if (!number) return {};
+    return number->value;
+}
+
+bool take_to(Scanner& from) {
+    return from.sign('-') || from.take("to") || from.take("until") || from.take("and");
+}
+
+// "70-" in front of "90mm".
+std::optional<double> bare_low(Scanner& from) {
+    auto probe = from;
+    const auto low = small_number(probe);
+    if (!low || !take_to(probe)) return {};
+    from = probe;
+    return low;
 }
 
 }  // namespace
@@ -170,62 +70,75 @@ double read_count_per_length(std::string_view text, const Kind& kind) {
 Unreadable::Unreadable(std::string_view text, std::string_view why, std::string_view right)
     : Refused(fmt::format("cannot read '{}': {}; write it {}", shown(text), why, right)) {}
 
-Reading<Length> read_length(std::string_view text) { return read<Length>(text, length_kind); }
+Unclear::Unclear(std::string_view text, std::string_view ways, std::string_view right)
+    : Unreadable(fmt::format("'{}' can mean {}: which? Write it {}", shown(text), ways, right)) {}
 
-Reading<Mass> read_mass(std::string_view text) { return read<Mass>(text, mass_kind); }
-
-Wraps read_wraps(std::string_view text) { return read<Wraps>(text, wraps_kind).value; }
-
-Twist read_twist(std::string_view text) { return read<Twist>(text, twist_kind).value; }
-
-Gauge read_gauge(std::string_view text) {
-    return Gauge::from_si(read_count_per_length(text, gauge_kind));
+std::string shown(std::string_view text) {
+    constexpr std::size_t most = 60;
+    auto end = std::min(text.size(), most);
+    const auto inside = [&](std::size_t at) {  // of a sign of several bytes
+        return at < text.size() && (static_cast<unsigned char>(text[at]) & 0xC0) == 0x80;
+    };
+    while (end > 0 && inside(end)) --end;
+    std::string safe(text.substr(0, end));
+    for (char& c : safe)
+        if (static_cast<unsigned char>(c) < ' ' || c == '\x7F') c = '?';
+    return safe;
 }
 
-Sett read_sett(std::string_view text) {
-    return Sett::from_si(read_count_per_length(text, sett_kind));
+Reading<Length> read_length(std::string_view text, Within<Length> can_be) {
+    return read(text, Dimension::length, length_wanted, can_be);
+}
+
+Reading<Mass> read_mass(std::string_view text, Within<Mass> can_be) {
+    return read(text, Dimension::mass, mass_wanted, can_be);
+}
+
+std::pair<Length, Length> read_length_range(std::string_view text) {
+    constexpr Wanted wanted{"a range of lengths", "such as 75mm, 75-100mm or 3-4 in"};
+    const auto typed = plain(text);
+    Scanner from(typed);
+    const auto bare = bare_low(from);
+    const auto one = take_measure(from, text, wanted);
+    const auto two = !bare && take_to(from) ? take_measure(from, text, wanted) : one;
+    if (!from.done() || one.unit.dimension != Dimension::length ||
+        two.unit.dimension != Dimension::length)
+        throw Unreadable(text, "this is no range of lengths", wanted.right);
+    const std::pair range{metres(bare ? *bare * one.unit.si : one.si), metres(two.si)};
+    if (range.first > range.second || !(range.first.si() > 0))
+        throw Unreadable(text, "the range runs backwards", wanted.right);
+    return range;
 }
 
 double read_share(std::string_view text) {
-    auto rest = trimmed(text);
-    const auto number = take_decimal(rest);
-    rest = trimmed(rest);
-    if (!number || !(rest.empty() || rest == "%") || number->value > 100)
-        throw Unreadable(text, "this is no share", "such as 90 or 90% (0 to 100)");
+    constexpr std::string_view right = "such as 90 or 90% (0 to 100)";
+    const auto typed = plain(text);
+    Scanner from(typed);
+    const auto number = from.number(Fractions::none);
+    const bool said = from.sign('%') || from.any(std::array<std::string_view, 2>{"percent", "pc"});
+    if (!number || !from.done() || number->value > 100)
+        throw Unreadable(text, "this is no share", right);
+    if (!said && number->value > 0 && number->value < 1)
+        throw Unclear(
+            text, fmt::format("{}% or {}%", plainly(number->value), plainly(number->value * 100)),
+            "with its % sign");
     return std::round(number->value * 1e6) / 1e8;  // 99.9 % is 0.999, and no more
-}
-
-std::pair<std::string_view, std::string_view> split_skein(std::string_view text) {
-    // A fraction's stroke stands between digits; the one between length and mass follows a unit.
-    auto stroke = text.find('/');
-    while (stroke != std::string_view::npos && stroke > 0 &&
-           digits.find(text[stroke - 1]) != std::string_view::npos)
-        stroke = text.find('/', stroke + 1);
-    if (stroke == std::string_view::npos)
-        throw Unreadable(text, "a skein is a length and a mass", "such as 171m/38.5g");
-    return {text.substr(0, stroke), text.substr(stroke + 1)};
-}
-
-std::pair<Reading<Length>, Reading<Mass>> read_skein(std::string_view text) {
-    const auto [length, mass] = split_skein(text);
-    return {read_length(length), read_mass(mass)};
 }
 
 std::pair<Length, Length> read_micron_range(std::string_view text) {
     constexpr std::string_view right = "such as 25 or 24-27 (micron, 5 to 100)";
-    auto rest = trimmed(text);
-    const auto low = take_decimal(rest);
+    constexpr std::array<std::string_view, 7> units{"microns", "micron",      "um", "mic",
+                                                    "mu",      "micrometres", "u"};
+    const auto typed = plain(text);
+    Scanner from(typed);
+    const auto low = small_number(from);
     auto high = low;
-    if (low && !rest.empty() && rest[0] == '-') {
-        rest.remove_prefix(1);
-        high = take_decimal(rest);
-    }
-    const auto unit = trimmed(rest);
-    if (!low || !high || !(unit.empty() || unit == "micron" || unit == "um"))
-        throw Unreadable(text, "this is no fibre diameter", right);
-    if (low->value < 5 || high->value > 100 || low->value > high->value)
+    if (low && take_to(from)) high = small_number(from);
+    from.any(units);
+    if (!low || !high || !from.done()) throw Unreadable(text, "this is no fibre diameter", right);
+    if (*low < 5 || *high > 100 || *low > *high)
         throw Unreadable(text, "no spinning fibre has this diameter", right);
-    return {microns(low->value), microns(high->value)};
+    return {microns(*low), microns(*high)};
 }
 
 }  // namespace gristwright

@@ -79,6 +79,10 @@ TEST_CASE("notebook file: the usual place") {
     CHECK(Notebook::usual_place() == "/data/gristwright/notebook.sqlite");
     ::setenv("XDG_DATA_HOME", "", 1);
     CHECK(Notebook::usual_place() == "/home/spinner/.local/share/gristwright/notebook.sqlite");
+    ::setenv("XDG_DATA_HOME", "data", 1);  // from where one stands: as if it were not set
+    CHECK(Notebook::usual_place() == "/home/spinner/.local/share/gristwright/notebook.sqlite");
+    ::setenv("HOME", "home", 1);
+    CHECK(Notebook::usual_place().empty());
     ::unsetenv("HOME");
     CHECK(Notebook::usual_place().empty());
     ::setenv("HOME", home_was.c_str(), 1);

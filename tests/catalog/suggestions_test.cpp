@@ -141,7 +141,7 @@ TEST_CASE("what cannot be read is refused by its key") {
     const auto classes = built_in().yarn.classes;
     for (const auto& [key, value, said] :
          {std::tuple{"needs", "440", "needs: cannot read '440'"},
-          {"gauge", "24", "gauge: cannot read '24'"},
+          {"gauge", "24", "gauge: '24' can mean stitches to 10 cm (4 in) or to the inch: which?"},
           {"weight", "fien", "weight: there is no weight class 'fien'; did you mean 'fine'?"},
           {"craft", "crochet", "craft: knitted or woven, not 'crochet'"},
           {"colours", "many", "colours: 'many' is not a number from 1 to 9"},

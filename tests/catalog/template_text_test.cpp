@@ -111,3 +111,20 @@ TEST_CASE("a woven piece must be a rectangle and names a weave") {
     auto woven = with("\"knitted\"", "\"woven\"");
     CHECK(complaint(woven).find("spacing: is missing") != std::string::npos);
 }
+
+TEST_CASE("text in a template is text: nothing in it drives the terminal") {
+    for (const char* bad :
+         {"\\u001b[31mred", "\\u0007", "\\u009b2J", "\\u202egnol", "\\u2066x", "\\u007f"})
+        for (const auto& [from, to] : std::vector<std::pair<std::string, std::string>>{
+                 {"Plain square", bad},
+                 {"\"A square.\"", std::string("\"") + bad + "\""},
+                 {"\"side\"", std::string("\"") + bad + "\""},
+                 {"\"square\"\nshape", std::string("\"") + bad + "\"\nshape"},
+                 {"work {square.rows} rows.", bad}}) {
+            const auto said = complaint(with(from, to));
+            INFO(said);
+            CHECK(said.find("is not to be read but to drive the terminal") != std::string::npos);
+        }
+    const auto t = read(with("\"A square.\"", "\"\"\"A\nsquare\tof\nlines.\"\"\""));
+    CHECK(t.about == "A square of lines.");
+}

@@ -140,6 +140,7 @@ TEST_CASE("the same yarn typed in yards and ounces makes the same, to the same s
 TEST_CASE("the units asked for change how an answer is written, not what it says") {
     for (const auto& batch : batches)
         for (const char* command : {"makes", "yarn"}) {
+            if (std::find(batch.begin(), batch.end(), "--units") != batch.end()) continue;
             Json first;
             for (const char* units : {"metric", "imperial", "both"}) {
                 const auto json =

@@ -108,7 +108,7 @@ TEST_CASE("a row that cannot be read says its number, its column and what would 
         {"hat,lots,,,,,", "needs: cannot read 'lots'", "38.5g"},
         {"hat,,heavy,,,,", "weight: there is no weight class 'heavy'", ""},
         {"hat,,fien,,,,", "weight: there is no weight class 'fien'", "did you mean 'fine'?"},
-        {"hat,,,24,,,", "gauge: cannot read '24'", "28st/10cm"},
+        {"hat,,,24,,,", "gauge: '24' can mean", "22st/10cm"},
         {"hat,,,,huge,,", "size: cannot read 'huge'", "171m"},
         {"hat,,,,,ten,", "colours: 'ten' is not a number", "from 1 to 9"},
         {"hat,,,,,0,", "colours: '0' is not a number", "from 1 to 9"},

@@ -122,15 +122,18 @@ TEST_CASE("a value comes through as it was typed, after a space and after an equ
     CHECK(arguments("yarn", {"--", "--counts"}).words == Typed{"--counts"});
 }
 
-TEST_CASE("what was given again is kept in its order, and the last counts where one is wanted") {
-    const auto typed = arguments(
-        "makes", {"--skein", "1m/1g", "--name=A", "--skein=2m/2g", "--name", "B", "heron.toml"});
+TEST_CASE("what was given again is kept in its order, and refused where it holds once") {
+    const auto typed =
+        arguments("makes", {"--skein", "1m/1g", "--name=B", "--skein=2m/2g", "heron.toml"});
     CHECK(typed.all("skein") == Typed{"1m/1g", "2m/2g"});
     CHECK(typed.text("name") == "B");
     CHECK(typed.words == Typed{"heron.toml"});
     CHECK(typed.text("fibre", "none") == "none");
     CHECK_FALSE(typed.has("json"));
     CHECK(arguments("makes", {"--json"}).has("json"));
+    // The last one counted, without a word of the others.
+    CHECK_THROWS_WITH_AS(arguments("makes", {"--name=A", "--name", "B"}),
+                         doctest::Contains("--name is given 2 times"), Misused);
 }
 
 TEST_CASE("what is wrong with the use says what, and what would be right") {

@@ -1,8 +1,9 @@
 #!/usr/bin/env python3
 """Promises about the running program.
 
-usage: kept.py codes|colour|busy|socket|locale|pipe|writing PROGRAM ROOT
+usage: kept.py codes|colour|busy|socket|locale|pipe|writing|own|at_once|stands|rescue PROGRAM ROOT
 """
+import json
 import os
 import pathlib
 import pty
@@ -129,6 +130,101 @@ def writing(program, home):
         os.unlink(out)
     done = run(program, "page", batch, "-o", "/proc/self/fd/1", **env)  # the answer itself
     assert done.returncode == 0 and done.stdout.rstrip().endswith("</html>") and "Written" in done.stderr, done
+
+
+def own(program, home):
+    """One bad file of the person's own is noted, and every command goes on; text in it is text."""
+    env = {"HOME": home, "XDG_DATA_HOME": home}
+    folder = pathlib.Path(home, "gristwright/templates")
+    folder.mkdir(parents=True)
+    scarf = pathlib.Path("catalog/templates/garter-scarf.toml").read_text()
+    (folder / "half.toml").write_text(scarf[:len(scarf) // 2])
+    (folder / "My Hat.toml").write_text(scarf)
+    (folder / "red.toml").write_text(scarf.replace('title   = "', 'title   = "\\u001b[31m'))
+    (folder / "sub.toml").mkdir()
+    os.symlink("nobody@host", folder / ".#lock.toml")
+    (folder / "mine.toml").write_text(scarf)
+    assert run(program, "batch", "add", "heron", HERON, **env).returncode == 0
+    for words in [["yarn", "heron"], ["makes", "heron"], ["plan", "mine", "heron"], ["split", "heron", "--keep", "mine"],
+                  ["compare", "scarf", "heron"], ["answer", "heron", "--idea", "hat"], ["templates"],
+                  ["templates", "show", "mine"], ["spin-for", "mine"], ["start", "mine", "heron"]]:
+        done = run(program, *words, **env)
+        assert done.returncode == 0 and "\x1b" not in done.stdout + done.stderr, (words, done)
+        for name in ["half", "My Hat", "red", "sub"] if words[0] != "start" else []:
+            assert done.stderr.count(name + ".toml: ") + done.stderr.count(name + ".toml:") > 0, (words, name, done)
+        assert "lock" not in done.stderr, done
+    for words in [["batch", "list"], ["hands"], ["undo"], ["export"]]:
+        done = run(program, *words, **env)
+        assert done.returncode == 0 and not done.stderr, (words, done)
+    for words in [["plan", "half", "heron"], ["templates", "check", str(folder / "red.toml")]]:
+        done = run(program, *words, **env)
+        assert done.returncode == 65 and ".toml:" in done.stderr and "\x1b" not in done.stderr, done
+    deep = pathlib.Path(home, "deep.toml")
+    deep.write_text(".".join(["a"] * 40000) + " = 1\n")
+    for words in [["yarn", str(deep)], ["templates", "check", str(deep)]]:
+        done = run(program, *words, **env)
+        assert done.returncode == 65 and "deep.toml:1: a key has at most" in done.stderr, done
+
+
+def at_once(program, home):
+    """Parallel weighings: each is checked against those before it, in whatever order they come."""
+    env = {**os.environ, "HOME": home, "XDG_DATA_HOME": home}
+    for words in [["batch", "add", "heron", HERON], ["start", "garter-scarf", "heron"]]:
+        assert subprocess.run([program, *words], capture_output=True, env=env).returncode == 0
+    weigh = [subprocess.Popen([program, "weigh", "heron", "--row", str(10 * i), "--ball", f"{145 - i}g"],
+                              stdout=subprocess.PIPE, stderr=subprocess.PIPE, env=env) for i in range(20, 0, -1)]
+    codes = [child.wait() for child in weigh]
+    assert 0 in codes and set(codes) <= {0, 65, 75}, codes
+    for child in weigh:
+        child.communicate()
+    kept = json.loads(run(program, "export", **env).stdout)["batches"][0]["project"]["weighings"]
+    rows = [int(one["row"]) for one in kept]
+    assert rows == sorted(set(rows)) and len(rows) == codes.count(0), (rows, codes)
+    assert run(program, "weigh", "heron", "--row", "210", "--ball", "100g", **env).returncode == 0
+
+
+def stands(program, home):
+    """A change that is kept while its answer cannot be written says so: it is not to be repeated."""
+    env = {"HOME": home, "XDG_DATA_HOME": home}
+    commands = [["batch", "add", "heron", HERON], ["swatch", "heron", "--stitches", "28/10cm"],
+                ["start", "garter-scarf", "heron"], ["weigh", "heron", "--row", "20", "--ball", "140g"],
+                ["batch", "change", "heron", "--wraps", "14wpi"], ["hands", "--forget"], ["undo"],
+                ["batch", "remove", "heron"], ["undo"], ["page", HERON, "-o", home + "/x.html"]]
+    for words in commands:
+        done = subprocess.run(["bash", "-c", '"$@" >&-', "bash", program, *words], capture_output=True, text=True,
+                              env={**os.environ, **env})
+        assert done.returncode == 74 and "; but " in done.stderr, (words, done)
+    assert os.path.getsize(home + "/x.html") > 1000
+    assert "changed already" in subprocess.run(
+        ["bash", "-c", '"$@" >&-', "bash", program, "batch", "change", "heron", "--wraps", "15wpi"],
+        capture_output=True, text=True, env={**os.environ, **env}).stderr
+    done = subprocess.run(["bash", "-c", '"$@" >&-', "bash", program, "yarn", HERON], capture_output=True, text=True)
+    assert done.returncode == 74 and "; but " not in done.stderr, done
+
+
+def rescue(program, home):
+    """A damaged notebook gives back what can be read, into a new file that import takes."""
+    env = {"HOME": home, "XDG_DATA_HOME": home}
+    book, out = home + "/gristwright/notebook.sqlite", home + "/out.json"
+    for i in range(40):
+        assert run(program, "batch", "add", f"heron {i}", HERON, **env).returncode == 0
+    whole = pathlib.Path(book).read_bytes()
+    other = sqlite3.connect(book)
+    page = other.execute("SELECT rootpage FROM sqlite_schema WHERE name = 'change'").fetchone()[0]
+    other.close()
+    damaged = bytearray(whole)  # from the middle on, and the undo log
+    for at in [len(whole) // 2 // 4096, len(whole) // 2 // 4096 + 1, page - 1]:
+        damaged[4096 * at:4096 * (at + 1)] = os.urandom(4096)
+    pathlib.Path(book).write_bytes(damaged)
+    assert run(program, "export", "--rescue", **env).returncode == 64
+    assert run(program, "export", "--rescue", "--out", book, "--replace", **env).returncode == 73
+    done = run(program, "export", "--rescue", "--out", out, **env)
+    assert done.returncode == 0 and "are written to" in done.stdout, done
+    assert pathlib.Path(book).read_bytes() == damaged
+    assert run(program, "export", "--rescue", "--out", out, **env).returncode == 73
+    done = run(program, "import", out, "--unchecked", "--notebook", home + "/new.sqlite", **env)
+    assert done.returncode == 0, done
+    assert "heron 0" in run(program, "batch", "list", "--all", "--notebook", home + "/new.sqlite", **env).stdout
 
 
 def main():

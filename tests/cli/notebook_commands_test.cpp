@@ -2,6 +2,7 @@
 #include <doctest/doctest.h>
 #include <fmt/core.h>
 
+#include <fstream>
 #include <nlohmann/json.hpp>
 #include <random>
 
@@ -220,8 +221,105 @@ TEST_CASE("a weighing is questioned before it is kept") {
         CHECK(holds(book.refused("weigh", all), said));
         CHECK(book.everything() == before);
     }
-    book.say("start", {"woven-scarf", "heron"});
+    book.say("start", {"woven-scarf", "heron", "--instead"});
     CHECK(holds(book.refused("weigh", {"heron", "--row", "4", "--ball", "130g"}), "--woven 41cm"));
+}
+
+TEST_CASE("cloth from nothing is questioned: the wrong ball is on the scale") {
+    // It was kept, with "about inf cm more on the loom" and a chance over 99.9 %.
+    const Book book;
+    book.add_heron();
+    book.say("start", {"woven-cowl", "heron"});
+    CHECK(holds(book.refused("weigh", {"heron", "--woven", "cm", "--ball", "80g"}), "woven"));
+    book.say("weigh", {"heron", "--woven", "0cm", "--ball", "80g"});
+    const auto before = book.everything();
+    CHECK(holds(book.refused("weigh", {"heron", "--woven", "41cm", "--ball", "80g"}),
+                "is it the ball in work?"));
+    CHECK(book.everything() == before);
+}
+
+TEST_CASE("start never replaces a running project, and takes no size that plan refuses") {
+    const Book book;
+    book.add_heron();
+    for (const char* size : {"1mm", "10m"})
+        CHECK(holds(book.refused("start", {"garter-scarf", "heron", "--size", size}),
+                    std::string("--size ") + size + ": a scarf has a"));
+    CHECK_FALSE(holds(book.say("start", {"garter-scarf", "heron"}), "does not reach"));
+    book.say("weigh", {"heron", "--row", "20", "--ball", "140g"});
+    const auto before = book.everything();
+    CHECK(holds(book.refused("start", {"woven-scarf", "heron"}),
+                "into garter-scarf already, with 1 weighing; --instead ends that"));
+    CHECK(book.everything() == before);
+    const auto said = book.say("start", {"yoke-pullover", "heron", "--instead"});
+    CHECK(holds(said, "Mind: the yarn does not reach"));
+    CHECK(holds(said, "--ball 148g"));  // all there is, not the 354 g that it would take
+}
+
+TEST_CASE("a change of a batch says what it put in the place of what") {
+    const Book book;
+    book.say("batch",
+             {"add", "wren", "--skein", "100m/50g", "--skein", "90m/45g", "--wraps", "12wpi"});
+    const auto said = book.say(
+        "batch", {"change", "wren", "--skein", "80m/40g", "--wraps", "11wpi", "--ply", "2"});
+    CHECK(holds(said, "1 skein (80m/40g) in place of 2 skeins (100m/50g, 90m/45g)"));
+    CHECK(holds(said, "wraps: 11wpi in place of 12wpi"));
+    CHECK(holds(said, "plies: 2, where nothing was"));
+}
+
+TEST_CASE("a batch goes by one name, and each word after batch takes no more than it uses") {
+    // "batch add 'Bracken fell' --name Brackenfell" was headed Brackenfell, which was not
+    // remembered.
+    const Book book;
+    book.say("batch", {"add", "Bracken fell", "--name", "Brackenfell", "--skein", "100m/50g"});
+    CHECK(holds(book.say("yarn", {"Bracken fell"}), "Bracken fell: "));
+    book.say("batch", {"change", "Bracken fell", "--name", "Other"});
+    CHECK(holds(book.say("yarn", {"Bracken fell"}), "Bracken fell: "));
+    book.add_heron();
+    CHECK(holds(book.say("yarn", {"heron"}), "Heron: "));  // but for capitals the same
+    const auto before = book.everything();
+    CHECK(holds(book.refused("batch", {"remove", "heron", "Bracken fell"}), "one too many"));
+    CHECK(holds(book.refused("batch", {"list", "heron"}), "one too many"));
+    CHECK(book.everything() == before);
+}
+
+TEST_CASE("import checks what it takes, unless told to take it as it is") {
+    const Book book;
+    book.add_heron();
+    book.say("start", {"garter-scarf", "heron"});
+    const auto good = book.everything();
+    book.say("batch", {"remove", "heron"});
+    const auto import = [&](const std::string& text, const Typed& more) {
+        std::ofstream(book.file("in.json")) << text;
+        Typed typed{book.file("in.json")};
+        typed.insert(typed.end(), more.begin(), more.end());
+        return complaint([&] { book.say("import", typed); });
+    };
+    const auto with = [&](const std::string& from, const std::string& to) {
+        auto text = good;
+        const auto at = text.find(from);
+        REQUIRE(at != std::string::npos);
+        return text.replace(at, from.size(), to);
+    };
+    const auto before = book.everything();
+    for (const auto& [text, wrong] : std::vector<std::pair<std::string, std::string>>{
+             {with("139m", "banana"), "banana"},
+             {R"({"notebook": 2, "batches": [{"name": "wren", "skeins": [], "fields": {},
+                 "swatches": []}]})",
+              "wren"},
+             {with("\"size\": \"", "\"size\": \"x"), "size: cannot read 'x"}}) {
+        const auto said = import(text, {});
+        INFO(said);
+        CHECK(holds(said, wrong));
+        CHECK(holds(said, "--unchecked"));
+        CHECK_FALSE(holds(said, ": :"));
+        CHECK(book.everything() == before);
+    }
+    const auto said = import(with("\"heron\"", "\"her\\u0000on\""), {});
+    CHECK(holds(said, "'her?on' cannot be kept"));
+    CHECK(import(with("139m", "banana"), {"--unchecked"}) == "nothing was wrong");
+    book.say("undo", {});
+    CHECK(import(good, {}) == "nothing was wrong");
+    CHECK(book.everything() == good);
 }
 
 TEST_CASE("work that goes as planned is told so, in text and in JSON alike") {

@@ -38,7 +38,7 @@ KEPT = [
     (["start", "triangle-shawl", "heron", "--size", "120cm"], True),
     (["weigh", "heron", "--row", "0", "--ball", "140g"], True),
     (["weigh", "heron", "--row", "60", "--ball", "133g"], True),
-    (["start", "woven-scarf", "heron"], True), (["weigh", "heron", "--woven", "0cm", "--ball", "70g"], True),
+    (["start", "woven-scarf", "heron", "--instead"], True), (["weigh", "heron", "--woven", "0cm", "--ball", "70g"], True),
     (["weigh", "heron", "--woven", "41cm", "--ball", "50g"], True),
     (["answer", "heron", "--idea", "cabled hat", "--remember"], True), (["answer", "heron"], True),
     (["batch", "show", "heron"], True), (["hands", "--forget"], False), (["hands"], True),

@@ -1,0 +1,110 @@
+// The person's own templates: what is wrong with one of them costs that one only.
+#include "catalog/own_templates.hpp"
+
+#include <doctest/doctest.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <fstream>
+#include <iterator>
+
+#include "catalog/bad_text.hpp"
+#include "catalog/deep_keys.hpp"
+
+using namespace gristwright::catalog;
+
+namespace {
+
+namespace fs = std::filesystem;
+
+std::string good() {
+    std::ifstream in(ROOT_DIR "/catalog/templates/garter-scarf.toml");
+    return {std::istreambuf_iterator<char>(in), {}};
+}
+
+// A folder of its own, gone with the test.
+class Folder {
+  public:
+    Folder() {
+        std::string name = fs::temp_directory_path() / "gristwright-own-XXXXXX";
+        REQUIRE(::mkdtemp(name.data()) != nullptr);
+        path_ = name;
+    }
+    ~Folder() { fs::remove_all(path_); }
+    void put(const std::string& name, const std::string& text) const {
+        std::ofstream(path_ / name) << text;
+    }
+    const fs::path& path() const { return path_; }
+
+  private:
+    fs::path path_;
+};
+
+Catalogue with(const fs::path& folder) {
+    auto out = built_in();
+    add_own_templates(out, folder);
+    return out;
+}
+
+std::string complaint(const std::string& toml) {
+    try {
+        refuse_deep_keys(toml, "t.toml");
+    } catch (const BadText& error) {
+        return error.what();
+    }
+    return "";
+}
+
+}  // namespace
+
+TEST_CASE("one bad template of a person's own never stops the rest") {
+    // A half-written file, an editor's lock or a folder stopped nearly every command.
+    const Folder own;
+    own.put("good.toml", good());
+    own.put("half.toml", good().substr(0, good().size() / 2));
+    own.put("My Scarf.toml", good());
+    own.put("garter-scarf.toml", good());  // the name of a built-in one
+    own.put(".hidden.toml", "nonsense");
+    own.put("notes.txt", "nonsense");
+    own.put("escape.toml", "title = \"\\u001b[31m\"\n" + good().substr(good().find('\n') + 1));
+    fs::create_directory(own.path() / "folder.toml");
+    fs::create_symlink("nobody@host.123", own.path() / ".#good.toml");  // an editor's lock
+    fs::create_symlink("not there", own.path() / "dangling.toml");
+    REQUIRE(::mkfifo((own.path() / "pipe.toml").c_str(), 0600) == 0);
+    const auto catalogue = with(own.path());
+    CHECK(catalogue.templates.size() == built_in().templates.size() + 1);
+    CHECK(catalogue.template_named("good") != nullptr);
+    std::string names;
+    for (const auto& bad : catalogue.left_out) {
+        names += bad.name + ";";
+        CHECK(bad.why.find(bad.name + ".toml") != std::string::npos);
+    }
+    CHECK(names == "My Scarf;dangling;escape;folder;garter-scarf;half;pipe;");
+}
+
+TEST_CASE("a templates folder that is not there is empty, one that is a file is said") {
+    const Folder own;
+    CHECK(with(own.path() / "templates").left_out.empty());
+    own.put("templates", "");
+    CHECK(with(own.path() / "templates").left_out.size() == 1);
+}
+
+TEST_CASE("a key of too many parts is refused with its line, wherever it stands") {
+    // A key of 40,000 parts ended the program without a word.
+    std::string deep = "a";
+    for (int i = 0; i < 40'000; ++i) deep += ".a";
+    for (const auto& toml :
+         {"x = 1\n" + deep + " = 1\n", "x = 1\n[" + deep + "]\n", "# \"\n[[" + deep + "]]\n",
+          "\nx = {" + deep + " = 1}", "\nx = {y = \"\"\"z\"\"\"\"\"," + deep + " = 1}",
+          "x = 'y'\n\"q\" . " + deep + " = 1"})
+        CHECK(complaint(toml) == "t.toml:2: a key has at most 9 parts");
+}
+
+TEST_CASE("dots in texts, comments and numbers are no keys") {
+    const std::string dots(50, '.');
+    for (const auto& toml : {"x = \"" + dots + "\"", "x = '" + dots + "'", "# " + dots,
+                             "x = \"\"\"a\n" + dots + "\n\"\"\"", "x = '''" + dots + "'''",
+                             std::string("x = [1.0, 2.0, 3.0, 4.0, 5.0, 6.0, 7.0, 8.0, 9.0, 1.0]"),
+                             "x = \"\\\"" + dots + "\"", std::string("a.b.c.d.e.f.g.h.i = 1")})
+        CHECK(complaint(toml).empty());
+}
