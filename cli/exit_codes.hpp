@@ -13,7 +13,8 @@ enum ExitCode {
     our_bug = 70,
     cannot_create = 73,
     io_error = 74,
-    busy = 75
+    busy = 75,
+    interrupted = 130  // 128 and the signal's number, as shells say it
 };
 
 struct ExitMeaning {
@@ -30,6 +31,7 @@ inline constexpr ExitMeaning exit_meanings[] = {
     {cannot_create, "A file cannot be created."},
     {io_error, "Reading or writing failed, as on a full disk."},
     {busy, "Another program is using the notebook; try again."},
+    {interrupted, "Interrupted; what is printed is the best that was found so far."},
 };
 
 }  // namespace gristwright::cli

@@ -71,7 +71,7 @@ int main(int argc, char** argv) {
         return complain(error, cli::io_error);
     } catch (const Refused& error) {
         return complain(error, cli::bad_data);
-    } catch (const Refused& error) {  // until every complaint is a Refused
+    } catch (const std::invalid_argument& error) {  // until every complaint is a Refused
         return complain(error, cli::bad_data);
     } catch (const std::exception& error) {
         return complain(error, cli::our_bug);

@@ -2,7 +2,10 @@
 
 #include <fmt/core.h>
 
+#include <cstdlib>
+
 #include "catalog/nearest.hpp"
+#include "cli/lifesign.hpp"
 #include "cli/output/layout.hpp"
 #include "engine/allocation/constants.hpp"
 #include "engine/units/failure.hpp"
@@ -91,6 +94,31 @@ allocation::JoinCost join_cost(const std::string& word) {
     return allocation::JoinCost::usual;
 }
 
+constexpr double least_effort = 0.1, most_effort = 1000;
+
+double effort_of(const Arguments& arguments) {
+    const auto text = arguments.text("effort", "1");
+    char* end = nullptr;
+    const bool plain = !text.empty() && text.find_first_not_of("0123456789.") == std::string::npos;
+    const double out = plain ? std::strtod(text.c_str(), &end) : 0;
+    if (!plain || *end != '\0' || out < least_effort || out > most_effort)
+        throw Refused(fmt::format("--effort is a number from {} to {}, times the usual, not '{}'",
+                                  least_effort, most_effort, text));
+    return out;
+}
+
+std::string how_far(const allocation::Progress& at) {
+    using Stage = allocation::Progress::Stage;
+    const auto doing = at.stage == Stage::what_is_made ? "what is made and how large"
+                       : at.stage == Stage::where_from ? "where each part comes from"
+                                                       : "why a wish is not met";
+    auto out = fmt::format("looking for {}: {:.0f} % of the effort", doing,
+                           at.of > 0 ? 100.0 * at.nodes / at.of : 100.0);
+    if (at.stage == Stage::what_is_made && at.gap < 1)
+        out += fmt::format(", at most {:.1f} % from the best", 100 * at.gap);
+    return out + " (Ctrl-C: take the best so far)";
+}
+
 }  // namespace
 
 SplitAsked asked_of(const Arguments& arguments, const Question& q) {
@@ -99,6 +127,7 @@ SplitAsked asked_of(const Arguments& arguments, const Question& q) {
     request.certainty = q.request.certainty;
     request.join_cost = join_cost(arguments.text("join-cost", "usual"));
     request.whole_warp = arguments.has("whole-warp");
+    asked.effort = effort_of(arguments);
     if (arguments.has("reserve")) request.reserve = read_length_option(arguments, "reserve");
     std::vector<Wish> articles;
     for (const auto& name : arguments.all("keep"))
@@ -134,7 +163,19 @@ std::vector<Option> split_options() {
         {"whole-warp", "", "wind every warp from one skein"},
         {"reserve", "5m", "keep this length for mending, in one skein"},
         {"join-cost", "high", "how much joins matter: low, usual or high", false, "low|usual|high"},
-        {"loom-waste", "35cm", "of a woven sample's own warp"}};
+        {"loom-waste", "35cm", "of a woven sample's own warp"},
+        {"effort", "10", "look so many times longer than usual, 0.1 to 1000", false, "", "1"}};
+}
+
+allocation::Split split_for(const SplitAsked& asked, const Question& q) {
+    Lifesign life;
+    allocation::Effort effort;
+    effort.times = asked.effort;
+    effort.stop = life.stop();
+    effort.watch = [&](const allocation::Progress& at) {
+        if (life.due()) life.say(how_far(at));
+    };
+    return allocation::split(q.yarn, asked.request, effort);
 }
 
 bool asks_for_split(const Arguments& arguments) {

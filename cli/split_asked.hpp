@@ -20,6 +20,7 @@ struct SplitAsked {
         int across = 1, along = 1;  // repeats
     };
     std::vector<Fabric> fabrics;  // by wish
+    double effort = 1;            // times the usual
 };
 
 // --sample, --keep, --piece and what bears on them.
@@ -28,6 +29,9 @@ bool asks_for_split(const Arguments& arguments);
 
 // Throws Refused for what cannot be made, Misused for no wish at all.
 SplitAsked asked_of(const Arguments& arguments, const Question& q);
+
+// The best split that the effort asked for finds. Says how far it is, and stops when interrupted.
+allocation::Split split_for(const SplitAsked& asked, const Question& q);
 
 // A ball with less left is used up: its last part needs no cut.
 inline constexpr Length all_of_it = centimetres(50);

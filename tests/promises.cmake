@@ -38,6 +38,8 @@ promise("a damaged notebook gives back what can be read"
   ${kept} rescue ${on_program})
 promise("two programs at once, the second says busy"
   ${kept} busy ${on_program})
+promise("long work says how far it is and can be interrupted"
+  ${kept} lifesign ${on_program})
 promise("the answer is the same in any locale"
   ${kept} locale ${on_program})
 promise("a closed pipe is noticed"

@@ -28,7 +28,7 @@ std::string answers(const Arguments& arguments, Question& q, const std::string& 
 std::string split(const Arguments& arguments, Question& q) {
     if (!asks_for_split(arguments)) return "";
     const auto asked = asked_of(arguments, q);
-    return split_section(allocation::split(q.yarn, asked.request), asked, q);
+    return split_section(split_for(asked, q), asked, q);
 }
 
 Answer run(const Arguments& arguments) {

@@ -39,7 +39,7 @@ JudgedPlan planned(const Arguments& arguments, const Question& q) {
 
 Svg drawn_split(const Arguments& arguments, const Question& q) {
     const auto asked = asked_of(arguments, q);
-    const auto split = allocation::split(q.yarn, asked.request);
+    const auto split = split_for(asked, q);
     if (!split.found())
         throw Refused(
             "the skeins do not hold all of it together; gristwright split says what would help");

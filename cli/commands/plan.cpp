@@ -11,6 +11,7 @@
 #include "cli/output/working.hpp"
 #include "cli/output/yarn_words.hpp"
 #include "cli/roles.hpp"
+#include "cli/warp_words.hpp"
 #include "engine/allocation/constants.hpp"
 #include "engine/cloth/constants.hpp"
 #include "engine/project/words.hpp"
@@ -173,6 +174,7 @@ std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {
     out += "\n" + heading("How big? Chance that the yarn reaches") + "\n" + curve(plan, q.units);
     out += "\n" + heading("Pieces") + "\n";
     for (const auto& piece : plan.pieces) out += piece_text(piece, q.units);
+    out += warp_text(plan, q);
     out += "\n" + heading("Steps") + "\n" + steps(plan, q);
     const auto because = reasons(judged, q, why);
     if (!because.empty())

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "cli/exit_codes.hpp"
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
@@ -96,7 +97,9 @@ std::string why_not(const Split& s, const SplitAsked& asked, const Question& q) 
             said.emplace_back("it could be made now, at the cost of size, joins or whole skeins");
         }
         if (!one.beside && !one.instead)
-            said.emplace_back("no length more in one skein would allow it");
+            said.emplace_back(one.settled
+                                  ? "no length more in one skein would allow it"
+                                  : "more was not settled; a larger --effort may settle it");
         out += labelled(
                    "-",
                    fmt::format("{}: {}.", asked.request.wishes[one.piece].name, joined(said, "; ")),
@@ -274,11 +277,14 @@ std::string split_json(const Split& s, const SplitAsked& asked, const Question& 
 Answer run(const Arguments& arguments) {
     auto q = ask(arguments, arguments.words.empty() ? "" : arguments.words[0]);
     const auto asked = asked_of(arguments, q);
-    const auto s = allocation::split(q.yarn, asked.request);
-    const auto notes = joined(q.measured.notes, "\n");
-    if (q.json) return {split_json(s, asked, q), notes};
+    const auto s = split_for(asked, q);
+    auto notes = joined(q.measured.notes, "\n");
+    if (s.stopped)
+        notes += std::string(notes.empty() ? "" : "\n") + "stopped: this is the best so far";
+    const int code = s.stopped ? interrupted : answered;
+    if (q.json) return {split_json(s, asked, q), notes, code};
     return {split_text(s, asked, q) + (q.working && s.found() ? split_working(s, asked) : ""),
-            notes};
+            notes, code};
 }
 
 }  // namespace

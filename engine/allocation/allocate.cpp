@@ -11,12 +11,9 @@
 namespace gristwright::allocation {
 namespace {
 
-// Small problems are mostly proven at once; the others gain from a good plan to start with.
-constexpr int rounds_for_each = 3;  // skein and piece of a larger problem; of a small one 1
-
 // A node takes the longer, the larger the problem is: about as its size to the power 1.5. A first
 // look finds the plan to start with.
-constexpr double nodes_times_size = 2e7;
+constexpr double nodes_times_size = 4e6;
 constexpr double first_nodes_times_size = 1e6;
 
 std::size_t size(const Problem& p) {
@@ -27,15 +24,8 @@ int nodes_for(const Problem& p, double times_size) {
     return 1 + static_cast<int>(times_size / std::pow(static_cast<double>(size(p)), 1.5));
 }
 
-Effort spelt_out(const Problem& p, Effort effort) {
-    if (effort.nodes < 0) effort.nodes = nodes_for(p, nodes_times_size);
-    return effort;
-}
-
-int rounds(const Problem& p, const Effort& effort) {
-    if (effort.rounds >= 0) return effort.rounds;
-    const auto each = static_cast<int>(p.skeins.size() + p.pieces.size());
-    return size(p) <= small_size ? each : rounds_for_each * each;
+int most_nodes(const Problem& p, const Effort& effort) {
+    return effort.nodes >= 0 ? effort.nodes : nodes_for(p, nodes_times_size * effort.times);
 }
 
 Allocation looked_over(const Problem& problem, Allocation out) {
@@ -63,37 +53,42 @@ Problem wished_for(Problem p) {
     return p;
 }
 
-// A plan for a problem in which the search finds none at once.
-std::optional<CutList> roundabout(const Problem& problem, const Effort& effort) {
+// Where the search finds no plan at once: with what must be made only wished for, it may, and what
+// it finds may make it all. Adds the nodes it took.
+std::optional<CutList> by_wishing(const Problem& problem, int most, const Effort& effort,
+                                  int& nodes) {
     const auto wished = wished_for(problem);
-    const auto first = Search(wished).run(nodes_for(problem, first_nodes_times_size), effort.stop);
-    if (!first.found()) return {};
-    auto list = improved(wished, first.list, rounds(problem, effort), effort.stop);
+    const auto first = Search(wished).run(most, effort);
+    nodes += first.nodes;
+    auto list = first.list;
     list.worth = worth(problem, list);
-    if (!broken_rule(problem, list).empty()) return {};
+    if (!first.found() || !broken_rule(problem, list).empty()) return {};
     return list;
 }
 
-Allocation run(const Problem& problem, const Effort& asked, std::optional<CutList> start) {
+Allocation run(const Problem& problem, const Effort& effort, std::optional<CutList> start) {
     check(problem);
-    const auto effort = spelt_out(problem, asked);
+    const int most = most_nodes(problem, effort);
+    const int first_look = std::min(most, nodes_for(problem, first_nodes_times_size));
     Search search(problem, {std::move(start)});
-    const int first_look = nodes_for(problem, first_nodes_times_size);
-    auto out = search.run(std::min(first_look, effort.nodes), effort.stop);
+    auto out = search.run(first_look, effort);
+    int elsewhere = 0;  // nodes of other searches
     if (out.outcome == Allocation::Outcome::nothing_found && size(problem) > small_size)
-        if (auto list = roundabout(problem, effort)) {
+        if (auto list =
+                by_wishing(problem, std::min(first_look, most - out.nodes), effort, elsewhere)) {
             search.learn(std::move(*list));
-            out = search.run(0, effort.stop);
+            out = search.run(0, effort);
         }
-    if (out.outcome != Allocation::Outcome::best_found || effort.nodes <= first_look)
-        return looked_over(problem, search.run(effort.nodes, effort.stop));
-    auto better = improved(problem, out.list, rounds(problem, effort), effort.stop);
-    if (size(problem) > small_size) {  // begun anew, its bound is closer from the first node on
-        Search again(problem, {std::move(better), out.bound});
-        return looked_over(problem, again.run(effort.nodes, effort.stop));
+    if (out.outcome == Allocation::Outcome::best_found && most > first_look &&
+        size(problem) > small_size) {  // begun anew, its bound is closer from the first node on
+        elsewhere += out.nodes;
+        Search again(problem, {std::move(out.list), out.bound});
+        out = again.run(most - elsewhere, effort);
+    } else {
+        out = search.run(most - elsewhere, effort);
     }
-    search.learn(std::move(better));
-    return looked_over(problem, search.run(effort.nodes, effort.stop));
+    out.nodes += elsewhere;
+    return looked_over(problem, std::move(out));
 }
 
 }  // namespace

@@ -2,22 +2,30 @@
 //
 // Branch and bound in whole centimetres over what is made, from how many and from which skeins. The
 // bound is a min-cost flow (relaxation.hpp) and, once a problem proves stubborn, the closer ones by
-// cutting patterns (cutting.hpp) and by groups that share yarn (grouping.hpp); larger problems are
-// first improved neighbourhood by neighbourhood with the same exact search. The same problem gives
-// the same answer: effort is counted in nodes and rounds, never in seconds. Every answer is looked
-// over by the checker.
+// cutting patterns (cutting.hpp) and by groups that share yarn (grouping.hpp). The same problem
+// gives the same answer: effort is counted in nodes, never in seconds. Every answer is looked over
+// by the checker.
 #pragma once
 
+#include <functional>
 #include <stop_token>
 
 #include "engine/allocation/problem.hpp"
 
 namespace gristwright::allocation {
 
+// How far a search is.
+struct Progress {
+    enum class Stage { what_is_made, where_from, why_not } stage = Stage::what_is_made;
+    int nodes = 0, of = 0;
+    double gap = 1;  // of what is found so far; 1: nothing is found
+};
+
 struct Effort {
-    int nodes = -1;   // of the search, at most; -1: as the size allows, some seconds
-    int rounds = -1;  // of neighbourhoods; -1: as the size asks for
-    std::stop_token stop{};
+    int nodes = -1;          // of the search, at most; -1: as usual for the size, a second or so
+    double times = 1;        // the usual
+    std::stop_token stop{};  // stopped, it answers with what it has
+    std::function<void(const Progress&)> watch{};  // told at every node
 };
 
 struct [[nodiscard]] Allocation {

@@ -7,7 +7,6 @@
 namespace gristwright::allocation {
 namespace {
 
-constexpr int most_rounds = 60;
 constexpr double least_progress = 2e-5;  // of a round, by the worth of the mixture
 constexpr double close_enough = 0.02;    // of what is missing to `enough`
 constexpr std::size_t known_each = 10;   // patterns kept for each skein and piece
@@ -186,14 +185,15 @@ void Cutting::learn(const CutList& list) {
     }
 }
 
-Points Cutting::bound(const Decisions& d, Points enough) {
+Points Cutting::bound(const Decisions& d, Points enough, int rounds) {
+    rounds = std::clamp(rounds, 1, most_rounds);
     Mixture mixture(model_, d);
     for (const auto& cut : known_)
         if (allowed(d, cut)) mixture.add(cut);
     best_prices_ = {};
     std::vector<SkeinPattern> fresh;
     fresh.reserve(static_cast<std::size_t>(most_rounds) * model_.skeins);
-    for (int round = 0; round < most_rounds; ++round) {
+    for (int round = 0; round < rounds; ++round) {
         mixture.solve();
         std::vector<SkeinPattern> found;
         const double earned = price_all(d, mixture.prices(), found);

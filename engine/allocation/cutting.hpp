@@ -17,13 +17,16 @@ namespace gristwright::allocation {
 
 class Cutting {
   public:
+    static constexpr int most_rounds = 60;  // of prices, for one bound
+
     explicit Cutting(const Model& model) : model_(model) {}
 
     // A plan's own patterns are a good start for prices.
     void learn(const CutList& list);
 
-    // No plan under these decisions is worth more. Stops as soon as that is `enough` or less.
-    Points bound(const Decisions& d, Points enough);
+    // No plan under these decisions is worth more. Stops as soon as that is `enough` or less, or
+    // after so many rounds of prices (1 at least).
+    Points bound(const Decisions& d, Points enough, int rounds = most_rounds);
 
     // After bound(): decides what a plan worth more than `enough` cannot do otherwise.
     void narrow(Decisions& d, Points enough) const;

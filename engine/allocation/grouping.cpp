@@ -3,10 +3,10 @@
 #include <algorithm>
 #include <bit>
 #include <cmath>
-#include <limits>
 #include <stdexcept>
 
 #include "engine/allocation/checker.hpp"
+#include "engine/allocation/ideal.hpp"
 #include "engine/allocation/part.hpp"
 #include "engine/allocation/search.hpp"
 
@@ -15,7 +15,8 @@ namespace {
 
 constexpr std::size_t most_members = 22;
 constexpr int first_nodes = 150;  // for a group
-constexpr double steps_a_node = 35'000, promises_a_node = 400;
+// What takes as long as a node of the search: looks at a group, promises, steps of a division.
+constexpr double looks_a_node = 10'000, promises_a_node = 150, steps_a_node = 10'000;
 
 std::vector<std::size_t> members(Set set) {
     std::vector<std::size_t> out;
@@ -23,28 +24,60 @@ std::vector<std::size_t> members(Set set) {
     return out;
 }
 
+std::size_t first_of(Set set) { return static_cast<std::size_t>(std::countr_zero(set)); }
 bool contains(Set set, Set part) { return (set & part) == part; }
 
 }  // namespace
 
-double Grouping::nodes(const Model& model) {
-    if (model.skeins + model.pieces > most_members) return std::numeric_limits<double>::infinity();
-    const auto both = static_cast<double>(model.skeins + model.pieces);
-    return std::exp2(both) / promises_a_node + std::pow(3.0, both - 1) / 2 / steps_a_node;
+bool Grouping::can_hold(const Model& model) { return model.skeins + model.pieces <= most_members; }
+
+double Grouping::least_nodes(const Model& model) {
+    return std::exp2(static_cast<double>(model.skeins + model.pieces)) / looks_a_node;
 }
 
-Grouping::Grouping(const Problem& problem, const Model& model, const Decisions& decisions)
-    : problem_(problem), m_(model), d_(decisions) {
-    if (m_.skeins + m_.pieces > most_members)
+Grouping::Grouping(const Problem& problem, const Model& model, const Decisions& decisions,
+                   Points enough, double nodes)
+    : problem_(problem), m_(model), d_(decisions), by_first_(model.pieces), allowed_(nodes) {
+    if (!can_hold(model))
         throw std::length_error("too many skeins and pieces to be divided into groups");
-    const Set skeins = all(m_.skeins), pieces = all(m_.pieces);
-    worth_.assign(at(skeins, pieces) + 1, never);
-    best_ = worth_;
+    keep_promising(enough);
+    divide();
+}
+
+void Grouping::keep_promising(Points enough) {
+    const Ideal ideal(m_, d_);
     GroupPromise promise(m_, d_);
-    for (Set s = 1; s <= skeins; ++s)
-        for (Set p = 1; p <= pieces; ++p) worth_[at(s, p)] = promise.of({s, p});
-    for (Set s = 0; s <= skeins; ++s) best_[at(s, 0)] = whole(s);
-    divide_with({{0, 0}});
+    const Set skeins = all(m_.skeins), pieces = all(m_.pieces);
+    const auto hopeless = [&](const Group& group, Points worth) {
+        return worth <= never / 2 || ideal.worth() - ideal.shortfall(group, worth) <= enough;
+    };
+    place_.resize(key(skeins, pieces) + 1);
+    spent_ += least_nodes(m_);
+    for (Set s = 1; s <= skeins && !gave_up_; ++s) {
+        for (Set p = 1; p <= pieces; ++p) {
+            const Group group{s, p};
+            if (hopeless(group, ideal.at_most(group))) continue;
+            spent_ += 1 / promises_a_node;
+            const auto worth = promise.of(group);
+            if (hopeless(group, worth)) continue;
+            promised_.push_back({group, worth});
+            const auto count = static_cast<std::uint32_t>(promised_.size());
+            place_[key(s, p)] = count;
+            if (!does_without_a_skein(promised_.back()))
+                by_first_[first_of(p)].push_back(count - 1);
+        }
+        gave_up_ = spent_ > allowed_;
+    }
+}
+
+// As much is promised to it without one of its skeins, and the bonus of that one beside.
+bool Grouping::does_without_a_skein(const Promised& promise) const {
+    for (const auto i : members(promise.group.skeins)) {
+        if (d_.opened[i] == Say::yes) continue;
+        const auto* less = promised({promise.group.skeins & ~(Set{1} << i), promise.group.pieces});
+        if (less && less->worth + m_.bonus[i] >= promise.worth) return true;
+    }
+    return false;
 }
 
 // Skeins that serve nothing.
@@ -69,82 +102,72 @@ std::optional<Set> Grouping::beside(Set pieces, Set others) const {
     return others;
 }
 
-// Every group that the first of these pieces may be in, and the pieces that remain beside it.
-template <class Look>
-void Grouping::each_first(Set skeins, Set pieces, Look look) const {
-    const Set first = pieces & (~pieces + 1), others = pieces ^ first;
-    for (Set with = others;; with = (with - 1) & others) {
-        if (const auto rest = beside(with | first, others ^ with))
-            for (Set from = skeins; from != 0; from = (from - 1) & skeins)
-                look(Group{from, with | first}, *rest);
-        if (with == 0) break;
-    }
-}
-
-// Whether a division of all ever comes to this: its first piece goes first, with the whole.
-bool Grouping::is_asked(Set skeins, Set pieces) const {
-    return (pieces & 1) == 0 || (pieces == all(m_.pieces) && skeins == all(m_.skeins));
-}
-
-Points Grouping::divided(Set skeins, Set pieces) const {
-    const auto first = static_cast<std::size_t>(std::countr_zero(pieces));
+// What these skeins and pieces are worth at most: the first piece is left out, or in some group.
+Points Grouping::divided(Set skeins, Set pieces) {
+    if (pieces == 0) return whole(skeins);
+    const auto at = key(skeins, pieces);
+    if (const auto known = divided_.find(at); known != divided_.end()) return known->second.first;
+    const auto first = first_of(pieces);
     Points best = never;
-    if (d_.made[first] != Say::yes) best = best_[at(skeins, pieces & (pieces - 1))];
-    each_first(skeins, pieces, [&](const Group& group, Set rest) {
-        best = std::max(best, worth_[at(group)] + best_[at(skeins ^ group.skeins, rest)]);
-    });
+    Choice choice;
+    if (d_.made[first] != Say::yes) {
+        choice.pieces = pieces & (pieces - 1);
+        best = divided(skeins, choice.pieces);
+    }
+    spent_ += static_cast<double>(by_first_[first].size()) / steps_a_node;
+    gave_up_ = gave_up_ || spent_ > allowed_;
+    for (const auto place : by_first_[first]) {
+        if (gave_up_) break;
+        const auto& [group, worth] = promised_[place];
+        if (!contains(skeins, group.skeins) || !contains(pieces, group.pieces) || worth == never)
+            continue;
+        const auto rest = beside(group.pieces, pieces ^ group.pieces);
+        if (!rest) continue;
+        const auto sum = worth + divided(skeins ^ group.skeins, *rest);
+        if (sum > best) best = sum, choice = {group, *rest};
+    }
+    best = std::max(best, never);
+    divided_[at] = {best, choice};
     return best;
 }
 
-// Anew, whatever one of these groups may be part of.
-void Grouping::divide_with(const std::vector<Group>& changed) {
-    const Set skeins = all(m_.skeins), pieces = all(m_.pieces);
-    double steps = 0;
-    for (Set p = 1; p <= pieces; ++p)
-        for (Set s = 0; s <= skeins; ++s) {
-            if (!is_asked(s, p) ||
-                std::none_of(changed.begin(), changed.end(), [&](const Group& group) {
-                    return contains(s, group.skeins) && contains(p, group.pieces);
-                }))
-                continue;
-            best_[at(s, p)] = divided(s, p);
-            steps += std::exp2(std::popcount(s) + std::popcount(p) - 1);
-        }
-    spent_ += steps / steps_a_node;
+void Grouping::divide() {
+    divided_.clear();
+    bound_ = divided(all(m_.skeins), all(m_.pieces));
 }
 
 std::optional<Points> Grouping::bound() const {
-    const auto out = best_.back();
-    return out < never / 2 ? std::nullopt : std::optional(out);
+    return bound_ < never / 2 ? std::nullopt : std::optional(bound_);
 }
 
 std::vector<Group> Grouping::division() const {
     std::vector<Group> out;
     Set skeins = all(m_.skeins), pieces = all(m_.pieces);
     while (pieces != 0) {
-        const auto goal = best_[at(skeins, pieces)];
-        const auto first = static_cast<std::size_t>(std::countr_zero(pieces));
-        const Set others = pieces & (pieces - 1);
-        if (d_.made[first] != Say::yes && best_[at(skeins, others)] == goal) {
-            pieces = others;
-            continue;
-        }
-        Group chosen;
-        Set remain = 0;
-        each_first(skeins, pieces, [&](const Group& group, Set rest) {
-            if (chosen.skeins == 0 &&
-                worth_[at(group)] + best_[at(skeins ^ group.skeins, rest)] == goal)
-                chosen = group, remain = rest;
-        });
-        out.push_back(chosen);
-        skeins ^= chosen.skeins;
-        pieces = remain;
+        const auto at = divided_.find(key(skeins, pieces));
+        if (at == divided_.end()) break;
+        const auto& choice = at->second.second;
+        if (choice.group.skeins != 0) out.push_back(choice.group);
+        skeins ^= choice.group.skeins;
+        pieces = choice.pieces;
     }
     return out;
 }
 
+// Now it is known to be worth less: what did no better with a skein more may do so now.
+void Grouping::lower(const Group& group, Points worth) {
+    promised_[place_[key(group.skeins, group.pieces)] - 1].worth = worth;
+    auto& groups = by_first_[first_of(group.pieces)];
+    for (std::size_t i = 0; i < m_.skeins; ++i) {
+        const auto* with = promised({group.skeins | Set{1} << i, group.pieces});
+        if (holds(group.skeins, i) || !with || does_without_a_skein(*with)) continue;
+        const auto place = static_cast<std::uint32_t>(with - promised_.data());
+        if (std::find(groups.begin(), groups.end(), place) == groups.end()) groups.push_back(place);
+    }
+}
+
 // Gives what the group is worth at most, as is known then.
-Points Grouping::work_out(const Group& group, Worked& worked) {
+Points Grouping::solve(const Group& group, Points at_most, Worked& worked) {
     Part part{members(group.skeins), members(group.pieces), false};
     if (m_.has_reserve && part.pieces.back() == m_.pieces - 1) {
         part.reserve = true;
@@ -152,50 +175,65 @@ Points Grouping::work_out(const Group& group, Worked& worked) {
     }
     auto problem = part.problem(problem_);
     for (auto& piece : problem.pieces) piece.required = true;
-    Start start{{}, worth_[at(group)], false};
+    Start start{{}, at_most, false};
     if (worked.list) {
         start.incumbent = part.from_whole(*worked.list);
         start.incumbent->worth = worth(problem, *start.incumbent);
     }
     worked.nodes = worked.nodes == 0 ? first_nodes : worked.nodes * 4;
-    const auto answer = Search(problem, std::move(start)).run(worked.nodes);
     const auto size = static_cast<double>(problem.skeins.size() * part.pieces.size());
     const auto whole_size = static_cast<double>(m_.skeins * m_.pieces);
-    spent_ += answer.nodes * std::pow(size / whole_size, 1.5);
+    const double by_size = std::pow(size / whole_size, 1.5);  // of one of its nodes
+    const double most = std::min<double>(worked.nodes, (allowed_ - spent_) / by_size + 1);
+    const auto answer = Search(problem, std::move(start)).run(static_cast<int>(most));
+    spent_ += answer.nodes * by_size;
     worked.proven = answer.outcome == Allocation::Outcome::proven_best ||
                     answer.outcome == Allocation::Outcome::impossible;
     if (answer.outcome == Allocation::Outcome::impossible) return never;
-    if (!answer.found()) return worth_[at(group)];
+    if (!answer.found()) return at_most;
     worked.list = CutList{};
     part.add_to_whole(answer.list, *worked.list);
-    return std::min(worth_[at(group)], answer.bound);
+    return std::min(at_most, answer.bound);
 }
 
-std::optional<CutList> Grouping::work_out() {
-    std::vector<Group> changed;
+// False when all of them were solved before.
+bool Grouping::solve_division(const std::vector<Group>& division) {
+    bool anything_new = false;
+    for (const auto& group : division) {
+        auto& worked = worked_[key(group.skeins, group.pieces)];
+        if (worked.proven) continue;
+        anything_new = true;
+        if (spent_ >= allowed_) break;
+        const auto before = promised(group)->worth;
+        const auto now = solve(group, before, worked);
+        if (now < before) lower(group, now);
+    }
+    return anything_new;
+}
+
+// The plan that the groups make, if all of them can be cut.
+std::optional<CutList> Grouping::together(const std::vector<Group>& division) {
     CutList list;
-    bool cut = true;
-    finished_ = true;
-    for (const auto& group : division()) {
-        auto& worked = worked_[at(group)];
-        if (!worked.proven) {
-            const auto most = work_out(group, worked);
-            if (most < worth_[at(group)]) changed.push_back(group);
-            worth_[at(group)] = most;
-            finished_ = false;
-        }
-        cut = cut && worked.list;
-        if (!cut) continue;
+    for (const auto& group : division) {
+        const auto& worked = worked_[key(group.skeins, group.pieces)];
+        if (!worked.list) return {};
         list.cuts.insert(list.cuts.end(), worked.list->cuts.begin(), worked.list->cuts.end());
         if (worked.list->reserve) list.reserve = worked.list->reserve;
     }
-    divide_with(changed);
-    if (!cut) return {};
     std::sort(list.cuts.begin(), list.cuts.end(), [](const Cut& a, const Cut& b) {
         return std::pair(a.piece, a.skein) < std::pair(b.piece, b.skein);
     });
     list.worth = worth(problem_, list);
     if (!broken_rule(problem_, list).empty()) return {};
+    return list;
+}
+
+std::optional<CutList> Grouping::work_out(double nodes) {
+    allowed_ = spent_ + nodes;
+    const auto groups = division();
+    finished_ = !solve_division(groups);
+    auto list = together(groups);
+    if (!finished_) divide();
     return list;
 }
 

@@ -55,16 +55,17 @@ std::string_view words(Limit limit) {
     return "there is too little yarn";
 }
 
-Limit binding_limit(const Problem& problem, const Allocation& answer, std::size_t piece,
-                    bool can_be_made, int nodes) {
+Limit Limits::binding(std::size_t piece, bool can_be_made) {
     if (can_be_made) {
-        const auto free = without_bonus(problem);
-        auto known = answer.list;
-        known.worth = worth(free, known);
-        const auto broken_up = allocate(free, {nodes, 0, {}}, known);
-        return broken_up.list.makes(piece) ? Limit::whole_skein : Limit::worth;
+        if (!any_skein_broken_) {
+            const auto free = without_bonus(problem_);
+            auto known = answer_.list;
+            known.worth = worth(free, known);
+            any_skein_broken_ = looks_.best(free, &known).list;
+        }
+        return any_skein_broken_->makes(piece) ? Limit::whole_skein : Limit::worth;
     }
-    auto forced = problem;
+    auto forced = problem_;
     forced.pieces.at(piece).required = true;
     for (const auto& [limit, relaxed] :
          {std::pair{Limit::reserve, without_reserve(forced)},
@@ -73,7 +74,7 @@ Limit binding_limit(const Problem& problem, const Allocation& answer, std::size_
           {Limit::joins, with_joins(forced)},
           {Limit::cut_up,
            without_reserve(without_shortest(with_joins(without_relations(forced))))}})
-        if (possible(relaxed, nodes)) return limit;
+        if (looks_.possible(relaxed)) return limit;
     return Limit::metres;
 }
 

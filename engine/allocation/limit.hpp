@@ -2,9 +2,10 @@
 // again whether any plan exists, so that what is proven is proven.
 #pragma once
 
+#include <optional>
 #include <string_view>
 
-#include "engine/allocation/allocate.hpp"
+#include "engine/allocation/possible.hpp"
 
 namespace gristwright::allocation {
 
@@ -21,9 +22,21 @@ enum class Limit {  // from what gives way most easily to what nothing helps
 
 std::string_view words(Limit limit);  // "it would need more joins"
 
-// For a piece that `answer` (which was found) leaves out. `can_be_made`: it could be, beside all
-// that is required. A question that is not settled within `nodes` counts as no.
-Limit binding_limit(const Problem& problem, const Allocation& answer, std::size_t piece,
-                    bool can_be_made, int nodes = 2'000);
+// Asked for the pieces that `answer` (which was found) leaves out; all three outlive it.
+class Limits {
+  public:
+    Limits(const Problem& problem, const Allocation& answer, Looks& looks)
+        : problem_(problem), answer_(answer), looks_(looks) {}
+
+    // `can_be_made`: it could be, beside all that is required. A question that is not settled
+    // counts as no.
+    Limit binding(std::size_t piece, bool can_be_made);
+
+  private:
+    const Problem& problem_;
+    const Allocation& answer_;
+    Looks& looks_;
+    std::optional<CutList> any_skein_broken_;  // the best plan when no skein is worth more whole
+};
 
 }  // namespace gristwright::allocation

@@ -1,12 +1,10 @@
 #include "engine/allocation/possible.hpp"
 
-#include "engine/allocation/allocate.hpp"
+#include <algorithm>
 
 namespace gristwright::allocation {
-namespace {
 
-// Wishes left out and nothing worth anything: the first plan found is as good as any.
-Problem bare(Problem p) {
+Problem worth_nothing(Problem p) {
     for (auto& piece : p.pieces) piece.value = piece.join_cost = 0;
     for (auto& piece : p.pieces)
         for (auto& s : piece.stretch) s.per_cm = 0;
@@ -17,10 +15,20 @@ Problem bare(Problem p) {
     return p;
 }
 
-}  // namespace
-
-bool possible(const Problem& problem, int nodes) {
-    return allocate(bare(problem), {nodes, 0, {}}).found();
+Allocation Looks::best(const Problem& problem, const CutList* start) {
+    auto effort = effort_;
+    effort.nodes = std::clamp(together_ - spent_, 0, each_);
+    if (effort_.watch)
+        effort.watch = [this](const Progress& at) {
+            effort_.watch({at.stage, spent_ + at.nodes, together_, at.gap});
+        };
+    auto out = start ? allocate(problem, effort, *start) : allocate(problem, effort);
+    spent_ += out.nodes + 1;
+    using Outcome = Allocation::Outcome;
+    unsettled_ = unsettled_ || out.outcome == Outcome::nothing_found;
+    return out;
 }
+
+bool Looks::possible(const Problem& problem) { return best(worth_nothing(problem)).found(); }
 
 }  // namespace gristwright::allocation

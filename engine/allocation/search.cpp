@@ -47,18 +47,21 @@ struct Search::Tree {
           best_(std::move(start.incumbent)),
           ceiling_(start.ceiling),
           easy_(model_.skeins * model_.pieces <= small_size ? easy : 0),
-          groups_from_(start.by_groups ? std::max<double>(easy, Grouping::nodes(model_))
-                                       : endless) {
+          groups_from_(start.by_groups && Grouping::can_hold(model_)
+                           ? std::max<double>(easy, Grouping::least_nodes(model_))
+                           : endless) {
         if (best_) cutting_.learn(*best_);
         if (!conclude(model_, root_)) return;
         if (auto greedy = filled_up(model_, root_)) take(*greedy);
         visit(root_, ceiling_);
     }
 
-    Allocation run(int nodes, const std::stop_token& stop) {
-        while (!done() && nodes_ < nodes && !stop.stop_requested()) {
+    Allocation run(int nodes, const Effort& effort) {
+        limit_ = nodes;
+        while (!done() && nodes_ < limit_ && !effort.stop.stop_requested()) {
+            if (effort.watch) effort.watch({{}, nodes_, limit_, outcome().gap()});
             if (nodes_ >= groups_from_) look_at_groups();
-            if (done()) break;
+            if (done() || nodes_ >= limit_) break;
             auto node = open_.top();
             open_.pop();
             if (best_ && nodes_ > easy_ && !node.priced && !look_closer(node, best_->worth))
@@ -86,15 +89,21 @@ struct Search::Tree {
     void look_at_groups() {
         const double before = groups_ ? groups_->spent() : 0;
         if (!groups_)
-            groups_.emplace(problem_, model_, root_);
-        else if (auto list = groups_->work_out())
+            groups_.emplace(problem_, model_, root_, best_ ? best_->worth : never,
+                            std::min<double>(groups_from_, limit_ - nodes_));
+        else if (auto list = groups_->work_out(limit_ - nodes_))
             keep(std::move(*list));
+        const double spent = groups_->spent() - before;
+        nodes_ += static_cast<int>(spent);
+        if (groups_->gave_up()) {
+            groups_.reset();
+            groups_from_ = 2.0 * nodes_;
+            return;
+        }
         if (const auto bound = groups_->bound())
             ceiling_ = std::min(ceiling_, *bound);
         else
             open_ = {};
-        const double spent = groups_->spent() - before;
-        nodes_ += static_cast<int>(spent);
         const bool helps = !open_.empty() && (!best_ || ceiling_ <= open_.top().bound);
         groups_from_ = helps && !groups_->finished() ? nodes_ + spent : endless;
     }
@@ -103,7 +112,8 @@ struct Search::Tree {
     // with, or waits for another that promises more now.
     bool look_closer(Node& node, Points enough) {
         const int rounds = cutting_.rounds();
-        node.bound = std::min(node.bound, cutting_.bound(node.decisions, enough));
+        node.bound = std::min(
+            node.bound, cutting_.bound(node.decisions, enough, (limit_ - nodes_) / nodes_a_round));
         nodes_ += (cutting_.rounds() - rounds) * nodes_a_round;
         if (node.bound <= enough) return false;
         cutting_.narrow(node.decisions, enough);
@@ -174,7 +184,7 @@ struct Search::Tree {
     Points ceiling_;  // no plan at all is worth more
     std::priority_queue<Node, std::vector<Node>, Later> open_;
     int easy_;
-    int nodes_ = 0;
+    int nodes_ = 0, limit_ = 0;
     std::optional<Grouping> groups_;
     double groups_from_;  // nodes
 };
@@ -184,7 +194,7 @@ Search::Search(const Problem& problem, Start start)
 
 Search::~Search() = default;
 
-Allocation Search::run(int nodes, const std::stop_token& stop) { return tree_->run(nodes, stop); }
+Allocation Search::run(int nodes, const Effort& effort) { return tree_->run(nodes, effort); }
 
 void Search::learn(CutList list) { tree_->keep(std::move(list)); }
 

@@ -25,8 +25,10 @@ class Search {
     Search(const Search&) = delete;
     Search& operator=(const Search&) = delete;
 
-    // Goes on until the best is proven or so many nodes have been looked at, all runs together.
-    Allocation run(int nodes, const std::stop_token& stop = {});
+    // Goes on until the best is proven or so many nodes have been looked at, all runs together; the
+    // answers to the last question are looked at beyond them. Of the effort only who stops and who
+    // watches it counts.
+    Allocation run(int nodes, const Effort& effort = {});
 
     void learn(CutList list);  // a plan from elsewhere
 
@@ -34,8 +36,5 @@ class Search {
     struct Tree;
     std::unique_ptr<Tree> tree_;
 };
-
-// Betters `list` by freeing a few pieces at a time and solving that small problem exactly.
-CutList improved(const Problem& problem, CutList list, int rounds, const std::stop_token& stop);
 
 }  // namespace gristwright::allocation

@@ -133,13 +133,23 @@ Length size_for(const Plan& plan, Length given, double aside) {
     return metres(std::floor(size * 100 + 1e-3) / 100);
 }
 
-// The smallest error a knitted sample of this split leaves; 1 when there is none.
-double known_to(const SplitRequest& request, const std::vector<SplitPart>& parts) {
-    double best = 1;
-    for (std::size_t w = 0; w < parts.size(); ++w)
-        if (request.wishes[w].sample && parts[w].made)
-            best = std::min(best, std::hypot(parts[w].error, parts[w].second_error));
+// The smallest error that a knitted sample of this split leaves; nothing when there is none. It is
+// weighed and measured, and metres per area are what a knitted project learns from it.
+std::optional<double> known_to_knitting(const SplitRequest& request,
+                                        const std::vector<SplitPart>& parts) {
+    std::optional<double> best;
+    for (std::size_t w = 0; w < parts.size(); ++w) {
+        const auto& sample = request.wishes[w].sample;
+        if (!sample || !sample->knitted || !parts[w].made) continue;
+        const double error = std::hypot(parts[w].error, parts[w].second_error);
+        best = std::min(best.value_or(error), error);
+    }
     return best;
+}
+
+bool all_knitted(const Plan& plan) {
+    return std::all_of(plan.pieces.begin(), plan.pieces.end(),
+                       [](const PlanPiece& p) { return p.piece->yarn != 1 || p.knit.has_value(); });
 }
 
 void read_parts(const SplitRequest& request, Split& out) {
@@ -162,13 +172,17 @@ void read_parts(const SplitRequest& request, Split& out) {
 
 // How large each article becomes from its metres, now and once a sample has been weighed.
 void read_sizes(const SplitRequest& request, Split& out) {
-    const double known = known_to(request, out.parts);
+    const auto known = known_to_knitting(request, out.parts);
     for (std::size_t w = 0; w < request.wishes.size(); ++w) {
         const auto& wish = request.wishes[w];
         auto& part = out.parts[w];
         if (!wish.plan || !part.made) continue;
         const double before = wish.plan->need.spread;
-        const double after = std::min(before, std::hypot(swatch_metres, known));
+        // Weaving's plan takes nothing from a knitted swatch, and a woven one teaches it losses, of
+        // which this makes no figure.
+        const double after = known && all_knitted(*wish.plan)
+                                 ? std::min(before, std::hypot(swatch_metres, *known))
+                                 : before;
         part.size =
             size_for(*wish.plan, part.metres, aside_for(*wish.plan, request.certainty, before));
         part.size_when_known =
@@ -229,13 +243,24 @@ std::vector<LaidPiece> pieces_of(const SplitRequest& request, const Split& s, do
     return out;
 }
 
+// The same effort, watched as another part of the whole.
+Effort in_stage(const Effort& effort, Progress::Stage stage) {
+    auto out = effort;
+    if (effort.watch)
+        out.watch = [watch = effort.watch, stage](Progress at) {
+            at.stage = stage;
+            watch(at);
+        };
+    return out;
+}
+
 void place_pieces(const YarnProfile& yarn, const SplitRequest& request, const Effort& effort,
                   Split& out) {
     for (const double part : hairs) {
         out.pieces = pieces_of(request, out, part);
         out.placing = placing(out.problem, out.pieces, relative_grist(yarn));
         out.placed = allocate(out.placing, effort);
-        if (out.placed.found()) break;
+        if (out.placed.found() || effort.stop.stop_requested()) break;
     }
     if (!out.placed.found()) {  // article by article, then
         out.pieces.clear();
@@ -257,20 +282,23 @@ void place_pieces(const YarnProfile& yarn, const SplitRequest& request, const Ef
 
 Split split(const YarnProfile& yarn, const SplitRequest& request, const Effort& effort) {
     if (request.wishes.empty()) throw Refused("nothing to split the skeins over");
+    using Stage = Progress::Stage;
     Split out;
     out.problem = problem_of(yarn, request);
     out.allocation = allocate(out.problem, effort);
     if (!out.found()) {
         out.parts.resize(request.wishes.size());
-        out.lacking = least_more(out.problem);
+        out.stopped = effort.stop.stop_requested();
+        out.lacking = least_more(out.problem, most_more, in_stage(effort, Stage::why_not));
         return out;
     }
     read_parts(request, out);
     read_sizes(request, out);
-    place_pieces(yarn, request, effort, out);
+    place_pieces(yarn, request, in_stage(effort, Stage::where_from), out);
     read_sizes(request, out);
     wind_off(yarn, request, out);
-    out.unmet = unmet(out.problem, out.allocation);
+    out.unmet = unmet(out.problem, out.allocation, in_stage(effort, Stage::why_not));
+    out.stopped = effort.stop.stop_requested();
     return out;
 }
 

@@ -54,7 +54,8 @@ struct SplitPart {
     Length metres;                       // without tails
     Length size;                         // a sample's side, an article's measure
     double error = 0, second_error = 0;  // of a sample
-    Length size_when_known;  // the main project's, once a knitted sample has been weighed
+    Length
+        size_when_known;  // an article's, once the samples of its craft have taught what they can
 };
 
 struct [[nodiscard]] Split {
@@ -67,6 +68,7 @@ struct [[nodiscard]] Split {
     std::vector<SplitPart> parts;  // by wish
     std::vector<WindOff> cuts;     // skein by skein, the main project last
     std::vector<Unmet> unmet;      // wished and not made
+    bool stopped = false;          // by the effort's stop token: then this is the best so far
     std::optional<More> lacking;   // when impossible: the least length more, in one skein
 
     bool found() const { return allocation.found(); }

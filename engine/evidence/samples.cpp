@@ -65,6 +65,7 @@ Sample knitted_sample(const KnitCloth& cloth) {
 
 Sample woven_sample(const WovenCloth& cloth, Length loom_waste) {
     Sample out;
+    out.knitted = false;
     const double wide = 1 / (1 - cloth.width.mid), along = 1 / (1 - cloth.length.mid);
     out.linear = cloth.ends.si() * wide * loom_waste.si();
     out.square =

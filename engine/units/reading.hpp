@@ -37,7 +37,7 @@ std::string shown(std::string_view text);
 // A value and one unit of the last digit written: 38.5 g was read to 0.1 g, 1 3/4 oz to 1/4 oz,
 // "about 220 m" to 10 m.
 template <class Q>
-struct [[nodiscard]] Reading {
+struct Reading {
     Q value{};
     Q step{};
 };

@@ -46,7 +46,7 @@ struct Assumption {
     auto operator<=>(const Assumption&) const = default;
 };
 
-struct [[nodiscard]] YarnProfile {
+struct YarnProfile {
     std::vector<SkeinGrist> skeins;  // in the batch's order
     Mass mass;
     Estimate<Length> length;  // metres to hand, washed

@@ -163,7 +163,7 @@ int main() {
     against_others("tight, 4 to 8 skeins, 3 to 6 pieces", 20, [](std::uint64_t seed) {
         return tight_problem(4 + seed % 5, 3 + seed / 5 % 4, seed);
     });
-    alone(12, 10, {3'000, 20, {}}, "1 s");
+    alone(12, 10, {3'000}, "1 s");
     alone(30, 5, {}, "2 s");
     alone(60, 6, {}, "2 s");
 }

@@ -1,17 +1,19 @@
 #!/usr/bin/env python3
 """Promises about the running program.
 
-usage: kept.py codes|colour|busy|socket|locale|pipe|writing|own|at_once|stands|rescue PROGRAM ROOT
+usage: kept.py codes|lifesign|colour|busy|socket|locale|pipe|writing|own|at_once|stands|rescue PROGRAM ROOT
 """
 import json
 import os
 import pathlib
 import pty
 import shutil
+import signal
 import sqlite3
 import subprocess
 import sys
 import tempfile
+import time
 
 HERON = "docs/examples/heron.toml"
 
@@ -59,6 +61,49 @@ def colour(program, home):
                         ({"TERM": "dumb", "NO_COLOR": ""}, False)]:
         assert (b"\x1b" in on_terminal(program, words, **base, **env)) == wanted, env
     assert "\x1b" not in run(program, *words, **base, TERM="xterm", NO_COLOR="").stdout
+
+
+LONG_SPLIT = ["split", *[word for i in range(24) for word in ("--skein", f"{60 + 13 * i}m/{15 + 3 * i}g")],
+              "--sample", "knitted", "--reserve", "7m", "--effort", "1000",
+              *[word for name in ("triangle-shawl", "crescent-shawl", "garter-scarf", "watch-cap", "mittens",
+                                  "plain-socks", "woven-scarf", "ribbed-scarf", "mesh-stole") for word in ("--piece", name)]]
+
+
+def interrupted(program, home, words):
+    """What it says on a terminal as its standard error, its answer and exit code, when interrupted at the first line."""
+    mine, its = pty.openpty()
+    with subprocess.Popen([program, *words], stdout=subprocess.PIPE, stderr=its, text=True,
+                          env={"PATH": os.environ["PATH"], "HOME": home, "TERM": "dumb"}) as process:
+        os.close(its)
+        said = os.read(mine, 1000)  # waits for the first line
+        process.send_signal(signal.SIGINT)
+        try:
+            while more := os.read(mine, 1000):
+                said += more
+        except OSError:  # it has ended
+            pass
+        answer = process.stdout.read()
+    os.close(mine)
+    return said.decode(), answer, process.returncode
+
+
+def lifesign(program, home):
+    said, answer, code = interrupted(program, home, LONG_SPLIT)
+    assert "% of the effort" in said and "Ctrl-C" in said, said
+    assert code == 130 and "this is the best so far" in said, (code, said)
+    assert "Cut list" in answer and "(proven)" not in answer, answer
+    said, answer, code = interrupted(program, home, [*LONG_SPLIT, "--json"])
+    assert code == 130 and json.loads(answer)["outcome"] == "best found", answer
+    with subprocess.Popen([program, *LONG_SPLIT], stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True,
+                          env={"PATH": os.environ["PATH"], "HOME": home}) as process:
+        time.sleep(1.5)  # nobody looks: nothing is said until it is stopped
+        process.send_signal(signal.SIGINT)
+        answer, said = process.communicate()
+    assert process.returncode == 130 and "Cut list" in answer, answer
+    assert said == "gristwright: stopped: this is the best so far\n", said
+    for text in ["0", "-1", "a lot", "1e3", "2000"]:
+        done = run(program, "split", HERON, "--sample", "knitted", "--effort", text, HOME=home)
+        assert done.returncode == 65 and "--effort is a number from 0.1 to 1000" in done.stderr, done
 
 
 def busy(program, home):

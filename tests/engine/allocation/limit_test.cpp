@@ -19,7 +19,10 @@ Piece wish(const char* name, Cm least, Points points, int joins = 0, Points join
 Limit limit(const Problem& p, std::size_t piece = 0) {
     auto forced = p;
     forced.pieces.at(piece).required = true;
-    return binding_limit(p, allocate(p), piece, possible(forced, 2'000));
+    const auto answer = allocate(p);
+    Looks looks(2'000, 20'000);
+    const bool can_be_made = looks.possible(forced);
+    return Limits(p, answer, looks).binding(piece, can_be_made);
 }
 
 // A 100 m with bonus 9, B 60, C 40; mitts 55 m worth 8, cowl 50 m worth 7, one join at 1.

@@ -93,6 +93,42 @@ TEST_CASE("a sample comes whole from one skein, from the one asked for, and firs
     CHECK(s.parts[0].error < 0.03);
 }
 
+TEST_CASE("a knitted project learns from a knitted sample, and from no woven one") {
+    const auto yarn = heron();
+    const auto planned = plan(shawl(), yarn, fabrics(), {}, {});
+    auto asked = request(planned);
+    const auto taught = split(yarn, asked);
+    REQUIRE(taught.found());
+    CHECK(taught.parts[1].size_when_known > taught.parts[1].size);
+    asked.wishes[0].sample =
+        woven_sample(weave_cloth(yarn, {}, Spacing::scarf, Finish::light, {}), centimetres(35));
+    const auto untaught = split(yarn, asked);
+    REQUIRE(untaught.found());
+    REQUIRE(untaught.parts[0].made);
+    CHECK(untaught.parts[1].size_when_known == untaught.parts[1].size);
+}
+
+TEST_CASE("a woven project learns nothing from a knitted sample, as its plan does") {
+    const auto yarn = heron();
+    const auto knitted = plan(shawl(), yarn, fabrics(), {}, {});
+    auto article = shawl();
+    article.craft = Craft::woven;
+    article.pieces = {
+        {"panel", "tabby", {Shape::rectangle, centimetres(20), centimetres(100), {}}}};
+    auto cloths = fabrics();
+    cloths.weaves.emplace_back();
+    cloths.weaves.back().name = "tabby";
+    const auto woven = plan(article, yarn, cloths, {}, {});
+    REQUIRE(woven.pieces[0].woven);
+    auto asked = request(knitted);
+    asked.wishes[1].plan = woven;
+    const auto s = split(yarn, asked);
+    REQUIRE(s.found());
+    REQUIRE(s.parts[0].made);
+    CHECK(s.parts[1].size.si() > 0);
+    CHECK(s.parts[1].size_when_known == s.parts[1].size);
+}
+
 TEST_CASE("the main project's metres hold the certainty asked, and a weighed sample lets it grow") {
     const auto yarn = heron();
     const auto article = shawl();
