@@ -14,12 +14,8 @@
 
 namespace gristwright {
 
-<<<<<<< HEAD:engine/evidence/samples.hpp
-struct [[nodiscard]] Sample {
-=======
 struct [[nodiscard]] Sample {
     bool knitted = true;  // else woven
->>>>>>> main:engine/allocation/samples.hpp
     double fixed = 0, linear = 0, square = 0;  // metres, metres per m, metres per m2
     double count = 0;                          // stitches or picks per metre
     double second_count = 0;                   // rows or ends per metre
