@@ -8,11 +8,21 @@
 
 #include "catalog/spoken.hpp"
 #include "engine/project/body.hpp"
+#include "engine/project/demand_for.hpp"
 #include "engine/project/template.hpp"
 #include "engine/suggestion/suggestion.hpp"
 #include "engine/yarn/profile.hpp"
 
 namespace gristwright::catalog {
+
+// An ordinary handspun yarn, to compare with: "Merino 70% + Silk, Bombyx 30%", combed, ...
+struct OrdinaryYarn {
+    std::string fibre;
+    Preparation preparation = Preparation::unknown;
+    Draw draw = Draw::unknown;
+    int plies = 2;
+    double metres_per_gram = 0;
+};
 
 // A template of the person's own that could not be taken, and why.
 struct LeftOut {
@@ -25,6 +35,8 @@ struct Catalogue {
     Fabrics fabrics;
     std::vector<FibrePart> fibres;
     Words words;
+    std::vector<DemandFor> needs;
+    std::vector<OrdinaryYarn> ordinary;
     SpokenWords spoken;
     std::vector<BodySize> bodies;
     std::vector<Template> templates;  // by name

@@ -4,7 +4,10 @@
 #include <fmt/core.h>
 #include <sqlite3.h>
 
+#include <algorithm>
+#include <charconv>
 #include <map>
+#include <stdexcept>
 
 #include "catalog/image_schema.hpp"
 
@@ -37,6 +40,11 @@ class Insert {
     }
     void put(int at, const std::optional<Length>& v) {
         if (v) statement_.bind(at, v->si());
+    }
+    template <class Whole>
+        requires std::is_enum_v<Whole> || std::is_same_v<Whole, bool>
+    void put(int at, const std::optional<Whole>& v) {
+        if (v) statement_.bind(at, static_cast<int>(*v));
     }
     void put(int at, Length v) { statement_.bind(at, v.si()); }
     void put(int at, double v) { statement_.bind(at, v); }
@@ -130,6 +138,76 @@ void write_tables(SQLite::Database& db, const Catalogue& c) {
     for (const auto& r : c.fibres)
         fibre(r.name, r.kind, r.category, r.density.si(), r.micron_low, r.micron_high, r.staple_low,
               r.staple_high, r.felting, r.source);
+    Insert behaviour(db, "fibre_behaviour", 5);
+    for (const auto& r : c.fibres)
+        for (std::size_t b = 0; b < behaviour_count; ++b)
+            if (const auto& level = r.behaviour.levels[b])
+                behaviour(r.name, b, level->low, level->high, level->mark);
+}
+
+// Levels from 0 to 1 as text, four places each: one column instead of many rows.
+std::string levels_text(const std::vector<double>& levels) {
+    std::string out;
+    for (const double level : levels) out += fmt::format("{:.4f} ", level);
+    return out;
+}
+
+std::vector<double> levels_of(std::string_view text) {
+    std::vector<double> out;
+    while (!text.empty()) {
+        double level = 0;
+        const auto read = std::from_chars(text.data(), text.data() + text.size(), level);
+        if (read.ec != std::errc{}) throw std::runtime_error("the catalogue's standing is damaged");
+        out.push_back(level);
+        text.remove_prefix(static_cast<std::size_t>(read.ptr - text.data()) + 1);
+    }
+    return out;
+}
+
+std::string joined(const Listed& listed) {
+    std::string out = listed.none_of ? "!" : "";
+    for (const auto& word : listed.words) out += word + "|";
+    return out;
+}
+
+Listed listed(std::string_view text) {
+    Listed out;
+    out.none_of = text.starts_with('!');
+    if (out.none_of) text.remove_prefix(1);
+    while (!text.empty()) {
+        const auto bar = text.find('|');
+        out.words.emplace_back(text.substr(0, bar));
+        text.remove_prefix(bar + 1);
+    }
+    return out;
+}
+
+void write_needs(SQLite::Database& db, const Catalogue& c) {
+    Insert need(db, "need", 14);
+    for (const auto& r : c.needs)
+        need(joined(r.article), joined(r.fabric), r.craft, r.touches, r.hard_fulled, r.for_baby,
+             r.demand.trait, r.demand.enough, r.demand.lacking, r.demand.left, r.demand.reason,
+             r.demand.remedy, r.demand.mark, r.demand.source);
+    Insert ordinary(db, "ordinary_yarn", 5);
+    for (const auto& r : c.ordinary)
+        ordinary(r.fibre, r.preparation, r.draw, r.plies, r.metres_per_gram);
+    Insert standing(db, "standing", 2);
+    for (const auto& t : c.templates) standing(t.name, levels_text(t.calling->levels));
+}
+
+void read_needs(SQLite::Database& db, Catalogue& c) {
+    c.needs = read_all<DemandFor>(db, "need", [](Columns& in, DemandFor& r) {
+        std::string articles, fabrics;
+        auto& d = r.demand;
+        in >> articles >> fabrics >> r.craft >> r.touches >> r.hard_fulled >> r.for_baby >>
+            d.trait >> d.enough >> d.lacking >> d.left >> d.reason >> d.remedy >> d.mark >>
+            d.source;
+        r.article = listed(articles);
+        r.fabric = listed(fabrics);
+    });
+    c.ordinary = read_all<OrdinaryYarn>(db, "ordinary_yarn", [](Columns& in, OrdinaryYarn& r) {
+        in >> r.fibre >> r.preparation >> r.draw >> r.plies >> r.metres_per_gram;
+    });
 }
 
 void write_templates(SQLite::Database& db, const std::vector<Template>& templates) {
@@ -150,6 +228,22 @@ void write_templates(SQLite::Database& db, const std::vector<Template>& template
         for (const auto& step : t.steps) saying(t.name, std::string("step"), place++, step);
         place = 0;
         for (const auto& said : t.cautions) saying(t.name, std::string("caution"), place++, said);
+    }
+}
+
+// The rows stand in the order of the fibres.
+void read_behaviour(SQLite::Database& db, std::vector<FibrePart>& fibres) {
+    SQLite::Statement rows(db, "SELECT * FROM fibre_behaviour");
+    auto fibre = fibres.begin();
+    while (rows.executeStep()) {
+        Columns in(rows);
+        std::string name;
+        std::size_t which = 0;
+        Level level;
+        in >> name >> which >> level.low >> level.high >> level.mark;
+        fibre = std::find_if(fibre, fibres.end(), [&](const auto& f) { return f.name == name; });
+        if (fibre == fibres.end()) throw std::runtime_error("a behaviour of an unknown fibre");
+        fibre->behaviour.levels.at(which) = level;
     }
 }
 
@@ -201,6 +295,7 @@ void read_tables(SQLite::Database& db, Catalogue& c) {
         in >> r.name >> r.kind >> r.category >> r.density >> r.micron_low >> r.micron_high >>
             r.staple_low >> r.staple_high >> r.felting >> r.source;
     });
+    read_behaviour(db, c.fibres);
 }
 
 // The rows of a template's own tables, handed to `read` with the template they belong to.
@@ -216,7 +311,8 @@ void read_parts(SQLite::Database& db, const std::string& query,
     }
 }
 
-void read_templates(SQLite::Database& db, std::vector<Template>& templates) {
+void read_templates(SQLite::Database& db, const std::vector<DemandFor>& needs,
+                    std::vector<Template>& templates) {
     templates = read_all<Template>(db, "template ORDER BY name", [](Columns& in, Template& t) {
         in >> t.name >> t.title >> t.article >> t.about >> t.craft >> t.skill >> t.touches >>
             t.for_baby >> t.sample >> t.measure >> t.smallest >> t.ideal >> t.largest >> t.fitted >>
@@ -235,6 +331,12 @@ void read_templates(SQLite::Database& db, std::vector<Template>& templates) {
                        p.outline.length >> p.outline.narrow >> p.grows >> p.count >> p.yarn >>
                        p.unbroken >> p.of_warp >> p.of_weft;
                });
+    read_parts(db, "SELECT template, levels FROM standing", by_name, [&](Columns& in, Template& t) {
+        std::string levels;
+        in >> levels;
+        t.calling =
+            std::make_shared<const Calling>(Calling{demands_of(t, needs), levels_of(levels)});
+    });
     read_parts(db, "SELECT * FROM wish", by_name, [](Columns& in, Template& t) {
         std::size_t asked = 0;
         in >> asked;
@@ -255,6 +357,7 @@ void write_image(const Catalogue& catalogue, const std::string& path) {
     SQLite::Transaction transaction(db);
     db.exec(image_schema);
     write_tables(db, catalogue);
+    write_needs(db, catalogue);
     write_templates(db, catalogue.templates);
     db.exec(fmt::format("PRAGMA user_version = {}", image_version));
     transaction.commit();
@@ -275,7 +378,8 @@ Catalogue read_image(std::span<const unsigned char> image) {
                                              version, image_version));
     Catalogue out;
     read_tables(db, out);
-    read_templates(db, out.templates);
+    read_needs(db, out);
+    read_templates(db, out.needs, out.templates);
     return out;
 }
 

@@ -33,6 +33,19 @@ CREATE TABLE fibre (
   name TEXT NOT NULL UNIQUE, kind TEXT NOT NULL, category TEXT NOT NULL,
   density_kg_m3 REAL NOT NULL, micron_low_m REAL, micron_high_m REAL, staple_low_m REAL,
   staple_high_m REAL, felting TEXT NOT NULL, source TEXT NOT NULL) STRICT;
+CREATE TABLE fibre_behaviour (
+  fibre TEXT NOT NULL REFERENCES fibre (name), behaviour INTEGER NOT NULL, low REAL NOT NULL,
+  high REAL NOT NULL, mark INTEGER NOT NULL) STRICT;
+CREATE TABLE need (
+  articles TEXT NOT NULL, fabrics TEXT NOT NULL, craft INTEGER, touches INTEGER,
+  hard_fulled INTEGER, for_baby INTEGER, trait INTEGER, enough REAL NOT NULL,
+  lacking REAL NOT NULL, kept REAL NOT NULL, reason TEXT NOT NULL, remedy TEXT NOT NULL,
+  mark INTEGER NOT NULL, source TEXT NOT NULL) STRICT;
+CREATE TABLE ordinary_yarn (
+  fibre TEXT NOT NULL, preparation INTEGER NOT NULL, draw INTEGER NOT NULL,
+  plies INTEGER NOT NULL, metres_per_gram REAL NOT NULL) STRICT;
+CREATE TABLE standing (
+  template TEXT NOT NULL REFERENCES template, levels TEXT NOT NULL) STRICT;
 CREATE TABLE body_size (
   who TEXT NOT NULL, measure TEXT NOT NULL, low_m REAL NOT NULL, mid_m REAL NOT NULL,
   high_m REAL NOT NULL, mark INTEGER NOT NULL, source TEXT NOT NULL,

@@ -6,6 +6,7 @@
 #include <system_error>
 #include <vector>
 
+#include "catalog/ordinary.hpp"
 #include "catalog/source.hpp"
 #include "engine/units/failure.hpp"
 
@@ -47,11 +48,17 @@ void check_new_template(const Catalogue& catalogue, const Template& own) {
 
 void add_own_templates(Catalogue& catalogue, const fs::path& folder) {
     std::error_code error;
+    const auto built_in = catalogue.templates.size();
     for (const auto& file : template_files(folder, error)) try {
             add_file(catalogue, file);
         } catch (const std::exception& wrong) {
             catalogue.left_out.push_back({file.stem().string(), wrong.what()});
         }
+    if (catalogue.templates.size() > built_in) {
+        const auto ordinary = ordinary_yarns(catalogue);
+        for (auto t = built_in; t < catalogue.templates.size(); ++t)
+            make_ready(catalogue.templates[t], catalogue, ordinary);
+    }
     if (error && error != std::errc::no_such_file_or_directory)
         catalogue.left_out.push_back({"", fmt::format("{}: {}", folder.string(), error.message())});
 }

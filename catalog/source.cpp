@@ -6,6 +6,8 @@
 #include <system_error>
 
 #include "catalog/bad_text.hpp"
+#include "catalog/need_text.hpp"
+#include "catalog/ordinary.hpp"
 #include "catalog/tables.hpp"
 #include "catalog/template_text.hpp"
 
@@ -66,6 +68,8 @@ Catalogue read_source(const fs::path& folder) {
         return read_words(text, file, out.fabrics);
     });
     out.fibres = table("fibres.csv", read_fibres);
+    out.needs = table("needs.csv", read_needs);
+    out.ordinary = table("ordinary_yarns.csv", read_ordinary_yarns);
     const auto spoken = [&](const char* name, auto read) {
         const auto path = folder / "tables" / name;
         read(read_file(path), path.filename().string(), out.spoken);
@@ -82,6 +86,8 @@ Catalogue read_source(const fs::path& folder) {
             out.templates.push_back(built_in_template(entry.path(), out.fabrics));
     std::sort(out.templates.begin(), out.templates.end(),
               [](const Template& a, const Template& b) { return a.name < b.name; });
+    const auto ordinary = ordinary_yarns(out);
+    for (auto& article : out.templates) make_ready(article, out, ordinary);
     return out;
 }
 

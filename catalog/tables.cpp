@@ -4,8 +4,7 @@
 #include <charconv>
 
 #include "catalog/bad_text.hpp"
-#include "catalog/csv.hpp"
-#include "catalog/nearest.hpp"
+#include "catalog/table_row.hpp"
 #include "engine/lay/chart.hpp"
 #include "engine/lay/draft.hpp"
 #include "engine/lay/stitch.hpp"
@@ -13,67 +12,6 @@
 
 namespace gristwright::catalog {
 namespace {
-
-// One row of a table with its columns by name.
-class Row {
-  public:
-    Row(const Csv& csv, const CsvRow& row, const std::string& file)
-        : csv_(csv), row_(row), file_(file) {}
-
-    const std::string& text(std::string_view column) const {
-        const auto at = csv_.column(column);
-        if (at == Csv::npos) throw wrong(fmt::format("there is no column '{}'", column));
-        return row_.fields[at];
-    }
-    std::optional<double> maybe(std::string_view column) const {
-        const auto& field = text(column);
-        if (field.empty()) return {};
-        double value = 0;
-        const auto end = field.data() + field.size();
-        const auto read = std::from_chars(field.data(), end, value);
-        if (read.ec != std::errc{} || read.ptr != end || !(value > -1e9 && value < 1e9))
-            throw wrong(fmt::format("{}: '{}' is not a number", column, field));
-        return value;
-    }
-    double number(std::string_view column) const {
-        const auto value = maybe(column);
-        if (!value) throw wrong(fmt::format("{}: a number is missing", column));
-        return *value;
-    }
-    int whole(std::string_view column) const {
-        const double value = number(column);
-        const int rounded = static_cast<int>(value);
-        if (rounded != value) throw wrong(fmt::format("{}: must be a whole number", column));
-        return rounded;
-    }
-    bool yes(std::string_view column) const {
-        const auto& field = text(column);
-        if (field != "yes" && field != "no") throw wrong(fmt::format("{}: yes or no", column));
-        return field == "yes";
-    }
-    template <class Enum>
-    Enum word(std::string_view column, std::optional<Enum> (*named)(std::string_view)) const {
-        const auto value = named(text(column));
-        if (!value) throw wrong(fmt::format("{}: '{}' is not known", column, text(column)));
-        return *value;
-    }
-    BadText wrong(const std::string& why) const { return {file_, row_.number, why}; }
-
-  private:
-    const Csv& csv_;
-    const CsvRow& row_;
-    const std::string& file_;
-};
-
-template <class Out>
-std::vector<Out> read_rows(const std::string& text, const std::string& file,
-                           Out (*read)(const Row&)) {
-    const auto csv = read_csv(text, file);
-    std::vector<Out> out;
-    for (const auto& row : csv.rows) out.push_back(read(Row(csv, row, file)));
-    if (out.empty()) throw BadText(file, 0, "the table is empty");
-    return out;
-}
 
 WeightClass weight_class(const Row& row) {
     return {row.whole("number"),        row.text("name"),          row.maybe("st_per_4in_lo"),
@@ -234,13 +172,37 @@ Density density_of(const std::string& kind, const std::string& category) {
     return grams_per_cm3(1.31);
 }
 
+// "0.62", or "0.35-0.89" where a group or disagreeing sources leave a range.
+double level_end(const Row& row, std::string_view text) {
+    double value = 0;
+    const auto read = std::from_chars(text.data(), text.data() + text.size(), value);
+    if (read.ec != std::errc{} || read.ptr != text.data() + text.size() || value < 0 || value > 1)
+        throw row.wrong(fmt::format("'{}' is no level from 0 to 1", text));
+    return value;
+}
+
+std::optional<Level> level(const Row& row, Behaviour which) {
+    const std::string column(words(which));
+    const auto& text = row.text(column);
+    if (text.empty()) return {};
+    const auto dash = text.find('-');
+    const auto low = level_end(row, std::string_view(text).substr(0, dash));
+    const auto high =
+        dash == std::string::npos ? low : level_end(row, std::string_view(text).substr(dash + 1));
+    if (high < low) throw row.wrong(fmt::format("{}: '{}' runs downwards", column, text));
+    return Level{low, high, row.word(column + "_mark", mark_named)};
+}
+
 FibrePart fibre(const Row& row) {
     FibrePart out;
     out.name = row.text("name");
     out.kind = row.text("kind");
     out.category = row.text("category");
     if (out.category == "silk") out.kind = "silk";
-    out.density = density_of(out.kind, out.category);
+    const auto density = row.maybe("density");
+    out.density = density ? grams_per_cm3(*density) : density_of(out.kind, out.category);
+    for (std::size_t b = 0; b < behaviour_count; ++b)
+        out.behaviour.levels[b] = level(row, static_cast<Behaviour>(b));
     const auto read = [&](std::string_view column, double unit) -> std::optional<Length> {
         const auto value = row.maybe(column);
         if (!value) return {};

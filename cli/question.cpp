@@ -9,6 +9,7 @@
 
 #include "catalog/named_reading.hpp"
 #include "catalog/nearest.hpp"
+#include "catalog/ordinary.hpp"
 #include "catalog/own_templates.hpp"
 #include "catalog/source.hpp"
 #include "catalog/swatch_text.hpp"
@@ -302,6 +303,7 @@ Template find_template(const catalog::Catalogue& catalogue, const std::string& n
     if (name.find('/') != std::string::npos || name.find(".toml") != std::string::npos) {
         auto own = catalog::read_template_file(name, catalogue.fabrics);
         catalog::check_new_template(catalogue, own);
+        catalog::make_ready(own, catalogue, catalog::ordinary_yarns(catalogue));
         return own;
     }
     throw Refused(fmt::format("there is no template '{}'{}; see gristwright templates", name,

@@ -110,7 +110,7 @@ void offer(const Template& article, Role role, const Question& q, double alone,
 std::map<std::string, double> alone_worth(const Ranked& ranked) {
     std::map<std::string, double> out;
     for (const auto* part :
-         {&ranked.large, &ranked.small, &ranked.samples, &ranked.short_of, &ranked.useless})
+         {&ranked.best, &ranked.also, &ranked.samples, &ranked.short_of, &ranked.unfit})
         for (const auto& judged : *part) out[judged.plan.article->name] = worth(judged);
     return out;
 }

@@ -3,6 +3,7 @@
 #include <fmt/core.h>
 
 #include <algorithm>
+#include <array>
 #include <nlohmann/json.hpp>
 
 #include "catalog/nearest.hpp"
@@ -19,6 +20,13 @@ namespace {
 
 constexpr std::size_t usual_most = 6;  // of each part, unless --all
 
+std::string counted(int number) {
+    static constexpr std::array<const char*, 10> in_words{"none", "one", "two",   "three", "four",
+                                                          "five", "six", "seven", "eight", "nine"};
+    const auto n = static_cast<std::size_t>(number);
+    return n < in_words.size() ? in_words[n] : fmt::format("{}", number);
+}
+
 std::string for_and_against(const JudgedPlan& judged, const YarnProfile& yarn) {
     auto pro = in_favour(judged.judgement, yarn);
     auto con = against(judged.judgement, judged.plan, yarn);
@@ -30,6 +38,14 @@ std::string for_and_against(const JudgedPlan& judged, const YarnProfile& yarn) {
     return out;
 }
 
+// "about 40 m left", or how many more of it the metres make.
+std::string left_over(const Plan& plan, const Units& units) {
+    const int times = times_over(plan);
+    const auto left = fmt::format("about {} left", units.yarn(plan.left()));
+    if (times < 2 || plan.article->sample) return left;
+    return fmt::format("{}, enough for {}", left, counted(times));
+}
+
 std::string entry(const JudgedPlan& judged, const Question& q) {
     const auto& plan = judged.plan;
     auto out = fmt::format(
@@ -37,8 +53,8 @@ std::string entry(const JudgedPlan& judged, const Question& q) {
         heading(
             padded(fmt::format("{} ({})", plan.article->title, words(plan.article->craft)), 42)),
         words(serves(judged.judgement.score)));
-    out += wrapped(fmt::format("{}; uses {}, about {} left", reach_line(plan, q.units),
-                               q.units.yarn_range(plan.need), q.units.yarn(plan.left())),
+    out += wrapped(fmt::format("{}; uses {}, {}", reach_line(plan, q.units),
+                               q.units.yarn_range(plan.need), left_over(plan, q.units)),
                    5) +
            "\n";
     out += wrapped(making_line(plan.pieces.front(), q.units), 5) + "\n";
@@ -72,13 +88,35 @@ std::string out_of_reach(const std::vector<JudgedPlan>& plans, std::size_t most,
            wrapped(joined(said), 5) + "\n";
 }
 
-std::string not_for_this_yarn(const std::vector<JudgedPlan>& plans) {
+// The need that decides, else the wish that costs most.
+std::string why_not(const JudgedPlan& judged, const YarnProfile& yarn) {
+    const auto con = against(judged.judgement, judged.plan, yarn);
+    return con.empty() ? "any ordinary yarn serves it better" : con.front();
+}
+
+// By reason, so that each is said once: "does not felt: fulled scarf (woven), fulled bag (woven)".
+std::string not_for_this_yarn(const std::vector<JudgedPlan>& plans, const Question& q,
+                              std::size_t most) {
     if (plans.empty()) return "";
-    std::vector<std::string> said;
-    for (const auto& judged : plans)
-        said.push_back(
+    std::vector<std::pair<std::string, std::vector<std::string>>> reasons;
+    for (const auto& judged : plans) {
+        const auto why = why_not(judged, q.yarn);
+        auto at = std::find_if(reasons.begin(), reasons.end(),
+                               [&](const auto& r) { return r.first == why; });
+        if (at == reasons.end()) at = reasons.insert(at, {why, {}});
+        at->second.push_back(
             fmt::format("{} ({})", judged.plan.article->title, words(judged.plan.article->craft)));
-    return "\n" + heading("This yarn does not serve") + "\n" + wrapped(joined(said), 5) + "\n";
+    }
+    auto out = "\n" + heading("Wasted on it, or does not serve") + "\n";
+    for (auto& [why, titles] : reasons) {
+        const auto more = titles.size();
+        if (more > most) {
+            titles.resize(most);
+            titles.push_back(fmt::format("and {} more", more - most));
+        }
+        out += labelled("-", why + ": " + joined(titles), 2) + "\n";
+    }
+    return out;
 }
 
 std::string set_text(const BestSet& set, const Question& q) {
@@ -121,18 +159,19 @@ std::string makes_text(const Ranked& ranked, const Question& q, std::size_t most
                                percent(q.request.certainty)),
                    0) +
            "\n";
-    out += part("Uses most of the batch", ranked.large, most, q);
-    out += part("Smaller things", ranked.small, most, q);
-    out += part("To learn from first", ranked.samples, std::min<std::size_t>(most, 2), q);
-    if (ranked.large.empty() && ranked.small.empty())
-        out += "\nNothing in the catalogue fits this batch at this certainty.\n";
+    out += part("What it is for", ranked.best, most, q);
+    out += part("Also serves", ranked.also, most, q);
+    out += part("To learn from", ranked.samples, std::min<std::size_t>(most, 2), q);
+    if (ranked.best.empty())
+        out += "\nNothing in the catalogue suits this batch: what it lacks stands below.\n";
     return out + better_in_part(ranked, q, craft) + set_text(best_set_of(ranked), q) +
-           out_of_reach(ranked.short_of, 2 * most, q) + not_for_this_yarn(ranked.useless) + foot(q);
+           out_of_reach(ranked.short_of, 2 * most, q) + not_for_this_yarn(ranked.unfit, q, most) +
+           foot(q);
 }
 
 // The working of the plan that stands first; any other is shown by gristwright plan --working.
 std::string first_working(const Ranked& ranked, const Question& q) {
-    for (const auto* part : {&ranked.large, &ranked.small, &ranked.samples})
+    for (const auto* part : {&ranked.best, &ranked.also, &ranked.samples})
         if (!part->empty())
             return "\n" + heading("The first of them: " + part->front().plan.article->title) +
                    "\n" + plan_working(part->front(), q);
@@ -143,9 +182,21 @@ std::string makes_json(const Ranked& ranked, const Question& q) {
     auto out = json_answer("makes");
     out["batch"] = to_json(q);
     out["plans"] = Json::array();
-    for (const auto* part :
-         {&ranked.large, &ranked.small, &ranked.samples, &ranked.short_of, &ranked.useless})
-        for (const auto& judged : *part) out["plans"].push_back(to_json(judged, q.yarn));
+    const std::pair<const char*, const std::vector<JudgedPlan>*> sections[] = {
+        {"what it is for", &ranked.best},
+        {"also serves", &ranked.also},
+        {"to learn from", &ranked.samples},
+        {"out of reach", &ranked.short_of},
+        {"wasted or does not serve", &ranked.unfit}};
+    int order = 0;
+    for (const auto& [section, part] : sections)
+        for (const auto& judged : *part) {
+            auto one = to_json(judged, q.yarn);
+            one["section"] = section;
+            one["order"] = ++order;
+            one["times_over"] = times_over(judged.plan);
+            out["plans"].push_back(std::move(one));
+        }
     out["best_set"] = to_json(best_set_of(ranked));
     return dumped(out);
 }

@@ -74,8 +74,20 @@ std::string curve(const Plan& plan, const Units& units) {
     return out;
 }
 
-std::string reasons(const JudgedPlan& judged, const Question& q, bool all) {
+// Needs that the yarn does not meet: each with what would meet it.
+std::string unmet(const Judgement& judged) {
     std::string out;
+    for (const auto& need : judged.unmet) {
+        if (need.cost < 1) continue;
+        auto line = fmt::format("{}; costs {:.0f} points", need.demand->reason, need.cost);
+        if (!need.demand->remedy.empty()) line += "; would serve: " + need.demand->remedy;
+        out += labelled("-", line, 2) + "\n";
+    }
+    return out;
+}
+
+std::string reasons(const JudgedPlan& judged, const Question& q, bool all) {
+    auto out = unmet(judged.judgement);
     for (std::size_t f = 0; f < factor_count; ++f) {
         const auto name = static_cast<FactorName>(f);
         const auto& factor = judged.judgement.factor(name);
@@ -169,6 +181,11 @@ std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {
                             words(serves(judged.judgement.score)), judged.judgement.score),
                 0) +
         "\n";
+    if (judged.judgement.compared)
+        out += wrapped(fmt::format("Serves it better than {} of ordinary handspun yarns would.",
+                                   percent(judged.judgement.better_than)),
+                       0) +
+               "\n";
     out += wrapped(capital(reach_line(plan, q.units)) + ".", 0) + "\n" + wrapped(t.about, 0) + "\n";
     out += "\n" + heading("Metres") + "\n" + metres_text(plan, q);
     out += "\n" + heading("How big? Chance that the yarn reaches") + "\n" + curve(plan, q.units);

@@ -35,10 +35,7 @@ std::string size_line(const Plan& plan, const Units& units) {
 }  // namespace
 
 JudgedPlan judged_plan(const Template& article, const Question& q) {
-    JudgedPlan out;
-    out.plan = plan(article, q.yarn, q.catalogue.fabrics, q.measured.owned, q.request);
-    out.judgement = judge(out.plan, q.yarn);
-    return out;
+    return judged_plan(article, q.yarn, q.catalogue.fabrics, q.measured.owned, q.request);
 }
 
 std::string batch_line(const Question& q) {

@@ -4,14 +4,9 @@
 #include <string>
 
 #include "cli/question.hpp"
-#include "engine/suitability/judgement.hpp"
+#include "engine/suitability/ranking.hpp"
 
 namespace gristwright::cli {
-
-struct [[nodiscard]] JudgedPlan {
-    Plan plan;
-    Judgement judgement;
-};
 
 JudgedPlan judged_plan(const Template& article, const Question& q);
 

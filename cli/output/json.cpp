@@ -86,6 +86,20 @@ Json piece_json(const PlanPiece& p) {
     return out;
 }
 
+// What the article needs and the yarn does not wholly have.
+Json needs(const Judgement& judged) {
+    Json out = Json::array();
+    for (const auto& need : judged.unmet)
+        out.push_back({{"need", need.demand->trait ? words(*need.demand->trait) : "plies"},
+                       {"had", number(need.had)},
+                       {"enough", number(need.demand->enough)},
+                       {"met", number(need.met)},
+                       {"cost", number(need.cost)},
+                       {"reason", need.demand->reason},
+                       {"raise", need.demand->remedy}});
+    return out;
+}
+
 Json factors(const JudgedPlan& judged, const YarnProfile& yarn) {
     Json out = Json::array();
     for (std::size_t f = 0; f < factor_count; ++f) {
@@ -177,6 +191,9 @@ Json to_json(const JudgedPlan& judged, const YarnProfile& yarn) {
             {"craft", words(plan.article->craft)},
             {"suitability", number(judged.judgement.score)},
             {"serves", words(serves(judged.judgement.score))},
+            {"better_than",
+             judged.judgement.compared ? number(judged.judgement.better_than) : Json(nullptr)},
+            {"needs", needs(judged.judgement)},
             {"reach", words(plan.reach)},
             {"measure", plan.article->measure},
             {"size_cm", number(in_centimetres(plan.size))},

@@ -129,9 +129,9 @@ Data best_data(const JudgedPlan& judged, const Question& q, const std::string& i
 
 std::vector<const JudgedPlan*> best_few(const Ranked& ranked) {
     std::vector<const JudgedPlan*> out;
-    for (const auto& judged : ranked.large)
+    for (const auto& judged : ranked.best)
         if (out.size() + 1 < most_best) out.push_back(&judged);
-    for (const auto& judged : ranked.small)
+    for (const auto& judged : ranked.also)
         if (out.size() < most_best) out.push_back(&judged);
     return out;
 }
@@ -160,9 +160,9 @@ Data parts(const Ranked& ranked, const Question& q) {
     const auto add = [&](const char* title, const auto& plans, const char* id) {
         if (!plans.empty()) out << part_data(title, plans, q, id);
     };
-    add("Uses most of the batch", ranked.large, "large");
-    add("Smaller things", ranked.small, "small");
-    add("To learn from first", ranked.samples, "sample");
+    add("What it is for", ranked.best, "large");
+    add("Also serves", ranked.also, "small");
+    add("To learn from", ranked.samples, "sample");
     return out;
 }
 
@@ -191,7 +191,7 @@ std::vector<std::string> short_lines(const Ranked& ranked, const Question& q) {
 // Each kind of article that the catalogue has in both crafts.
 std::vector<std::vector<JudgedPlan>> kinds_of(const Ranked& ranked) {
     std::map<std::string, std::vector<JudgedPlan>> kinds;
-    for (const auto* part : {&ranked.large, &ranked.small, &ranked.short_of, &ranked.useless})
+    for (const auto* part : {&ranked.best, &ranked.also, &ranked.short_of, &ranked.unfit})
         for (const auto& judged : *part) kinds[judged.plan.article->article].push_back(judged);
     std::vector<std::vector<JudgedPlan>> out;
     for (auto& [kind, plans] : kinds) {

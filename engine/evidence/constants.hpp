@@ -73,5 +73,11 @@ inline constexpr Constant least_sample{"smallest sample worth counting",
                                        "m",
                                        Mark::common_practice,
                                        "at least 10 cm"};
+inline constexpr Constant lace_from{
+    "thickest laceweight", 7, 6, 8, "m/g", Mark::memory, "laceweight is spun at 8 to 12 m/g"};
+inline constexpr Constant lace_to{"finest laceweight",         16, 14, 20, "m/g", Mark::memory,
+                                  "cobweb is 14 m/g and finer"};
+inline constexpr Constant thickest_spun{
+    "thickest of the thickest class, of its finest", 0.5, 0.4, 0.7, "1", Mark::judgement, ""};
 
 }  // namespace gristwright::constants

@@ -2,17 +2,31 @@
 
 #include <cmath>
 
+#include "engine/evidence/constants.hpp"
 #include "engine/yarn/constants.hpp"
 #include "engine/yarn/count.hpp"
 
 namespace gristwright {
 namespace {
 
-// Yards per pound at the middle of a class; one end open: a tenth beyond the other.
-double middle_of(const WeightClass& c) {
-    if (c.yd_per_lb_low && c.yd_per_lb_high) return std::sqrt(*c.yd_per_lb_low * *c.yd_per_lb_high);
-    if (c.yd_per_lb_low) return *c.yd_per_lb_low * 1.25;
-    return c.yd_per_lb_high ? *c.yd_per_lb_high * 0.8 : 0;
+using namespace constants;
+
+struct Bounds {
+    double low = 0, high = 0;  // yards per pound
+
+    double middle() const { return std::sqrt(low * high); }
+};
+
+double yards_per_pound(double metres_per_gram) {
+    return count_of(grams(1) / metres(metres_per_gram), count_system("yards per pound"));
+}
+
+// Of a class; the finest has no finer end in the tables, the thickest no thicker one.
+Bounds bounds_of(const WeightClass& c) {
+    if (c.yd_per_lb_low && c.yd_per_lb_high) return {*c.yd_per_lb_low, *c.yd_per_lb_high};
+    if (c.yd_per_lb_low) return {yards_per_pound(lace_from), yards_per_pound(lace_to)};
+    if (c.yd_per_lb_high) return {*c.yd_per_lb_high * thickest_spun, *c.yd_per_lb_high};
+    return {};
 }
 
 YarnProfile yarn_of(LinearDensity grist) {
@@ -21,13 +35,6 @@ YarnProfile yarn_of(LinearDensity grist) {
     yarn.packed_diameter = packed_diameter(grist, ashenhurst(SpunAs::woollen));
     yarn.length = {metres(1e6), 0.01};
     return yarn;
-}
-
-// Round yarn where stitches must read, sturdy where it rubs (judgement).
-int plies_for(const Template& article) {
-    double definition = article.wish(Asked::definition).at_least;
-    const double wear = article.wish(Asked::wear).at_least;
-    return definition >= 0.5 || wear >= 0.55 ? 3 : 2;
 }
 
 }  // namespace
@@ -41,19 +48,15 @@ std::vector<SpinTarget> spin_for(const Template& article, Length size,
                                  double losses, const std::optional<Estimate<double>>& habit) {
     std::vector<SpinTarget> out;
     for (const auto& c : classes) {
-        const double yards_per_pound = middle_of(c);
-        if (c.number < article.finest || c.number > article.thickest || yards_per_pound <= 0)
-            continue;
+        const auto bounds = bounds_of(c);
+        if (c.number < article.finest || c.number > article.thickest || bounds.low <= 0) continue;
+        const auto& system = count_system("yards per pound");
         SpinTarget target;
         target.weight = c.name;
-        target.grist = linear_density_of(yards_per_pound, count_system("yards per pound"));
-        target.grist_low = target.grist * 0.9;
-        target.grist_high = target.grist * 1.1;
-        target.wraps = wraps_per_inch(constants::wraps_per_root_grist * std::sqrt(yards_per_pound));
-        target.plies = plies_for(article);
-        const bool firm = article.craft == Craft::woven || target.plies > 2;
-        target.twist_low = firm ? 2.6 : 2.0;
-        target.twist_high = firm ? 3.4 : 2.8;
+        target.grist = linear_density_of(bounds.middle(), system);
+        target.grist_low = linear_density_of(bounds.high, system);
+        target.grist_high = linear_density_of(bounds.low, system);
+        target.wraps = wraps_per_inch(wraps_per_root_grist * std::sqrt(bounds.middle()));
         Request request;
         request.size = size;
         auto yarn = yarn_of(target.grist);

@@ -20,8 +20,6 @@ struct SpinTarget {
     std::string weight;  // class
     LinearDensity grist, grist_low, grist_high;
     Wraps wraps;
-    int plies = 2;
-    double twist_low = 0, twist_high = 0;  // factor: turns per inch / sqrt(worsted count)
     Estimate<Length> metres;
     Mass fibre;
 };

@@ -3,11 +3,13 @@
 #pragma once
 
 #include <array>
+#include <memory>
 #include <string>
 #include <vector>
 
 #include "engine/cloth/knitting.hpp"
 #include "engine/cloth/weaving.hpp"
+#include "engine/project/demand.hpp"
 #include "engine/project/shape.hpp"
 
 namespace gristwright {
@@ -90,7 +92,8 @@ struct Template {
     Fabrics own;                        // stitches or weaves that it brings with it
     std::vector<PieceTemplate> pieces;  // at least one
     std::array<Wish, asked_count> wishes{};
-    std::vector<std::string> steps;  // words with {piece.stitches} and the like
+    std::shared_ptr<const Calling> calling;  // from the tables; nothing: no needs, not compared
+    std::vector<std::string> steps;          // words with {piece.stitches} and the like
     std::vector<std::string> cautions;
     std::string origin;  // "built in", or the file it came from
 

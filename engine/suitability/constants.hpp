@@ -7,28 +7,57 @@
 namespace gristwright::constants {
 
 inline constexpr Constant reach{
-    "trait missing that makes a yarn useless", 0.75, 0.6, 0.9, "of 1", Mark::judgement, ""};
+    "trait missing that leaves least of a wish", 0.6, 0.45, 0.75, "of 1", Mark::judgement, ""};
 inline constexpr Constant ease{"trait beyond the least wanted that leaves nothing to wish",
+                               0.05,
+                               0.0,
                                0.15,
-                               0.10,
-                               0.25,
                                "of 1",
                                Mark::judgement,
                                ""};
+inline constexpr Constant least_wish{
+    "least that a wish unmet leaves",   0.1, 0.02, 0.3, "of 1", Mark::judgement,
+    "wishes lower, only needs rule out"};
+inline constexpr Constant least_fineness{
+    "least that a wrong weight leaves", 0.02, 0.01, 0.1, "of 1", Mark::judgement, ""};
+inline constexpr Constant standing_weight{"weight of standing among ordinary yarns",
+                                          0.35,
+                                          0.25,
+                                          0.5,
+                                          "of 1",
+                                          Mark::judgement,
+                                          "0 to 0.5 agree alike with published uses "
+                                          "(docs/suitability.md); below 0.3 mats and pouches lead"};
+inline constexpr Constant most_alike{
+    "of one article that a person wants at most", 3, 2, 4, "", Mark::judgement, ""};
+inline constexpr Constant well_used{
+    "share of the batch that is well used", 0.5, 0.3, 0.7, "of 1", Mark::judgement, ""};
+inline constexpr Constant use_weight{"part of an article's place that its use of the batch decides",
+                                     0.2,
+                                     0.1,
+                                     0.3,
+                                     "of 1",
+                                     Mark::judgement,
+                                     "two kilograms are spun for pullovers, not for a pouch"};
 inline constexpr Constant cover_weight{"weight of cover", 0.7, 0.5, 1.0, "1", Mark::judgement, ""};
 inline constexpr Constant fineness_weight{"weight of fineness", 0.9, 0.5, 1.0, "1",
                                           Mark::judgement,      ""};
 inline constexpr Constant classes_away{"weight classes outside the usual that make a yarn useless",
+                                       2.5,
+                                       2,
                                        3.5,
-                                       3,
-                                       4,
                                        "classes",
                                        Mark::judgement,
                                        ""};
 inline constexpr Constant equipment_weight{"weight of equipment", 0.8, 0.5, 1.0, "1",
                                            Mark::judgement,       ""};
-inline constexpr Constant borrowed{
-    "equipment that must be borrowed", 0.5, 0.3, 0.7, "of 1", Mark::judgement, ""};
+inline constexpr Constant borrowed{"suitability left where equipment must be borrowed",
+                                   0.93,
+                                   0.85,
+                                   1.0,
+                                   "of 1",
+                                   Mark::judgement,
+                                   ""};
 inline constexpr Constant tightness_tail{
     "tightness outside the band that makes cloth useless", 0.4, 0.3, 0.5, "1", Mark::judgement, ""};
 inline constexpr Constant share_tail{"share of the greatest sett outside the band, useless",
@@ -52,5 +81,53 @@ inline constexpr Constant article_price{"metres' worth that a further article mu
                                         "of the batch",
                                         Mark::judgement,
                                         "one large piece before crumbs"};
+inline constexpr Constant soft_twist{
+    "soft plied twist", 2.0, 1.6, 2.4, "turns per inch / sqrt(worsted count)", Mark::judgement, ""};
+inline constexpr Constant ordinary_twist{
+    "ordinary plied twist", 2.7, 2.3, 3.1, "turns per inch / sqrt(worsted count)",
+    Mark::judgement,        ""};
+inline constexpr Constant firm_twist{
+    "firm plied twist", 3.4, 3.0, 3.8, "turns per inch / sqrt(worsted count)", Mark::judgement, ""};
+inline constexpr Constant twist_play{"twist that does as well, to either side",
+                                     0.4,
+                                     0.3,
+                                     0.5,
+                                     "turns per inch / sqrt(worsted count)",
+                                     Mark::judgement,
+                                     ""};
+inline constexpr Constant ply_take_up{"length that plying leaves of the singles",
+                                      0.95,
+                                      0.90,
+                                      0.98,
+                                      "of 1",
+                                      Mark::common_practice,
+                                      ""};
+inline constexpr Constant singles_for_ply{"singles' turns for each plied turn, balanced",
+                                          1.5,
+                                          1.35,
+                                          1.7,
+                                          "1",
+                                          Mark::common_practice,
+                                          "two thirds of the singles' twist goes back in plying"};
+inline constexpr Constant most_fibres{
+    "fibres that a recipe names", 5, 3, 6, "", Mark::judgement, ""};
+inline constexpr Constant group_width{"range of softness that only a group of fibres has",
+                                      0.2,
+                                      0.18,
+                                      0.25,
+                                      "of 1",
+                                      Mark::judgement,
+                                      ""};
+inline constexpr Constant nearly_as_well{"points below the best that still serve nearly as well",
+                                         10,
+                                         5,
+                                         15,
+                                         "points",
+                                         Mark::judgement,
+                                         ""};
+inline constexpr Constant clearly_better{
+    "points by which a less simple way must be better", 1, 0.5, 2, "points", Mark::judgement, ""};
+inline constexpr Constant ample_metres{
+    "yarn that every article reaches with", 20000, 10000, 50000, "m", Mark::judgement, ""};
 
 }  // namespace gristwright::constants

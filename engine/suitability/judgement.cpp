@@ -1,10 +1,12 @@
 #include "engine/suitability/judgement.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include "engine/project/by_cloth.hpp"
 #include "engine/suitability/constants.hpp"
 #include "engine/suitability/desirability.hpp"
+#include "engine/suitability/standing.hpp"
 
 namespace gristwright {
 namespace {
@@ -24,7 +26,7 @@ double looseness(const PlanPiece& piece) {
 }
 
 double drape_had(const PlanPiece& piece, const YarnProfile& yarn) {
-    return cloth_part * looseness(piece) + (1 - cloth_part) * yarn.trait(TraitName::drape).value;
+    return cloth_part * looseness(piece) + (1 - cloth_part) * yarn.trait(TraitName::drape).sure();
 }
 
 double fabric_definition(const PlanPiece& piece) {
@@ -36,12 +38,13 @@ double fabric_definition(const PlanPiece& piece) {
 Factor& at(Judgement& j, FactorName name) { return j.factors[static_cast<std::size_t>(name)]; }
 
 Factor wished(const Wish& wish, double had) {
-    return {had, wish.at_least, wish.weight, desire_more(had, wish.at_least + ease, reach)};
+    return {had, wish.at_least, wish.weight,
+            std::max<double>(least_wish, desire_more(had, wish.at_least + ease, reach))};
 }
 
 void judge_traits(const Plan& plan, const YarnProfile& yarn, Judgement& out) {
     const auto& article = *plan.article;
-    const auto has = [&](TraitName name) { return yarn.trait(name).value; };
+    const auto has = [&](TraitName name) { return yarn.trait(name).sure(); };
     auto definition = article.wish(Asked::definition);
     for (const auto& piece : plan.pieces)
         definition.at_least = std::max(definition.at_least, fabric_definition(piece));
@@ -62,12 +65,14 @@ void judge_traits(const Plan& plan, const YarnProfile& yarn, Judgement& out) {
 Factor knitted_cover(const KnitCloth& k) {
     const auto band = tightness_band(k.purpose);
     return {k.tightness, band.middle(), cover_weight,
-            desire_within(k.tightness, band.low, band.high, tightness_tail)};
+            std::max<double>(least_wish,
+                             desire_within(k.tightness, band.low, band.high, tightness_tail))};
 }
 
 Factor woven_cover(const WovenCloth& w) {
     return {w.share, (w.wanted.low + w.wanted.high) / 2, cover_weight,
-            desire_within(w.share, w.wanted.low, w.wanted.high, share_tail)};
+            std::max<double>(least_wish,
+                             desire_within(w.share, w.wanted.low, w.wanted.high, share_tail))};
 }
 
 // How many weight classes the yarn lies outside those the article is usually made in, counting the
@@ -84,7 +89,7 @@ Factor fineness(const Template& article, const YarnProfile& yarn) {
             out.had = c.number;
             out.wanted = thicker > 0 ? article.thickest : article.finest;
         }
-    out.desirability = desire_more(0, nearest, classes_away);
+    out.desirability = std::max<double>(least_fineness, desire_more(0, nearest, classes_away));
     return out;
 }
 
@@ -96,26 +101,65 @@ Factor equipment(const Plan& plan) {
     return out;
 }
 
-// 100 x product of d^(w / sum w); each factor's cost is what the score would gain at d = 1.
-void combine(Judgement& out) {
+// Product of d^(w / sum w), the equipment left out: it is no fault of the yarn.
+void serve_wishes(Judgement& out) {
     double weights = 0, logs = 0;
-    int zeros = 0;
-    for (const auto& f : out.factors) {
-        weights += f.weight;
-        if (f.weight > 0 && f.desirability <= 0)
-            ++zeros;
-        else if (f.weight > 0)
-            logs += f.weight * std::log(f.desirability);
-    }
-    const double others = 100 * std::exp(logs / weights);  // with every zero taken as one
-    out.score = zeros > 0 ? 0 : others;
     for (auto& f : out.factors) {
-        if (f.weight == 0 || f.desirability >= 1) continue;
-        if (f.desirability <= 0)
-            f.cost = zeros == 1 ? others : 0;
-        else
-            f.cost = out.score * std::expm1(-f.weight / weights * std::log(f.desirability));
+        if (&f == &at(out, FactorName::equipment)) continue;
+        weights += f.weight;
+        if (f.weight > 0) logs += f.weight * std::log(f.desirability);
     }
+    if (weights <= 0) return;
+    out.served = std::exp(logs / weights);
+    for (auto& f : out.factors)
+        f.cost = f.weight > 0 && f.desirability < 1
+                     ? std::expm1(-f.weight / weights * std::log(f.desirability))
+                     : 0;
+}
+
+double had_of(const Demand& demand, const YarnProfile& yarn) {
+    if (demand.trait) {
+        const auto& trait = yarn.trait(*demand.trait);
+        return demand.enough > demand.lacking ? trait.sure() : trait.value;
+    }
+    return yarn.plies > 0 ? yarn.plies : (demand.enough + demand.lacking) / 2;
+}
+
+void serve_needs(const Template& article, const YarnProfile& yarn, Judgement& out) {
+    if (!article.calling) return;
+    const bool in_warp = article.wish(Asked::warp_fitness).weight > 0;  // else it is weft only
+    for (const auto& demand : article.calling->demands) {
+        const double had = had_of(demand, yarn), met = demand.met(had);
+        if (met >= 1 || (demand.trait == TraitName::warp_fitness && !in_warp)) continue;
+        Needed need{{article.calling, &demand}, had, met};
+        need.kept = demand.left + (1 - demand.left) * need.met;
+        need.cost = 1 / need.kept - 1;
+        out.served *= need.kept;
+        out.unmet.push_back(need);
+    }
+    std::stable_sort(out.unmet.begin(), out.unmet.end(),
+                     [](const Needed& a, const Needed& b) { return a.kept < b.kept; });
+}
+
+// Points that making one loss good would bring, standing as it is.
+void price(double points, Judgement& out) {
+    for (auto& f : out.factors) f.cost *= points;
+    for (auto& need : out.unmet) need.cost *= points;
+}
+
+void combine(const Plan& plan, Judgement& out) {
+    const auto& calling = plan.article->calling;
+    auto& equipment = at(out, FactorName::equipment);
+    double own = 1, points = 100 * out.served;
+    if (calling && calling->levels.size() > 1) {
+        out.compared = true;
+        out.better_than = share_beaten(calling->levels, out.served);
+        own = 1 - standing_weight;
+        points = 100 * (own * out.served + standing_weight * out.better_than);
+    }
+    out.score = points * equipment.desirability;
+    price(100 * own * out.served * equipment.desirability, out);
+    equipment.cost = points - out.score;
 }
 
 }  // namespace
@@ -149,7 +193,9 @@ Judgement judge(const Plan& plan, const YarnProfile& yarn) {
     at(out, FactorName::cover) = by_cloth(plan.pieces.front(), knitted_cover, woven_cover);
     at(out, FactorName::fineness) = fineness(*plan.article, yarn);
     at(out, FactorName::equipment) = equipment(plan);
-    combine(out);
+    serve_wishes(out);
+    serve_needs(*plan.article, yarn, out);
+    combine(plan, out);
     return out;
 }
 

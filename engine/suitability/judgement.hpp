@@ -1,10 +1,16 @@
-// How well a yarn serves a plan: one desirability a factor, combined as a weighted geometric mean,
-// so that one factor at zero sinks it (Derringer and Suich 1980, J. Quality Technology 12:214-219).
+// How well a yarn serves a plan.
+//
+// Wishes: one desirability a factor, combined as a weighted geometric mean (Derringer and Suich
+// 1980, J. Quality Technology 12:214-219). Needs: each unmet one takes a share that nothing gives
+// back. What is served so is weighed with the yarn's standing: the share of ordinary handspun yarns
+// that serve this article less well.
 #pragma once
 
 #include <array>
+#include <memory>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "engine/project/plan.hpp"
 
@@ -35,9 +41,22 @@ struct Factor {
     double cost = 0;          // points of 100 lost to this factor alone
 };
 
+// One need of the article, as far as the yarn meets it.
+struct Needed {
+    std::shared_ptr<const Demand> demand;  // lives in its article's calling
+    double had = 0;
+    double met = 1;   // 0..1
+    double kept = 1;  // share of the suitability that is left
+    double cost = 0;  // points of 100 lost to it alone
+};
+
 struct [[nodiscard]] Judgement {
-    double score = 0;  // 0..100: suitability
+    double score = 0;        // 0..100: suitability
+    double served = 0;       // 0..1: wishes and needs, whatever other yarns do
+    double better_than = 0;  // 0..1: share of ordinary handspun yarns; meant only where known
+    bool compared = false;   // whether that share is known for this article
     std::array<Factor, factor_count> factors;
+    std::vector<Needed> unmet;  // not wholly met, dearest first
 
     const Factor& factor(FactorName name) const { return factors[static_cast<std::size_t>(name)]; }
 };

@@ -121,6 +121,21 @@ bool lacks(FactorName name, const Factor& f) {
     return below && f.cost >= 1;
 }
 
+// Needs say whether a yarn is fit for a warp and warm enough, once for all articles; else one yarn
+// "stands" as warp here and is "delicate" there.
+bool said_only_by_need(FactorName name, const Plan& plan) {
+    return plan.article->calling &&
+           (name == FactorName::warp_fitness || name == FactorName::warmth);
+}
+
+// A need has said it already, with its reason.
+bool said_by_need(FactorName name, const Judgement& judged) {
+    const auto trait = trait_of(name);
+    return trait && std::any_of(judged.unmet.begin(), judged.unmet.end(), [&](const Needed& need) {
+               return need.demand->trait == trait && need.cost >= 1;
+           });
+}
+
 bool costs_more(const Factor& a, const Factor& b) { return a.cost > b.cost; }
 
 bool counts_for_more(const Factor& a, const Factor& b) {
@@ -191,8 +206,11 @@ std::string remedy(FactorName name, const Judgement& judged, const Plan& plan) {
 std::vector<std::string> against(const Judgement& judged, const Plan& plan,
                                  const YarnProfile& yarn) {
     std::vector<std::string> out;
+    for (const auto& need : judged.unmet)
+        if (need.cost >= 1) out.push_back(need.demand->reason);
     for (const auto name : ordered(judged, costs_more))
-        if (lacks(name, judged.factor(name)))
+        if (lacks(name, judged.factor(name)) && !said_by_need(name, judged) &&
+            !said_only_by_need(name, plan))
             out.push_back(short_against(name, judged.factor(name), plan));
     if (yarn.agreement.answer == SameYarn::differ) out.emplace_back("the skeins are several yarns");
     return out;
@@ -202,10 +220,12 @@ std::vector<std::string> in_favour(const Judgement& judged, const YarnProfile& y
     std::vector<std::string> out;
     const bool differ = yarn.agreement.answer == SameYarn::differ;
     for (const auto name : ordered(judged, counts_for_more)) {
-        if (differ && name == FactorName::consistency) continue;  // even where it hardly matters
+        if (name == FactorName::consistency && (differ || yarn.skeins.size() < 2))
+            continue;  // even where it hardly matters
         const auto& f = judged.factor(name);
         const auto said = short_for(name);
-        if (f.weight >= 0.3 && f.wanted >= 0.3 && f.had >= f.wanted && !said.empty())
+        if (f.weight >= 0.3 && f.wanted >= 0.3 && f.had >= f.wanted && !said.empty() &&
+            !said_by_need(name, judged))
             out.emplace_back(said);
     }
     return out;

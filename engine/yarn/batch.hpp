@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "engine/units/quantity.hpp"
+#include "engine/yarn/behaviour.hpp"
 
 namespace gristwright {
 
@@ -43,8 +44,14 @@ struct FibrePart {
     std::string kind;      // sheep, goat, plant, silk, ... as the fibre table has it; may be empty
     std::string category;  // fine, medium, longwool, down, ...; may be empty
     std::string felting;   // high, medium, low, unknown
-    std::string source;    // where the figures come from; empty: the person's own
+    FibreBehaviour behaviour;
+    std::string source;  // where the figures come from; empty: the person's own
 };
+
+// How a blend behaves. By mass, but the coarsest part is felt beyond its share, and a strong
+// man-made fibre reinforces beyond its own. A wool with only a diameter behaves by it, one of
+// which nothing is known like any wool: its levels are ranges.
+FibreBehaviour behaviour_of(const std::vector<FibrePart>& fibre);
 
 // How the yarn was weighed and measured, for the margin of its grist.
 struct Measuring {

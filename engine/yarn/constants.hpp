@@ -101,6 +101,61 @@ inline constexpr Constant habit_between_batches{
     "relative",
     Mark::judgement,
     ""};
+inline constexpr Constant not_counted{"part of what a fibre leaves open that is not counted on",
+                                      0.8,
+                                      0.5,
+                                      1.0,
+                                      "deviations",
+                                      Mark::judgement,
+                                      "a fibre that is not known is never taken as middling soft"};
+inline constexpr Constant finest_wool{
+    "wool that springs most", 20, 17, 22, "micron", Mark::judgement, "crimp falls with diameter"};
+inline constexpr Constant coarsest_wool{
+    "wool that springs least", 35, 32, 40, "micron", Mark::judgement, "crimp falls with diameter"};
+inline constexpr Constant wear_at_19{
+    "wear of a wool of 19 micron", 0.30, 0.25, 0.40, "of 1", Mark::judgement, ""};
+inline constexpr Constant wear_per_micron{
+    "wear for each micron more",        0.018, 0.01, 0.025, "of 1 per micron", Mark::judgement,
+    "finer wool wears and pills sooner"};
+inline constexpr Constant softest_micron{"wool as soft as any", 15, 14, 17, "micron",
+                                         Mark::judgement,       ""};
+inline constexpr Constant softness_span{"from the softest wool to none of it",
+                                        25,
+                                        22,
+                                        28,
+                                        "micron",
+                                        Mark::judgement,
+                                        "40 micron is carpet wool"};
+inline constexpr Constant crisp_from{
+    "wool that is not crisp at all", 18, 16, 20, "micron", Mark::judgement, ""};
+inline constexpr Constant crisp_span{
+    "from there to the crispest", 30, 25, 35, "micron", Mark::judgement, ""};
+inline constexpr Constant felt_share{"share of a rough fibre that skin feels",
+                                     0.05,
+                                     0.03,
+                                     0.08,
+                                     "of the mass",
+                                     Mark::read,
+                                     "Riverina Wool Testers: prickle is felt above about 5 %"};
+inline constexpr Constant strong_wear{
+    "wear of a fibre that reinforces", 0.70, 0.65, 0.80, "of 1", Mark::judgement, ""};
+inline constexpr Constant reinforcing_share{
+    "share of nylon that reinforces in full",
+    0.22,
+    0.10,
+    0.25,
+    "of the mass",
+    Mark::judgement,
+    "mills and makers spin sock yarn with 10 to 25 %; no dose curve was found"};
+inline constexpr Constant reinforcement{
+    "wear that reinforcing adds beyond its share",
+    0.10,
+    0.05,
+    0.15,
+    "of 1",
+    Mark::judgement,
+    "polyamide raises the abrasion resistance of socks (Ozdil 2009, read in an abstract); the size "
+    "is ours"};
 
 inline constexpr Constant alike_grist{
     "difference in grist that neither hand nor eye finds in cloth",

@@ -173,14 +173,15 @@ void characterise(const Batch& batch, const YarnTables& tables, YarnProfile& out
     const auto drivers = drivers_of(batch, packing, out.twist_factor);
     for (std::size_t t = 0; t < trait_count; ++t)
         out.traits[t] = trait(static_cast<TraitName>(t), drivers, tables.traits);
-    if (const auto micron = drivers[static_cast<std::size_t>(Driver::micron)]) {
-        out.fibre_diameter = microns(*micron);
+    if (const auto mean = mean_diameter(batch.fibre)) {
+        out.fibre_diameter = *mean;
         out.share_over_prickle = share_over_prickle(*out.fibre_diameter);
     }
     const bool wool = !batch.fibre.empty() && batch.fibre.front().kind == "sheep";
     if (out.fibre_diameter && wool)
         if (const auto* grade = wool_grade(tables.grades, *out.fibre_diameter))
             out.grade = fmt::format("{} ({} blood)", grade->count, grade->blood);
+    out.plies = batch.plies;
     out.plied = batch.plies >= 2;
     for (const auto& part : batch.fibre)
         if (part.felting == "high" || out.felting.empty()) out.felting = part.felting;

@@ -71,6 +71,7 @@ struct YarnProfile {
     std::optional<double> twist_factor;  // plied turns per inch / sqrt(worsted count)
     std::array<Trait, trait_count> traits;
     double consistency = 1;  // 1: one yarn; falls with the spread between skeins
+    int plies = 0;           // 0: not known
     bool plied = false;
     std::string felting;  // high, medium, low; empty: not known
     std::optional<Gauge> washed_gauge;

@@ -11,10 +11,12 @@ namespace {
 using namespace constants;
 
 constexpr std::array<std::string_view, trait_count> trait_words{
-    "softness", "wear", "definition", "bloom", "elasticity", "warp fitness", "warmth", "drape"};
+    "softness", "wear",  "definition", "bloom",      "elasticity",  "warp fitness",
+    "warmth",   "drape", "felting",    "absorbency", "heat safety", "halo"};
 constexpr std::array<std::string_view, driver_count> driver_words{
-    "base",   "micron",    "staple", "plies",  "twist",     "packing",
-    "combed", "long draw", "crimp",  "lustre", "inelastic", "variegated"};
+    "base",      "staple",     "plies",  "twist",          "packing",    "combed",
+    "long draw", "variegated", "spring", "strength",       "fibre wear", "fibre warmth",
+    "felts",     "absorbency", "halo",   "fibre softness", "crispness",  "heat"};
 
 constexpr double worth_saying = 0.03;
 
@@ -34,47 +36,17 @@ std::optional<double> middle(std::optional<Length> low, std::optional<Length> hi
     return (low->si() + high->si()) / 2;
 }
 
-bool starts(std::string_view text, std::string_view head) {
-    return text.substr(0, head.size()) == head;
-}
-
-// Crimp, lustre and elasticity of one fibre by its category in the fibre table.
-// Of a wool without a category, by its diameter: finer wool is crimpier.
-double crimp_by_diameter(const FibrePart& part) {
-    const auto mid = middle(part.micron_low, part.micron_high);
-    return mid ? 1 - ramp(*mid * 1e6, 20, 38) : 0.6;
-}
-
-double crimp_of(const FibrePart& part) {
-    if (part.kind == "plant" || part.kind == "silk" || part.kind == "man-made") return 0;
-    if (part.category.empty()) return crimp_by_diameter(part);
-    if (starts(part.category, "longwool")) return 0.2;
-    if (starts(part.category, "fine") || starts(part.category, "down")) return 1;
-    return 0.6;
-}
-
-double lustre_of(const FibrePart& part) {
-    if (part.kind == "silk") return 1;
-    if (starts(part.category, "longwool") || starts(part.category, "goat")) return 0.9;
-    if (starts(part.category, "down")) return 0;
-    return 0.4;
-}
-
-double inelastic_of(const FibrePart& part) {
-    return part.kind == "plant" || part.kind == "silk" || part.kind == "man-made" ? 1 : 0;
-}
-
-// The mean over a blend by mass; nothing when a part does not say.
+// The mean over a blend by mass of the parts that say; nothing when none does.
 template <class F>
 std::optional<double> blended(const std::vector<FibrePart>& fibre, F value) {
-    if (fibre.empty()) return {};
     double sum = 0, shares = 0;
     for (const auto& part : fibre) {
         const std::optional<double> v = value(part);
-        if (!v) return {};
+        if (!v) continue;
         sum += part.share * *v;
         shares += part.share;
     }
+    if (shares <= 0) return {};
     return sum / shares;
 }
 
@@ -93,16 +65,21 @@ std::optional<Driver> driver_named(std::string_view word) {
     return named<Driver>(driver_words, word);
 }
 
+double Trait::sure() const { return std::max(0.0, value - not_counted * unsure); }
+
 Trait trait(TraitName name, const Drivers& drivers, const std::vector<TraitRow>& rows) {
     Trait out;
-    double variance = own_doubt * own_doubt;
+    double variance = own_doubt * own_doubt, of_fibre = 0;
     std::vector<std::pair<double, const std::string*>> said;
     for (const auto& row : rows) {
         if (row.trait != name) continue;
-        const auto x = drivers[static_cast<std::size_t>(row.driver)];
-        const double share = x ? ramp(*x, row.from, row.to) : 0.5;
+        const auto& x = drivers[static_cast<std::size_t>(row.driver)];
+        const double share = x ? ramp(x->value, row.from, row.to) : 0.5;
         out.value += row.adds * share;
-        if (!x) variance += row.adds * row.adds / 12;
+        const double open = x ? x->width / std::abs(row.to - row.from) : 1;
+        const double doubt = row.adds * row.adds * std::min(open * open, 1.0) / 12;
+        variance += doubt;
+        if (x) of_fibre += doubt;
         const double moved = row.adds * (share - 0.5);
         const auto& why = share > 0.5 ? row.more : row.less;
         if (x && std::abs(moved) >= worth_saying && !why.empty())
@@ -110,6 +87,7 @@ Trait trait(TraitName name, const Drivers& drivers, const std::vector<TraitRow>&
     }
     out.value = std::clamp(out.value, 0.0, 1.0);
     out.spread = std::sqrt(variance);
+    out.unsure = std::sqrt(of_fibre);
     std::stable_sort(said.begin(), said.end(),
                      [](const auto& a, const auto& b) { return a.first > b.first; });
     for (const auto& [size, why] : said) out.reasons.push_back(*why);
@@ -119,13 +97,9 @@ Trait trait(TraitName name, const Drivers& drivers, const std::vector<TraitRow>&
 Drivers drivers_of(const Batch& batch, std::optional<double> packing, std::optional<double> twist) {
     Drivers d;
     const auto set = [&](Driver which, std::optional<double> value) {
-        d[static_cast<std::size_t>(which)] = value;
+        if (value) d[static_cast<std::size_t>(which)] = Known(*value);
     };
     set(Driver::base, 1);
-    set(Driver::micron, blended(batch.fibre, [](const FibrePart& p) {
-            const auto mid = middle(p.micron_low, p.micron_high);
-            return mid ? std::optional{*mid * 1e6} : mid;
-        }));
     set(Driver::staple, blended(batch.fibre, [](const FibrePart& p) {
             const auto mid = middle(p.staple_low, p.staple_high);
             return mid ? std::optional{*mid * 1e3} : mid;
@@ -136,12 +110,25 @@ Drivers drivers_of(const Batch& batch, std::optional<double> packing, std::optio
     set(Driver::combed,
         flag(batch.preparation != Preparation::unknown, batch.preparation == Preparation::combed));
     set(Driver::long_draw, flag(batch.draw != Draw::unknown, batch.draw == Draw::long_draw));
-    // Fibre not given is taken as wool, as the profile says; its crimp and lustre stay open.
-    set(Driver::crimp, blended(batch.fibre, crimp_of));
-    set(Driver::lustre, blended(batch.fibre, lustre_of));
-    set(Driver::inelastic, batch.fibre.empty() ? 0 : blended(batch.fibre, inelastic_of));
     set(Driver::variegated, batch.variegated ? 1.0 : 0.0);
+    const auto fibre = behaviour_of(batch.fibre);
+    for (std::size_t b = 0; b < behaviour_count; ++b)
+        if (const auto& level = fibre.levels[b])
+            d[static_cast<std::size_t>(Driver::spring) + b] =
+                Known(level->middle(), level->high - level->low);
     return d;
+}
+
+std::optional<Length> mean_diameter(const std::vector<FibrePart>& fibre) {
+    double sum = 0, shares = 0;
+    for (const auto& part : fibre) {
+        const auto mid = middle(part.micron_low, part.micron_high);
+        if (!mid) return {};
+        sum += part.share * *mid;
+        shares += part.share;
+    }
+    if (shares <= 0) return {};
+    return metres(sum / shares);
 }
 
 }  // namespace gristwright

@@ -25,27 +25,37 @@ enum class TraitName {
     warp_fitness,
     warmth,
     drape,
+    felting,
+    absorbency,
+    heat,  // bears a hot pot and a hot iron
+    halo,
 };
-inline constexpr std::size_t trait_count = 8;
+inline constexpr std::size_t trait_count = 12;
 std::string_view words(TraitName name);
 std::optional<TraitName> trait_named(std::string_view word);
 
-// A feature of the make-up that a row can depend on. Flags are 0 or 1.
+// What a row can depend on: a feature of the make-up, or how the fibre behaves. Flags are 0 or 1.
 enum class Driver {
     base,       // always 1
-    micron,     // mean fibre diameter
-    staple,     // mean staple, mm
+    staple,     // mean staple as spun, mm
     plies,      // 1, 2, 3, ...
     twist,      // plied twist factor, turns per inch / sqrt(worsted count)
     packing,    // share of the wrapped yarn that is fibre, laid wraps
     combed,     // 1 combed, 0 carded
     long_draw,  // 1 long, 0 short
-    crimp,      // 1 fine or down wool, 0 longwool, plant or silk
-    lustre,     // 1 longwool, silk; 0 down wool
-    inelastic,  // 1 plant fibre or silk
     variegated,
+    spring,  // from here on: behaviour of the fibre, 0 to 1
+    strength,
+    fibre_wear,
+    fibre_warmth,
+    felts,
+    absorbency,
+    halo,
+    fibre_softness,
+    crispness,
+    heat,
 };
-inline constexpr std::size_t driver_count = 12;
+inline constexpr std::size_t driver_count = 18;
 std::optional<Driver> driver_named(std::string_view word);
 
 // Adds `adds` in full when the driver is at `to` or beyond, nothing at `from`, a share between.
@@ -59,18 +69,31 @@ struct TraitRow {
     std::string source;
 };
 
-using Drivers = std::array<std::optional<double>, driver_count>;  // nothing: not known
+// A driver as far as it is known: `width` is what a range leaves open.
+struct Known {
+    double value = 0, width = 0;
+    constexpr Known(double at = 0, double open = 0) : value(at), width(open) {}
+};
+using Drivers = std::array<std::optional<Known>, driver_count>;  // nothing: not known
 
 struct Trait {
     double value = 0;                  // 0..1
     double spread = 0;                 // one standard deviation: what is not known widens it
     std::vector<std::string> reasons;  // strongest first
+    double unsure = 0;                 // what the fibre's own range leaves open, one deviation
+
+    // What may be counted on: a fibre that is not known is never taken as middling.
+    double sure() const;
 };
 
 // A driver that is not known counts for half its row and widens the spread.
 Trait trait(TraitName name, const Drivers& drivers, const std::vector<TraitRow>& rows);
 
-// What the batch says about each driver; packing and twist factor are computed by the profile.
+// What the batch says about each driver; a fibre that is not given is a wool of any kind; packing
+// and twist factor are computed by the profile.
 Drivers drivers_of(const Batch& batch, std::optional<double> packing, std::optional<double> twist);
+
+// Of a blend by mass; nothing when a part does not say.
+std::optional<Length> mean_diameter(const std::vector<FibrePart>& fibre);
 
 }  // namespace gristwright

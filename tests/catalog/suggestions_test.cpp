@@ -102,7 +102,7 @@ TEST_CASE("a cable asks for definition, and a plain hat does not") {
     const auto cabled = demo.answer({{"idea", "cabled hat"}});
     const auto plain = demo.answer({{"idea", "hat"}});
     CHECK(cabled.judgement.factor(FactorName::definition).cost >
-          plain.judgement.factor(FactorName::definition).cost + 5);
+          plain.judgement.factor(FactorName::definition).cost + 3);
 }
 
 TEST_CASE("a shortfall, spun, closes it") {

@@ -80,7 +80,7 @@ TEST_CASE("the figures that a page leans on stand once each, those without a sou
     const auto& q = asked::heron();
     const auto ranked = rank(q);
     std::vector<const JudgedPlan*> plans;
-    for (const auto& judged : ranked.large) plans.push_back(&judged);
+    for (const auto& judged : ranked.best) plans.push_back(&judged);
     const auto all = leaned_on(q, plans);
     CHECK(all.size() > leaned_on(q, {}).size());
     bool sourced = true;

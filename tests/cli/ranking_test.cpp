@@ -16,7 +16,7 @@ namespace {
 using Part = std::vector<JudgedPlan>;
 
 std::vector<const Part*> parts_of(const Ranked& r) {
-    return {&r.large, &r.small, &r.samples, &r.short_of, &r.useless};
+    return {&r.best, &r.also, &r.samples, &r.short_of, &r.unfit};
 }
 
 // A verdict that needs no more of a plan than this.
@@ -57,19 +57,22 @@ TEST_CASE("each part holds what belongs there, the best first") {
     for (unsigned seed = 0; seed < 12; ++seed) {
         const auto q = asked::random_batch(seed, 1 + seed % 5);
         const auto r = rank(q);
-        for (const auto* part : {&r.large, &r.small, &r.samples, &r.useless})
+        for (const auto* part : {&r.samples, &r.unfit})
             CHECK(std::is_sorted(part->begin(), part->end(), [](const auto& a, const auto& b) {
                 return a.judgement.score > b.judgement.score;
             }));
         CHECK(std::is_sorted(
             r.short_of.begin(), r.short_of.end(),
             [](const auto& a, const auto& b) { return a.plan.short_by < b.plan.short_by; }));
-        for (const auto& j : r.large) CHECK(j.plan.need.mid >= j.plan.have.mid * 0.5);
-        for (const auto& j : r.small) CHECK(j.plan.need.mid < j.plan.have.mid * 0.5);
+        CHECK(r.best.size() <= 6);
+        std::map<std::string, int> kinds;
+        for (const auto& j : r.best) CHECK(++kinds[j.plan.article->article] == 1);
+        for (const auto* part : {&r.best, &r.also, &r.short_of})
+            for (const auto& j : *part) CHECK(j.judgement.score >= 60);
         for (const auto& j : r.samples) CHECK(j.plan.article->sample);
         for (const auto& j : r.short_of) CHECK(j.plan.short_by > Length{});
-        for (const auto& j : r.useless) CHECK(serves(j.judgement.score) == Serves::not_at_all);
-        for (const auto* part : {&r.large, &r.small, &r.samples})
+        for (const auto& j : r.unfit) CHECK(j.judgement.score < 60);
+        for (const auto* part : {&r.best, &r.also, &r.samples})
             for (const auto& j : *part) CHECK(j.plan.certainty >= 0.9);
     }
 }
@@ -99,18 +102,33 @@ TEST_CASE("more of the same yarn leaves nothing out that it reached for before")
     }
 }
 
+TEST_CASE("more yarn of it makes more of it, and what falls short makes none") {
+    const auto times = [](double need, double have, Reach reach) {
+        Plan plan;
+        plan.need = {metres(need), 0.05};
+        plan.have = {metres(have), 0.02};
+        plan.asked = 0.9;
+        plan.reach = reach;
+        return times_over(plan);
+    };
+    CHECK(times(100, 250, Reach::enough) == 2);
+    CHECK(times(100, 205, Reach::enough) == 1);  // 200 would be too near
+    CHECK(times(100, 105, Reach::enough_if_smaller) == 1);
+    CHECK(times(100, 50, Reach::short_of) == 0);
+}
+
 TEST_CASE("of each craft the best that the metres reach for is compared") {
     const auto knitted = of(Craft::knitted), woven = of(Craft::woven);
     const Part plans{judged(90, Reach::short_of, knitted), judged(70, Reach::enough, knitted),
                      judged(80, Reach::enough_if_smaller, knitted),
                      judged(60, Reach::short_of, woven), judged(65, Reach::short_of, woven)};
     const auto pair = best_pair(plans);
-    CHECK(pair.knitted == &plans[2]);
-    CHECK(pair.woven == &plans[4]);
-    CHECK(best_pair({}).knitted == nullptr);
+    CHECK(pair.knitted->judgement.score == 80);
+    CHECK(pair.woven->judgement.score == 65);
+    CHECK_FALSE(best_pair({}).knitted);
     const Part only_woven{judged(60, Reach::enough, woven)};
-    CHECK(best_pair(only_woven).knitted == nullptr);
-    CHECK(best_pair(only_woven).woven == &only_woven[0]);
+    CHECK_FALSE(best_pair(only_woven).knitted);
+    CHECK(best_pair(only_woven).woven->judgement.score == 60);
 }
 
 TEST_CASE("which craft serves better is said by points, by metres, or not at all") {

@@ -54,16 +54,20 @@ struct Case {
     Judgement judged() const { return judge(plan, yarn); }
 };
 
-// The score again from its published form (Derringer and Suich 1980): prod d^w to the 1 / sum w.
+// The score again from its published form (Derringer and Suich 1980): prod d^w to the 1 / sum w;
+// what must be borrowed lowers the whole.
 double score_of(const Judgement& j, std::optional<FactorName> made_good = {}) {
     double product = 1, weights = 0;
     for (std::size_t i = 0; i < factor_count; ++i) {
         const auto& f = j.factors[i];
+        if (static_cast<FactorName>(i) == FactorName::equipment) continue;
         const bool good = made_good == static_cast<FactorName>(i);
         product *= std::pow(good ? 1 : f.desirability, f.weight);
         weights += f.weight;
     }
-    return 100 * std::pow(product, 1 / weights);
+    const bool borrowed_too = made_good == FactorName::equipment;
+    return 100 * std::pow(product, 1 / weights) *
+           (borrowed_too ? 1 : j.factor(FactorName::equipment).desirability);
 }
 
 }  // namespace
@@ -83,17 +87,17 @@ TEST_CASE("a yarn that has all that is wished for scores 100 and loses nothing")
 }
 
 TEST_CASE("the weighted geometric mean, worked by hand") {
-    // Softness 0.50 of 0.65 + 0.15 wished, reach 0.75: d = 1 - 0.30 / 0.75 = 0.6, weight 0.5;
-    // cover, fineness and equipment d = 1, weights 0.7, 0.9 and 0.8. Score 100 x 0.6^(0.5 / 2.9)
-    // = 91.57; wholly soft it would be 100.
+    // Softness 0.50 of 0.65 + 0.05 wished, reach 0.6: d = 1 - 0.20 / 0.6 = 0.6667, weight 0.5;
+    // cover and fineness d = 1, weights 0.7 and 0.9. Score 100 x 0.6667^(0.5 / 2.1) = 90.80;
+    // wholly soft it would be 100.
     Case c;
     c.wish(Asked::softness, 0.65, 0.5);
     const auto j = c.judged();
     const auto& softness = j.factor(FactorName::softness);
     CHECK(softness.had == 0.5);
-    CHECK(softness.desirability == Approx(0.6));
-    CHECK(j.score == near(91.57, 1e-4));
-    CHECK(softness.cost == near(8.43, 1e-3));
+    CHECK(softness.desirability == Approx(2 / 3.0));
+    CHECK(j.score == near(90.80, 1e-3));
+    CHECK(softness.cost == near(9.20, 1e-3));
 }
 
 TEST_CASE("a factor's cost is the score without its loss minus the score") {
@@ -110,25 +114,76 @@ TEST_CASE("a factor's cost is the score without its loss minus the score") {
     CHECK(j.score > 30);
     for (std::size_t i = 0; i < factor_count; ++i)
         CHECK(j.factors[i].cost == near(score_of(j, static_cast<FactorName>(i)) - j.score, 1e-9));
-    CHECK(j.factor(FactorName::equipment).desirability == Approx(0.5));
+    CHECK(j.factor(FactorName::equipment).desirability == Approx(0.93));
     CHECK(j.factor(FactorName::cover).desirability == Approx(0.75));
 }
 
-TEST_CASE("one factor at zero sinks it, and bears the whole cost; two at zero hide each other") {
+TEST_CASE("a wish unmet lowers and never rules out; shafts that are missing do") {
     Case c;
     c.wish(Asked::softness, 0.9, 0.4);
-    c.wish(Asked::wear, 0.6, 0.3);
-    c.has(TraitName::softness, 0.05);
+    c.has(TraitName::softness, 0.0);
     const auto one = c.judged();
-    CHECK(one.score == 0);
-    CHECK(one.factor(FactorName::softness).cost == Approx(score_of(one, FactorName::softness)));
-    CHECK(one.factor(FactorName::softness).cost > 80);
-    CHECK(one.factor(FactorName::wear).cost == 0);
+    CHECK(one.score > 40);
+    CHECK(one.factor(FactorName::softness).desirability == Approx(0.1));
     c.plan.obstacles = {Obstacle::needs_shafts};
     const auto two = c.judged();
     CHECK(two.score == 0);
-    CHECK(two.factor(FactorName::softness).cost == 0);
-    CHECK(two.factor(FactorName::equipment).cost == 0);
+    CHECK(two.factor(FactorName::equipment).cost == Approx(one.score));
+}
+
+TEST_CASE("a need unmet takes its share, whatever else the yarn has, and costs that much") {
+    Case c;
+    Demand felts;
+    felts.trait = TraitName::felting;
+    felts.enough = 0.6, felts.lacking = 0.2, felts.left = 0.3;
+    felts.reason = "does not felt";
+    c.article.calling = std::make_shared<const Calling>(Calling{{felts}, {}});
+    c.has(TraitName::felting, 0.1);
+    for (const double softness : {0.2, 0.6, 1.0}) {  // no surplus buys it back
+        c.has(TraitName::softness, softness);
+        CHECK(c.judged().score == Approx(30));
+    }
+    c.has(TraitName::felting, 0.4);  // half met
+    const auto half = c.judged();
+    REQUIRE(half.unmet.size() == 1);
+    CHECK(half.unmet[0].met == Approx(0.5));
+    CHECK(half.score == Approx(65));
+    CHECK(half.unmet[0].cost == Approx(35));
+    CHECK(half.unmet[0].demand->reason == "does not felt");
+    c.has(TraitName::felting, 0.6);
+    CHECK(c.judged().score == Approx(100));
+    CHECK(c.judged().unmet.empty());
+}
+
+TEST_CASE("a need that runs downwards asks for less: three plies close lace") {
+    Case c;
+    Demand open;
+    open.enough = 2, open.lacking = 4, open.left = 0.5;
+    c.article.calling = std::make_shared<const Calling>(Calling{{open}, {}});
+    const auto score = [&](int plies) {
+        c.yarn.plies = plies;
+        return c.judged().score;
+    };
+    CHECK(score(1) == Approx(100));
+    CHECK(score(2) == Approx(100));
+    CHECK(score(3) == Approx(75));
+    CHECK(score(4) == Approx(50));
+    CHECK(score(0) == Approx(75));  // not known: half of it
+}
+
+TEST_CASE(
+    "what every yarn can serve lifts no yarn: it is weighed with those that serve less well") {
+    Case c;
+    const auto score = [&](std::vector<double> levels) {
+        c.article.calling = std::make_shared<const Calling>(Calling{{}, std::move(levels)});
+        return c.judged();
+    };
+    const auto anyone = score({1, 1, 1, 1, 1});
+    CHECK(anyone.better_than == 0);
+    CHECK(anyone.score == Approx(65));  // 0.65 x 1 + 0.35 x 0
+    const auto few = score({0.1, 0.2, 0.3, 0.4, 0.5});
+    CHECK(few.better_than == 1);
+    CHECK(few.score == Approx(100));
 }
 
 TEST_CASE("what has no weight costs nothing, however badly it is met") {
@@ -197,17 +252,17 @@ TEST_CASE("a yarn of a weight that the article is not made in falls by the class
     };
     CHECK(fineness(0, 7) == 1);
     CHECK(fineness(2, 2) == 1);
-    CHECK(fineness(3, 7) == Approx(1 - 1 / 3.5));
-    CHECK(fineness(0, 0) == Approx(1 - 2 / 3.5));
-    CHECK(fineness(6, 7) == 0);
+    CHECK(fineness(3, 7) == Approx(0.6));
+    CHECK(fineness(0, 0) == Approx(0.2));
+    CHECK(fineness(6, 7) == Approx(0.02));
     c.yarn.class_by_wraps.resize(1);  // lofty: by wraps it is of the weight wanted
     c.yarn.class_by_wraps[0].number = 5;
-    CHECK(fineness(6, 7) == Approx(1 - 1 / 3.5));
+    CHECK(fineness(6, 7) == Approx(0.6));
     CHECK(c.judged().factor(FactorName::fineness).had == 5);
     CHECK(c.judged().factor(FactorName::fineness).wanted == 6);
 }
 
-TEST_CASE("a lowered obstacle lowers: borrowed is half, stopped is none") {
+TEST_CASE("a lowered obstacle lowers: borrowed a little, stopped to nothing") {
     Case c;
     double before = c.judged().score;
     for (const auto worse : {Obstacle::no_needle_fits, Obstacle::loom_too_narrow}) {

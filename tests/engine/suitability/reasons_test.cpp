@@ -74,6 +74,8 @@ TEST_CASE("skeins that differ never speak for an article, however little it asks
     t.wish(Asked::consistency) = {0.4, 0.5};
     t.yarn.consistency = 0.5;
     t.judged = judge(t.plan, t.yarn);
+    CHECK(t.in_favour() == Words{"soft enough", "warm"});  // one skein matches nothing
+    t.yarn.skeins.resize(2);
     CHECK(t.in_favour() == Words{"soft enough", "warm", "skeins match"});
     t.yarn.agreement.answer = SameYarn::differ;
     CHECK(t.in_favour() == Words{"soft enough", "warm"});

@@ -38,7 +38,8 @@ FibrePart fibre(const char* kind, const char* category, double low, double high)
 }
 
 std::optional<double> driver(const Batch& batch, Driver which) {
-    return drivers_of(batch, {}, {})[static_cast<std::size_t>(which)];
+    const auto known = drivers_of(batch, {}, {})[static_cast<std::size_t>(which)];
+    return known ? std::optional(known->value) : std::nullopt;
 }
 
 }  // namespace
@@ -74,13 +75,13 @@ TEST_CASE("a trait stays between 0 and 1, whatever its rows add up to") {
 
 TEST_CASE("reasons: only what is known and moves the trait, strongest first") {
     auto strong = row(TraitName::wear, Driver::combed, 0, 1, 0.6);
-    auto weak = row(TraitName::wear, Driver::lustre, 0, 1, 0.2);
-    auto faint = row(TraitName::wear, Driver::crimp, 0, 1, 0.02);
+    auto weak = row(TraitName::wear, Driver::halo, 0, 1, 0.2);
+    auto faint = row(TraitName::wear, Driver::spring, 0, 1, 0.02);
     auto unknown = row(TraitName::wear, Driver::staple, 50, 150, 0.9);
     strong.more = "combed", weak.less = "dull", faint.more = "crimpy", unknown.more = "long";
     Drivers d = with(Driver::combed, 1);
-    d[static_cast<std::size_t>(Driver::lustre)] = 0;
-    d[static_cast<std::size_t>(Driver::crimp)] = 1;
+    d[static_cast<std::size_t>(Driver::halo)] = 0;
+    d[static_cast<std::size_t>(Driver::spring)] = 1;
     CHECK(trait(TraitName::wear, d, {faint, weak, strong, unknown}).reasons ==
           std::vector<std::string>{"combed", "dull"});
 }
@@ -98,41 +99,35 @@ TEST_CASE("a blend's diameter is the mean by mass; one part without its own leav
     Batch batch;
     batch.fibre = {fibre("sheep", "fine", 18, 22), fibre("sheep", "longwool", 34, 38)};
     batch.fibre[0].share = 0.75, batch.fibre[1].share = 0.25;
-    CHECK(*driver(batch, Driver::micron) == Approx(24));
+    CHECK(in_microns(*mean_diameter(batch.fibre)) == Approx(24));
     batch.fibre[1].micron_high.reset();
-    CHECK_FALSE(driver(batch, Driver::micron));
-    CHECK_FALSE(driver(Batch{}, Driver::micron));
+    CHECK_FALSE(mean_diameter(batch.fibre));
+    CHECK_FALSE(mean_diameter({}));
 }
 
-TEST_CASE("crimp, lustre and spring follow the fibre: fine wool, longwool, silk, flax") {
-    const auto of = [](const FibrePart& part, Driver which) {
-        Batch batch;
-        batch.fibre = {part};
-        return *driver(batch, which);
-    };
-    const auto fine = fibre("sheep", "fine-medium", 20, 24);
-    const auto longwool = fibre("sheep", "longwool", 32, 38);
-    const auto down = fibre("sheep", "down", 26, 32);
-    const auto silk = fibre("silk", "", 12, 14), flax = fibre("plant", "", 15, 17);
-    CHECK(of(fine, Driver::crimp) > of(longwool, Driver::crimp));
-    CHECK(of(silk, Driver::crimp) == 0);
-    CHECK(of(silk, Driver::lustre) > of(fine, Driver::lustre));
-    CHECK(of(longwool, Driver::lustre) > of(fine, Driver::lustre));
-    CHECK(of(down, Driver::lustre) < of(fine, Driver::lustre));
-    CHECK(of(flax, Driver::inelastic) == 1);
-    CHECK(of(fine, Driver::inelastic) == 0);
-    // A wool without a category: the finer, the crimpier.
-    CHECK(of(fibre("sheep", "", 18, 20), Driver::crimp) >
-          of(fibre("sheep", "", 30, 34), Driver::crimp));
+TEST_CASE("a fibre that is not known is never counted as middling: its range is taken off") {
+    const std::vector soft{row(TraitName::softness, Driver::fibre_softness, 0, 1, 1)};
+    auto d = with(Driver::base, 1);
+    auto& level = d[static_cast<std::size_t>(Driver::fibre_softness)];
+    level = Known(0.5);
+    const auto known = trait(TraitName::softness, d, soft);
+    level = Known(0.5, 0.8);
+    const auto open = trait(TraitName::softness, d, soft);
+    CHECK(known.sure() == known.value);
+    CHECK(open.value == Approx(known.value));
+    CHECK(open.spread > known.spread);
+    CHECK(open.sure() < known.sure() - 0.15);  // 0.8 / sqrt(12) x 0.8 = 0.18
 }
 
 TEST_CASE("what the spinner did not say stays open; a person's own fibre is taken as wool") {
     Batch batch;
-    for (const auto which : {Driver::plies, Driver::combed, Driver::long_draw, Driver::crimp,
-                             Driver::twist, Driver::packing})
+    for (const auto which :
+         {Driver::plies, Driver::combed, Driver::long_draw, Driver::twist, Driver::packing})
         CHECK_FALSE(driver(batch, which));
     CHECK(*driver(batch, Driver::variegated) == 0);
-    CHECK(*driver(batch, Driver::inelastic) == 0);  // no fibre given: wool
+    const auto softness =
+        drivers_of(batch, {}, {})[static_cast<std::size_t>(Driver::fibre_softness)];
+    CHECK(softness->width > 0.5);  // no fibre given: any wool
     batch.plies = 2;
     batch.preparation = Preparation::carded;
     batch.draw = Draw::long_draw;
@@ -140,7 +135,5 @@ TEST_CASE("what the spinner did not say stays open; a person's own fibre is take
     CHECK(*driver(batch, Driver::plies) == 2);
     CHECK(*driver(batch, Driver::combed) == 0);
     CHECK(*driver(batch, Driver::long_draw) == 1);
-    CHECK(*driver(batch, Driver::micron) == Approx(25));
-    CHECK(*driver(batch, Driver::crimp) > 0.5);
-    CHECK(*driver(batch, Driver::inelastic) == 0);
+    CHECK(*driver(batch, Driver::spring) > 0.6);  // of 25 micron
 }

@@ -1,0 +1,36 @@
+#include "engine/project/demand_for.hpp"
+
+#include <algorithm>
+
+namespace gristwright {
+namespace {
+
+template <class T>
+bool same(const std::optional<T>& asked, const T& has) {
+    return !asked || *asked == has;
+}
+
+}  // namespace
+
+bool Listed::admits(const std::string& word) const {
+    if (words.empty()) return true;
+    return (std::find(words.begin(), words.end(), word) == words.end()) == none_of;
+}
+
+bool DemandFor::holds_for(const Template& t) const {
+    const bool hard = t.craft == Craft::woven && t.finish == Finish::hard_fulled;
+    return article.admits(t.article) && same(craft, t.craft) && same(touches, t.touches) &&
+           same(hard_fulled, hard) && same(for_baby, t.for_baby) &&
+           std::any_of(t.pieces.begin(), t.pieces.end(),
+                       [&](const auto& piece) { return fabric.admits(piece.fabric); });
+}
+
+std::vector<Demand> demands_of(const Template& article, const std::vector<DemandFor>& table) {
+    std::vector<Demand> out;
+    if (article.sample) return out;  // a yarn is learnt from whatever it is for
+    for (const auto& row : table)
+        if (row.holds_for(article)) out.push_back(row.demand);
+    return out;
+}
+
+}  // namespace gristwright

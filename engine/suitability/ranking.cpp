@@ -1,0 +1,129 @@
+#include "engine/suitability/ranking.hpp"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "engine/suitability/constants.hpp"
+
+namespace gristwright {
+namespace {
+
+using namespace constants;
+
+bool scores_more(const JudgedPlan& a, const JudgedPlan& b) {
+    if (a.judgement.score != b.judgement.score) return a.judgement.score > b.judgement.score;
+    return a.plan.article->name < b.plan.article->name;
+}
+
+// The share of the batch that goes into it, a few of a kind together: nobody wants twelve mats.
+double share_used(const Plan& plan) {
+    const int alike = std::clamp(times_over(plan), 1, static_cast<int>(most_alike));
+    return std::min(1.0, alike * (plan.need.mid / plan.have.mid));
+}
+
+double calling(const JudgedPlan& j) {
+    const double used = std::min(1.0, share_used(j.plan) / well_used);
+    return j.judgement.score * (1 - use_weight + use_weight * used);
+}
+
+bool calls_more(const JudgedPlan& a, const JudgedPlan& b) {
+    const double first = calling(a), second = calling(b);
+    return first != second ? first > second : a.plan.article->name < b.plan.article->name;
+}
+
+bool has_kind(const std::vector<JudgedPlan>& plans, const std::string& kind) {
+    return std::any_of(plans.begin(), plans.end(),
+                       [&](const JudgedPlan& j) { return j.plan.article->article == kind; });
+}
+
+// Three of different kinds that serve at all, and up to six while they serve well.
+bool belongs_to_best(const JudgedPlan& j, const std::vector<JudgedPlan>& best) {
+    if (best.size() >= 6 || has_kind(best, j.plan.article->article)) return false;
+    return best.size() < 3 || serves(j.judgement.score) == Serves::well;
+}
+
+std::vector<JudgedPlan>& part_of(const JudgedPlan& j, Ranked& ranked) {
+    if (j.plan.article->sample && j.plan.reach != Reach::short_of) return ranked.samples;
+    if (serves(j.judgement.score) >= Serves::poorly) return ranked.unfit;
+    if (j.plan.reach == Reach::short_of) return ranked.short_of;
+    return ranked.also;
+}
+
+// One that the metres reach for before one they do not.
+const JudgedPlan* best_of(const std::vector<JudgedPlan>& plans, Craft craft) {
+    const JudgedPlan* best = nullptr;
+    const auto key = [](const JudgedPlan& j) {
+        return std::pair(j.plan.reach != Reach::short_of, j.judgement.score);
+    };
+    for (const auto& j : plans)
+        if (j.plan.article->craft == craft && (!best || key(j) > key(*best))) best = &j;
+    return best;
+}
+
+std::optional<JudgedPlan> copied(const JudgedPlan* plan) {
+    return plan ? std::optional(*plan) : std::nullopt;
+}
+
+BestSet set_from(std::initializer_list<const std::vector<JudgedPlan>*> parts) {
+    std::vector<Judged> plans;
+    for (const auto* part : parts)
+        for (const auto& judged : *part) plans.push_back({&judged.plan, judged.judgement.score});
+    return best_set(plans);
+}
+
+}  // namespace
+
+JudgedPlan judged_plan(const Template& article, const YarnProfile& yarn, const Fabrics& fabrics,
+                       const Equipment& owned, const Request& request) {
+    JudgedPlan out;
+    out.plan = plan(article, yarn, fabrics, owned, request);
+    out.judgement = judge(out.plan, yarn);
+    return out;
+}
+
+Ranked sorted_out(std::vector<JudgedPlan> plans) {
+    Ranked out;
+    for (auto& judged : plans) part_of(judged, out).push_back(std::move(judged));
+    std::sort(out.also.begin(), out.also.end(), calls_more);
+    for (auto* part : {&out.samples, &out.unfit})
+        std::sort(part->begin(), part->end(), scores_more);
+    std::sort(out.short_of.begin(), out.short_of.end(),
+              [](const auto& a, const auto& b) { return a.plan.short_by < b.plan.short_by; });
+    std::vector<JudgedPlan> rest;
+    for (auto& judged : out.also)
+        (belongs_to_best(judged, out.best) ? out.best : rest).push_back(std::move(judged));
+    out.also = std::move(rest);
+    return out;
+}
+
+int times_over(const Plan& plan) {
+    if (plan.reach == Reach::short_of || !(plan.need.mid.si() > 0)) return 0;
+    const double aside = set_aside(plan.asked, plan.need.spread, plan.have.spread);
+    return std::max(1, static_cast<int>(plan.have.mid / plan.need.mid / aside));
+}
+
+BestSet best_set_of(const Ranked& ranked) {
+    const auto best = set_from({&ranked.best});
+    return best.members.size() >= 2 ? best : set_from({&ranked.best, &ranked.also});
+}
+
+Pair best_pair(const std::vector<JudgedPlan>& plans) {
+    return {copied(best_of(plans, Craft::knitted)), copied(best_of(plans, Craft::woven))};
+}
+
+std::string pair_verdict(const JudgedPlan& knitted, const JudgedPlan& woven) {
+    const bool knitted_short = knitted.plan.reach == Reach::short_of;
+    const bool woven_short = woven.plan.reach == Reach::short_of;
+    if (knitted_short && woven_short) return "The metres reach for neither.";
+    if (knitted_short || woven_short)
+        return fmt::format("The metres reach only for the {} one.",
+                           knitted_short ? "woven" : "knitted");
+    const double ahead = knitted.judgement.score - woven.judgement.score;
+    if (std::abs(ahead) < 5) return "The yarn serves both about alike: choose by hand and loom.";
+    return fmt::format("The yarn serves the {} one better, by {:.0f} points.",
+                       ahead > 0 ? "knitted" : "woven", std::abs(ahead));
+}
+
+}  // namespace gristwright
