@@ -169,9 +169,23 @@ class Meaning {
         return word == "on the reel" ? LengthState::on_reel : LengthState::off_reel;
     }
 
+    void read_made(const Written& at) {
+        if (at.text.empty()) return;
+        const auto made = made_named(at.text);
+        if (!made) {
+            std::vector<std::string> known;
+            for (std::size_t m = 0; m < made_count; ++m)
+                known.emplace_back(words(static_cast<Made>(m)));
+            throw wrong(at, not_one_of(at.text, known));
+        }
+        out_.batch.made[static_cast<std::size_t>(*made)] = true;
+    }
+
     void read_make_up() {
         auto& batch = out_.batch;
         if (const auto* at = one("name")) batch.name = at->text;
+        if (const auto made = text_.fields.find("made"); made != text_.fields.end())
+            for (const auto& at : made->second) read_made(at);
         if (const auto* at = one("variegated"))
             batch.variegated = one_of<bool>(*at, {{"yes", true}, {"no", false}});
         read_spinning();

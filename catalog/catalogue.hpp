@@ -10,7 +10,6 @@
 #include "engine/project/body.hpp"
 #include "engine/project/demand_for.hpp"
 #include "engine/project/template.hpp"
-#include "engine/suggestion/suggestion.hpp"
 #include "engine/yarn/profile.hpp"
 
 namespace gristwright::catalog {
@@ -34,7 +33,7 @@ struct Catalogue {
     YarnTables yarn;
     Fabrics fabrics;
     std::vector<FibrePart> fibres;
-    Words words;
+    std::string words;  // the table of words, packed: engine/suggestion/lexicon.hpp
     std::vector<DemandFor> needs;
     std::vector<OrdinaryYarn> ordinary;
     SpokenWords spoken;

@@ -128,9 +128,8 @@ void write_tables(SQLite::Database& db, const Catalogue& c) {
               r.pick_repeat, r.definition, r.loose_loops, r.mark, r.source, r.chart);
     Insert body(db, "body_size", 7);
     for (const auto& r : c.bodies) body(r.who, r.measure, r.low, r.mid, r.high, r.mark, r.source);
-    Insert word(db, "word", 4);
-    for (const auto& [said, meaning] : c.words)
-        word(said, meaning.kind, meaning.means, meaning.on_loom);
+    Insert words(db, "words", 1);
+    words(c.words);
     Insert spoken(db, "spoken", 4);
     for (const auto& [list, words] : c.spoken.lists)
         for (const auto& [word, said] : words) spoken(list, word, said.means, said.note);
@@ -275,14 +274,8 @@ void read_tables(SQLite::Database& db, Catalogue& c) {
     c.bodies = read_all<BodySize>(db, "body_size", [](Columns& in, BodySize& r) {
         in >> r.who >> r.measure >> r.low >> r.mid >> r.high >> r.mark >> r.source;
     });
-    SQLite::Statement words(db, "SELECT * FROM word");
-    while (words.executeStep()) {
-        std::string said;
-        WordMeaning meaning;
-        Columns in(words);
-        in >> said >> meaning.kind >> meaning.means >> meaning.on_loom;
-        c.words.emplace(std::move(said), std::move(meaning));
-    }
+    SQLite::Statement words(db, "SELECT * FROM words");
+    if (words.executeStep()) Columns(words) >> c.words;
     SQLite::Statement spoken(db, "SELECT * FROM spoken");
     while (spoken.executeStep()) {
         std::string list, word;

@@ -2,12 +2,15 @@
 
 #include <array>
 #include <charconv>
+#include <set>
 
 #include "catalog/bad_text.hpp"
 #include "catalog/table_row.hpp"
 #include "engine/lay/chart.hpp"
 #include "engine/lay/draft.hpp"
 #include "engine/lay/stitch.hpp"
+#include "engine/suggestion/lexicon.hpp"
+#include "engine/suggestion/taken.hpp"
 #include "engine/units/failure.hpp"
 
 namespace gristwright::catalog {
@@ -147,20 +150,43 @@ BodySize body_size_row(const Row& row) {
     return out;
 }
 
-std::optional<WordMeaning::Kind> kind_named(std::string_view word) {
-    using Kind = WordMeaning::Kind;
-    if (word == "article") return Kind::article;
-    if (word == "craft") return Kind::craft;
-    if (word == "fabric") return Kind::fabric;
-    if (word == "filler") return Kind::filler;
-    return {};
+// "cables/", "/2/2 twill": on the needles and on the loom; empty is allowed on one side.
+bool names_fabric(const std::string& means, const Fabrics& fabrics) {
+    const auto stroke = means.find('/');
+    if (stroke == std::string::npos || means.size() < 2) return false;
+    const auto knitted = means.substr(0, stroke), woven = means.substr(stroke + 1);
+    return (knitted.empty() || fabrics.knitted_named(knitted)) &&
+           (woven.empty() || fabrics.weave_named(woven));
 }
 
-// Empty is allowed on one side: no such fabric in that craft.
-bool names_fabric(const WordMeaning& meaning, const Fabrics& fabrics) {
-    if (meaning.means.empty() && meaning.on_loom.empty()) return false;
-    return (meaning.means.empty() || fabrics.knitted_named(meaning.means)) &&
-           (meaning.on_loom.empty() || fabrics.weave_named(meaning.on_loom));
+// What is wrong with a meaning of that class; nullptr: nothing.
+const char* wrong_meaning(WordClass of, std::string means, const Fabrics& fabrics) {
+    const auto without_last = [&](std::string_view end) {
+        if (means.size() > end.size() && means.substr(means.size() - end.size()) == end)
+            means.resize(means.size() - end.size());
+    };
+    switch (of) {
+        case WordClass::article:
+            if (means.empty()) return "an article means a kind, or '?'";
+            if (const auto at = means.find('@');
+                at != std::string::npos && !wearer_named(means.substr(at + 1)))
+                return "there is no such wearer";
+            return nullptr;
+        case WordClass::fabric:
+            return names_fabric(means, fabrics)
+                       ? nullptr
+                       : "a fabric stands in the table of knitted fabrics or of weaves";
+        case WordClass::role:
+            return yarn_role_named(means) ? nullptr : "there is no such role";
+        case WordClass::person:
+            without_last(" for");
+            return wearer_named(means) ? nullptr : "there is no such wearer";
+        case WordClass::topic:
+            without_last("!");
+            return topic_named(means) ? nullptr : "there is no such topic";
+        default:
+            return nullptr;
+    }
 }
 
 // Densities from Morton and Hearle, Physical Properties of Textile Fibres (from memory).
@@ -247,17 +273,18 @@ std::vector<Weave> read_weaves(const std::string& text, const std::string& file)
 std::vector<BodySize> read_body_sizes(const std::string& text, const std::string& file) {
     return read_rows(text, file, body_size_row);
 }
-Words read_words(const std::string& text, const std::string& file, const Fabrics& fabrics) {
+std::string read_words(const std::string& text, const std::string& file, const Fabrics& fabrics) {
     const auto csv = read_csv(text, file);
-    Words out;
+    std::string out;
+    std::set<std::pair<std::string, WordClass>> seen;
     for (const auto& line : csv.rows) {
         const Row row(csv, line, file);
-        const WordMeaning meaning{row.word("kind", kind_named), row.text("means"),
-                                  row.text("on_loom")};
-        if (meaning.kind == WordMeaning::Kind::fabric && !names_fabric(meaning, fabrics))
-            throw row.wrong("a fabric stands in the table of knitted fabrics or of weaves");
-        if (!out.emplace(row.text("word"), meaning).second)
-            throw row.wrong("this word stands twice");
+        const auto& word = row.text("word");
+        const auto of = row.word("class", word_class_named);
+        if (const auto* wrong = wrong_meaning(of, row.text("means"), fabrics))
+            throw row.wrong(wrong);
+        if (!seen.emplace(word, of).second) throw row.wrong("this word stands twice in its class");
+        out += word + '\t' + row.text("class") + '\t' + row.text("means") + '\n';
     }
     return out;
 }

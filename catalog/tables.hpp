@@ -25,7 +25,8 @@ std::vector<FibrePart> read_fibres(const std::string& text, const std::string& f
 std::vector<BodySize> read_body_sizes(const std::string& text, const std::string& file);
 
 // A word for a fabric names rows of these fabrics.
-Words read_words(const std::string& text, const std::string& file, const Fabrics& fabrics);
+// The table of words, checked and packed into lines as engine/suggestion/lexicon.hpp reads them.
+std::string read_words(const std::string& text, const std::string& file, const Fabrics& fabrics);
 
 std::optional<Mark> mark_named(std::string_view word);
 

@@ -25,15 +25,30 @@ std::string known_keys() {
     return out;
 }
 
-// Alike: the same article, craft and fabric, amounts within a few per cent of each other.
+long rounded(double value) { return value > 0 ? std::lround(std::log(value) * 20) : -9999; }
+
+// All that was read besides the article, the craft, the fabric and the amounts.
+std::string read_besides(const Taken& t) {
+    auto out = fmt::format("{}|{}|{}|{}|{}", words(t.role), words(t.wearer), t.weight,
+                           t.years.value_or(0), t.alternatives);
+    for (const auto topic : t.topics) out += fmt::format("|{}", words(topic));
+    for (const auto& unmade : t.not_known) out += "|" + unmade.said;
+    for (const auto& wanted : t.wanted)
+        out += fmt::format("|{},{},{},{},{},{}", wanted.nearest.empty() ? wanted.kind : wanted.said,
+                           wanted.form, wanted.count, wanted.sizes.size(), wanted.only_width,
+                           wanted.sizes.size() > 1 ? rounded(wanted.sizes[1].si()) : 0);
+    const auto of = [](const auto& q) { return q ? rounded(q->si()) : 0; };
+    return out + fmt::format("|{}|{}|{}|{}|{}|{}", of(t.gauge), of(t.sett), of(t.needle),
+                             of(t.loom_width), t.shoe.value_or(0), t.other_yarn);
+}
+
+// Alike: read alike, and so answered alike; amounts within a few per cent of each other.
 std::string near_alike(const Suggestion& s, const SuggestionAnswer& a) {
-    const auto rounded = [](double value) {
-        return value > 0 ? std::lround(std::log(value) * 20) : -9999;
-    };
+    if (a.taken.not_an_idea) return "-";
     if (!a.answered) return "?" + s.idea;
-    return fmt::format("{}|{}|{}|{}|{}|{}", a.article->name, static_cast<int>(a.article->craft),
-                       a.understood.fabric.in(a.article->craft), rounded(a.need.mid.si()),
-                       rounded(a.size.si()), s.colours);
+    return fmt::format("{}|{}|{}|{}|{}|{}", a.article->name, a.taken.fabric.in(a.article->craft),
+                       rounded(a.need.mid.si()), rounded(a.size.si()), s.colours,
+                       read_besides(a.taken));
 }
 
 }  // namespace
@@ -65,24 +80,27 @@ void BulkAnswers::read(const std::string& file) {
 void BulkAnswers::add(std::size_t row, Suggestion s) {
     const auto a = answerer_.answer(s);
     const auto key = near_alike(s, a);
-    if (const auto found = places_.find(key); found != places_.end()) {
-        ++groups_[found->second].count;
-        return;
-    }
-    places_[key] = groups_.size();
     s.idea.resize(first_bytes(s.idea, idea_bytes_kept).size());
-    const double reach = !a.answered                  ? -2
-                         : a.reach == Reach::short_of ? 0
-                         : a.reach == Reach::enough   ? 2
-                                                      : 1;
-    groups_.push_back(
-        {row, 1, 1000 * reach + a.judgement.score, std::move(s), metres_verdict(a, q_.units)});
+    auto [place, fresh] = places_.try_emplace(key, groups_.size());
+    if (fresh) {
+        const double reach = a.taken.not_an_idea          ? -3
+                             : !a.answered                ? -2
+                             : a.reach == Reach::short_of ? 0
+                             : a.reach == Reach::enough   ? 2
+                                                          : 1;
+        groups_.push_back(
+            {{}, {}, {}, 1000 * reach + a.judgement.score, s, metres_verdict(a, q_.units)});
+    }
+    auto& group = groups_[place->second];
+    group.rows.push_back(row);
+    group.senders.push_back(std::move(s.from));
+    group.ideas.push_back(std::move(s.idea));
 }
 
 std::vector<BulkAnswers::Group> BulkAnswers::ranked() const {
     auto out = groups_;
     std::stable_sort(out.begin(), out.end(), [](const Group& a, const Group& b) {
-        return a.rank != b.rank ? a.rank > b.rank : a.first_row < b.first_row;
+        return a.rank != b.rank ? a.rank > b.rank : a.rows.front() < b.rows.front();
     });
     return out;
 }

@@ -24,8 +24,9 @@ Ground ground_of(const Question& q);
 class BulkAnswers {
   public:
     struct Group {
-        std::size_t first_row = 0, count = 0;
-        double rank = 0;  // higher first
+        std::vector<std::size_t> rows;            // in their order
+        std::vector<std::string> ideas, senders;  // of those rows, as they wrote
+        double rank = 0;                          // higher first
         Suggestion suggestion;
         std::string verdict;
     };

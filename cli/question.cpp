@@ -35,7 +35,7 @@ constexpr Filled filled[] = {
     {"staple", "staple"},     {"wraps", "wraps"},      {"wraps-how", "wraps_how"},
     {"twist", "twist"},       {"gauge", "gauge"},      {"scale", "scale"},
     {"measured", "measured"}, {"heddles", "heddles"},  {"loom-width", "loom_width"},
-    {"shafts", "shafts"},     {"needles", "needles"},
+    {"shafts", "shafts"},     {"needles", "needles"},  {"made", "made"},
 };
 
 catalog::BatchText typed_batch(const Arguments& arguments) {
@@ -103,6 +103,10 @@ std::vector<Option> batch_options() {
          true},
         {"micron", "24-27", "fibre diameter, for a fibre of your own"},
         {"staple", "75mm", "staple length, or 70-90mm"},
+        {"made", "chain-ply",
+         "how it is built or left, once for each: thick-and-thin, core-spun, boucle, chain-ply, "
+         "cabled, energised, fulled, overplied, underplied, Z-plied",
+         true},
         {"variegated", "", "colour changes break up the surface"},
         {"gauge", "27st/10cm", "stocking stitch, counted on a washed swatch of this yarn"},
         {"scale", "0.1g", "what the scale reads to; else as the masses are written"},
@@ -241,10 +245,10 @@ Question ask(const Arguments& arguments, const std::string& batch, Skeins skeins
     };
     q.yarn = informed_now();
     if (skeins == Skeins::of_one_yarn) {
-        const auto which = take_one_yarn(arguments.text("yarn"), q.yarn.agreement, q);
-        if (!which.empty()) {
+        q.which_yarn = take_one_yarn(arguments.text("yarn"), q.yarn.agreement, q);
+        if (!q.which_yarn.empty()) {
             q.yarn = informed_now();
-            q.yarn.cautions.insert(q.yarn.cautions.begin(), which);
+            if (q.json) q.measured.notes.push_back(q.which_yarn);
         }
     }
     if (book && !same_name(q.measured.batch.name, batch)) q.measured.batch.name = batch;

@@ -24,6 +24,7 @@ struct Question {
     Request request;
     Units units{UnitChoice::metric};
     bool json = false, working = false;
+    std::string which_yarn;  // where the skeins are several: which of them this is about
 };
 
 // Options that give or correct a batch; that ask for a plan; that shape the answer.

@@ -117,7 +117,9 @@ std::map<std::string, double> alone_worth(const Ranked& ranked) {
 
 Question doubled(const Question& q) {
     Question out = q;
-    hold_double(Role::doubled, Arguments{}, out);
+    Arguments insisting;  // two strands of a thick yarn are thicker still: that stops no answer
+    insisting.options["insist"] = {"yes"};
+    hold_double(Role::doubled, insisting, out);
     return out;
 }
 
@@ -198,7 +200,9 @@ std::string better_in_part(const Ranked& alone, const Question& q, std::string_v
         if (!craft.empty() && craft != words(article.craft)) continue;
         const auto found = had.find(article.name);
         const double by_itself = found == had.end() ? 0 : found->second;
-        if (article.craft == Craft::woven) offer(article, Role::weft, q, by_itself, parts);
+        // On a frame with pins warp and weft are one thread.
+        if (article.craft == Craft::woven && article.loom_waste.si() > 0)
+            offer(article, Role::weft, q, by_itself, parts);
         offer(article, Role::doubled, two, by_itself, parts);
     }
     if (parts.empty()) return "";

@@ -14,6 +14,7 @@
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/reply.hpp"
+#include "cli/output/taken.hpp"
 #include "engine/suggestion/constants.hpp"
 #include "engine/suitability/reasons.hpp"
 
@@ -24,19 +25,6 @@ constexpr std::size_t idea_kept = 120;  // bytes of an idea that is listed
 constexpr std::size_t listed = 20;      // of the ranked list as text
 
 // --- one suggestion
-
-std::string understood_line(const SuggestionAnswer& a) {
-    auto taken = a.understood.taken_as;
-    if (a.answered)
-        taken.push_back(fmt::format("answered with {}{}{} ({})", a.article->title,
-                                    a.put_into.empty() ? "" : ", put into ", a.put_into,
-                                    words(a.article->craft)));
-    auto out = joined(taken);
-    if (!a.understood.unknown.empty())
-        out += (out.empty() ? "" : "; ") + std::string("not understood: ") +
-               inert(joined(a.understood.unknown));
-    return out;
-}
 
 std::string basis_words(const SuggestionAnswer& a) {
     switch (a.basis) {
@@ -50,14 +38,15 @@ std::string basis_words(const SuggestionAnswer& a) {
     return "from our own template, since no amount was stated";
 }
 
-std::string needle_line(const Suggestion& s, const Question& q) {
+std::string needle_line(const Suggestion& s, const SuggestionAnswer& a, const Question& q) {
     const auto& owned = q.measured.owned.needles;
-    if (!s.needle || owned.empty()) return "";
+    const auto needle = s.needle ? s.needle : a.taken.needle;
+    if (!needle || owned.empty()) return "";
     const auto nearest = *std::min_element(owned.begin(), owned.end(), [&](Length x, Length y) {
-        return std::abs((x - *s.needle).si()) < std::abs((y - *s.needle).si());
+        return std::abs((x - *needle).si()) < std::abs((y - *needle).si());
     });
     return labelled("Needle: ",
-                    fmt::format("{} was said; of yours the nearest is {}", needle_size(*s.needle),
+                    fmt::format("{} was said; of yours the nearest is {}", needle_size(*needle),
                                 needle_size(nearest)),
                     0) +
            "\n";
@@ -104,15 +93,17 @@ std::string numbers_text(const SuggestionAnswer& a, const Question& q) {
                "\n";
     if (a.tightness > 0)
         out +=
-            labelled("Gauge:  ",
-                     fmt::format("tightness {:.2f} at the gauge that was stated{}", a.tightness,
-                                 a.stitches_kept
-                                     ? fmt::format("; {} suits, and with the stitches kept the {} "
-                                                   "becomes {}",
-                                                   q.units.stitch_gauge(a.suiting),
-                                                   a.article->measure, q.units.size(a.size))
-                                     : ", which this yarn can keep"),
-                     0) +
+            labelled(
+                "Gauge:  ",
+                fmt::format(
+                    "tightness {:.2f} at the {}{}", a.tightness,
+                    a.gauge_of_class ? "usual gauge of that weight" : "gauge that was stated",
+                    a.stitches_kept ? fmt::format("; {} suits, and with the stitches kept the {} "
+                                                  "becomes {}",
+                                                  q.units.stitch_gauge(a.suiting),
+                                                  a.article->measure, q.units.size(a.size))
+                                    : ", which this yarn can keep"),
+                0) +
             "\n";
     if (a.share > 0)
         out += labelled(
@@ -166,30 +157,42 @@ std::string working(const SuggestionAnswer& a) {
     return out;
 }
 
+// What is not known comes first, in the verdict as in the reply.
+std::string verdict_words(const SuggestionAnswer& a, const Units& units) {
+    const auto lacking = left_out(a);
+    return fmt::format("{}{}; {}", lacking.empty() ? "" : "not reckoned: " + joined(lacking) + "; ",
+                       words(serves(a.judgement.score)), metres_verdict(a, units));
+}
+
 std::string one_text(const Suggestion& s, const SuggestionAnswer& a, const Question& q) {
     auto out = wrapped(batch_line(q), 0) + "\n\n" +
                labelled("Idea:   ", inert(first_bytes(s.idea, 400)), 0) + "\n" +
-               labelled("Taken:  ", understood_line(a), 0) + "\n";
-    if (!a.answered) return out + labelled("Asked back:", a.ask, 0) + "\n";
-    out += labelled(
-               "Verdict:",
-               fmt::format("{}; {}", words(serves(a.judgement.score)), metres_verdict(a, q.units)),
-               0) +
-           "\n\n" + numbers_text(a, q) + needle_line(s, q) + reasons_text(a, q) + stands_on(q.yarn);
+               labelled("Taken:  ", taken_line(a, q.units), 0) + "\n";
+    if (!a.answered)
+        return out + (a.ask.empty() ? "" : labelled("Asked back:", a.ask, 0) + "\n") + "\n" +
+               heading("A reply to paste") + "\n" + wrapped(reply(s, a, q.yarn, q.units), 2) + "\n";
+    out += labelled("Verdict:", verdict_words(a, q.units), 0) + "\n\n" + numbers_text(a, q) +
+           needle_line(s, a, q) + reasons_text(a, q) + stands_on(q.yarn);
     return out + "\n" + heading("A reply to paste") + "\n" +
            wrapped(reply(s, a, q.yarn, q.units), 2) + "\n";
+}
+
+std::vector<std::string> not_known(const SuggestionAnswer& a) {
+    std::vector<std::string> out;
+    for (const auto& unmade : a.taken.not_known) out.push_back(unmade.said);
+    return out;
 }
 
 Json answer_json(const Suggestion& s, const SuggestionAnswer& a, const Question& q) {
     Json out{{"idea", inert(first_bytes(s.idea, 400))},
              {"answered", a.answered},
              {"ask", inert(a.ask)},
-             {"article", a.understood.article},
-             {"unknown_words", Json::array()},
+             {"article", a.answered ? a.article->article : ""},
+             {"unknown_words", texts(not_known(a))},
              {"template", a.answered ? Json(a.article->name) : Json(nullptr)},
              {"craft", a.answered ? Json(words(a.article->craft)) : Json(nullptr)}};
-    for (const auto& word : a.understood.unknown) out["unknown_words"].push_back(inert(word));
     if (a.answered) {
+        out["fabric"] = a.fabric;
         out["suitability"] = number(a.judgement.score);
         out["serves"] = words(serves(a.judgement.score));
         out["reach"] = words(a.reach);
@@ -200,6 +203,7 @@ Json answer_json(const Suggestion& s, const SuggestionAnswer& a, const Question&
         out["size_cm"] = number(in_centimetres(a.size));
         out["grams_to_spin"] = number(in_grams(a.spin_more));
     }
+    out["taken"] = taken_json(a);
     out["reply"] = inert(reply(s, a, q.yarn, q.units));
     return out;
 }
@@ -208,23 +212,33 @@ Json answer_json(const Suggestion& s, const SuggestionAnswer& a, const Question&
 
 std::string cell(const std::string& text) { return catalog::csv_cell(inert(text)); }
 
+// What the rows of a group share.
+std::string csv_answer(const BulkAnswers::Group& group, const SuggestionAnswer& a,
+                       const Question& q) {
+    std::string out;
+    if (a.answered)
+        out = fmt::format("{},{},{:.0f},{},{},{:.0f},{:.0f},{:.0f},{:.3f},",
+                          cell(a.article->article), words(a.article->craft), a.judgement.score,
+                          cell(std::string(words(serves(a.judgement.score)))), cell(group.verdict),
+                          in_metres(a.need.mid), in_metres(a.left), in_metres(a.short_by),
+                          a.certainty);
+    else
+        out = ",,,," + cell(group.verdict) + ",,,,,";
+    return out + cell(reply(group.suggestion, a, q.yarn, q.units)) + "\n";
+}
+
+// A row for every sender: each gets a reply.
 std::string as_csv(BulkAnswers& bulk, const Question& q) {
     std::string out =
         "row,times,idea,from,article,craft,suitability,serves,metres,metres_needed,metres_left,"
         "metres_short,chance,reply\n";
     for (const auto& group : bulk.ranked()) {
         const auto a = bulk.answer(group.suggestion);
-        out += fmt::format("{},{},{},{},", group.first_row, group.count,
-                           cell(group.suggestion.idea), cell(group.suggestion.from));
-        if (a.answered)
-            out += fmt::format("{},{},{:.0f},{},{},{:.0f},{:.0f},{:.0f},{:.3f},",
-                               cell(a.article->article), words(a.article->craft), a.judgement.score,
-                               cell(std::string(words(serves(a.judgement.score)))),
-                               cell(group.verdict), in_metres(a.need.mid), in_metres(a.left),
-                               in_metres(a.short_by), a.certainty);
-        else
-            out += ",,,," + cell(group.verdict) + ",,,,,";
-        out += cell(reply(group.suggestion, a, q.yarn, q.units)) + "\n";
+        const auto answer = csv_answer(group, a, q);
+        for (std::size_t i = 0; i < group.rows.size(); ++i)
+            out += fmt::format("{},{},{},{},", group.rows[i], group.rows.size(),
+                               cell(group.ideas[i]), cell(group.senders[i])) +
+                   answer;
     }
     return out;
 }
@@ -236,8 +250,9 @@ std::string bulk_json(BulkAnswers& bulk, const Question& q) {
     out["answers"] = Json::array();
     for (const auto& group : bulk.ranked()) {
         auto one = answer_json(group.suggestion, bulk.answer(group.suggestion), q);
-        one["row"] = group.first_row;
-        one["times"] = group.count;
+        one["row"] = group.rows.front();
+        one["rows"] = group.rows;
+        one["times"] = group.rows.size();
         out["answers"].push_back(std::move(one));
     }
     return dumped(out);
@@ -256,9 +271,9 @@ std::string bulk_text(BulkAnswers& bulk, const Question& q, bool all) {
         const auto& group = ranked[i];
         const auto a = bulk.answer(group.suggestion);
         const auto idea = inert(first_bytes(group.suggestion.idea, idea_kept));
-        out += fmt::format("{:>3}  {}{}\n",
-                           a.answered ? fmt::format("{:.0f}", a.judgement.score) : "?", idea,
-                           group.count > 1 ? fmt::format("  ({} times)", group.count) : "");
+        out += fmt::format(
+            "{:>3}  {}{}\n", a.answered ? fmt::format("{:.0f}", a.judgement.score) : "?", idea,
+            group.rows.size() > 1 ? fmt::format("  ({} times)", group.rows.size()) : "");
         out +=
             wrapped(a.answered ? fmt::format("{}; {}; needs {}", words(serves(a.judgement.score)),
                                              group.verdict, q.units.yarn(a.need.mid))
@@ -371,6 +386,7 @@ Answer run(const Arguments& arguments) {
     out["rows_refused"] = 0;
     auto one = answer_json(s, a, q);
     one["row"] = 1;
+    one["rows"] = Json::array({1});
     one["times"] = 1;
     out["answers"] = Json::array({one});
     return {dumped(out), notes};
@@ -379,35 +395,36 @@ Answer run(const Arguments& arguments) {
 }  // namespace
 
 Command answer_command() {
-    return {"answer",
-            "People's suggestions answered with numbers and a reply to paste; one, or a "
-            "spreadsheet of hundreds, ranked.",
-            "[BATCH.toml | SKEINS.csv] [SUGGESTIONS.csv]",
-            0,
-            2,
-            together({{{"idea", "\"lace shawl\"", "what somebody suggests, in their words"},
-                       {"needs", "440yd", "yarn it is said to need, as a length or a mass"},
-                       {"weight", "fine", "weight class of the yarn it was meant for"},
-                       {"grist", "400m/100g", "grist of the yarn it was meant for"},
-                       {"at-gauge", "24st/10cm", "stocking-stitch gauge it was meant for"},
-                       {"sett", "12epi", "sett it was meant for"},
-                       {"with-needle", "4mm", "needle it was meant for"},
-                       {"size", "150cm", "finished size, as the article is measured"},
-                       {"sizes", "100,130,160cm", "the sizes it comes in"},
-                       {"colours", "2", "how many colours it takes"},
-                       {"craft", "woven", "knitted or woven", false, "knitted|woven"},
-                       {"who", "child", "for whom; kept, not interpreted"},
-                       {"by", "a guild friend", "who suggested it; kept, not interpreted"},
-                       {"when", "2026-11-02", "kept, not interpreted"},
-                       {"remember", "", "keep the suggestions with the remembered batch"},
-                       {"forget", "", "forget those that are kept with it"},
-                       {"all", "", "list every answer, not the first twenty"}},
-                      out_options("answers.csv", "write all answers to this file, .csv or .json"),
-                      plan_options(),
-                      batch_options(),
-                      answer_options()}),
-            run,
-            "heron.toml --idea \"lace shawl\" --needs 440yd"};
+    return {
+        "answer",
+        "People's suggestions answered with numbers and a reply to paste; one, or a "
+        "spreadsheet of hundreds, ranked.",
+        "[BATCH.toml | SKEINS.csv] [SUGGESTIONS.csv]",
+        0,
+        2,
+        together({{{"idea", "\"lace shawl\"", "what somebody suggests, in their words"},
+                   {"needs", "440yd", "yarn it is said to need, as a length or a mass"},
+                   {"weight", "fine", "weight class of the yarn it was meant for"},
+                   {"grist", "400m/100g", "grist of the yarn it was meant for"},
+                   {"at-gauge", "24st/10cm", "stocking-stitch gauge it was meant for"},
+                   {"sett", "12epi", "sett it was meant for"},
+                   {"with-needle", "4mm", "needle it was meant for"},
+                   {"size", "150cm", "finished size, as the article is measured"},
+                   {"sizes", "100,130,160cm", "the sizes it comes in"},
+                   {"colours", "2", "how many colours it takes"},
+                   {"craft", "woven", "knitted or woven", false, "knitted|woven"},
+                   {"who", "child", "for whom: a baby, a child, a dog; sizes and cautions follow"},
+                   {"by", "a guild friend", "who suggested it; kept, not interpreted"},
+                   {"when", "2026-11-02", "kept, not interpreted"},
+                   {"remember", "", "keep the suggestions with the remembered batch"},
+                   {"forget", "", "forget those that are kept with it"},
+                   {"all", "", "list every answer, not the first twenty"}},
+                  out_options("answers.csv", "write all answers to this file, .csv or .json"),
+                  plan_options(),
+                  batch_options(),
+                  answer_options()}),
+        run,
+        "heron.toml --idea \"lace shawl\" --needs 440yd"};
 }
 
 }  // namespace gristwright::cli

@@ -187,6 +187,7 @@ std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {
                        0) +
                "\n";
     out += wrapped(capital(reach_line(plan, q.units)) + ".", 0) + "\n" + wrapped(t.about, 0) + "\n";
+    if (!q.which_yarn.empty()) out += wrapped(capital(q.which_yarn) + ".", 0) + "\n";
     out += "\n" + heading("Metres") + "\n" + metres_text(plan, q);
     out += "\n" + heading("How big? Chance that the yarn reaches") + "\n" + curve(plan, q.units);
     out += "\n" + heading("Pieces") + "\n";

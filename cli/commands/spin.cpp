@@ -3,6 +3,7 @@
 #include <fmt/core.h>
 
 #include <nlohmann/json.hpp>
+#include <set>
 
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
@@ -121,8 +122,8 @@ std::string twist_line(const SpinTarget& t, const Recipe& r) {
     return fmt::format(
         "singles of {:.1f} m/g with {:.1f} to {:.1f} turns per inch; {} of them "
         "plied with {:.1f} to {:.1f} (judgement)",
-        per_gram(singles_of(t, r)), low * r.singles_twist_low, high * r.singles_twist_high, r.plies,
-        low, high);
+        per_gram(singles_of(t, r)), low * r.singles_turns, high * r.singles_turns, r.plies, low,
+        high);
 }
 
 std::string target_text(const SpinTarget& t, const Recipe& recipe, const Units& units) {
@@ -149,12 +150,22 @@ Json target_json(const SpinTarget& t, const Recipe& r) {
             {"wraps_per_inch", number(in_wraps_per_inch(t.wraps))},
             {"plies", r.plies},
             {"singles_tex", number(in_tex(singles_of(t, r)))},
-            {"singles_turns_per_inch_from", number(low * r.singles_twist_low)},
-            {"singles_turns_per_inch_to", number(high * r.singles_twist_high)},
+            {"singles_turns_per_inch_from", number(low * r.singles_turns)},
+            {"singles_turns_per_inch_to", number(high * r.singles_turns)},
             {"turns_per_inch_from", number(low)},
             {"turns_per_inch_to", number(high)},
             {"metres", range({in_metres(t.metres.mid), t.metres.spread})},
             {"grams_of_fibre", number(in_grams(t.fibre))}};
+}
+
+// Fibres that handspinners ordinarily spin unblended, the commonest first.
+std::vector<FibrePart> ordinary_fibres(const catalog::Catalogue& catalogue) {
+    std::vector<FibrePart> out;
+    std::set<std::string> seen;
+    for (const auto& yarn : catalogue.ordinary)
+        if (const auto* fibre = catalogue.fibre_named(yarn.fibre))
+            if (seen.insert(fibre->name).second) out.push_back(*fibre);
+    return out;
 }
 
 // For the middle of the weights that the article is usually made in.
@@ -162,8 +173,8 @@ Recipe recipe_of(const Template& article, const std::vector<SpinTarget>& targets
                  const catalog::Catalogue& catalogue) {
     if (targets.empty())
         throw Refused(fmt::format("{} is made in no weight that the tables know", article.name));
-    return recipe_for(article, targets[targets.size() / 2].grist, catalogue.fibres, catalogue.yarn,
-                      catalogue.fabrics);
+    return recipe_for(article, targets[targets.size() / 2].grist, ordinary_fibres(catalogue),
+                      catalogue.yarn, catalogue.fabrics);
 }
 
 Json recipe_json(const Recipe& r, const std::vector<SpinTarget>& targets) {

@@ -46,7 +46,8 @@ std::string batch_line(const Question& q) {
                        name.empty() ? "Your batch" : inert(name), q.units.yarn(q.yarn.length.mid),
                        q.units.mass(q.yarn.mass), count, count == 1 ? "" : "s",
                        count_of(grist, count_system("metres per gram")),
-                       count_of(grist, count_system("yards per pound")), in_tex(grist));
+                       count_of(grist, count_system("yards per pound")), in_tex(grist)) +
+           (q.which_yarn.empty() ? "" : ". " + capital(q.which_yarn));
 }
 
 std::string class_line(const YarnProfile& yarn) {
@@ -94,6 +95,9 @@ std::string making_line(const PlanPiece& piece, const Units& units) {
                                needle_size(k.needle));
         },
         [&](const WovenCloth& w) {
+            if (draws_itself_in(*w.weave))
+                return fmt::format("drawn in by its weft to {}, {} wide", units.sett(w.ends),
+                                   units.size(piece.panel.reed_width));
             return fmt::format("{} {}{} ({:.0f} % of the greatest sett), {} wide in it",
                                units.sett(w.heddle), w.weave->shafts > 2 ? "reed" : "heddle",
                                w.in_hole == 2 ? ", ends doubled" : "", 100 * w.share,

@@ -65,7 +65,7 @@ std::string split_section(const allocation::Split& s, const SplitAsked& asked, c
 std::vector<Answered> answered(BulkAnswers& bulk) {
     std::vector<Answered> out;
     for (const auto& group : bulk.ranked())
-        out.push_back({group.suggestion, bulk.answer(group.suggestion), group.count});
+        out.push_back({group.suggestion, bulk.answer(group.suggestion), group.rows.size()});
     return out;
 }
 

@@ -2,21 +2,65 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
+
 #include "cli/output/describe.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/reply_topics.hpp"
+#include "engine/suggestion/constants.hpp"
 #include "engine/yarn/count.hpp"
 
 namespace gristwright::cli {
 namespace {
 
-std::string named(const SuggestionAnswer& a) {
-    // Mitts and socks come in pairs: "knitted socks", but "a knitted hat".
-    const bool several = a.article->article.back() == 's';
-    return fmt::format("{}{} {}", several ? "" : "a ", words(a.article->craft), a.article->article);
+// Lists in a reply end with a word: "a hat, mitts and socks".
+std::string listed(const std::vector<std::string>& parts, std::string_view last) {
+    std::string out;
+    for (std::size_t i = 0; i < parts.size(); ++i)
+        out += (i == 0 ? "" : i + 1 == parts.size() ? fmt::format(" {} ", last) : ", ") + parts[i];
+    return out;
 }
 
-std::string serves_sentence(Serves s) {
-    switch (s) {
+std::string small(std::string title) {
+    if (title[0] >= 'A' && title[0] <= 'Z') title[0] = static_cast<char>(title[0] - 'A' + 'a');
+    return title;
+}
+
+std::string with_article(const std::string& noun) {
+    const bool vowel = std::string_view("aeiou").find(noun[0]) != std::string_view::npos;
+    return (vowel ? "an " : "a ") + noun;
+}
+
+// The catalogue's word for it; the word as typed for what the catalogue does not have.
+std::string said_of(const ThingAnswer& thing) {
+    const bool ours = thing.article && !thing.as_nearest;
+    auto word = ours ? thing.wanted.kind : thing.wanted.said;
+    if (thing.wanted.count > 1)
+        return fmt::format("{} {}{}", thing.wanted.count, word, word.back() == 's' ? "" : "s");
+    return word.back() == 's' ? word : with_article(word);
+}
+
+std::string thanks(const SuggestionAnswer& a) {
+    std::vector<std::string> all;
+    for (const auto& thing : a.things) all.push_back(said_of(thing));
+    return fmt::format("Thank you for the idea of {}!",
+                       listed(all, a.taken.alternatives ? "or" : "and"));
+}
+
+std::string template_words(const SuggestionAnswer& a) {
+    return fmt::format("{} ({})", with_article(small(a.article->title)), words(a.article->craft));
+}
+
+// What was asked for and is not reckoned, said before any number; then what was taken instead.
+std::string not_known_sentence(const SuggestionAnswer& a) {
+    const auto lacking = left_out(a);
+    if (lacking.empty()) return "";
+    return fmt::format("I have no figures for {}; the nearest I know is {}.", listed(lacking, "or"),
+                       template_words(a));
+}
+
+std::string serves_sentence(const SuggestionAnswer& a) {
+    switch (serves(a.judgement.score)) {
         case Serves::well:
             return "This yarn serves it well.";
         case Serves::fairly:
@@ -29,23 +73,185 @@ std::string serves_sentence(Serves s) {
     return "This yarn does not serve it.";
 }
 
+// "A woven scarf of 152 cm", "Both together", "The weft of a woven cushion".
+std::string subject(const SuggestionAnswer& a, const Units& units) {
+    const auto& main = a.things[a.main];
+    std::string out;
+    if (a.things.size() > 1 && !a.taken.alternatives) return "Together they";
+    out = named(main);
+    if (main.wanted.count < 2 && a.article->measure == "length")
+        out += " of " + units.size(a.size);
+    else if (main.wanted.count < 2)
+        out += fmt::format(" ({} {})", a.article->measure, units.size(a.size));
+    if (a.taken.role == YarnRole::weft_only) out = "the weft of " + out;
+    if (a.taken.role == YarnRole::warp_only) out = "the warp of " + out;
+    return capital(out);
+}
+
+std::string needs_words(const SuggestionAnswer& a, const Units& units) {
+    const auto mid = units.yarn(a.need.mid);
+    if (a.basis == SuggestionAnswer::Basis::template_plan) return "would take about " + mid;
+    if (a.stitches_kept)
+        return fmt::format(
+            "is said to take {}, in this yarn about {},",
+            a.stated_mass.si() > 0 ? units.mass(a.stated_mass) : units.yarn(a.stated), mid);
+    if (a.basis == SuggestionAnswer::Basis::stated_length)
+        return fmt::format("is said to take {}", mid);
+    return fmt::format("is said to take {}, here about {},", units.mass(a.stated_mass), mid);
+}
+
 std::string metres_sentence(const SuggestionAnswer& a, const YarnProfile& yarn,
                             const Units& units) {
-    const auto needs = fmt::format("it would take about {} of this yarn and I have {}",
-                                   units.yarn(a.need.mid), units.yarn(yarn.length.mid));
+    const auto needs = fmt::format("{} {} and I have {}", subject(a, units), needs_words(a, units),
+                                   units.yarn(yarn.length.mid));
+    const auto& t = *a.article;
     switch (a.reach) {
         case Reach::enough:
-            return fmt::format("{}: enough, with about {} to spare.", capital(needs),
-                               units.yarn(a.left));
+            return a.left > Length{} ? fmt::format("{}: enough, with about {} to spare.", needs,
+                                                   units.yarn(a.left))
+                                     : needs + ": just enough, as stated amounts hold a reserve.";
         case Reach::enough_if_smaller:
-            return fmt::format("{}: enough if the {} is {}, not {}.", capital(needs),
-                               a.article->measure, units.size(a.size_that_fits),
-                               units.size(a.size));
+            if (a.size_that_fits >= a.size * (1 - constants::blocking_slack))
+                return fmt::format("{}: enough for {}, and blocking moves it by more than that.",
+                                   needs, units.size(a.size_that_fits));
+            return fmt::format("{}: enough if the {} is {}, not {}.", needs, t.measure,
+                               units.size(a.size_that_fits), units.size(a.size));
         case Reach::short_of:
-            return fmt::format("{}: short by {}; about {} of fibre more would do.", capital(needs),
-                               units.yarn(a.short_by), units.mass(a.spin_more));
+            return fmt::format(
+                "{}: with {} for safety it is short by {}; about {} of fibre more "
+                "would do.",
+                needs, units.yarn(a.margin), units.yarn(a.short_by), units.mass(a.spin_more));
     }
     return "";
+}
+
+// Each of several things by itself.
+std::string each_sentence(const SuggestionAnswer& a, const Units& units) {
+    const auto& main = a.things[a.main];
+    std::string each;
+    if (main.wanted.count > 1)
+        each = fmt::format("That is about {} each.", units.yarn(main.need.mid / main.wanted.count));
+    if (a.things.size() < 2) return each;
+    std::vector<std::string> parts;
+    for (std::size_t i = 0; i < a.things.size(); ++i) {
+        const auto& thing = a.things[i];
+        if (!thing.article || (a.taken.alternatives && i == a.main)) continue;
+        parts.push_back(fmt::format(
+            "{} about {}{}", named(thing), units.yarn(thing.need.mid),
+            thing.wanted.count > 1 ? fmt::format(" for {} of them", thing.wanted.count) : ""));
+    }
+    if (parts.empty()) return each;
+    return (each.empty() ? "" : each + " ") +
+           capital(
+               fmt::format("{}{}.", listed(parts, "and"), a.taken.alternatives ? " instead" : ""));
+}
+
+std::string role_sentence(const SuggestionAnswer& a) {
+    switch (a.taken.role) {
+        case YarnRole::weft_only:
+            return a.role_reckoned ? "The warp is then another yarn."
+                                   : "As weft I have not reckoned it.";
+        case YarnRole::warp_only:
+            return a.role_reckoned ? "The weft is then another yarn."
+                                   : "As warp I have not reckoned it.";
+        case YarnRole::border:
+            return a.role_reckoned ? "That is the border; the middle is another yarn."
+                                   : "The border alone I have not reckoned: the figure is for the "
+                                     "whole piece.";
+        case YarnRole::doubled:
+            return "Doubled I have not reckoned it: the figure is for a single strand.";
+        case YarnRole::with_another:
+            return "A second yarn would share the work: the figure is for all of it in this one.";
+        case YarnRole::plied_again:
+            return "Plied again it is another yarn, which I have not reckoned: measure it anew.";
+        case YarnRole::fulled:
+            return "Fulling cannot be undone: full a sample first.";
+        case YarnRole::all:
+            return fmt::format("With every metre used the {} decides itself.", a.article->measure);
+        case YarnRole::part:
+        case YarnRole::unsaid:
+            break;
+    }
+    return "";
+}
+
+std::string gauge_sentence(const SuggestionAnswer& a, const Suggestion& s, const Units& units) {
+    const auto gauge = s.gauge ? s.gauge : a.taken.gauge;
+    if (a.stitches_kept)
+        return fmt::format("{} my yarn would be {}; at {} it comes out at {}.",
+                           a.gauge_of_class ? "At its usual gauge" : "At that gauge",
+                           a.tightness < 1 ? "too open" : "too firm", units.stitch_gauge(a.suiting),
+                           units.size(a.size));
+    if (gauge && a.usual_gauge.si() > 0)
+        return fmt::format("At {} it is knitted {} than I would.", units.stitch_gauge(*gauge),
+                           *gauge > a.usual_gauge ? "closer" : "looser");
+    const auto sett = s.sett ? s.sett : a.taken.sett;
+    if (!sett || a.share <= 0) return "";
+    const auto verdict = a.share < a.suiting_share.low    ? "rather open"
+                         : a.share > a.suiting_share.high ? "rather close"
+                                                          : "about right";
+    return fmt::format("{} is {} for it.", units.sett(*sett), verdict);
+}
+
+std::string needle_sentence(const SuggestionAnswer& a, const Suggestion& s) {
+    const auto needle = s.needle ? s.needle : a.taken.needle;
+    if (!needle || a.usual_needle.si() <= 0) return "";
+    const double apart = *needle / a.usual_needle;
+    if (apart > 0.9 && apart < 1.1) return needle_size(*needle) + " needles suit it.";
+    return fmt::format("{} needles make it {} than my {}.", needle_size(*needle),
+                       apart > 1 ? "more open" : "firmer", needle_size(a.usual_needle));
+}
+
+std::string width_sentence(const SuggestionAnswer& a, const Units& units) {
+    const auto& sizes = a.things[a.main].wanted.sizes;
+    const bool only = a.things[a.main].wanted.only_width;
+    if (sizes.size() < 2 && !only) return "";
+    return fmt::format("The width of {} is not reckoned: my figure keeps its own shape.",
+                       units.size(only ? sizes[0] : sizes[1]));
+}
+
+std::string loom_sentence(const SuggestionAnswer& a, const Units& units) {
+    if (a.off_loom.si() <= 0) return "";
+    return fmt::format("From a loom of {} it comes off at most {} wide.",
+                       units.size(*a.taken.loom_width), units.size(a.off_loom));
+}
+
+std::string form_sentence(const SuggestionAnswer& a) {
+    const auto& main = a.things[a.main];
+    if (!main.form_missed) return "";
+    return fmt::format("I have no template of the {} form, so I took {}.", main.wanted.form,
+                       template_words(a));
+}
+
+std::string fabric_sentence(const SuggestionAnswer& a) {
+    const auto& wanted = a.things[a.main].wanted;
+    if (!wanted.fabric.named() || !left_out(a).empty()) return "";
+    return fmt::format("I reckoned it in {}.", wanted.fabric.in(a.article->craft));
+}
+
+std::string weight_sentence(const SuggestionAnswer& a, const YarnProfile& yarn) {
+    if (a.taken.weight.empty()) return "";
+    const bool same = std::any_of(yarn.class_by_grist.begin(), yarn.class_by_grist.end(),
+                                  [&](const auto& c) { return c.name == a.taken.weight; });
+    if (same) return fmt::format("Mine is of the {} weight too.", a.taken.weight);
+    return fmt::format("You meant {} yarn; mine is {}.", a.taken.weight,
+                       yarn.class_by_grist.empty() ? "outside the usual classes"
+                                                   : yarn.class_by_grist.front().name);
+}
+
+std::string wearer_sentence(const SuggestionAnswer& a) {
+    switch (a.taken.wearer) {
+        case Wearer::baby:
+            return "For a baby: no cords, fringes or loose loops, and nothing that prickles.";
+        case Wearer::child:
+            return a.article->fitted ? "The figure is for a grown-up's size: a child's takes less."
+                                     : "For a child no cords or long fringes.";
+        case Wearer::animal:
+            return fmt::format("For the {} I have no sizes: measure first.",
+                               a.taken.wearer_said.empty() ? "animal" : a.taken.wearer_said);
+        default:
+            return "";
+    }
 }
 
 // The dearest factor in a few plain words; empty when nothing is lost.
@@ -61,53 +267,123 @@ std::string character_sentence(const SuggestionAnswer& a) {
         name = static_cast<FactorName>(f);
     }
     if (!dearest) return "";
-    if (name == FactorName::equipment) return "My needles or loom do not quite fit it.";
-    if (name == FactorName::cover) return "The cloth would not close as it should.";
-    if (name == FactorName::fineness) return "It is usually made in another weight of yarn.";
-    return fmt::format("It has {:.0f} of the {:.0f} points of {} that I would want for it.",
-                       100 * dearest->had, 100 * dearest->wanted, words(name));
+    switch (name) {
+        case FactorName::definition:
+            return "Its stitches would blur.";
+        case FactorName::drape:
+            return "It would hang more stiffly than I would want.";
+        case FactorName::softness:
+            return "It is less soft than I would want for it.";
+        case FactorName::wear:
+            return "It would not wear as long as I would want.";
+        case FactorName::warmth:
+            return "It is less warm than I would want.";
+        case FactorName::elasticity:
+            return "It has little spring for it.";
+        case FactorName::warp_fitness:
+            return "As warp it is delicate.";
+        case FactorName::consistency:
+            return "The skeins differ, and that would show.";
+        case FactorName::cover:
+            return "The cloth would not close as it should.";
+        case FactorName::fineness:
+            return "It is usually made in another weight of yarn.";
+        case FactorName::equipment:
+            return "My needles or loom do not quite fit it.";
+    }
+    return "";
 }
 
-std::string gauge_sentence(const SuggestionAnswer& a, const Units& units) {
-    if (a.stitches_kept)
-        return fmt::format("At that gauge my yarn would be {}; at {} it comes out at {}.",
-                           a.tightness < 1 ? "too open" : "too firm", units.stitch_gauge(a.suiting),
-                           units.size(a.size));
-    if (a.share > 0 && (a.share < a.suiting_share.low || a.share > a.suiting_share.high))
-        return fmt::format(
-            "At that sett it would be {:.0f} % of the closest; {:.0f} to {:.0f} % "
-            "suits better.",
-            100 * a.share, 100 * a.suiting_share.low, 100 * a.suiting_share.high);
-    return "";
+std::string other_craft_sentence(const SuggestionAnswer& a, const Units& units) {
+    if (!a.other_craft) return "";
+    const auto craft = words(a.other_craft->craft);
+    if (a.other_craft_reaches) return fmt::format("The metres would do for a {} one.", craft);
+    if (a.taken.craft) return "";
+    return fmt::format("{} it would take about {}.", capital(std::string(craft)),
+                       units.yarn(a.other_need.mid));
+}
+
+std::vector<std::string> answered_sentences(const Suggestion& s, const SuggestionAnswer& a,
+                                            const YarnProfile& yarn, const Units& units) {
+    std::vector<std::string> out{thanks(a), not_known_sentence(a), form_sentence(a),
+                                 metres_sentence(a, yarn, units), each_sentence(a, units)};
+    for (const auto topic : a.taken.topics) out.push_back(topic_sentence(topic, a, yarn, units));
+    out.push_back(wearer_sentence(a));
+    out.push_back(role_sentence(a));
+    out.push_back(gauge_sentence(a, s, units));
+    out.push_back(needle_sentence(a, s));
+    out.push_back(width_sentence(a, units));
+    out.push_back(loom_sentence(a, units));
+    if (a.taken.other_yarn) out.emplace_back("The figures are for my yarn, not for your own.");
+    out.push_back(weight_sentence(a, yarn));
+    out.push_back(fabric_sentence(a));
+    const auto poorly = character_sentence(a);
+    if (serves(a.judgement.score) > Serves::fairly || poorly.empty())
+        out.push_back(serves_sentence(a));
+    out.push_back(poorly);
+    if (!a.obstacles.empty())
+        out.push_back("In the way: " + std::string(words(a.obstacles.front())) + ".");
+    out.push_back(other_craft_sentence(a, units));
+    if (s.colours > 1) out.emplace_back("It would need another colour besides this batch.");
+    return out;
+}
+
+std::vector<std::string> plain_sentences(const SuggestionAnswer& a, const YarnProfile& yarn,
+                                         const Units& units) {
+    if (a.taken.not_an_idea) return {"Thank you for writing!"};
+    if (!a.ask.empty()) {
+        std::vector<std::string> out{"Thank you for the idea!"};
+        std::vector<std::string> known;
+        for (const auto& word : a.taken.not_known)
+            if (word.craft || word.other_craft) known.push_back(word.said);
+        if (!known.empty()) out.push_back("I have no figures for " + listed(known, "or") + ".");
+        if (!a.taken.ruled_out.empty())
+            out.push_back("Not " + listed(a.taken.ruled_out, "nor") + ", then.");
+        out.push_back(capital(a.ask));
+        return out;
+    }
+    std::vector<std::string> out{"Thank you for asking!"};
+    for (const auto topic : a.taken.topics) out.push_back(topic_sentence(topic, a, yarn, units));
+    if (std::all_of(out.begin() + 1, out.end(), [](const auto& s) { return s.empty(); }))
+        out.emplace_back("That depends on what it is to be: which article do you mean?");
+    return out;
 }
 
 }  // namespace
 
 std::string metres_verdict(const SuggestionAnswer& a, const Units& units) {
-    if (!a.answered) return "asked back";
+    if (a.taken.not_an_idea) return "no idea for an article";
+    if (!a.answered) return a.ask.empty() ? "a question about the yarn" : "asked back";
     if (a.reach == Reach::short_of) return "short by " + units.yarn(a.short_by);
     return std::string(words(a.reach));
 }
 
+std::vector<std::string> left_out(const SuggestionAnswer& a) {
+    std::vector<std::string> out;
+    for (const auto& thing : a.things)
+        if (!thing.article || thing.as_nearest) out.push_back(said_of(thing));
+    for (const auto& unmade : a.taken.not_known) out.push_back(unmade.said);
+    return out;
+}
+
+std::string named(const ThingAnswer& thing) {
+    if (!thing.article) return said_of(thing);
+    const auto& kind = thing.article->article;
+    const auto craft = words(thing.article->craft);
+    if (thing.wanted.count > 1)
+        return fmt::format("{} {} {}{}", thing.wanted.count, craft, kind,
+                           kind.back() == 's' ? "" : "s");
+    // Mitts and socks come in pairs: "knitted socks", but "a knitted hat".
+    return fmt::format("{}{} {}", kind.back() == 's' ? "" : "a ", craft, kind);
+}
+
 std::string reply(const Suggestion& s, const SuggestionAnswer& a, const YarnProfile& yarn,
                   const Units& units, std::size_t most) {
-    std::vector<std::string> sentences;
-    if (!a.answered) {
-        sentences = {"Thank you for the idea!", capital(a.ask)};
-    } else {
-        sentences.push_back(fmt::format("Thank you for the idea of {}!", named(a)));
-        sentences.push_back(serves_sentence(serves(a.judgement.score)));
-        sentences.push_back(metres_sentence(a, yarn, units));
-        sentences.push_back(gauge_sentence(a, units));
-        sentences.push_back(character_sentence(a));
-        if (a.other_craft_reaches)
-            sentences.push_back(
-                fmt::format("The metres would do for a {} one.",
-                            a.article->craft == Craft::knitted ? "woven" : "knitted"));
-        if (!a.obstacles.empty())
-            sentences.push_back("In the way: " + std::string(words(a.obstacles.front())) + ".");
-        if (s.colours > 1) sentences.push_back("It would need another colour besides this batch.");
-    }
+    const auto theirs = !a.taken.imperial   ? units
+                        : *a.taken.imperial ? Units(UnitChoice::imperial)
+                                            : Units(UnitChoice::metric);
+    const auto sentences =
+        a.answered ? answered_sentences(s, a, yarn, theirs) : plain_sentences(a, yarn, theirs);
     std::string out;
     for (const auto& sentence : sentences) {
         if (sentence.empty() || characters(out) + characters(sentence) + 1 > most) continue;

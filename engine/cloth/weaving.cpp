@@ -38,12 +38,19 @@ void choose_heddle(const std::vector<Sett>& owned, WovenCloth& cloth) {
                          cloth.share <= cloth.wanted.high + share_slack;
 }
 
+void close_up(WovenCloth& cloth) {
+    cloth.share = (cloth.wanted.low + cloth.wanted.high) / 2;
+    cloth.ends = cloth.heddle = cloth.greatest * cloth.share;
+}
+
 }  // namespace
 
 Sett greatest_sett(const Weave& weave, Length packed_diameter) {
     if (weave.sett > 0) return greatest_sett(packed_diameter, plain_weave) * weave.sett;
     return greatest_sett(packed_diameter, weave.interlacing);
 }
+
+bool draws_itself_in(const Weave& weave) { return weave.sett > 1 && weave.picks < 1; }
 
 Length longest_float(const WovenCloth& cloth) {
     const double along = cloth.weave->warp_float * (1 - cloth.length.mid) / cloth.picks.si();
@@ -57,11 +64,14 @@ WovenCloth weave_cloth(const YarnProfile& yarn, const Weave& weave, Spacing purp
     cloth.weave = std::make_shared<const Weave>(weave);
     cloth.greatest = greatest_sett(weave, yarn.packed_diameter);
     cloth.wanted = share_band(purpose);
-    choose_heddle(owned.heddles, cloth);
+    if (draws_itself_in(weave))
+        close_up(cloth);
+    else
+        choose_heddle(owned.heddles, cloth);
     cloth.picks = cloth.ends * weave.picks;
     cloth.shafts_enough = owned.shafts == 0 || owned.shafts >= weave.shafts;
     const auto hole = Length::from_si(hole_share / cloth.heddle.si() / cloth.in_hole);
-    cloth.through_hole = yarn.packed_diameter * shed_room <= hole;
+    cloth.through_hole = draws_itself_in(weave) || yarn.packed_diameter * shed_room <= hole;
     // The system that is hidden lies nearly straight; the one that shows bends round it.
     const auto bent_round = std::min(cloth.ends, cloth.picks);
     const double crimp = weave.take_up * take_up(bent_round, yarn.packed_diameter);

@@ -50,6 +50,9 @@ struct [[nodiscard]] WovenCloth {
 // one cloth between them; one-sided, layered and patterned cloths follow plain weave instead.
 Sett greatest_sett(const Weave& weave, Length packed_diameter);
 
+// A warp-faced cloth draws itself in as close as its ends lie: no reed spaces them.
+bool draws_itself_in(const Weave& weave);
+
 // Of the finished cloth: the longest stretch that lies on it without crossing.
 Length longest_float(const WovenCloth& cloth);
 

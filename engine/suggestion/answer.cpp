@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/suggestion/best.hpp"
 #include "engine/suggestion/constants.hpp"
 
 namespace gristwright {
@@ -31,77 +32,17 @@ auto of_class(const std::vector<Row>& classes, std::optional<int> number, Get ge
     return {};
 }
 
-bool is_in_fabric(const Template& article, const std::string& fabric) {
-    return std::any_of(article.pieces.begin(), article.pieces.end(),
-                       [&](const auto& piece) { return piece.fabric == fabric; });
-}
-
-// The whole template in another fabric: its largest piece, which gives the article its character.
-Template in_fabric(Template article, const std::string& fabric) {
-    auto largest = std::max_element(
-        article.pieces.begin(), article.pieces.end(),
-        [](const auto& a, const auto& b) { return area(a.outline) < area(b.outline); });
-    largest->fabric = fabric;
-    std::iter_swap(article.pieces.begin(), largest);
-    auto& definition = article.wishes[static_cast<std::size_t>(Asked::definition)];
-    definition.weight = std::max<double>(definition.weight, asked_character);
-    return article;
-}
-
-}  // namespace
-
-struct Answerer::Best {
-    Plan plan;  // at the ideal size
-    Judgement judgement;
-    bool drawn = false;  // in the fabric that was asked for
-
-    // What was asked for comes before what is only put into it; hard fulling, which nobody asked
-    // for and which cannot be undone, comes last.
-    auto rank() const {
-        const auto& article = *plan.article;
-        const bool gentle =
-            article.craft == Craft::knitted || article.finish != Finish::hard_fulled;
-        return std::tuple(drawn, gentle, judgement.score);
-    }
-};
-
-Answerer::Answerer(const Ground& ground) : ground_(ground) {}
-Answerer::~Answerer() = default;
-
-// The template of that kind that this yarn serves best; nullptr when there is none.
-const Answerer::Best* Answerer::best(const std::string& article, std::optional<Craft> craft,
-                                     const NamedFabric& named) {
-    const std::tuple key{article, craft, named};
-    if (const auto found = known_.find(key); found != known_.end()) return found->second.get();
-    std::unique_ptr<Best> best;
-    for (const auto& t : ground_.templates) {
-        if (t.article != article || (craft && t.craft != *craft)) continue;
-        const auto& fabric = named.in(t.craft);
-        if (named.named() && fabric.empty()) continue;
-        const bool drawn = !fabric.empty() && is_in_fabric(t, fabric);
-        auto next = std::make_unique<Best>();
-        auto request = ground_.request;
-        request.size = t.ideal;
-        next->plan = plan(fabric.empty() ? t : in_fabric(t, fabric), ground_.yarn, ground_.fabrics,
-                          ground_.owned, request);
-        next->drawn = drawn;
-        next->judgement = judge(next->plan, ground_.yarn);
-        if (!best || next->rank() > best->rank()) best = std::move(next);
-    }
-    return (known_[key] = std::move(best)).get();
-}
-
-namespace {
-
 // What the amount that was stated comes to with this yarn.
 void take_stated(const Suggestion& s, const Ground& ground, const Plan& plan, Length stated,
                  SuggestionAnswer& out) {
     out.need = {stated, stated_amount};
+    out.stated = stated;
     const auto& first = plan.pieces.front();
     if (!first.knit) return;
     auto gauge = s.gauge;
     if (!gauge) gauge = of_class(ground.classes, s.weight_class, gauge_of);
     if (!gauge) return;
+    out.gauge_of_class = !s.gauge;
     const auto loop = loop_from_stitches(*gauge, Relaxation::full);
     const auto band = tightness_band(first.knit->purpose);
     out.tightness = tightness(ground.yarn.linear_density.mid, loop);
@@ -122,21 +63,30 @@ void look_at_sett(const Suggestion& s, const Plan& plan, SuggestionAnswer& out) 
     out.suiting_share = first.woven->wanted;
 }
 
+// What will be needed: a stated amount is what a pattern asks one to buy, and it is used up to
+// that.
+Estimate<Length> used_of(const SuggestionAnswer& out) {
+    if (out.basis == SuggestionAnswer::Basis::template_plan) return out.need;
+    return {out.need.mid * (1 - stated_allowance), out.need.spread};
+}
+
 void compare_metres(const Ground& ground, const Plan& plan, SuggestionAnswer& out) {
     const auto& have = plan.have;
-    out.certainty = chance_of_enough(out.need, have);
+    const auto used = used_of(out);
+    out.certainty = chance_of_enough(used, have);
     out.left = std::max(Length{}, have.mid - out.need.mid);
     if (out.certainty >= ground.request.certainty) {
         out.reach = Reach::enough;
         return;
     }
-    const double aside = set_aside(ground.request.certainty, out.need.spread, have.spread);
-    out.short_by = std::max(Length{}, out.need.mid * aside - have.mid);
+    const double aside = set_aside(ground.request.certainty, used.spread, have.spread);
+    out.short_by = std::max(Length{}, used.mid * aside - have.mid);
+    out.margin = std::max(Length{}, used.mid * aside - out.need.mid);
     out.spin_more = out.short_by * ground.yarn.linear_density.mid * (1 + spinning_losses);
     // The template says how metres go with size; the amount that was stated scales it.
     const auto& t = *plan.article;
     const double asked = out.size / t.ideal;
-    const double scale = out.need.mid.si() / plan.by_size.at(asked);
+    const double scale = used.mid.si() / plan.by_size.at(asked);
     const double fits = plan.by_size.largest(have.mid.si() / aside / scale, asked);
     if (!out.stitches_kept && fits >= t.smallest / t.ideal) {
         out.reach = Reach::enough_if_smaller;
@@ -169,69 +119,253 @@ void count_repeats(const Plan& plan, SuggestionAnswer& out) {
     out.fewer_repeats = static_cast<int>(std::ceil(first.rows * smaller / repeat));
 }
 
-std::string what_to_ask(const Understood& understood) {
-    if (understood.article.empty() && understood.unknown.empty()) return "what is it to be?";
-    if (!understood.article.empty()) return "";
-    std::string words;
-    for (std::size_t i = 0; i < std::min<std::size_t>(3, understood.unknown.size()); ++i)
-        words += (i ? ", " : "") + understood.unknown[i];
-    return "which article is meant by '" + words + "'?";
+// What was stated outright goes before what was read in the words.
+Suggestion with_what_was_read(Suggestion s, const Taken& taken, const Ground& ground) {
+    if (!s.gauge) s.gauge = taken.gauge;
+    if (!s.sett) s.sett = taken.sett;
+    if (!s.needle) s.needle = taken.needle;
+    if (!s.craft) s.craft = taken.craft;
+    for (const auto& c : ground.classes)
+        if (!s.weight_class && c.name == taken.weight) s.weight_class = c.number;
+    if (!s.grist) s.grist = of_class(ground.classes, s.weight_class, grist_of);
+    if (taken.wanted.empty()) return s;
+    const auto& first = taken.wanted.front();
+    if (!s.size && !first.sizes.empty() && !first.only_width) s.size = first.sizes.front();
+    if (!s.needs && !s.needs_mass) s.needs = first.needs, s.needs_mass = first.needs_mass;
+    return s;
 }
 
-std::string none_such(const Understood& understood, std::optional<Craft> craft) {
+std::string what_to_ask(const Taken& taken) {
+    if (taken.not_an_idea || !taken.wanted.empty()) return "";
+    if (!taken.topics.empty() && taken.asks) return "";
+    std::string unknown;
+    std::size_t named = 0;
+    for (const auto& word : taken.not_known)
+        if (!word.craft && !word.other_craft && named++ < 3)
+            unknown += (unknown.empty() ? "" : ", ") + word.said;
+    if (unknown.empty()) return "what is it to be?";
+    return "which article is meant by '" + unknown + "'?";
+}
+
+std::string none_such(const SuggestionAnswer& a, std::optional<Craft> craft) {
     std::string what = craft ? std::string(words(*craft)) + " " : std::string();
-    what += understood.article;
-    const auto& fabric = understood.fabric;
+    const auto& wanted = a.things.front().wanted;
+    what += wanted.said == wanted.kind + "s" ? wanted.kind : wanted.said;
+    const auto& fabric = a.taken.fabric;
     if (fabric.named()) what += " in " + (fabric.knitted.empty() ? fabric.woven : fabric.knitted);
     return "there is no " + what + " in the catalogue: which craft and fabric would do?";
 }
 
+Reach reach_of(const Estimate<Length>& need, const Plan& plan, double asked) {
+    if (chance_of_enough(need, plan.have) >= asked) return Reach::enough;
+    const double aside = set_aside(asked, need.spread, plan.have.spread);
+    const auto& t = *plan.article;
+    const double least = plan.by_size.at(t.smallest / t.ideal) / plan.by_size.at(1);
+    return need.mid.si() * least * aside <= plan.have.mid.si() ? Reach::enough_if_smaller
+                                                               : Reach::short_of;
+}
+
+// What a question may want besides: the usual needle or sett, the largest size, how many.
+void look_around(const Ground& ground, const Plan& plan, SuggestionAnswer& out) {
+    const auto& first = plan.pieces.front();
+    if (first.knit) out.usual_needle = first.knit->needle, out.usual_gauge = first.knit->stitches;
+    if (first.woven) {
+        out.usual_sett = first.woven->ends;
+        if (out.taken.loom_width)
+            out.off_loom = *out.taken.loom_width * (1 - first.woven->width.mid);
+    }
+    const auto& t = *plan.article;
+    const double aside = set_aside(ground.request.certainty, plan.need.spread, plan.have.spread);
+    const double one = plan.by_size.at(out.size / t.ideal) * aside;
+    out.possible = static_cast<int>(std::floor(plan.have.mid.si() / one));
+    const double fits =
+        plan.by_size.largest(plan.have.mid.si() / aside, t.largest / t.ideal) * t.ideal.si();
+    out.largest = metres(std::floor(fits * 100 + 1e-6) / 100);
+}
+
+// The fabric of that name in the tables: "waffle weave" is waffle, "double weave" doubleweave.
+NamedFabric known_fabric(const std::string& said, const Fabrics& fabrics) {
+    auto whole = said;
+    std::erase(whole, ' ');
+    NamedFabric out;
+    for (const auto& name : {said, said.substr(0, said.find_last_of(' ')), whole}) {
+        if (out.knitted.empty() && fabrics.knitted_named(name)) out.knitted = name;
+        if (out.woven.empty() && fabrics.weave_named(name)) out.woven = name;
+    }
+    return out;
+}
+
+// The part in a plan that reckons with it; whole: no plan can.
+Role part_of(YarnRole role) {
+    switch (role) {
+        case YarnRole::weft_only:
+            return Role::weft;
+        case YarnRole::warp_only:
+            return Role::warp;
+        case YarnRole::border:
+            return Role::border;
+        default:
+            return Role::whole;
+    }
+}
+
 }  // namespace
 
-SuggestionAnswer Answerer::answer(const Suggestion& s) {
-    SuggestionAnswer out;
-    out.understood = understand(s.idea, ground_.words);
-    const auto craft = s.craft ? s.craft : out.understood.craft;
-    out.ask = what_to_ask(out.understood);
-    if (!out.ask.empty()) return out;
-    const auto* found = best(out.understood.article, craft, out.understood.fabric);
-    if (!found) {
-        out.ask = none_such(out.understood, craft);
-        return out;
+// The tables may have learnt a fabric or a kind that the words knew by name only.
+void Answerer::resolve(Taken& taken) const {
+    auto known = [&](const Unmade& u) {
+        const auto named = known_fabric(u.said, ground_.fabrics);
+        if (u.other_craft || !named.named()) return false;
+        taken.fabric = named;
+        taken.fabric_said = u.said;
+        for (auto& wanted : taken.wanted)
+            if (!wanted.fabric.named()) wanted.fabric = named;
+        return true;
+    };
+    std::erase_if(taken.not_known, known);
+    for (const auto& unmade : taken.not_known) {
+        if (!taken.craft && unmade.craft) taken.craft = unmade.craft;
+        if (!taken.fabric.named() && unmade.nearest.named()) {
+            taken.fabric = unmade.nearest;
+            for (auto& wanted : taken.wanted)
+                if (!wanted.fabric.named()) wanted.fabric = unmade.nearest;
+        }
     }
-    auto grist = s.grist;
-    if (!grist) grist = of_class(ground_.classes, s.weight_class, grist_of);
-    if (s.needs_mass && !s.needs && !grist) {
-        out.ask = "how many metres is that mass: which yarn was it?";
-        return out;
+    const bool loom = taken.sett || taken.loom_width || taken.about(Topic::warp) ||
+                      taken.about(Topic::waste) || taken.about(Topic::sett);
+    if (taken.role == YarnRole::weft_only || taken.role == YarnRole::warp_only ||
+        (loom && !taken.craft))
+        taken.craft = Craft::woven;
+    if (!taken.craft && (taken.gauge || taken.needle)) taken.craft = Craft::knitted;
+}
+
+ThingAnswer Answerer::look_at(const Wanted& wanted, const Taken& taken, std::optional<Craft> craft,
+                              Best*& found) {
+    ThingAnswer out;
+    out.wanted = wanted;
+    Wish wish{wanted.kind,
+              wanted.form,
+              craft,
+              wanted.fabric,
+              taken.fabrics_out,
+              taken.wearer == Wearer::baby,
+              taken.role == YarnRole::fulled,
+              part_of(taken.role),
+              {}};
+    if (!wanted.sizes.empty() && !wanted.only_width) wish.size = wanted.sizes.front();
+    found = best(wish);
+    if (!found && !wanted.nearest.empty()) {
+        wish.kind = wanted.nearest;
+        found = best(wish);
+        out.as_nearest = found != nullptr;
     }
-    out.answered = true;
-    const auto& plan = found->plan;
+    if (!found) return out;
+    out.article = found->plan.article;
+    const auto& t = *out.article;
+    out.form_missed = !wanted.form.empty() && !has_form(t, wanted.form);
+    out.size = wish.size ? *wish.size : t.ideal;
+    out.need = {metres(found->plan.by_size.at(out.size / t.ideal) * wanted.count),
+                found->plan.need.spread};
+    if (wanted.needs) out.need = {*wanted.needs, stated_amount};
+    out.reach = reach_of(out.need, found->plan, ground_.request.certainty);
+    return out;
+}
+
+// The same article in the other craft, where none was asked for or this one falls short.
+void Answerer::add_other_craft(const Taken& taken, SuggestionAnswer& out) {
+    const auto& main = out.things[out.main];
+    const auto other = out.article->craft == Craft::knitted ? Craft::woven : Craft::knitted;
+    auto wanted = main.wanted;
+    if (taken.craft || wanted.fabric.named()) wanted.fabric = {};
+    Best* found = nullptr;
+    const auto there = look_at(wanted, taken, other, found);
+    if (!found || !there.article) return;
+    out.other_craft = there.article;
+    out.other_need = there.need;
+    out.other_reach = there.reach;
+    out.other_craft_reaches = out.reach == Reach::short_of && there.reach == Reach::enough &&
+                              serves(found->judgement.score) <= Serves::fairly;
+}
+
+void Answerer::reckon(const Suggestion& s, Best& found, SuggestionAnswer& out) {
+    const auto& plan = found.plan;
+    auto& main = out.things[out.main];
     out.article = plan.article;
-    if (!found->drawn) out.put_into = out.understood.fabric.in(plan.article->craft);
-    out.judgement = found->judgement;
+    out.fabric = out.article->pieces.front().fabric;
+    if (!found.drawn) out.put_into = main.wanted.fabric.in(out.article->craft);
+    out.judgement = found.judgement;
+    out.role_reckoned = found.in_role;
     out.obstacles = plan.obstacles;
-    out.size = s.size ? *s.size : plan.article->ideal;
+    out.size = s.size ? *s.size : main.size;
     if (s.needs || s.needs_mass) {
         using Basis = SuggestionAnswer::Basis;
         out.basis = s.needs ? Basis::stated_length : Basis::stated_mass;
-        take_stated(s, ground_, plan, s.needs ? *s.needs : *s.needs_mass / *grist, out);
+        if (!s.needs) out.stated_mass = *s.needs_mass;
+        take_stated(s, ground_, plan, s.needs ? *s.needs : *s.needs_mass / *s.grist, out);
     } else {
-        out.need = {metres(plan.by_size.at(out.size / plan.article->ideal)), plan.need.spread};
+        out.need = {metres(plan.by_size.at(out.size / out.article->ideal) * main.wanted.count),
+                    plan.need.spread};
         if (s.gauge && plan.pieces.front().knit)
             out.tightness = tightness(ground_.yarn.linear_density.mid,
                                       loop_from_stitches(*s.gauge, Relaxation::full));
     }
+    main.need = out.need;
+    if (!out.taken.alternatives)
+        for (std::size_t i = 0; i < out.things.size(); ++i)
+            if (i != out.main) out.need.mid += out.things[i].need.mid;
     look_at_sett(s, plan, out);
     compare_metres(ground_, plan, out);
     look_at_sizes(s, ground_, plan, out);
     count_repeats(plan, out);
-    if (out.reach == Reach::short_of && craft) {
-        const auto other = *craft == Craft::knitted ? Craft::woven : Craft::knitted;
-        const auto* instead = best(out.understood.article, other, {});
-        out.other_craft_reaches = instead && instead->plan.certainty >= ground_.request.certainty &&
-                                  serves(instead->judgement.score) <= Serves::fairly;
+    main.size = out.size;
+    look_around(ground_, plan, out);
+}
+
+SuggestionAnswer Answerer::answer(const Suggestion& suggestion) {
+    SuggestionAnswer out;
+    out.taken = understand(suggestion.idea, lexicon_, stemmer_);
+    if (!suggestion.who.empty() && out.taken.wearer == Wearer::unsaid) {
+        const auto who = understand("for the " + suggestion.who, lexicon_, stemmer_);
+        out.taken.wearer = who.wearer;
+        out.taken.wearer_said = who.wearer_said;
+        out.taken.years = who.years;
     }
+    resolve(out.taken);
+    out.ask = what_to_ask(out.taken);
+    if (!out.ask.empty() || out.taken.wanted.empty()) return out;
+    const auto s = with_what_was_read(suggestion, out.taken, ground_);
+    std::vector<Best*> found;
+    for (const auto& wanted : out.taken.wanted) {
+        Best* one = nullptr;
+        out.things.push_back(look_at(wanted, out.taken, s.craft, one));
+        found.push_back(one);
+    }
+    // Of alternatives the first that reaches; of several things the first that can be made.
+    out.main = out.things.size();
+    for (std::size_t i = 0; i < found.size(); ++i)
+        if (found[i] &&
+            (out.main == out.things.size() ||
+             (out.taken.alternatives && out.things[i].reach < out.things[out.main].reach)))
+            out.main = i;
+    if (out.main == out.things.size()) {
+        out.main = 0;
+        out.ask = none_such(out, s.craft);
+        return out;
+    }
+    if (s.needs_mass && !s.needs && !s.grist && suggestion.needs_mass) {
+        out.ask = "how many metres is that mass: which yarn was it?";
+        return out;
+    }
+    out.answered = true;
+    auto reckoned = s;
+    if (out.main > 0) reckoned.needs.reset(), reckoned.needs_mass.reset(), reckoned.size.reset();
+    // A mass of this very yarn, when no other was named.
+    if (reckoned.needs_mass && !reckoned.grist) reckoned.grist = ground_.yarn.linear_density.mid;
+    reckon(reckoned, *found[out.main], out);
+    if (!suggestion.craft && !out.taken.craft)
+        add_other_craft(out.taken, out);
+    else if (out.reach == Reach::short_of)
+        add_other_craft(out.taken, out);
     return out;
 }
 

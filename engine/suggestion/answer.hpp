@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "engine/suggestion/suggestion.hpp"
+#include "engine/suggestion/understand.hpp"
 #include "engine/suitability/judgement.hpp"
 
 namespace gristwright {
@@ -20,7 +21,7 @@ struct Ground {
     using Lent = std::reference_wrapper<const T>;  // takes no temporary
     Ground(Lent<YarnProfile> its_yarn, Lent<std::vector<Template>> known_templates,
            Lent<std::vector<WeightClass>> known_classes, Lent<Fabrics> known_fabrics,
-           Lent<Equipment> is_owned, Lent<Words> known_words, Request asked)
+           Lent<Equipment> is_owned, Lent<std::string> known_words, Request asked)
         : yarn(its_yarn),
           templates(known_templates),
           classes(known_classes),
@@ -34,26 +35,43 @@ struct Ground {
     const std::vector<WeightClass>& classes;
     const Fabrics& fabrics;
     const Equipment& owned;
-    const Words& words;
+    const std::string& words;  // the table, as Lexicon reads it
     Request request;
 };
 
+// One of the things that were wanted, as it was looked at.
+struct ThingAnswer {
+    Wanted wanted;
+    std::shared_ptr<const Template> article;  // none: no template makes it, nor anything near
+    bool as_nearest = false;                  // a template of the kind that comes nearest
+    bool form_missed = false;                 // no template of the form that was named
+    Estimate<Length> need;                    // of all that were counted
+    Length size;                              // of one
+    Reach reach{};
+};
+
 struct [[nodiscard]] SuggestionAnswer {
-    Understood understood;
-    bool answered = false;  // false: the article was not understood, or what is missing is asked
-    std::string ask;        // what to ask, when not answered
+    Taken taken;
+    bool answered =
+        false;        // false: no idea, a question about the yarn, or what is missing is asked
+    std::string ask;  // what to ask, when that is what is missing
+
+    std::vector<ThingAnswer> things;  // each of what was wanted, in the order of saying
+    std::size_t main = 0;             // of things: the one whose numbers follow
 
     std::shared_ptr<const Template> article;
     std::string put_into;  // the fabric asked for, which no template of that kind is drawn in
+    std::string fabric;    // of its largest piece
     Judgement judgement;
     std::vector<Obstacle> obstacles;
 
     enum class Basis { stated_length, stated_mass, template_plan } basis = Basis::template_plan;
-    Estimate<Length> need;  // with this yarn
+    Estimate<Length> need;  // with this yarn, for all that is wanted together
     double certainty = 0;
     Reach reach{};
     Length size;  // asked for, or the template's ideal, or what keeping the stitches gives
     Length left, short_by;  // one of them 0; short_by at the certainty asked
+    Length margin;          // of short_by: what the certainty asked sets aside
     Length size_that_fits;  // when enough if smaller
     Length
         largest_offered;    // of the sizes it comes in, the largest that fits; 0: none, or not said
@@ -65,7 +83,22 @@ struct [[nodiscard]] SuggestionAnswer {
     bool stitches_kept = false;  // the size changes because the gauge does
     double share = 0;            // of the greatest sett, at the sett that was stated; 0: none was
     ShareBand suiting_share{};
-    bool other_craft_reaches = false;  // the same article in the other craft would do
+    Length stated;                // that it is said to take; 0: none was stated
+    bool gauge_of_class = false;  // tightness is at the usual gauge of the weight it was meant for
+    Mass stated_mass;             // that it is said to take; 0: none was stated
+    Length largest;    // that the metres cover at the certainty asked, of the sizes it is made in
+    int possible = 0;  // how many such the metres are enough for
+    Length usual_needle;  // knitted; 0: woven
+    Gauge usual_gauge;
+    Length off_loom;  // the widest finished cloth of the loom that was named; 0: none was
+    Sett usual_sett;  // woven; 0: knitted
+    bool role_reckoned = false;  // the metres are those of the part this yarn plays
+
+    std::shared_ptr<const Template>
+        other_craft;  // the same article in the other craft, if there is one
+    Estimate<Length> other_need;
+    Reach other_reach{};
+    bool other_craft_reaches = false;  // and would serve, where this one falls short
 };
 
 // Answers many suggestions for one batch: what depends only on the article is worked out once.
@@ -77,12 +110,19 @@ class Answerer {
 
   private:
     struct Best;
-    const Best* best(const std::string& article, std::optional<Craft> craft,
-                     const NamedFabric& fabric);
+    struct Wish;
+    void resolve(Taken& taken) const;
+    Best& realised(const Template& article, const std::string& fabric, Role role);
+    Best* best(const Wish& wish);
+    ThingAnswer look_at(const Wanted& wanted, const Taken& taken, std::optional<Craft> craft,
+                        Best*& found);
+    void add_other_craft(const Taken& taken, SuggestionAnswer& out);
+    void reckon(const Suggestion& s, Best& found, SuggestionAnswer& out);
 
     Ground ground_;
-    std::map<std::tuple<std::string, std::optional<Craft>, NamedFabric>, std::unique_ptr<Best>>
-        known_;
+    Lexicon lexicon_;
+    Stemmer stemmer_;
+    std::map<std::tuple<const Template*, std::string, Role>, std::unique_ptr<Best>> known_;
 };
 
 }  // namespace gristwright

@@ -13,6 +13,24 @@ inline constexpr Constant stated_amount{"an amount that somebody states",
                                         Mark::judgement,
                                         "whole skeins and other hands; printings of one article "
                                         "differ by 20 to 100 % in mass"};
+inline constexpr Constant stated_allowance{
+    "of a stated amount, what is bought but not used",
+    0.10,
+    0.05,
+    0.20,
+    "relative",
+    Mark::common_practice,
+    "a pattern states what to buy: 5 to 20 % more than its sample took"};
+inline constexpr Constant longest_cloth{
+    "a length beyond which yarn is meant and not cloth",   5, 4, 10, "m", Mark::judgement,
+    "the longest piece of one warp or one pair of needles"};
+inline constexpr Constant blocking_slack{"of a size, what blocking and hands move it by anyway",
+                                         0.03,
+                                         0.02,
+                                         0.05,
+                                         "relative",
+                                         Mark::judgement,
+                                         ""};
 inline constexpr Constant asked_character{
     "weight of definition when a fabric is asked for", 0.8, 0.5, 1.0, "1", Mark::judgement, ""};
 inline constexpr Constant gauge_slack{"tightness outside the band at which a gauge is still kept",

@@ -1,66 +1,44 @@
-#include "engine/suggestion/suggestion.hpp"
-#include "engine/units/ascii.hpp"
+#include "engine/suggestion/understand.hpp"
+
+#include <algorithm>
+
+#include "engine/suggestion/reading.hpp"
 
 namespace gristwright {
 namespace {
 
-constexpr std::size_t most_words = 40;  // of an idea; the rest is not read
+using enum WordClass;
 
-std::vector<std::string> split(const std::string& idea) {
-    std::vector<std::string> out(1);
-    for (const char c : idea) {
-        if (ascii::is_letter(c))
-            out.back() += ascii::lower(c);
-        else if (!out.back().empty() && out.size() < most_words)
-            out.emplace_back();
-        else if (!out.back().empty())
-            break;
-    }
-    if (out.back().empty()) out.pop_back();
-    return out;
+bool chats(const std::vector<Item>& items) {
+    return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is(remark); });
 }
 
-const WordMeaning* find(const Words& words, std::string word) {
-    if (const auto found = words.find(word); found != words.end()) return &found->second;
-    if (word.size() < 3 || word.back() != 's') return nullptr;
-    word.pop_back();
-    const auto found = words.find(word);
-    return found == words.end() ? nullptr : &found->second;
-}
-
-void take(const std::string& said, const WordMeaning& meaning, Understood& out) {
-    using Kind = WordMeaning::Kind;
-    if (meaning.kind == Kind::filler) return;
-    if (meaning.kind == Kind::article) out.article = meaning.means;
-    if (meaning.kind == Kind::fabric) out.fabric = {meaning.means, meaning.on_loom};
-    if (meaning.kind == Kind::craft)
-        out.craft = meaning.means == "woven" ? Craft::woven : Craft::knitted;
-    const auto as = meaning.means.empty() ? meaning.on_loom : meaning.means;
-    const bool either = !meaning.on_loom.empty() && as != meaning.on_loom;
-    if (said != as)
-        out.taken_as.push_back(said + " as " + as +
-                               (either ? " (woven: " + meaning.on_loom + ")" : ""));
+// Something to make is spoken of, or something that can be asked.
+bool is_an_idea(const std::vector<Item>& items, const Taken& taken) {
+    if (!taken.wanted.empty() || taken.fabric.named() || !taken.not_known.empty()) return true;
+    if (!taken.topics.empty() || !taken.ruled_out.empty()) return true;
+    if (taken.role != YarnRole::unsaid && taken.role != YarnRole::all) return true;
+    if (chats(items)) return false;
+    if (taken.craft || (taken.wearer != Wearer::unsaid && taken.asks)) return true;
+    return items.empty();
 }
 
 }  // namespace
 
-Understood understand(const std::string& idea, const Words& words) {
-    Understood out;
-    const auto said = split(idea);
-    for (std::size_t i = 0; i < said.size(); ++i) {
-        if (i + 1 < said.size()) {
-            const auto pair = said[i] + " " + said[i + 1];
-            if (const auto* meaning = find(words, pair)) {
-                take(pair, *meaning, out);
-                ++i;
-                continue;
-            }
-        }
-        if (const auto* meaning = find(words, said[i]))
-            take(said[i], *meaning, out);
-        else
-            out.unknown.push_back(said[i].substr(0, 30));
-    }
+Taken understand(const std::string& idea, const Lexicon& lexicon, Stemmer& stemmer) {
+    Taken out;
+    auto items = items_of(idea, lexicon, stemmer, out.taken_as);
+    set_remarks_aside(items);
+    rule_out(items, out);
+    take_things(items, out);
+    take_words(items, out);
+    take_measures(items, out);
+    // A long text without a trade word is talk, whatever words in it are not known.
+    const auto words =
+        std::count_if(items.begin(), items.end(), [](const Item& i) { return !i.sign; });
+    if (out.wanted.empty() && !out.fabric.named() && (words > 6 || chats(items)))
+        std::erase_if(out.not_known, [](const Unmade& u) { return !u.craft && !u.other_craft; });
+    out.not_an_idea = !is_an_idea(items, out);
     return out;
 }
 

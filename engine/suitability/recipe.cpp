@@ -78,14 +78,16 @@ double of_three(const std::vector<Served>& served) {
     return sum / static_cast<double>(count);
 }
 
-// One of each kind, as long as it serves nearly as well as the best.
+// One of each kind that serves nearly as well as the best, the commonest first.
 std::vector<std::string> named(const std::vector<Served>& served) {
+    auto common = served;
+    std::stable_sort(common.begin(), common.end(),
+                     [](const Served& a, const Served& b) { return a.fibre < b.fibre; });
     std::vector<std::string> out;
     std::set<std::string> kinds;
-    for (const auto& [fibre, score] : served) {
-        if (out.size() == static_cast<std::size_t>(most_fibres) ||
-            score < served.front().score - nearly_as_well)
-            break;
+    for (const auto& [fibre, score] : common) {
+        if (out.size() == static_cast<std::size_t>(most_fibres)) break;
+        if (score < served.front().score - nearly_as_well) continue;
         if (kinds.insert(fibre->category).second) out.push_back(fibre->name);
     }
     return out;
@@ -118,8 +120,7 @@ Recipe recipe_for(const Template& article, LinearDensity grist,
         out.twist_low = way.twist - twist_play;
         out.twist_high = way.twist + twist_play;
     }
-    out.singles_twist_low = singles_for_ply.low;
-    out.singles_twist_high = singles_for_ply.high;
+    out.singles_turns = singles_for_ply;
     return out;
 }
 

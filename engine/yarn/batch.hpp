@@ -1,8 +1,10 @@
 // A finished batch of handspun as the spinner measured it. Nothing here is computed.
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "engine/units/quantity.hpp"
@@ -61,6 +63,23 @@ struct Measuring {
     double loop = 0.01;    // relative margin of the reel's or niddy-noddy's loop
 };
 
+// How a yarn is built or left, besides preparation, draw and plies.
+enum class Made {
+    thick_and_thin,  // slubs and thin places, on purpose or not
+    core_spun,       // fibre wrapped round a core thread
+    boucle,          // loops held by a binder
+    chain_plied,     // one singles looped back on itself: three strands
+    cabled,          // plied yarns plied again, the other way
+    energised,       // singles left with live twist
+    fulled,          // singles or yarn fulled in the skein
+    overplied,       // does not hang open: more plying twist than balances
+    underplied,      // less of it
+    plied_z,         // plied clockwise, the other way than is usual
+};
+inline constexpr std::size_t made_count = 10;
+std::string_view words(Made made);
+std::optional<Made> made_named(std::string_view word);
+
 struct Batch {
     std::string name;
     std::vector<Skein> skeins;  // at least one
@@ -73,6 +92,9 @@ struct Batch {
     std::optional<Twist> ply_twist;
     std::optional<Gauge> washed_gauge;  // stocking stitch, from a washed swatch of this yarn
     bool variegated = false;            // colour changes that break up the surface
+    std::array<bool, made_count> made{};
+
+    bool is(Made how) const { return made[static_cast<std::size_t>(how)]; }
 };
 
 }  // namespace gristwright

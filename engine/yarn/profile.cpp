@@ -221,7 +221,15 @@ void caution(const Batch& batch, YarnProfile& out) {
             "the skeins differ in grist: alternate them every two rows, or every few picks");
     if (out.felting == "high")
         out.cautions.emplace_back("this fibre felts easily: wash cool, without rubbing");
-    if (batch.plies == 1)
+    if (batch.is(Made::energised) && batch.plies != 1)
+        out.cautions.emplace_back("live twist: cloth of it leans or cockles; swatch and wash it");
+    if (batch.is(Made::plied_z))
+        out.cautions.emplace_back(
+            "plied Z: some ways of knitting untwist it, and most crochet tightens it; swatch "
+            "first");
+    if (batch.is(Made::chain_plied))
+        out.cautions.emplace_back("chain-plied: secure the end, one cut loop can run");
+    if (batch.plies == 1 && !batch.is(Made::fulled))
         out.cautions.emplace_back("singles with live twist lean stitches and tangle as warp");
 }
 

@@ -14,9 +14,11 @@ constexpr std::array<std::string_view, trait_count> trait_words{
     "softness", "wear",  "definition", "bloom",      "elasticity",  "warp fitness",
     "warmth",   "drape", "felting",    "absorbency", "heat safety", "halo"};
 constexpr std::array<std::string_view, driver_count> driver_words{
-    "base",      "staple",     "plies",  "twist",          "packing",    "combed",
-    "long draw", "variegated", "spring", "strength",       "fibre wear", "fibre warmth",
-    "felts",     "absorbency", "halo",   "fibre softness", "crispness",  "heat"};
+    "base",           "staple",     "plies",      "twist",          "packing",    "combed",
+    "long draw",      "variegated", "spring",     "strength",       "fibre wear", "fibre warmth",
+    "felts",          "absorbency", "halo",       "fibre softness", "crispness",  "heat",
+    "thick-and-thin", "core-spun",  "boucle",     "chain-ply",      "cabled",     "energised",
+    "fulled",         "overplied",  "underplied", "Z-plied"};
 
 constexpr double worth_saying = 0.03;
 
@@ -111,6 +113,8 @@ Drivers drivers_of(const Batch& batch, std::optional<double> packing, std::optio
         flag(batch.preparation != Preparation::unknown, batch.preparation == Preparation::combed));
     set(Driver::long_draw, flag(batch.draw != Draw::unknown, batch.draw == Draw::long_draw));
     set(Driver::variegated, batch.variegated ? 1.0 : 0.0);
+    for (std::size_t m = 0; m < made_count; ++m)
+        d[static_cast<std::size_t>(Driver::thick_and_thin) + m] = Known(batch.made[m] ? 1.0 : 0.0);
     const auto fibre = behaviour_of(batch.fibre);
     for (std::size_t b = 0; b < behaviour_count; ++b)
         if (const auto& level = fibre.levels[b])

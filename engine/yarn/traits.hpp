@@ -54,8 +54,18 @@ enum class Driver {
     fibre_softness,
     crispness,
     heat,
+    thick_and_thin,  // from here on: how it is built, in the order of Made
+    core_spun,
+    boucle,
+    chain_plied,
+    cabled,
+    energised,
+    fulled,
+    overplied,
+    underplied,
+    plied_z,
 };
-inline constexpr std::size_t driver_count = 18;
+inline constexpr std::size_t driver_count = 28;
 std::optional<Driver> driver_named(std::string_view word);
 
 // Adds `adds` in full when the driver is at `to` or beyond, nothing at `from`, a share between.

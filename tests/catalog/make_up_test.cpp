@@ -126,3 +126,21 @@ TEST_CASE("needs that nothing buys back: felt, socks, towels, skin, hot pots") {
           judged("watch-cap", woollen("Corriedale")).score);
     CHECK(judged("one-mug-mat", woollen("Nylon staple")).score < 60);
 }
+
+TEST_CASE("how a yarn is built tells: boucle hides cables and catches as warp, cabled shows them") {
+    const auto trait = [](std::optional<Made> how, TraitName name) {
+        Batch batch;
+        batch.skeins = {{"one", metres(400), grams(180), LengthState::washed}};
+        batch.plies = 3;
+        if (how) batch.made[static_cast<std::size_t>(*how)] = true;
+        return profile(batch, built_in().yarn).trait(name).value;
+    };
+    for (const auto blurred : {Made::boucle, Made::core_spun, Made::thick_and_thin}) {
+        CHECK(trait(blurred, TraitName::definition) < trait({}, TraitName::definition));
+        CHECK(trait(blurred, TraitName::wear) < trait({}, TraitName::wear));
+        CHECK(trait(blurred, TraitName::warp_fitness) < trait({}, TraitName::warp_fitness));
+    }
+    CHECK(trait(Made::cabled, TraitName::definition) > trait({}, TraitName::definition));
+    CHECK(trait(Made::energised, TraitName::warp_fitness) < trait({}, TraitName::warp_fitness));
+    CHECK(trait(Made::fulled, TraitName::wear) > trait({}, TraitName::wear));
+}

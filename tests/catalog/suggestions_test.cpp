@@ -63,13 +63,14 @@ TEST_CASE("suggestions are answered as the table says") {
 TEST_CASE("the words taken are shown, and the words not known are asked about") {
     Demo demo;
     const auto a = demo.answer({{"idea", "Knit a lovely beanie with cables!"}});
-    CHECK(a.understood.article == "hat");
-    CHECK(a.understood.craft == Craft::knitted);
-    CHECK(a.understood.fabric.knitted == "cables");
-    CHECK(a.understood.unknown == std::vector<std::string>{"lovely"});
-    const auto b = demo.answer({{"idea", "bedspread"}});
+    REQUIRE(a.taken.wanted.size() == 1);
+    CHECK(a.taken.wanted[0].kind == "hat");
+    CHECK(a.taken.craft == Craft::knitted);
+    CHECK(a.taken.fabric.knitted == "cables");
+    CHECK(a.taken.not_known.empty());
+    const auto b = demo.answer({{"idea", "xyzzy"}});
     CHECK(!b.answered);
-    CHECK(b.ask == "which article is meant by 'bedspread'?");
+    CHECK(b.ask == "which article is meant by 'xyzzy'?");
 }
 
 TEST_CASE("a fabric's name means what its craft makes of it") {
@@ -89,10 +90,13 @@ TEST_CASE("a fabric's name means what its craft makes of it") {
 }
 
 TEST_CASE("a word for a fabric that no table holds is refused with its line") {
-    const std::string header = "word,kind,means,on_loom\n";
+    const std::string header = "word,class,means\n";
     const auto fabrics = built_in().fabrics;
-    CHECK(read_words(header + "tabby,fabric,,plain\n", "words.csv", fabrics).size() == 1);
-    for (const char* row : {"tabby,fabric,,plane", "lacy,fabric,lase,", "odd,fabric,,"})
+    CHECK(read_words(header + "tabby,fabric,/plain\n", "words.csv", fabrics) ==
+          "tabby\tfabric\t/plain\n");
+    for (const char* row :
+         {"tabby,fabric,/plane", "lacy,fabric,lase/", "odd,fabric,/", "hat,article,",
+          "weft,role,weft alone", "baby,person,infant", "itch,topic,scratch", "hat,headgear,hat"})
         CHECK_THROWS_WITH_AS(read_words(header + row, "words.csv", fabrics),
                              doctest::Contains("words.csv:2"), BadText);
 }
@@ -134,7 +138,7 @@ TEST_CASE("hostile and endless words are only words") {
                                     std::string("\x1b[31m hat"), std::string("hat\0sock", 8),
                                     std::string("\xff\xfe hat"), std::string(5000, ' ') + "hat"})
         CHECK_NOTHROW(demo.answer({{"idea", idea}}));
-    CHECK(demo.answer({{"idea", "<b>hat</b>"}}).understood.article == "hat");
+    CHECK(demo.answer({{"idea", "<b>hat</b>"}}).taken.wanted.at(0).kind == "hat");
 }
 
 TEST_CASE("what cannot be read is refused by its key") {

@@ -61,7 +61,7 @@ std::string sheet_of(const std::vector<std::string>& rows) {
 using Groups = std::map<std::tuple<double, std::string>, std::size_t>;
 Groups groups_of(const BulkAnswers& bulk) {
     Groups out;
-    for (const auto& g : bulk.ranked()) out[{g.rank, g.verdict}] += g.count;
+    for (const auto& g : bulk.ranked()) out[{g.rank, g.verdict}] += g.rows.size();
     return out;
 }
 
@@ -72,12 +72,12 @@ TEST_CASE("every row is answered once or refused, and groups stand best first") 
         std::mt19937 random{seed};
         const Answered a(sheet_of(random_rows(random, 80)));
         std::size_t answered = 0;
-        for (const auto& g : a.bulk.ranked()) answered += g.count;
+        for (const auto& g : a.bulk.ranked()) answered += g.rows.size();
         CHECK(a.bulk.rows() == 80);
         CHECK(answered + a.bulk.bad() == 80);
         const auto ranked = a.bulk.ranked();
         CHECK(std::is_sorted(ranked.begin(), ranked.end(), [](const auto& x, const auto& y) {
-            return x.rank > y.rank || (x.rank == y.rank && x.first_row < y.first_row);
+            return x.rank > y.rank || (x.rank == y.rank && x.rows.front() < y.rows.front());
         }));
     }
 }
@@ -96,7 +96,7 @@ TEST_CASE("suggestions near alike are one group, with how often and which came f
         "shawl,900m,\nhat,,\n");
     const auto ranked = a.bulk.ranked();
     std::map<std::size_t, std::size_t> counts;
-    for (const auto& g : ranked) counts[g.first_row] = g.count;
+    for (const auto& g : ranked) counts[g.rows.front()] = g.rows.size();
     CHECK(counts == std::map<std::size_t, std::size_t>{{2, 2}, {3, 2}, {5, 1}});
 }
 
@@ -125,7 +125,7 @@ TEST_CASE("a row that cannot be read says its number, its column and what would 
         CHECK(holds(said, c.wrong));
         CHECK(holds(said, c.right));
         CHECK(a.bulk.ranked().size() == 1);
-        CHECK(a.bulk.ranked()[0].count == 2);
+        CHECK(a.bulk.ranked()[0].rows.size() == 2);
     }
 }
 
@@ -188,7 +188,7 @@ TEST_CASE("whatever a spreadsheet holds, each row is answered or refused") {
         }
         const Answered a(text);
         std::size_t answered = 0;
-        for (const auto& g : a.bulk.ranked()) answered += g.count;
+        for (const auto& g : a.bulk.ranked()) answered += g.rows.size();
         CHECK(answered + a.bulk.bad() == a.bulk.rows());
     }
 }

@@ -104,6 +104,10 @@ TEST_CASE("how to make a piece: needles for knitting, heddle or reed and its sha
                 CHECK(holds(said, "rows/10 cm"));
                 continue;
             }
+            if (draws_itself_in(*piece.woven->weave)) {
+                CHECK(holds(said, "drawn in by its weft"));
+                continue;
+            }
             CHECK(holds(said, piece.woven->weave->shafts > 2 ? " reed" : " heddle"));
             CHECK(holds(said, "ends doubled") == (piece.woven->in_hole == 2));
             CHECK(holds(said, q.units.size(piece.panel.reed_width) + " wide in it"));

@@ -15,9 +15,15 @@ using asked::holds;
 
 namespace {
 
-constexpr const char* ideas[] = {"lace shawl",   "cabled hat",       "weave a scarf", "socks",
-                                 "baby blanket", "twill cushion",    "mittens",       "a rug",
-                                 "tea cosy",     "fingerless mitts", "plain cowl",    "xyzzy"};
+constexpr const char* ideas[] = {"lace shawl",    "cabled hat",
+                                 "weave a scarf", "socks",
+                                 "hat and mitts", "10 hats",
+                                 "crochet shawl", "lovely!",
+                                 "is it itchy?",  "use it as weft in a runner",
+                                 "baby blanket",  "twill cushion",
+                                 "mittens",       "a rug",
+                                 "tea cosy",      "fingerless mitts",
+                                 "plain cowl",    "xyzzy"};
 
 Suggestion random_suggestion(std::mt19937& random) {
     const auto below = [&](unsigned most) { return double(random() % most); };
@@ -64,7 +70,7 @@ TEST_CASE("a reply thanks, keeps to its length, and ends with a whole sentence")
                 INFO(said);
                 CHECK(characters(said) <= most);
                 REQUIRE_FALSE(said.empty());
-                CHECK(said.find("Thank you for the idea") == 0);
+                CHECK(said.find("Thank you for ") == 0);
                 CHECK(ends_a_sentence(said.back()));
                 CHECK_FALSE(holds(said, "  "));
                 CHECK_FALSE(holds(said, "nan"));
@@ -86,7 +92,7 @@ TEST_CASE("with room enough the metres are told, in the person's units") {
             CHECK(holds(said, "another colour") == (s.colours > 1));
             if (a.reach == Reach::short_of) CHECK(holds(said, q.units.yarn(a.short_by)));
             if (a.reach == Reach::enough_if_smaller)
-                CHECK(holds(said, "not " + q.units.size(a.size)));
+                CHECK(holds(said, q.units.size(a.size_that_fits)));
             if (a.other_craft_reaches) CHECK(holds(said, "The metres would do for a"));
         }
     }
@@ -114,10 +120,11 @@ TEST_CASE(
 TEST_CASE("one thing has its article, a pair has none") {
     const auto& q = asked::heron();
     Answerer answerer(ground_of(q));
-    const std::pair<const char*, const char*> cases[] = {{"cabled hat", "a knitted hat!"},
-                                                         {"weave a scarf", "a woven scarf!"},
-                                                         {"plain socks", "of knitted socks!"},
-                                                         {"mittens", "of knitted mittens!"}};
+    const std::pair<const char*, const char*> cases[] = {
+        {"cabled hat", "the idea of a hat! A knitted hat"},
+        {"weave a scarf", "of a scarf! A woven scarf"},
+        {"plain socks", "of socks! Knitted socks"},
+        {"mittens", "of mittens! Knitted mittens"}};
     for (const auto& [idea, said] : cases) {
         Suggestion s;
         s.idea = idea;
@@ -143,7 +150,8 @@ TEST_CASE("the verdict of the metres is the reach, with what lacks") {
         const Units units{UnitChoice::imperial};
         const auto said = metres_verdict(a, units);
         if (!a.answered)
-            CHECK(said == "asked back");
+            CHECK((said == "asked back" || said == "no idea for an article" ||
+                   said == "a question about the yarn"));
         else if (a.reach == Reach::short_of)
             CHECK(said == "short by " + units.yarn(a.short_by));
         else

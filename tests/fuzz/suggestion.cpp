@@ -1,6 +1,7 @@
 // A spreadsheet of suggestions: headers in anybody's words, rows in anybody's measurements.
 #include "catalog/csv.hpp"
 #include "catalog/suggestion_text.hpp"
+#include "engine/suggestion/understand.hpp"
 #include "tests/fuzz/reader.hpp"
 
 using namespace gristwright;
@@ -14,7 +15,9 @@ void read_row(const catalog::CsvRow& row, const std::vector<std::string>& keys) 
         if (!keys[i].empty()) text[keys[i]] = row.fields[i];
     const auto suggestion = catalog::read_suggestion(text, catalogue().yarn.classes);
     promise(suggestion.colours >= 1, "at least one colour");
-    understand(suggestion.idea, catalogue().words);
+    static const Lexicon lexicon(catalogue().words);
+    static Stemmer stemmer;
+    understand(suggestion.idea, lexicon, stemmer);
 }
 
 }  // namespace

@@ -98,3 +98,21 @@ TEST_CASE("the losses are those of the finish, and a firmer purpose wants a larg
     }
     CHECK(woven(y, plain, {}, Spacing::open).share < woven(y, plain, {}, Spacing::firm).share);
 }
+
+// Twice the plain sett, and as close as general cloth is: 0.775 x D, whatever heddles there are.
+TEST_CASE("a warp-faced band draws itself in: no heddle of the loom's decides its sett") {
+    Weave band;
+    band.sett = 2;
+    band.picks = 0.35;
+    YarnProfile yarn;
+    yarn.packed_diameter = millimetres(0.5);
+    const Equipment owned{
+        .heddles = {ends_per_10cm(20)}, .loom_width = {}, .shafts = 2, .needles = {}};
+    const auto cloth = weave_cloth(yarn, band, Spacing::general, Finish::light, owned);
+    CHECK(in_ends_per_10cm(cloth.ends) == doctest::Approx(0.775 * 200));
+    CHECK(in_ends_per_10cm(cloth.picks) == doctest::Approx(0.35 * 0.775 * 200));
+    CHECK(cloth.within_reach);
+    CHECK(cloth.through_hole);
+    CHECK(greatest_sett(Weave{}, yarn.packed_diameter) ==
+          greatest_sett(yarn.packed_diameter, plain_weave));
+}

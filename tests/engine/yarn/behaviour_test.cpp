@@ -58,3 +58,9 @@ TEST_CASE("a wool with only a diameter behaves by it; one of which nothing is kn
     const auto any = behaviour_of({});
     CHECK(any.of(Behaviour::softness)->high - any.of(Behaviour::softness)->low > 0.5);
 }
+
+TEST_CASE("every way a yarn is built is found by its own word") {
+    for (std::size_t m = 0; m < made_count; ++m)
+        CHECK(made_named(words(static_cast<Made>(m))) == static_cast<Made>(m));
+    CHECK_FALSE(made_named("knotted"));
+}

@@ -1,0 +1,183 @@
+#include "cli/output/reply_topics.hpp"
+
+#include <fmt/core.h>
+
+#include "cli/output/layout.hpp"
+#include "engine/yarn/constants.hpp"
+
+namespace gristwright::cli {
+namespace {
+
+// How a trait is spoken of: as a score of 0 to 1 in three steps.
+struct Scale {
+    const char *high, *middle, *low;
+};
+constexpr double high_from = 0.65, middle_from = 0.4;
+
+std::string on(const Scale& scale, double value) {
+    return value >= high_from ? scale.high : value >= middle_from ? scale.middle : scale.low;
+}
+
+std::string itch(const YarnProfile& yarn) {
+    const Scale soft{"It is soft, and few people would find that it itches.",
+                     "It is fairly soft; on a sensitive neck it may itch, so try the washed sample "
+                     "on the skin first.",
+                     "It would itch on bare skin: better over a shirt."};
+    return on(soft, yarn.trait(TraitName::softness).value);
+}
+
+std::string wear(const YarnProfile& yarn) {
+    const Scale wears{"It is hard-wearing.",
+                      "It wears fairly well; where it rubs it will pill a little.",
+                      "It would not wear well: it pills and thins where it rubs."};
+    return on(wears, yarn.trait(TraitName::wear).value);
+}
+
+std::string warmth(const YarnProfile& yarn) {
+    const Scale warm{"It is a warm yarn for its weight.", "It is fairly warm.",
+                     "It is not a warm yarn."};
+    return on(warm, yarn.trait(TraitName::warmth).value);
+}
+
+std::string drape(const YarnProfile& yarn) {
+    const Scale hangs{"It hangs softly.", "It drapes fairly well.",
+                      "It does not drape much: it stands rather than hangs."};
+    return on(hangs, yarn.trait(TraitName::drape).value);
+}
+
+std::string stitches(const SuggestionAnswer& a, const YarnProfile& yarn) {
+    const auto what =
+        a.taken.fabric.named() ? a.taken.fabric_said : std::string("A stitch pattern");
+    const double value = yarn.trait(TraitName::definition).value;
+    if (value >= high_from) return capital(what) + " would read clearly.";
+    if (value >= middle_from) return capital(what) + " would read, with soft edges.";
+    return capital(what) + " would blur: this yarn softens every stitch.";
+}
+
+std::string felting(const YarnProfile& yarn) {
+    if (yarn.felting == "low") return "It felts little, but wash it cool all the same.";
+    return "In a hot or rough wash it would felt and shrink for good: wash it cool, by hand.";
+}
+
+std::string fulling(const YarnProfile& yarn) {
+    if (yarn.felting == "low") return "It fulls poorly; try a sample first.";
+    if (yarn.felting == "high")
+        return "It should full well; try a sample first, it cannot be undone.";
+    return "Whether it fulls a washed sample must tell; it cannot be undone.";
+}
+
+std::string warp(const YarnProfile& yarn) {
+    const Scale stands{"It would stand as warp.",
+                       "It may stand as warp at a gentle tension: tug a wetted end first.",
+                       "I would not trust it as warp; as weft it is safe."};
+    return on(stands, yarn.trait(TraitName::warp_fitness).value);
+}
+
+std::string sizes(const SuggestionAnswer& a, const Units& units) {
+    if (!a.answered) return "";
+    const auto& t = *a.article;
+    if (a.largest < t.smallest)
+        return fmt::format("The {} could be at most {}, and it is made from {} on.", t.measure,
+                           units.size(a.largest), units.size(t.smallest));
+    return fmt::format("The {} could be up to about {}.", t.measure, units.size(a.largest));
+}
+
+std::string how_many(const SuggestionAnswer& a) {
+    if (!a.answered) return "";
+    if (a.possible < 1) return "The metres are not enough for even one of them.";
+    return fmt::format("The metres would do for about {} of them.", a.possible);
+}
+
+std::string choice(const SuggestionAnswer& a) {
+    if (!a.answered) return "";
+    if (a.taken.fabric.woven == "2/2 twill")
+        return "Twill is softer and drapes better than plain weave, and takes a closer sett.";
+    if (!a.other_craft) return "";
+    return fmt::format("Of the two crafts the {} one comes out better in this yarn.",
+                       words(a.article->craft));
+}
+
+std::string needle(const SuggestionAnswer& a) {
+    if (!a.answered || a.usual_needle.si() <= 0) return "";
+    return fmt::format("I would use {} needles for it.", needle_size(a.usual_needle));
+}
+
+std::string gauge(const SuggestionAnswer& a, const Units& units) {
+    if (!a.answered || a.usual_gauge.si() <= 0) return "";
+    return fmt::format("I would expect about {} there.", units.stitch_gauge(a.usual_gauge));
+}
+
+std::string sett(const SuggestionAnswer& a, const Units& units) {
+    if (!a.answered || a.usual_sett.si() <= 0) return "";
+    return fmt::format("I would set it at about {} in the heddle.", units.sett(a.usual_sett));
+}
+
+std::string of_making(Topic topic, const SuggestionAnswer& a, const YarnProfile& yarn,
+                      const Units& units) {
+    switch (topic) {
+        case Topic::needle:
+            return needle(a);
+        case Topic::gauge:
+            return gauge(a, units);
+        case Topic::sett:
+            return sett(a, units);
+        case Topic::size:
+            return sizes(a, units);
+        case Topic::count:
+            return how_many(a);
+        case Topic::choice:
+            return choice(a);
+        case Topic::skeins:
+            return fmt::format("The batch has {} skein{}.", yarn.skeins.size(),
+                               yarn.skeins.size() == 1 ? "" : "s");
+        case Topic::mass:
+            if (!a.answered) return "";
+            return fmt::format("It would weigh about {}.",
+                               units.mass(a.need.mid * yarn.linear_density.mid));
+        case Topic::pattern:
+            return a.answered ? "My plan for it gives the counts and the steps." : "";
+        case Topic::waste:
+            return "Each warp leaves an end on the loom: several pieces on one warp waste least.";
+        default:
+            return "";
+    }
+}
+
+}  // namespace
+
+std::string topic_sentence(Topic topic, const SuggestionAnswer& a, const YarnProfile& yarn,
+                           const Units& units) {
+    switch (topic) {
+        case Topic::itch:
+            return itch(yarn);
+        case Topic::wear:
+            return wear(yarn);
+        case Topic::warmth:
+            return warmth(yarn);
+        case Topic::drape:
+            return drape(yarn);
+        case Topic::stitches:
+            return stitches(a, yarn);
+        case Topic::care:
+            return felting(yarn);
+        case Topic::felting:
+            return a.taken.role == YarnRole::fulled ? fulling(yarn) : felting(yarn);
+        case Topic::warp:
+            return warp(yarn);
+        case Topic::blocking:
+            return "Blocking opens it out; wool keeps the shape when it dries pinned.";
+        case Topic::pooling:
+            return "Whether the colours pool only a swatch of the full width shows.";
+        case Topic::bias:
+            return yarn.plied ? "A balanced ply does not bias; a wetted loop shows how it hangs."
+                              : "A singles may lean to one side: the fabric can bias.";
+        case Topic::ply:
+            return "Plied again it is another yarn: measure it anew.";
+        case Topic::time:
+            return "How long it takes I have not reckoned.";
+        default:
+            return of_making(topic, a, yarn, units);
+    }
+}
+
+}  // namespace gristwright::cli

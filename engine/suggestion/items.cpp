@@ -1,0 +1,115 @@
+#include "engine/suggestion/items.hpp"
+
+#include <algorithm>
+#include <charconv>
+
+namespace gristwright {
+namespace {
+
+constexpr std::string_view question_words[] = {
+    "how",  "is",    "are", "does",   "do",   "did", "would", "could", "can",  "will",
+    "what", "which", "who", "should", "have", "has", "any",   "where", "when",
+};
+
+bool is_word(const Token& token) { return token.kind == Token::Kind::word; }
+bool is_plain_word(const Token& token) {
+    return is_word(token) && token.text[0] >= 'a' && token.text[0] <= 'z';
+}
+
+// Words that are in no table and that are a slip of a trade word; a name inside a sentence is none.
+void mend_slips(std::vector<Token>& tokens, const Lexicon& lexicon, Stemmer& stemmer,
+                std::vector<std::string>& mended) {
+    for (auto& token : tokens) {
+        if (!is_plain_word(token) || lexicon.knows(token.text, stemmer)) continue;
+        const bool name =
+            token.capital && !token.new_clause && token.typed.size() > 1 && token.typed[1] >= 'a';
+        if (name) continue;
+        std::string bare(without_possessive(token.text));
+        auto meant = lexicon.meant_by_slip(bare);
+        if (meant.empty()) meant = lexicon.meant_by_slip(stemmer.stem(bare));
+        if (meant.empty()) continue;
+        mended.push_back(token.typed + " as " + meant);
+        token.text = meant;
+    }
+}
+
+Item item_of(std::span<const Token> tokens, const Lexicon& lexicon, Stemmer& stemmer) {
+    Item out;
+    const auto& first = tokens[0];
+    out.phrase = lexicon.longest(tokens, stemmer);
+    const auto size = out.phrase ? out.phrase->size : 1;
+    for (std::size_t i = 0; i < size; ++i) {
+        out.said += (i ? " " : "") + tokens[i].typed;
+        out.text += (i ? " " : "") + tokens[i].text;
+    }
+    out.capital = first.capital;
+    if (out.phrase) return out;
+    if (first.kind == Token::Kind::number) {
+        out.amount.emplace();
+        out.amount->number = figure_of(first.text).value_or(0);
+    }
+    out.sign = first.kind == Token::Kind::sign;
+    out.unknown =
+        is_plain_word(first) && first.text.size() > 2 && !lexicon.knows(first.text, stemmer);
+    return out;
+}
+
+bool ends_sentence(const Item& item) { return item.sign && item.text.find_first_of(".!?") == 0; }
+
+bool ends_clause(const Item& item) {
+    if (item.sign && item.text.find_first_of(",;:()") == 0) return true;
+    return item.is(WordClass::joiner) && item.as(WordClass::joiner) == "but";
+}
+
+// A sentence asks when it ends with a question mark, or begins with a word that asks.
+void mark_questions(std::vector<Item>& items) {
+    for (std::size_t from = 0; from < items.size();) {
+        auto to = from;
+        while (to < items.size() && items[to].sentence == items[from].sentence) ++to;
+        // "How about a hat" asks nothing; "how many" does.
+        const auto& head = items[from];
+        const bool open = !head.is(WordClass::filler) || head.text.find(' ') == std::string::npos;
+        const auto first = open ? head.text.substr(0, head.text.find(' ')) : std::string();
+        bool asks = std::find(std::begin(question_words), std::end(question_words), first) !=
+                    std::end(question_words);
+        for (auto i = from; i < to; ++i) asks = asks || items[i].text == "?";
+        for (auto i = from; i < to; ++i) items[i].asks = asks;
+        from = to;
+    }
+}
+
+}  // namespace
+
+std::optional<double> figure_of(const std::string& text) {
+    std::string plain;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const bool thousands = text[i] == ',' && i + 4 == text.size();
+        if (!thousands) plain += text[i] == ',' ? '.' : text[i];
+    }
+    double value = 0;
+    const auto [end, error] = std::from_chars(plain.data(), plain.data() + plain.size(), value);
+    if (error != std::errc() || end != plain.data() + plain.size() || value > 1e6) return {};
+    return value;
+}
+
+std::vector<Item> items_of(const std::string& idea, const Lexicon& lexicon, Stemmer& stemmer,
+                           std::vector<std::string>& mended) {
+    auto tokens = tokens_of(idea);
+    mend_slips(tokens, lexicon, stemmer, mended);
+    std::vector<Item> out;
+    std::size_t clause = 0, sentence = 0;
+    for (std::size_t i = 0; i < tokens.size();) {
+        auto item = item_of(std::span(tokens).subspan(i), lexicon, stemmer);
+        if (i > 0 && tokens[i].new_clause) ++clause;
+        if (ends_clause(item)) ++clause;
+        item.clause = clause;
+        item.sentence = sentence;
+        i += item.phrase ? item.phrase->size : 1;
+        if (ends_sentence(item)) ++sentence, ++clause;
+        out.push_back(std::move(item));
+    }
+    mark_questions(out);
+    return with_amounts(out);
+}
+
+}  // namespace gristwright

@@ -1,0 +1,55 @@
+// The phrases and measures of an idea in their order: what reading works on.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "engine/suggestion/lexicon.hpp"
+#include "engine/units/quantity.hpp"
+
+namespace gristwright {
+
+// A number with what it counts or measures.
+struct Amount {
+    enum class Of { number, length, mass, gauge, sett, wraps, age, time, share, skeins, other };
+    Of of = Of::number;
+    double number = 0;  // as written, in its own unit
+    std::string unit;
+    std::optional<Length> length;
+    std::optional<Mass> mass;
+    std::optional<Gauge> gauge;
+    std::optional<Sett> sett;
+    bool times_next = false;  // "6 x ..."
+};
+
+struct Item {
+    const Phrase* phrase = nullptr;  // nullptr: a sign, a number in figures, or an unknown word
+    std::optional<Amount> amount;
+    std::string said;  // as it was typed
+    std::string text;  // in small letters, slips mended
+    std::size_t clause = 0, sentence = 0;
+    bool sign = false;
+    bool capital = false;
+    bool asks = false;     // its sentence ends with a question mark or begins as a question
+    bool unknown = false;  // in no table
+    bool out = false;      // ruled out by a negation
+    bool idle = false;     // in a remark, or used up: not read any more
+
+    bool is(WordClass c) const { return phrase && phrase->is(c); }
+    bool live(WordClass c) const { return is(c) && !idle && !out; }
+    const std::string& as(WordClass c) const { return phrase->as(c); }
+};
+
+// The longest phrases first, slips mended, then numbers joined with their units. What was mended is
+// told in `mended` ("blankit as blanket").
+std::vector<Item> items_of(const std::string& idea, const Lexicon& lexicon, Stemmer& stemmer,
+                           std::vector<std::string>& mended);
+
+// "1.7", "0,5", "1,200"; nothing above a million.
+std::optional<double> figure_of(const std::string& text);
+
+// Joins numbers and units: "1 3/4 oz", "40 st to 10 cm", "six foot", "6 x 60 in".
+std::vector<Item> with_amounts(const std::vector<Item>& items);
+
+}  // namespace gristwright

@@ -1,0 +1,108 @@
+#include <algorithm>
+
+#include "engine/suggestion/reading.hpp"
+
+namespace gristwright {
+namespace {
+
+using enum WordClass;
+
+bool in_clause(const std::vector<Item>& items, std::size_t clause, auto pred) {
+    return std::any_of(items.begin(), items.end(),
+                       [&](const Item& i) { return i.clause == clause && pred(i); });
+}
+
+bool is_own(const Item& item) {
+    for (const char* word : {"my", "your", "her", "his", "our", "their", "the", "that"})
+        if (item.text == word) return true;
+    return false;
+}
+
+// "my jumper got moths": an article somebody has, and what became of it.
+bool tells_a_tale(const std::vector<Item>& items, std::size_t at) {
+    if (!items[at].is(article) || at + 1 >= items.size()) return false;
+    const auto& next = items[at + 1];
+    if (!next.is(remark) || next.as(remark) != "tale" || next.clause != items[at].clause)
+        return false;
+    for (std::size_t back = 1; back <= 2 && back <= at; ++back)
+        if (is_own(items[at - back])) return true;
+    return false;
+}
+
+bool turns_away(const Item& item) {
+    if (!item.is(remark)) return false;
+    const auto& what = item.as(remark);
+    return what == "past" || what == "offtopic" || what == "spam";
+}
+
+// Words that a negation reaches; a filler between is no end.
+bool can_be_ruled_out(const Item& item) {
+    return item.is(article) || item.is(part) || item.is(fabric) || item.is(technique) ||
+           item.is(craft) || item.is(role);
+}
+
+bool ends_reach(const Item& item) {
+    if (item.sign && item.text.find_first_of(".,;:!?()") == 0) return true;
+    if (item.is(joiner)) {
+        const auto& what = item.as(joiner);
+        return what == "but" || what == "next";
+    }
+    return item.is(negation);
+}
+
+bool joins_on(const Item& item) {
+    if (item.is(joiner)) return item.as(joiner) == "or" || item.as(joiner) == "and";
+    return item.text == "nor";
+}
+
+// From a negation to what it rules out; further things only after "or", "nor", "and".
+void reach(std::vector<Item>& items, std::size_t from, Taken& out) {
+    bool hit = false;
+    std::size_t skipped = 0;
+    for (auto i = from + 1; i < items.size() && !ends_reach(items[i]); ++i) {
+        auto& item = items[i];
+        if (joins_on(item) || item.idle) continue;
+        if (can_be_ruled_out(item)) {
+            if (hit && !joins_on(items[i - 1]) && !can_be_ruled_out(items[i - 1]) &&
+                !is_own(items[i - 1]) && !items[i - 1].is(filler))
+                return;
+            item.out = hit = true;
+            if (item.is(article)) out.ruled_out.push_back(kind_of(item));
+            if (item.is(fabric)) {
+                const auto& means = item.as(fabric);
+                const auto stroke = means.find('/');
+                out.fabrics_out.push_back({means.substr(0, stroke), means.substr(stroke + 1)});
+            }
+            if (item.is(article) && !joins_on(items[std::min(i + 1, items.size() - 1)])) return;
+        } else if (hit || ++skipped > 4) {
+            return;
+        }
+    }
+}
+
+}  // namespace
+
+void set_remarks_aside(std::vector<Item>& items) {
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        const auto clause = items[i].clause;
+        if (tells_a_tale(items, i)) {
+            for (auto& item : items)
+                if (item.clause == clause) item.idle = true;
+        } else if (turns_away(items[i]) && items[i].as(remark) == "spam") {
+            for (auto& item : items) item.idle = true;
+        } else if (turns_away(items[i]) && !in_clause(items, clause, [](const Item& x) {
+                       return x.amount && x.amount->of != Amount::Of::number &&
+                              x.amount->of != Amount::Of::time;
+                   })) {
+            for (auto& item : items)
+                if (item.clause == clause) item.idle = true;
+        }
+    }
+}
+
+void rule_out(std::vector<Item>& items, Taken& out) {
+    for (std::size_t i = 0; i < items.size(); ++i)
+        if (items[i].is(negation) && !items[i].idle) reach(items, i, out);
+}
+
+}  // namespace gristwright

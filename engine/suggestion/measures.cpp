@@ -1,0 +1,192 @@
+#include <algorithm>
+
+#include "engine/suggestion/constants.hpp"
+#include "engine/suggestion/reading.hpp"
+#include "engine/units/constants.hpp"
+
+namespace gristwright {
+namespace {
+
+using enum WordClass;
+using Of = Amount::Of;
+
+class Measures {
+  public:
+    Measures(std::vector<Item>& items, Taken& out) : items_(items), out_(out) {}
+
+    void take() {
+        for (std::size_t i = 0; i < items_.size(); ++i)
+            if (items_[i].amount && !items_[i].idle) take_one(i);
+        for (auto& wanted : out_.wanted) put_in_order(wanted);
+    }
+
+  private:
+    void take_one(std::size_t at) {
+        const auto& amount = *items_[at].amount;
+        for (const char* unit : {"in", "ft", "yd", "oz", "lb", "epi", "st/in"})
+            if (amount.unit == unit) out_.imperial = true;
+        for (const char* unit : {"m", "cm", "g", "kg", "ends/cm"})
+            if (amount.unit == unit && !out_.imperial) out_.imperial = false;
+        if (amount.of == Of::gauge && !out_.gauge) out_.gauge = amount.gauge;
+        if (amount.of == Of::sett && !out_.sett) out_.sett = amount.sett;
+        if (amount.of == Of::age) out_.years = amount.number;
+        if (amount.of == Of::mass) take_mass(at);
+        if (amount.of == Of::length) take_length(at);
+        if (amount.of == Of::number && cue(at, 2) == "foot" && says_before(at, "size"))
+            out_.shoe = amount.number;
+    }
+
+    // The tool word beside it: after it first, then before it, within so many items of its clause.
+    std::string cue(std::size_t at, std::size_t reach) const {
+        for (std::size_t n = 1; n <= reach && at + n < items_.size(); ++n) {
+            if (items_[at + n].sign || items_[at + n].is(joiner)) break;
+            if (items_[at + n].is(tool)) return items_[at + n].as(tool);
+            if (items_[at + n].amount) break;
+        }
+        for (std::size_t n = 1; n <= reach && n <= at; ++n) {
+            if (items_[at - n].sign || items_[at - n].amount) break;
+            if (items_[at - n].is(tool)) return items_[at - n].as(tool);
+        }
+        return {};
+    }
+
+    bool says_before(std::size_t at, std::string_view word) const {
+        for (std::size_t n = 1; n <= 2 && n <= at; ++n)
+            if (items_[at - n].text == word) return true;
+        return false;
+    }
+
+    bool clause_has(std::size_t at, std::string_view what) const {
+        return std::any_of(items_.begin(), items_.end(), [&](const Item& i) {
+            return i.sentence == items_[at].sentence && i.is(tool) && i.as(tool) == what;
+        });
+    }
+
+    // "Is 535 m enough", "I have 320 m": what there is, not what it takes.
+    bool is_at_hand(std::size_t at) const {
+        if (items_[at].asks && at + 1 < items_.size() && items_[at + 1].is(topic)) return true;
+        for (std::size_t n = 1; n <= 4 && n <= at; ++n) {
+            const auto& before = items_[at - n];
+            if (before.is(tool) && before.as(tool) == "have") return true;
+            if (before.is(tool) && before.as(tool) == "needs") return false;
+        }
+        return says_own_yarn(at);
+    }
+
+    bool says_own_yarn(std::size_t at) const {
+        for (std::size_t i = 0; i < at; ++i)
+            if (items_[i].text.find("own") != std::string::npos &&
+                items_[i].sentence == items_[at].sentence && !items_[i].is(article))
+                return true;
+        return false;
+    }
+
+    // The article that a measure belongs to: before it with no joiner between, else the next.
+    Wanted* owner(std::size_t at) {
+        if (out_.wanted.empty()) return nullptr;
+        if (out_.wanted.size() == 1) return &out_.wanted.front();
+        for (auto i = at; i-- > 0;) {
+            if (items_[i].is(joiner) && items_[i].as(joiner) != "with") break;
+            if (auto* found = thing(items_[i])) return found;
+        }
+        for (auto i = at + 1; i < items_.size(); ++i)
+            if (auto* found = thing(items_[i])) return found;
+        return &out_.wanted.front();
+    }
+
+    Wanted* thing(const Item& item) {
+        if (!is_thing(item)) return nullptr;
+        for (auto& wanted : out_.wanted)
+            if (wanted.said == item.text) return &wanted;
+        return nullptr;
+    }
+
+    bool is_each(std::size_t at) const {
+        for (std::size_t n = 1; n <= 4 && at + n < items_.size(); ++n) {
+            if (items_[at + n].text == "each" || items_[at + n].text == "apiece") return true;
+            if (items_[at + n].sign) return false;
+        }
+        return false;
+    }
+
+    void take_mass(std::size_t at) {
+        auto* to = owner(at);
+        if (!to || is_at_hand(at) || to->needs_mass || to->needs) return;
+        to->needs_mass = items_[at].amount->mass;
+        to->needs_each = is_each(at);
+    }
+
+    void take_length(std::size_t at) {
+        const auto& amount = *items_[at].amount;
+        const auto length = *amount.length;
+        const auto what = cue(at, 3);
+        if (what == "loom" || what == "sett") {
+            out_.loom_width = length;
+            return;
+        }
+        if (amount.unit == "mm" && what != "width" && what != "size" &&
+            length <= millimetres(constants::thickest_needle)) {
+            if (!out_.needle) out_.needle = length;
+            return;
+        }
+        if (what == "needle" && amount.unit != "mm") return;  // a circular needle's own length
+        auto* to = owner(at);
+        if (!to) return;
+        if (is_yarn(at, what))
+            take_needs(at, *to);
+        else if (!is_at_hand(at))
+            take_size(at, what, *to);
+    }
+
+    // Yards are of yarn unless they are said to be long or wide; so are more metres than cloth has.
+    bool is_yarn(std::size_t at, const std::string& what) const {
+        const auto& amount = *items_[at].amount;
+        const bool of_cloth = what == "width" || what == "size";
+        if (of_cloth || amount.times_next) return false;
+        if (*amount.length >= metres(constants::longest_cloth)) return true;
+        if (amount.unit != "yd" && amount.unit != "m") return false;
+        return *amount.length >= metres(constants::longest_cloth) || what == "needs" ||
+               (amount.unit == "yd" && clause_has(at, "needs"));
+    }
+
+    void take_needs(std::size_t at, Wanted& to) {
+        if (is_at_hand(at) || to.needs) return;
+        to.needs = items_[at].amount->length;
+        to.needs_each = is_each(at);
+    }
+
+    void take_size(std::size_t at, const std::string& what, Wanted& to) {
+        if (to.sizes.size() >= 3) return;
+        const auto length = *items_[at].amount->length;
+        const bool width = what == "width";
+        to.only_width = to.sizes.empty() && width;
+        if (!to.sizes.empty() && widths_ > 0 && !width)
+            to.sizes.insert(to.sizes.begin(), length);
+        else
+            to.sizes.push_back(length);
+        if (width) ++widths_;
+        said_ = said_ || width || what == "size";
+    }
+
+    // Two measures without a word: the longer one is the article's own.
+    void put_in_order(Wanted& wanted) {
+        if (!said_ && wanted.sizes.size() == 2 && wanted.sizes[0] < wanted.sizes[1])
+            std::swap(wanted.sizes[0], wanted.sizes[1]);
+        if (wanted.sizes.size() > 1) wanted.only_width = false;
+        if (!wanted.needs_each || wanted.count < 2) return;
+        if (wanted.needs) wanted.needs = *wanted.needs * wanted.count;
+        if (wanted.needs_mass) wanted.needs_mass = *wanted.needs_mass * wanted.count;
+        wanted.needs_each = false;
+    }
+
+    std::vector<Item>& items_;
+    Taken& out_;
+    int widths_ = 0;
+    bool said_ = false;
+};
+
+}  // namespace
+
+void take_measures(std::vector<Item>& items, Taken& out) { Measures(items, out).take(); }
+
+}  // namespace gristwright

@@ -1,0 +1,29 @@
+// The steps of reading an idea, in their order. Each takes the items and writes what it found.
+#pragma once
+
+#include "engine/suggestion/items.hpp"
+#include "engine/suggestion/taken.hpp"
+
+namespace gristwright {
+
+// Remarks about other things ("my jumper got moths") become idle; what a negation rules out is
+// marked and told.
+void set_remarks_aside(std::vector<Item>& items);
+void rule_out(std::vector<Item>& items, Taken& out);
+
+// The articles that are wanted, each with its form, its fabric and how many.
+void take_things(std::vector<Item>& items, Taken& out);
+
+// Crafts, roles, wearers, ways of making, weights, topics.
+void take_words(std::vector<Item>& items, Taken& out);
+
+// Measures go to the article or the trade word beside them.
+void take_measures(std::vector<Item>& items, Taken& out);
+
+// Where each article of `out.wanted` stands in the items; kept by take_things for take_measures.
+bool is_thing(const Item& item);
+
+// The kind that an article means; the word itself where it names none.
+std::string kind_of(const Item& article);
+
+}  // namespace gristwright

@@ -1,0 +1,133 @@
+// What was read in somebody's idea: a value. Reading knows no templates, no tables and no yarn;
+// answering (answer.hpp) knows no words.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/project/template.hpp"
+#include "engine/units/quantity.hpp"
+
+namespace gristwright {
+
+// A fabric that was named, as each craft makes it: "plain weave" is no knitting.
+struct NamedFabric {
+    std::string knitted, woven;  // empty: that craft has none such
+
+    bool named() const { return !knitted.empty() || !woven.empty(); }
+    const std::string& in(Craft craft) const { return craft == Craft::knitted ? knitted : woven; }
+    auto operator<=>(const NamedFabric&) const = default;
+};
+
+// What this yarn is to be in the piece.
+enum class YarnRole {
+    unsaid,
+    weft_only,
+    warp_only,
+    border,
+    doubled,
+    with_another,
+    plied_again,
+    fulled,
+    all,
+    part
+};
+std::string_view words(YarnRole role);
+std::optional<YarnRole> yarn_role_named(std::string_view name);
+
+enum class Wearer { unsaid, baby, child, adult, animal, home };
+std::string_view words(Wearer wearer);
+std::optional<Wearer> wearer_named(std::string_view name);
+
+// What a question is about beside the verdict.
+enum class Topic {
+    itch,
+    enough,
+    size,
+    count,
+    metres,
+    skeins,
+    wear,
+    warmth,
+    drape,
+    blocking,
+    care,
+    felting,
+    stitches,
+    pooling,
+    needle,
+    gauge,
+    sett,
+    left,
+    spin_more,
+    choice,
+    mass,
+    bias,
+    warp,
+    waste,
+    pattern,
+    time,
+    ply,
+};
+std::string_view words(Topic topic);
+std::optional<Topic> topic_named(std::string_view name);
+
+// One of the things that are wanted.
+struct Wanted {
+    std::string kind;     // as the table of words names it; the word itself where it names none
+    std::string said;     // as it was typed
+    std::string form;     // "triangle", "crescent"; empty: none was named
+    std::string nearest;  // the kind that comes nearest where no template makes `kind`
+    bool plural = false;
+    int count = 1;
+    NamedFabric fabric;
+    std::string fabric_said;
+    std::vector<Length> sizes;  // of the article's own measure first
+    bool only_width = false;    // the one size is a width
+    std::optional<Length> needs;
+    std::optional<Mass> needs_mass;
+    bool needs_each = false;  // what it is said to need is for one
+};
+
+// A way of making that is known by its name only, or a word that nobody knows.
+struct Unmade {
+    std::string said;
+    std::optional<Craft> craft;  // that has it; nothing: either, another craft, or unknown
+    bool other_craft = false;    // neither knitting nor weaving
+    NamedFabric nearest;
+};
+
+struct Taken {
+    std::vector<Wanted> wanted;
+    bool alternatives = false;           // any one of them would do
+    std::vector<std::string> ruled_out;  // kinds
+    std::optional<Craft> craft;          // as said
+    bool both_crafts = false;
+    NamedFabric fabric;  // of the idea as a whole, or of the first that has one
+    std::string fabric_said;
+    std::vector<Unmade> not_known;
+    std::vector<NamedFabric> fabrics_out;  // "without cables"
+    YarnRole role = YarnRole::unsaid;
+    std::string role_said;
+    Wearer wearer = Wearer::unsaid;
+    std::string wearer_said;
+    std::optional<double> years;  // of age
+    std::vector<Topic> topics;
+    bool asks = false;
+    std::string weight;  // class of the yarn it was meant for; empty: none was named
+    std::optional<Gauge> gauge;
+    std::optional<Sett> sett;
+    std::optional<Length> needle;
+    std::optional<Length> loom_width;
+    std::optional<double> shoe;
+    bool other_yarn = false;       // asked of a yarn of their own
+    std::optional<bool> imperial;  // the units they wrote in; nothing: none
+    bool not_an_idea = false;
+    std::vector<std::string> taken_as;  // "beanie as hat", "blankit as blanket"
+
+    bool about(Topic topic) const;
+};
+
+}  // namespace gristwright

@@ -1,0 +1,270 @@
+#include <algorithm>
+#include <cmath>
+
+#include "engine/suggestion/reading.hpp"
+
+namespace gristwright {
+namespace {
+
+using enum WordClass;
+
+// "kind:form~nearest@for whom" of the table.
+struct ArticleSense {
+    std::string kind, form, nearest, person;
+};
+
+ArticleSense article_sense(const std::string& means, const std::string& text) {
+    ArticleSense out;
+    std::string* to = &out.kind;
+    for (const char c : means) {
+        if (c == ':')
+            to = &out.form;
+        else if (c == '~')
+            to = &out.nearest;
+        else if (c == '@')
+            to = &out.person;
+        else
+            *to += c;
+    }
+    if (out.kind.empty() || out.kind == "?") out.kind = text;
+    return out;
+}
+
+NamedFabric fabric_sense(const std::string& means) {
+    // A weave's own name may hold a stroke ("2/2 twill"): the first one parts the crafts.
+    const auto stroke = means.find('/');
+    return {means.substr(0, stroke), means.substr(stroke + 1)};
+}
+
+bool is_pronoun(const std::string& text) {
+    for (const char* word : {"it", "me", "them", "him", "us", "yourself", "up", "down"})
+        if (text.substr(0, text.find(' ')) == word) return true;
+    return false;
+}
+
+bool is_determiner(const std::string& text) {
+    for (const char* word :
+         {"a", "an", "the", "my", "this", "that", "some", "your", "big", "his", "her", "another"})
+        if (text == word) return true;
+    return false;
+}
+
+enum class Link { modifies, listed, of, with, as, apart };
+
+// How the article at `b` stands to the one at `a` before it.
+Link link(const std::vector<Item>& items, std::size_t a, std::size_t b) {
+    auto found = Link::modifies;
+    for (auto i = a + 1; i < b; ++i) {
+        const auto& item = items[i];
+        const auto first = item.text.substr(0, item.text.find(' '));
+        if (item.sign || (item.is(joiner) && item.as(joiner) != "with")) return Link::listed;
+        if (item.is(joiner) || first == "with")
+            found = Link::with;
+        else if (first == "of" || first == "for" || first == "to" || first == "on" ||
+                 first == "in" || first == "under" || first == "inside" || first == "from")
+            found = Link::of;
+        else if (first == "as" || first == "into")
+            found = Link::as;
+        else if (!item.is(fabric) && !item.is(form) && !item.is(craft) && !item.is(technique) &&
+                 !item.is(colour) && !item.is(material) && !item.is(number) && !item.amount &&
+                 found == Link::modifies && i + 1 == b && item.text != "s")
+            found = is_determiner(item.text) ? Link::apart : found;
+    }
+    return found;
+}
+
+class Things {
+  public:
+    Things(std::vector<Item>& items, Taken& out) : items_(items), out_(out) {}
+
+    void take() {
+        auto places = heads(article);
+        verbs_too_ = places.empty();  // "swatch it first": nothing else can be meant
+        if (places.empty()) places = heads(article);
+        if (places.empty()) places = heads(part);
+        for (const auto place : places) add(place);
+        take_forms();
+        take_fabrics();
+        take_counts();
+        out_.alternatives = are_alternatives();
+    }
+
+  private:
+    // The articles that count: of two without a word between the last is the head.
+    std::vector<std::size_t> heads(WordClass of) {
+        std::vector<std::size_t> out;
+        for (std::size_t i = 0; i < items_.size(); ++i) {
+            if (!items_[i].live(of) || (!verbs_too_ && is_verb(i)) ||
+                (of == part && !can_be_a_part(i)))
+                continue;
+            if (!out.empty()) {
+                const auto how = link(items_, out.back(), i);
+                const bool same_clause = items_[out.back()].sentence == items_[i].sentence;
+                if (how == Link::of && same_clause) continue;
+                if ((how == Link::modifies || how == Link::as) && same_clause) {
+                    dropped_.push_back(out.back());
+                    out.pop_back();
+                }
+            }
+            out.push_back(i);
+        }
+        return out;
+    }
+
+    // "wrap it up", "throw me that": a verb, unless an article stands before it.
+    bool is_verb(std::size_t i) const {
+        if (i + 1 >= items_.size() || items_[i].text.find(' ') != std::string::npos) return false;
+        if (!is_pronoun(items_[i + 1].text) || items_[i + 1].clause != items_[i].clause)
+            return false;
+        return i == 0 || !is_determiner(items_[i - 1].text);
+    }
+
+    bool can_be_a_part(std::size_t i) const {
+        return i > 0 && items_[i - 1].clause == items_[i].clause &&
+               (items_[i - 1].text == "a" || items_[i - 1].text == "an" ||
+                items_[i - 1].is(craft) || items_[i - 1].is(number) || items_[i - 1].is(fabric) ||
+                items_[i - 1].is(material) || items_[i - 1].is(filler) || items_[i - 1].is(body) ||
+                items_[i - 1].is(everyday));
+    }
+
+    void add(std::size_t place) {
+        const auto& item = items_[place];
+        const auto& means = item.as(item.is(article) ? article : part);
+        const auto sense = article_sense(means, item.text);
+        if (!sense.person.empty() && out_.wearer == Wearer::unsaid) {
+            out_.wearer = *wearer_named(sense.person);
+            out_.wearer_said = item.said;
+        }
+        for (auto& other : out_.wanted)
+            if (other.kind == sense.kind) {
+                if (other.form.empty()) other.form = sense.form;
+                return;
+            }
+        Wanted wanted;
+        wanted.kind = sense.kind;
+        wanted.said = item.text;
+        wanted.form = sense.form;
+        wanted.nearest = sense.nearest;
+        wanted.plural = !item.text.empty() && item.text.back() == 's' && sense.kind.back() != 's';
+        if (item.text != sense.kind && item.text != sense.kind + "s")
+            out_.taken_as.push_back(item.text + " as " + sense.kind);
+        out_.wanted.push_back(std::move(wanted));
+        places_.push_back(place);
+    }
+
+    // "triangle", "in strips"; alone it means the article that has such a form.
+    void take_forms() {
+        for (std::size_t i = 0; i < items_.size(); ++i) {
+            if (!items_[i].live(form) || items_[i].is(article)) continue;
+            const auto& means = items_[i].as(form);
+            if (auto* to = nearest_thing(i); to && to->form.empty())
+                to->form = means == "?" ? items_[i].text : means;
+        }
+        for (const auto i : dropped_) {
+            const auto sense = article_sense(items_[i].as(article), items_[i].text);
+            if (auto* to = nearest_thing(i); to && to->form.empty()) to->form = sense.form;
+        }
+    }
+
+    // The next article before a sign or a joiner; else the last one before.
+    Wanted* nearest_thing(std::size_t at) {
+        for (std::size_t n = 0; n < places_.size(); ++n) {
+            if (places_[n] < at) continue;
+            bool clear = true;
+            for (auto i = at + 1; i < places_[n]; ++i)
+                clear = clear && !items_[i].sign && !items_[i].is(joiner);
+            if (clear) return &out_.wanted[n];
+            break;
+        }
+        for (auto n = places_.size(); n-- > 0;)
+            if (places_[n] < at) return &out_.wanted[n];
+        return places_.empty() ? nullptr : &out_.wanted.front();
+    }
+
+    void take_fabrics() {
+        for (std::size_t i = 0; i < items_.size(); ++i) {
+            if (!items_[i].live(fabric) || is_dropped_article(i)) continue;
+            const auto sense = fabric_sense(items_[i].as(fabric));
+            if (auto* to = nearest_thing(i); to && !to->fabric.named()) {
+                to->fabric = sense;
+                to->fabric_said = items_[i].text;
+            }
+            if (out_.fabric.named()) continue;
+            out_.fabric = sense;
+            out_.fabric_said = items_[i].text;
+            const auto& as = sense.knitted.empty() ? sense.woven : sense.knitted;
+            if (items_[i].text != as) out_.taken_as.push_back(items_[i].text + " as " + as);
+        }
+    }
+
+    bool is_dropped_article(std::size_t i) const { return items_[i].is(article); }
+
+    // "six beanies", "nine of them", "cowls for two sisters".
+    void take_counts() {
+        for (std::size_t i = 0; i < items_.size(); ++i) {
+            auto& item = items_[i];
+            if (!item.amount || item.amount->of != Amount::Of::number || item.idle) continue;
+            const double n = item.amount->number;
+            if (n < 2 || n > 999 || n != std::floor(n)) continue;
+            if (auto* to = counted(i)) {
+                to->count = static_cast<int>(n);
+                item.idle = true;
+            }
+        }
+    }
+
+    Wanted* counted(std::size_t at) {
+        for (auto i = at + 1; i < items_.size() && i <= at + 5; ++i) {
+            const auto& item = items_[i];
+            if (item.text.substr(0, 2) == "of" && item.text != "of") return last_before(at);
+            if (item.is(person) && at > 0 && items_[at - 1].text.substr(0, 3) == "for") {
+                auto* to = last_before(at);
+                return to && to->plural ? to : nullptr;
+            }
+            for (std::size_t n = 0; n < places_.size(); ++n)
+                if (places_[n] == i) return &out_.wanted[n];
+            if (item.sign || item.amount || item.is(joiner) || item.is(unit) || item.is(tool))
+                return nullptr;
+            if (item.text == "of" && i + 1 < items_.size() && items_[i + 1].text == "them")
+                return last_before(at);
+        }
+        return nullptr;
+    }
+
+    Wanted* last_before(std::size_t at) {
+        for (auto n = places_.size(); n-- > 0;)
+            if (places_[n] < at) return &out_.wanted[n];
+        return nullptr;
+    }
+
+    bool are_alternatives() const {
+        if (places_.size() < 2) return false;
+        for (std::size_t n = 1; n < places_.size(); ++n)
+            for (auto i = places_[n - 1] + 1; i < places_[n]; ++i) {
+                if (items_[i].text == "?") return true;
+                if (items_[i].is(joiner) && items_[i].as(joiner) == "or") return true;
+            }
+        for (const auto& item : items_)
+            if (item.text == "any of those" || item.text == "any of" || item.text == "whichever")
+                return true;
+        return false;
+    }
+
+    std::vector<Item>& items_;
+    Taken& out_;
+    std::vector<std::size_t> places_;  // of out_.wanted
+    bool verbs_too_ = false;
+    std::vector<std::size_t> dropped_;  // articles that only modify another
+};
+
+}  // namespace
+
+void take_things(std::vector<Item>& items, Taken& out) { Things(items, out).take(); }
+
+std::string kind_of(const Item& item) {
+    return article_sense(item.as(WordClass::article), item.text).kind;
+}
+
+bool is_thing(const Item& item) { return item.live(WordClass::article); }
+
+}  // namespace gristwright

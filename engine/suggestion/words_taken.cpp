@@ -1,0 +1,169 @@
+#include <fmt/core.h>
+
+#include <algorithm>
+
+#include "engine/suggestion/reading.hpp"
+
+namespace gristwright {
+namespace {
+
+using enum WordClass;
+
+// Which speaks when several are named: the one that calls for the most care.
+int care(Wearer wearer) {
+    switch (wearer) {
+        case Wearer::baby:
+            return 5;
+        case Wearer::child:
+            return 4;
+        case Wearer::animal:
+            return 3;
+        case Wearer::adult:
+            return 2;
+        case Wearer::home:
+            return 1;
+        case Wearer::unsaid:
+            break;
+    }
+    return 0;
+}
+
+class Words {
+  public:
+    Words(std::vector<Item>& items, Taken& out) : items_(items), out_(out) {}
+
+    void take() {
+        for (std::size_t i = 0; i < items_.size(); ++i) {
+            const auto& item = items_[i];
+            out_.asks = out_.asks || (item.asks && !item.idle);
+            if (item.text == "my own" || item.text == "my own yarn") out_.other_yarn = true;
+            if (item.live(needle)) take_needle(item);
+            if (item.live(craft)) take_craft(item);
+            if (item.live(role)) take_role(item);
+            if (item.live(technique)) take_technique(item);
+            if (item.live(person)) take_person(i);
+            if (item.live(weight) && is_weight(i) && out_.weight.empty())
+                out_.weight = item.as(weight);
+            if (item.is(topic) && !item.idle) take_topic(i);
+        }
+        take_unknown();
+    }
+
+  private:
+    // A bare "size 9" is a US size, unless the old UK ones are spoken of.
+    void take_needle(const Item& item) {
+        if (out_.needle) return;
+        const auto& means = item.as(WordClass::needle);
+        const auto stroke = means.find('/');
+        const bool uk = std::any_of(items_.begin(), items_.end(), [](const Item& i) {
+            return i.text.find("uk") != std::string::npos || i.text.find("old") == 0;
+        });
+        const auto size =
+            stroke != std::string::npos && uk ? means.substr(stroke + 1) : means.substr(0, stroke);
+        const auto mm = figure_of(size);
+        if (!mm) return;
+        out_.needle = millimetres(*mm);
+        out_.taken_as.push_back(fmt::format("{} as {} mm", item.text, size));
+    }
+
+    void take_craft(const Item& item) {
+        const auto craft = item.as(WordClass::craft) == "woven" ? Craft::woven : Craft::knitted;
+        if (out_.craft && *out_.craft != craft) out_.both_crafts = true;
+        if (!out_.craft) out_.craft = craft;
+    }
+
+    void take_role(const Item& item) {
+        const auto role = yarn_role_named(item.as(WordClass::role));
+        if (!role || (out_.role != YarnRole::unsaid && out_.role != YarnRole::with_another)) return;
+        // A question whether it would felt asks; "fulled" orders.
+        if (*role == YarnRole::fulled && item.asks && item.is(topic)) return;
+        out_.role = *role;
+        out_.role_said = item.text;
+    }
+
+    void take_technique(const Item& item) {
+        if (item.is(fabric)) return;
+        const auto& means = item.as(technique);
+        const auto tilde = means.find('~');
+        const auto word = means.substr(0, tilde);
+        Unmade unmade;
+        unmade.said = item.text;
+        unmade.other_craft = word == "other";
+        if (word == "knitted") unmade.craft = Craft::knitted;
+        if (word == "woven") unmade.craft = Craft::woven;
+        if (tilde != std::string::npos) {
+            const auto near = means.substr(tilde + 1);
+            (word == "woven" ? unmade.nearest.woven : unmade.nearest.knitted) = near;
+        }
+        out_.not_known.push_back(std::move(unmade));
+    }
+
+    bool after_for(std::size_t at) const {
+        for (std::size_t back = 1; back <= 3 && back <= at; ++back) {
+            const auto& text = items_[at - back].text;
+            const auto last = text.substr(text.find_last_of(' ') + 1);
+            for (const char* word : {"for", "on", "wants"})
+                if (last == word || text.substr(0, text.find(' ')) == word) return true;
+        }
+        return false;
+    }
+
+    void take_person(std::size_t at) {
+        const auto& item = items_[at];
+        auto means = item.as(person);
+        if (const auto space = means.find(' '); space != std::string::npos) {
+            if (!after_for(at)) return;
+            means.resize(space);
+        }
+        const auto wearer = wearer_named(means);
+        if (!wearer || care(*wearer) <= care(out_.wearer)) return;
+        out_.wearer = *wearer;
+        out_.wearer_said = item.text;
+    }
+
+    // "worsted" and "aran" are weights beside an amount, "of", "in" or a word for yarn; else a way
+    // of spinning and a stitch pattern.
+    bool is_weight(std::size_t at) const {
+        const auto& item = items_[at];
+        if (item.text != "worsted" && item.text != "aran") return true;
+        if (at > 0) {
+            const auto& before = items_[at - 1];
+            if (before.amount || before.text == "of" || before.text == "in") return true;
+        }
+        return at + 1 < items_.size() && items_[at + 1].text == "yarn";
+    }
+
+    void take_topic(std::size_t at) {
+        const auto& item = items_[at];
+        auto means = item.as(topic);
+        const bool always = !means.empty() && means.back() == '!';
+        if (always) means.pop_back();
+        // "a warm hat" asks nothing about warmth.
+        const bool adjective = item.text.find(' ') == std::string::npos && at + 1 < items_.size() &&
+                               items_[at + 1].live(article);
+        if (!always && (!item.asks || adjective)) return;
+        const auto topic = topic_named(means);
+        if (topic && !out_.about(*topic)) out_.topics.push_back(*topic);
+    }
+
+    // A word in no table counts when it stands right before an article, or when none was named.
+    void take_unknown() {
+        for (std::size_t i = 0; i < items_.size(); ++i) {
+            const auto& item = items_[i];
+            if (!item.unknown || item.idle) continue;
+            const bool beside = i + 1 < items_.size() && items_[i + 1].live(article) &&
+                                !(item.capital && i > 0 && !items_[i - 1].sign);
+            if (beside || (out_.wanted.empty() && !item.capital))
+                out_.not_known.push_back({item.said, {}, false, {}});
+        }
+    }
+
+    std::vector<Item>& items_;
+    Taken& out_;
+};
+
+}  // namespace
+
+void take_words(std::vector<Item>& items, Taken& out) { Words(items, out).take(); }
+
+}  // namespace gristwright
