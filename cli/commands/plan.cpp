@@ -41,9 +41,12 @@ std::string piece_text(const PlanPiece& p, const Units& units) {
                fmt::format("{}, {}, {} finished", p.piece->fabric, words(p.outline.shape), measure),
                4) +
            "\n";
+    const auto plain = p.edge_stitches > 0
+                           ? fmt::format(" ({} of them plain, at the edges)", p.edge_stitches)
+                           : "";
     if (p.knit)
-        out += wrapped(fmt::format("{} stitches at the widest, {} rows; {}", p.stitches, p.rows,
-                                   making_line(p, units)),
+        out += wrapped(fmt::format("{} stitches at the widest{}, {} rows; {}", p.stitches, plain,
+                                   p.rows, making_line(p, units)),
                        4) +
                "\n";
     else
@@ -116,7 +119,7 @@ std::string to_set_aside(const Plan& plan, const Question& q) {
 std::string next_evidence(const Plan& plan, const Question& q) {
     const auto& t = *plan.article;
     const bool knitted = t.craft == Craft::knitted;
-    if (knitted ? q.yarn.evidence.metres.has_value() : q.yarn.evidence.width_kept.has_value())
+    if (knitted ? !q.yarn.evidence.weighed.empty() : q.yarn.evidence.width_kept.has_value())
         return "";
     if (plan.size >= t.largest || (t.fitted && plan.size >= t.ideal)) return "";
     const double then_known = knitted ? constants::swatch_metres : constants::after_sample;

@@ -42,9 +42,10 @@ std::string told(const Question& q) {
         out +=
             fmt::format("  rows for their stitches {:+.1f} % of what the table says, ± {:.1f} %\n",
                         100 * (known.rows->mid - 1), 100 * known.rows->margin90());
-    if (known.metres)
-        out += fmt::format("  metres per area {:+.1f} % of what the table says, ± {:.1f} %\n",
-                           100 * (known.metres->mid - 1), 100 * known.metres->margin90());
+    if (!known.weighed.empty())
+        out += fmt::format("  metres per area of {} {:+.1f} % of what the table says, ± {:.1f} %\n",
+                           known.weighed.back().fabric, 100 * (known.weighed.back().metres.mid - 1),
+                           100 * known.weighed.back().metres.margin90());
     if (known.width_kept)
         out += fmt::format("  width lost from heddle to finished {:.1f} %, ± {:.1f}\n",
                            100 * (1 - known.width_kept->mid),
@@ -73,7 +74,8 @@ Json told_json(const Question& q, std::size_t swatches) {
         known.gauge ? range({in_stitches_per_10cm(known.gauge->mid), known.gauge->spread})
                     : Json(nullptr);
     out["rows_against_table"] = share(known.rows);
-    out["metres_per_area_against_table"] = share(known.metres);
+    out["metres_per_area_against_table"] =
+        known.weighed.empty() ? Json(nullptr) : range(known.weighed.back().metres);
     out["width_kept"] = share(known.width_kept);
     out["length_kept"] = share(known.length_kept);
     out["definition"] = number(q.yarn.trait(TraitName::definition).value);

@@ -123,6 +123,11 @@ Answer answer(const Question& q, const std::string& text, const Json& told) {
     return {dumped(out), ""};
 }
 
+// The scale that the skeins were weighed on.
+Scale scale_of(const Question& q) {
+    return {q.measured.batch.measuring.scale_step, q.yarn.linear_density.spread};
+}
+
 Answer weigh_knitted(const Plan& plan, const Question& q, const std::vector<Weighing>& weighings) {
     if (weighings.size() == 1 && weighings[0].row == 0) {
         const auto length = weighings[0].ball / q.yarn.linear_density.mid;
@@ -131,7 +136,7 @@ Answer weigh_knitted(const Plan& plan, const Question& q, const std::vector<Weig
                                   q.units.yarn(length)),
                       {{"metres_left", number(in_metres(length))}});
     }
-    const auto p = progress(plan, q.yarn.linear_density.mid, q.yarn.mass, weighings);
+    const auto p = progress(plan, q.yarn.linear_density.mid, q.yarn.mass, weighings, scale_of(q));
     return answer(q, knitted_text(plan, q, p), knitted_json(plan, q, p));
 }
 
@@ -147,7 +152,7 @@ void question_weft(const std::vector<Weighing>& weighings) {
 
 Answer weigh_woven(const Plan& plan, const Question& q, const std::vector<Weighing>& weighings) {
     question_weft(weighings);
-    const auto p = weft_progress(plan, q.yarn.linear_density.mid, weighings);
+    const auto p = weft_progress(plan, q.yarn.linear_density.mid, weighings, scale_of(q));
     return answer(q, woven_text(plan, p, q.units), woven_json(p));
 }
 
@@ -191,7 +196,7 @@ Command weigh_command() {
             1,
             1,
             {{"row", "96", "knitted: rows of the first piece worked so far; 0 before the first"},
-             {"woven", "41cm", "woven: length on the loom so far; 0cm before the first pick"},
+             {"woven", "41cm", "woven: length so far, tension let off; 0cm before the first pick"},
              {"ball", "31.5g", "all yarn still to be used"},
              date_option,
              {"units", "metric", "metric, imperial or both", false, "metric|imperial|both"},

@@ -69,35 +69,62 @@ std::string trait_steps(const Question& q) {
     return out;
 }
 
-std::string knit_steps(const KnitCloth& k, const YarnProfile& yarn) {
-    const auto band = tightness_band(k.purpose);
-    auto out = step(fmt::format(
-        "{}: tightness {:.2f} to {:.2f} wanted (judgement); loop = sqrt({:.0f} tex) / {:.3f}; "
-        "stocking stitch by grist = kw / loop = {:.1f} st/10 cm, ± {:.0f} %",
-        k.fabric->name, band.low, band.high, in_tex(yarn.linear_density.mid), band.middle(),
-        in_stitches_per_10cm(k.by_grist.mid), 100 * k.by_grist.margin90()));
+std::string ordinary_steps(const KnitCloth& k, const YarnProfile& yarn) {
+    auto out =
+        step(fmt::format("ordinary stocking stitch by grist: loop = sqrt({:.0f} tex) / {:.2f}, "
+                         "kw / loop = {:.1f} st/10 cm, ± {:.0f} %",
+                         in_tex(yarn.linear_density.mid), constants::ordinary_tightness.value,
+                         in_stitches_per_10cm(k.by_grist.mid), 100 * k.by_grist.margin90())) +
+        figure(constants::ordinary_tightness);
     if (k.by_wraps.mid.si() > 0)
         out += step(fmt::format(
-                   "by wraps = {:.2f} x {:.1f} wpi, scaled to the firmness = {:.1f} "
-                   "st/10 cm, ± {:.0f} %",
+                   "by wraps = {:.2f} x {:.1f} wpi = {:.1f} st/10 cm, ± {:.0f} %; both "
+                   "weighed {:.1f}",
                    constants::wraps_to_stitches.value, in_wraps_per_inch(yarn.laid_wraps.mid),
-                   in_stitches_per_10cm(k.by_wraps.mid), 100 * k.by_wraps.margin90())) +
+                   in_stitches_per_10cm(k.by_wraps.mid), 100 * k.by_wraps.margin90(),
+                   in_stitches_per_10cm(k.ordinary.mid))) +
                figure(constants::wraps_to_stitches);
+    return out;
+}
+
+std::string needle_steps(const KnitCloth& k, const YarnProfile& yarn) {
+    const auto& wants = constants::purpose_constants[static_cast<std::size_t>(k.purpose)];
+    auto out = step(fmt::format("needle of ordinary cloth = {:.4g} x loop {:+.3f} mm; for this x "
+                                "{:.2f}, at least {:.2g} mm at 4 m/g: {:.2f} mm",
+                                constants::needle_slope.value, constants::needle_offset.value,
+                                wants.to_ordinary.value, wants.least.value,
+                                in_millimetres(k.needle_wanted))) +
+               figure(constants::needle_slope) + figure(wants.to_ordinary);
+    if (wants.least > 0) out += figure(wants.least) + figure(constants::least_falls);
+    out += step(fmt::format("{:g} mm usually makes a loop of {:.2f} mm", in_millimetres(k.needle),
+                            in_millimetres(loop_on(k.needle)))) +
+           figure(constants::needle_to_gauge) + figure(constants::between_knitters);
     if (const auto& habit = yarn.evidence.habit)
         out +=
             step(fmt::format("your hands, by other batches: x {:.3f}, ± {:.0f} % (normal prior and "
                              "mean; drawn towards 1)",
                              habit->mid, 100 * habit->margin90())) +
             figure(constants::habit_between_people) + figure(constants::habit_between_batches);
+    return out;
+}
+
+std::string knit_steps(const KnitCloth& k, const YarnProfile& yarn) {
+    auto out = step(k.fabric->name + ":");
+    if (!k.from_swatch) out += ordinary_steps(k, yarn) + needle_steps(k, yarn);
+    if (k.counted.si() > 0)
+        out +=
+            step(fmt::format("your washed swatch has {:.1f} st/10 cm, and was knitted for another "
+                             "firmness",
+                             in_stitches_per_10cm(k.counted)));
     out +=
         step(fmt::format("{} = {:.1f} st/10 cm, loop {:.2f} mm, tightness {:.2f}",
-                         k.from_swatch ? "your washed swatch gives" : "weighed by their margins",
+                         k.from_swatch ? "your washed swatch gives" : "gauge on that needle",
                          in_stitches_per_10cm(k.gauge.mid), in_millimetres(k.loop), k.tightness));
     const auto& loop = constants::loop_constants[static_cast<std::size_t>(Relaxation::full)];
     out += figure(loop.kw) + figure(loop.kc);
     out += step(fmt::format(
         "metres per area = kw kc / loop x {:.2f} for {} / {:.2f} blocked = {:.0f} m/m2, ± {:.0f} %",
-        k.fabric->metres, k.fabric->name, k.fabric->growth,
+        k.fabric->metres, k.fabric->name, k.growth.mid,
         in_metres_per_square_metre(k.metres_per_area.mid), 100 * k.metres_per_area.margin90()));
     out += wrapped(fmt::format("{}: {:.2f} to {:.2f}, blocked {:.2f} to {:.2f} [{}: {}]",
                                k.fabric->name, k.fabric->metres_low, k.fabric->metres_high,
@@ -105,11 +132,8 @@ std::string knit_steps(const KnitCloth& k, const YarnProfile& yarn) {
                                k.fabric->source),
                    6) +
            "\n";
-    return out + figure(k.from_swatch ? constants::counted_swatch : constants::no_swatch) +
-           step(fmt::format("needle = {:.4g} x loop {:+.3f} mm = {:.2f} mm",
-                            constants::needle_slope.value, constants::needle_offset.value,
-                            in_millimetres(needle_for(k.usual_loop)))) +
-           figure(constants::needle_slope);
+    out += figure(constants::purpose_constants[static_cast<std::size_t>(k.purpose)].blocked);
+    return out + figure(k.from_swatch ? constants::counted_swatch : constants::no_swatch);
 }
 
 std::string woven_steps(const WovenCloth& w, const YarnProfile& yarn) {

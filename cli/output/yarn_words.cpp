@@ -46,7 +46,7 @@ std::string words(const Hint& hint) {
             return "knit and wash a swatch, count a gauge: " +
                    narrows("metres within", hint, "become");
         case Measurement::wraps:
-            return "wrap the yarn round a ruler: " + narrows("gauge", hint, "becomes");
+            return "wrap the yarn round a ruler: " + narrows("the needle for it", hint, "becomes");
         case Measurement::washed_lengths:
             return "wash, dry and measure the skeins again: " + narrows("metres", hint, "become");
         case Measurement::finer_scale:

@@ -25,26 +25,137 @@ inline constexpr std::array loop_constants{
 
 inline constexpr std::string_view needle_fit =
     "least squares on the trade's weight table, rows 0 to 5";
+inline constexpr Constant ordinary_tightness{
+    "tightness of ordinary hand knitting",
+    1.05,
+    0.95,
+    1.15,
+    "sqrt(tex)/mm",
+    Mark::derived,
+    "the trade's weight table (gauge against yards per pound), classes 1 to 5"};
+inline constexpr Constant tightest{
+    "tightness beyond which stitches jam",       1.6, 1.5, 1.7, "sqrt(tex)/mm", Mark::judgement,
+    "machine plain is published from 1.3 to 1.5"};
 inline constexpr Constant wraps_to_stitches{
-    "stitches per laid wrap, ordinary cloth",        0.43, 0.40, 0.45, "1", Mark::derived,
-    "the trade's weight table (gauge against wraps)"};
-inline constexpr Constant between_knitters{"gauge between knitters, same yarn and needle",
-                                           0.056,
-                                           0.04,
-                                           0.08,
-                                           "relative",
-                                           Mark::read,
-                                           "a swatch trial of 2016, median"};
+    "stitches per laid wrap, ordinary cloth",
+    0.43,
+    0.40,
+    0.45,
+    "1",
+    Mark::derived,
+    "the trade's weight table (gauge against wraps), wool of usual loft"};
+inline constexpr Constant wraps_rule_from{"wraps that still tell the gauge, from",
+                                          7,
+                                          6,
+                                          8,
+                                          "wraps per inch",
+                                          Mark::derived,
+                                          "the same table: 0.26 stitches per wrap in its lace row"};
+inline constexpr Constant wraps_rule_to{"wraps that still tell the gauge, to",
+                                        18,
+                                        16,
+                                        20,
+                                        "wraps per inch",
+                                        Mark::derived,
+                                        "the same table: 0.26 stitches per wrap in its lace row"};
+inline constexpr Constant wraps_fade{"doubt of the gauge by wraps beyond those, in ln wraps",
+                                     2.0,
+                                     1.0,
+                                     3.0,
+                                     "1",
+                                     Mark::judgement,
+                                     "so that the wraps lose their say by degrees"};
+inline constexpr Constant between_knitters{
+    "gauge between knitters, same yarn and needle",
+    0.070,
+    0.049,
+    0.101,
+    "relative",
+    Mark::derived,
+    "pooled from the ranges of a published swatch trial, seven yarns, five to seven knitters each"};
 inline constexpr Constant needle_slope{
     "needle per loop length", 0.2405, 0.23, 0.25, "mm/mm", Mark::derived, needle_fit};
 inline constexpr Constant needle_offset{"needle at no loop", -0.724,    -1.0, -0.4, "mm",
                                         Mark::derived,       needle_fit};
+inline constexpr Constant needle_to_gauge{
+    "gauge of one needle about the line",
+    0.05,
+    0.03,
+    0.08,
+    "relative",
+    Mark::derived,
+    "published stocking stitch and garter on 2.25 to 9 mm, 0.3 to 8 m/g: 17 pieces"};
+
+// What a purpose asks of the needle: so many times the needle of ordinary stocking stitch in the
+// same yarn, but never finer than `least` at 4 m/g, going with the grist to the power of
+// least_falls: shawls and lace are knitted on much the same needles in any fine yarn. `freedom` is
+// how far a knitter departs from it and still serves the purpose; `blocked` the area of plain cloth
+// pinned out for it against the same cloth washed and left to itself. In the order of Firmness.
+struct PurposeConstants {
+    Constant to_ordinary, least, freedom, blocked;
+};
+
+inline constexpr std::string_view needles_met =
+    "needles of published shawls, scarves and haps, 1.6 to 10 m/g";
+inline constexpr std::string_view no_least = "no least size: the yarn alone decides";
+
+inline constexpr std::array purpose_constants{
+    PurposeConstants{
+        {"needle for lace", 1.25, 1.1, 1.5, "of ordinary", Mark::derived, needles_met},
+        {"needle for lace, least", 4.3, 3.5, 5.0, "mm at 4 m/g", Mark::derived, needles_met},
+        {"needle for lace, freedom", 0.20, 0.15, 0.25, "relative", Mark::derived, needles_met},
+        {"plain cloth blocked as lace", 1.20, 1.00, 1.45, "of its area", Mark::judgement,
+         "lace with its holes grows 1.3 to 2.25 in published shawls"}},
+    PurposeConstants{
+        {"needle for drapey cloth", 1.08, 1.0, 1.3, "of ordinary", Mark::derived, needles_met},
+        {"needle for drapey cloth, least", 3.9, 3.5, 5.0, "mm at 4 m/g", Mark::derived,
+         needles_met},
+        {"needle for drapey cloth, freedom", 0.15, 0.10, 0.20, "relative", Mark::derived,
+         needles_met},
+        {"plain cloth laid out to drape", 1.03, 0.97, 1.12, "of its area", Mark::judgement, ""}},
+    PurposeConstants{
+        {"needle for ordinary cloth", 1, 1, 1, "of ordinary", Mark::derived, needle_fit},
+        {"needle for ordinary cloth, least", 0, 0, 0, "mm at 4 m/g", Mark::judgement, no_least},
+        {"needle for ordinary cloth, freedom", 0.12, 0.08, 0.15, "relative", Mark::derived,
+         needle_fit},
+        {"plain cloth blocked as ordinary", 1, 1, 1, "of its area", Mark::common_practice, ""}},
+    PurposeConstants{
+        {"needle for firm cloth", 0.85, 0.80, 0.90, "of ordinary", Mark::judgement,
+         "one or two sizes finer"},
+        {"needle for firm cloth, least", 0, 0, 0, "mm at 4 m/g", Mark::judgement, no_least},
+        {"needle for firm cloth, freedom", 0.10, 0.08, 0.12, "relative", Mark::judgement, ""},
+        {"plain cloth blocked as firm", 1, 1, 1, "of its area", Mark::common_practice, ""}},
+    PurposeConstants{
+        {"needle for socks", 0.80, 0.74, 0.88, "of ordinary", Mark::derived,
+         "needles of published socks, 2.5 to 4.3 m/g: 2.25 to 3 mm"},
+        {"needle for socks, least", 0, 0, 0, "mm at 4 m/g", Mark::judgement, no_least},
+        {"needle for socks, freedom", 0.10, 0.08, 0.12, "relative", Mark::judgement, ""},
+        {"plain cloth blocked as socks", 1, 1, 1, "of its area", Mark::common_practice, ""}},
+};
+inline constexpr Constant least_falls{"power of the grist in the least needle for lace and drape",
+                                      -0.15,
+                                      -0.30,
+                                      0.10,
+                                      "1",
+                                      Mark::derived,
+                                      needles_met};
+
+inline constexpr Constant needle_slack{"needle as good as the one wanted",
+                                       0.35,
+                                       0.25,
+                                       0.5,
+                                       "mm",
+                                       Mark::judgement,
+                                       "the step of sizes"};
+inline constexpr Constant needle_slack_share{
+    "and besides, of its size", 0.05, 0.03, 0.10, "relative", Mark::judgement, ""};
+
 inline constexpr Constant crimp_factor{
     "crimp per squared sett x diameter",     9.0 / 16, 0.5, 0.62, "1", Mark::derived,
     "Peirce 1937, as read in teaching notes"};
 inline constexpr Constant no_swatch{
-    "metres of knitting before any swatch",  0.12, 0.08, 0.18, "relative", Mark::judgement,
-    "to be calibrated on published articles"};
+    "metres of knitting before any swatch",        0.14, 0.10, 0.20, "relative", Mark::derived,
+    "published finished pieces (docs/accuracy.md)"};
 inline constexpr Constant counted_swatch{"metres of knitting with a washed swatch's gauge",
                                          0.07,
                                          0.05,

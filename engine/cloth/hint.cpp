@@ -14,10 +14,9 @@ using namespace constants;
 constexpr double scale_matters = 0.01;  // a margin of the mass that is worth another scale
 
 Hint count_wraps(const YarnProfile& yarn) {
-    const auto alone = gauge_by_grist(yarn.linear_density.mid, Firmness::ordinary);
+    const auto alone = gauge_by_grist(yarn.linear_density.mid);
     const auto wraps = yarn.laid_wraps.mid;
-    const auto both =
-        weigh(alone, gauge_by_wraps(wraps, wraps_margin({wraps}), Firmness::ordinary));
+    const auto both = weigh(alone, gauge_by_wraps(wraps, wraps_margin({wraps})));
     return {Measurement::wraps, alone.spread, both.spread};
 }
 

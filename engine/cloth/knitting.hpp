@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "engine/cloth/loop.hpp"
+#include "engine/cloth/needle.hpp"
 #include "engine/estimate/constant.hpp"
 #include "engine/yarn/profile.hpp"
 
@@ -15,10 +16,10 @@ namespace gristwright {
 // knitted by the same hands on the same needle, washed and not stretched.
 struct KnitFabric {
     std::string name;
-    double metres = 1, metres_low = 1, metres_high = 1;  // metres per area at one stitch gauge
+    double metres = 1, metres_low = 1, metres_high = 1;  // metres per area, on the same needle
     double stitches = 1;                                 // stitches per width
     double rows = 1;                                     // rows per length
-    double growth = 1, growth_low = 1, growth_high = 1;  // area blocked / area not stretched
+    double growth = 1, growth_low = 1, growth_high = 1;  // area blocked, against plain cloth's
     int stitch_repeat = 1, row_repeat = 2;
     double definition = 0;     // stitch definition it asks of the yarn, 0..1
     double openness = 0;       // 0 closed .. 1 mesh
@@ -32,15 +33,19 @@ struct KnitFabric {
 struct [[nodiscard]] KnitCloth {
     std::shared_ptr<const KnitFabric> fabric;  // its own copy
     Firmness purpose = Firmness::ordinary;
-    Estimate<Gauge> by_grist, by_wraps;  // by_wraps.mid 0: no wraps measured
-    Estimate<Gauge> gauge;               // stocking stitch, washed: both weighed, or the swatch
+    Estimate<Gauge> by_grist, by_wraps;  // ordinary cloth; by_wraps.mid 0: the wraps tell nothing
+    Estimate<Gauge> ordinary;            // both weighed: what chooses the needle
+    Length needle_wanted;
+    Length needle;             // a size owned, or one that is sold
+    bool needle_owned = true;  // false: no size said to be owned, or sold, comes near
+    Estimate<Gauge> gauge;     // stocking stitch, washed: of the needle, or as counted on a swatch
     bool from_swatch = false;
+    Gauge counted;         // on the swatch, where the gauge was moved to another firmness; else 0
     Gauge stitches, rows;  // of the fabric as finished
     Length loop;
-    Length usual_loop;  // on the same needle by usual hands; else the loop
     double tightness = 0;
-    Length needle;             // a size owned, or a usual one
-    bool needle_owned = true;  // false: the sizes said to be owned are all too far off
+    TightnessBand wanted;                     // of the needles that serve the purpose in this yarn
+    Estimate<double> growth;                  // area blocked / area washed and left to itself
     Estimate<LengthPerArea> metres_per_area;  // of finished cloth
     ArealDensity mass_per_area;
 };
@@ -48,9 +53,13 @@ struct [[nodiscard]] KnitCloth {
 // The longest strand behind, as finished; none: no row has two yarns.
 Length longest_strand(const KnitCloth& cloth);
 
-// A swatch's gauge is taken as it is where it suits the purpose; for another purpose it tells how
-// tightly these hands knit.
+// The needle is chosen for the purpose and the gauge follows from it. A washed swatch's gauge is
+// taken as counted; where its firmness was said and another is asked, it is moved by as much as the
+// table's gauges of the two lie apart.
 KnitCloth knit_cloth(const YarnProfile& yarn, const KnitFabric& fabric, Firmness purpose,
                      const std::vector<Length>& needles);
+
+// How far a fabric itself may lie from the table's metres per area, blocking included.
+double fabric_range(const KnitCloth& cloth);
 
 }  // namespace gristwright

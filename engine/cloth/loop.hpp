@@ -21,19 +21,16 @@ LengthPerArea plain_metres_per_area(Length loop, Relaxation state);
 double tightness(LinearDensity d, Length loop);
 Length loop_for_tightness(LinearDensity d, double k);
 
-// The tightness that a purpose wants, and where a knitter's cloth for it usually lies.
+// What cloth is knitted for. It decides the needle (engine/cloth/needle.hpp).
 enum class Firmness { lace, drapey, ordinary, firm, sock };
 struct TightnessBand {
-    double low, high;
+    double low = 0, high = 0;
     double middle() const { return (low + high) / 2; }
 };
-TightnessBand tightness_band(Firmness purpose);
 
-// Stocking-stitch gauge, washed, without a swatch: from the grist through K, and from the wraps.
-Estimate<Gauge> gauge_by_grist(LinearDensity d, Firmness purpose);
-Estimate<Gauge> gauge_by_wraps(Wraps laid, double wraps_spread, Firmness purpose);
-
-// Needle diameter that usually makes a stocking-stitch loop of this length.
-Length needle_for(Length loop);
+// Ordinary stocking stitch, washed, without a swatch: from the grist through K, and from the wraps.
+// The spread is of the reading alone: the knitter's own, the same in both, is added once, after.
+Estimate<Gauge> gauge_by_grist(LinearDensity d);
+Estimate<Gauge> gauge_by_wraps(Wraps laid, double wraps_spread);
 
 }  // namespace gristwright

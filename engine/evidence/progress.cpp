@@ -58,6 +58,21 @@ void question_use(const PlanPiece& piece, Mass start, const Weighing& last) {
                     last.row, in_grams(last.ball)));
 }
 
+void question_weft(const Weighing& first, const Weighing& last) {
+    if (last.ball < first.ball) return;
+    throw Refused(
+        fmt::format("{:.0f} cm are woven since and the ball weighs {:.1f} g, as much as before: is "
+                    "it the weft in work?",
+                    in_centimetres(last.woven - first.woven), in_grams(last.ball)));
+}
+
+// Two readings, each anywhere within the scale's step, and what that is of the grams between them
+// (rectangular readings: d / sqrt 12 each); the grist's margin; and how evenly the work goes.
+double weighing_margin(Mass used, const Scale& scale) {
+    const double reading = scale.step / used / std::sqrt(6.0);
+    return std::hypot(reading, scale.grist_margin, as_it_goes);
+}
+
 // Rows of the first piece that `metres` reach when it takes `factor` times what was planned.
 double row_reached(const PlanPiece& piece, double metres, double factor) {
     const double share = metres / (piece.metres.mid.si() * factor);
@@ -67,7 +82,7 @@ double row_reached(const PlanPiece& piece, double metres, double factor) {
 }  // namespace
 
 Progress progress(const Plan& plan, LinearDensity grist, Mass start,
-                  const std::vector<Weighing>& made) {
+                  const std::vector<Weighing>& made, const Scale& scale) {
     auto weighings = made;
     if (!weighings.empty() && weighings.front().row == 0) {
         start = weighings.front().ball;
@@ -82,7 +97,8 @@ Progress progress(const Plan& plan, LinearDensity grist, Mass start,
     Progress out;
     out.used = (start - last.ball) / grist;
     out.left = last.ball / grist;
-    out.factor = posterior({1, plan.need.spread}, {out.used.si() / expected, as_it_goes});
+    out.factor = posterior({1, plan.need.spread},
+                           {out.used.si() / expected, weighing_margin(start - last.ball, scale)});
 
     double rest = 0;
     for (std::size_t p = 1; p < plan.pieces.size(); ++p) rest += plan.pieces[p].ours.si();
@@ -116,7 +132,7 @@ std::vector<double> skein_ends(const Plan& plan, const Progress& now,
 }
 
 WeftProgress weft_progress(const Plan& plan, LinearDensity grist,
-                           const std::vector<Weighing>& weighings) {
+                           const std::vector<Weighing>& weighings, const Scale& scale) {
     question_lengths(weighings);
     const auto& piece = plan.pieces.front();
     const auto whole = piece.panel.woven_length * piece.piece->count;
@@ -126,9 +142,11 @@ WeftProgress weft_progress(const Plan& plan, LinearDensity grist,
     out.left = last.ball / grist;
     out.factor = {1, piece.metres.spread};
     if (last.woven > first.woven) {
+        question_weft(first, last);
         const double used = ((first.ball - last.ball) / grist).si();
         const double planned = (last.woven - first.woven).si() * expected;
-        out.factor = posterior(out.factor, {used / planned, as_it_goes});
+        out.factor =
+            posterior(out.factor, {used / planned, weighing_margin(first.ball - last.ball, scale)});
     }
     out.more = {Length::from_si(out.left.si() / (expected * out.factor.mid)), out.factor.spread};
     out.wanted = std::max(whole - last.woven, Length{});

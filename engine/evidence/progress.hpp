@@ -13,6 +13,12 @@ struct Weighing {
     Length woven{};  // instead of rows, for a woven piece: length on the loom so far
 };
 
+// How well it was weighed: the scale's step (0: exact) and the relative margin of the yarn's grist.
+struct Scale {
+    Mass step{};
+    double grist_margin = 0;
+};
+
 struct [[nodiscard]] Progress {
     Length used, left;        // metres
     Estimate<double> factor;  // metres used / metres the plan expected by then
@@ -26,10 +32,10 @@ struct [[nodiscard]] Progress {
 
 // `start` is what the yarn weighed when the work began, unless the first weighing is of row 0;
 // weighings in the order they were made. The first piece of the plan is the one worked; the others
-// follow it. Throws Refused for a ball that grows heavier, a row that goes back, or
-// no weighing.
+// follow it. Throws Refused for a ball that grows heavier, a row that goes back,
+// rows or cloth that used nothing, or no weighing.
 Progress progress(const Plan& plan, LinearDensity grist, Mass start,
-                  const std::vector<Weighing>& weighings);
+                  const std::vector<Weighing>& weighings, const Scale& scale = {});
 
 // The rows after `now` in which a skein comes to its end, when they are used in this order; of the
 // first piece only.
@@ -47,6 +53,6 @@ struct [[nodiscard]] WeftProgress {
 // Weft only: the warp is on the loom, and what it takes is known. Two weighings tell how much weft
 // goes into the length between them; one alone stands on the plan. Throws as progress().
 WeftProgress weft_progress(const Plan& plan, LinearDensity grist,
-                           const std::vector<Weighing>& weighings);
+                           const std::vector<Weighing>& weighings, const Scale& scale = {});
 
 }  // namespace gristwright

@@ -1,8 +1,10 @@
 #include "engine/evidence/spin.hpp"
 
 #include <cmath>
+#include <stdexcept>
 
 #include "engine/evidence/constants.hpp"
+#include "engine/units/failure.hpp"
 #include "engine/yarn/constants.hpp"
 #include "engine/yarn/count.hpp"
 
@@ -39,8 +41,14 @@ YarnProfile yarn_of(LinearDensity grist) {
 
 }  // namespace
 
+Mass fibre_for(Length yarn, LinearDensity grist, double losses) {
+    if (!(losses >= 0 && losses < 1))
+        throw Refused("losses are a share of the fibre: from 0 % to below 100 %");
+    return yarn * grist / (1 - losses);
+}
+
 SpinMore spin_more(const Plan& short_plan, LinearDensity grist, double losses) {
-    return {short_plan.short_by, short_plan.short_by * grist * (1 + losses)};
+    return {short_plan.short_by, fibre_for(short_plan.short_by, grist, losses)};
 }
 
 std::vector<SpinTarget> spin_for(const Template& article, Length size,
@@ -64,7 +72,7 @@ std::vector<SpinTarget> spin_for(const Template& article, Length size,
         const auto planned = plan(article, yarn, fabrics, {}, request);
         target.metres = planned.need;
         const auto aside = planned.need.quantile(request.certainty);
-        target.fibre = aside * target.grist * (1 + losses);
+        target.fibre = fibre_for(aside, target.grist, losses);
         out.push_back(target);
     }
     return out;

@@ -7,6 +7,10 @@
 
 namespace gristwright {
 
+// Fibre for so much yarn when a share of the fibre is lost on the way: divided out, never added
+// (half lost needs twice the fibre). Throws Refused unless 0 <= losses < 1.
+Mass fibre_for(Length yarn, LinearDensity grist, double losses);
+
 struct [[nodiscard]] SpinMore {
     Length metres;  // to add to the batch
     Mass fibre;     // losses included

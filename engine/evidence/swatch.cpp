@@ -6,6 +6,7 @@
 #include <cmath>
 #include <stdexcept>
 
+#include "engine/cloth/constants.hpp"
 #include "engine/evidence/constants.hpp"
 #include "engine/units/failure.hpp"
 
@@ -28,6 +29,8 @@ Estimate<Gauge> stocking_gauge(const KnittedSwatch& swatch, const KnitFabric& fa
     const double per_metre = swatch.stitches.threads / swatch.stitches.over.si();
     double spread = std::hypot(counting(swatch.stitches), rest_differs);
     if (!swatch.washed) spread = std::hypot(spread, washing_moves);
+    // How the fabric's stitches compare with stocking stitch is a figure of its own.
+    if (fabric.stitches != 1 || fabric.growth != 1) spread = std::hypot(spread, other_fabric);
     return {Gauge::from_si(per_metre / fabric.stitches * std::sqrt(fabric.growth)), spread};
 }
 
@@ -40,17 +43,54 @@ void question(Evidence& known, Estimate<double> expected, Estimate<double> seen,
                     seen.mid > expected.mid ? "more" : "less"));
 }
 
-// The gauge now known.
+// The table's gauge of stocking stitch in a yarn, whatever was swatched of it.
+Estimate<Gauge> table_gauge(YarnProfile yarn, Firmness purpose) {
+    yarn.washed_gauge.reset();
+    yarn.evidence.gauge.reset();
+    return knit_cloth(yarn, KnitFabric{}, purpose, {}).gauge;
+}
+
+// What a swatch of this firmness lets expect. Where it was not said, anything from lace to socks is
+// expected, so of those the nearest to what was seen.
+Estimate<double> expected_gauge(const KnittedSwatch& swatch, const YarnProfile& yarn, Gauge seen) {
+    if (swatch.firmness) {
+        const auto table = table_gauge(yarn, *swatch.firmness);
+        return {table.mid.si(), table.spread};
+    }
+    const auto loosest = table_gauge(yarn, Firmness::lace);
+    const auto firmest = table_gauge(yarn, Firmness::sock);
+    return {std::clamp(seen.si(), std::min(loosest.mid, firmest.mid).si(),
+                       std::max(loosest.mid, firmest.mid).si()),
+            loosest.spread};
+}
+
+// What earlier swatches say of the firmness of this one.
+Estimate<Gauge> carried_to(std::optional<Firmness> firmness, const Evidence& known,
+                           const YarnProfile& yarn) {
+    auto gauge = *known.gauge;
+    if (!firmness || !known.knitted_for || *firmness == *known.knitted_for) return gauge;
+    const double firmer =
+        table_gauge(yarn, *firmness).mid / table_gauge(yarn, *known.knitted_for).mid;
+    return {gauge.mid * firmer, together(gauge.spread, habit_carried)};
+}
+
+// The gauge now known: as counted. Several swatches are weighed together, and where they
+// contradict each other the answer is no narrower for it.
 Estimate<Gauge> observe_gauge(const KnittedSwatch& swatch, const KnitFabric& fabric,
                               const YarnProfile& yarn, Evidence& known) {
-    const auto cloth = knit_cloth(yarn, fabric, swatch.firmness, {});
     const auto seen = stocking_gauge(swatch, fabric);
-    const auto prior = known.gauge.value_or(cloth.gauge);
-    question(known, {prior.mid.si(), prior.spread}, {seen.mid.si(), seen.spread}, "the gauge");
-    const auto gauge = posterior(prior, seen);
-    known.gauge = gauge;
-    known.knitted_for = swatch.firmness;
-    return gauge;
+    if (!known.gauge) {
+        question(known, expected_gauge(swatch, yarn, seen.mid), {seen.mid.si(), seen.spread},
+                 "the gauge");
+        known.gauge = seen;
+    } else {
+        const auto before = carried_to(swatch.firmness, known, yarn);
+        question(known, {before.mid.si(), before.spread}, {seen.mid.si(), seen.spread},
+                 "the gauge");
+        known.gauge = weigh(before, seen);
+    }
+    if (swatch.firmness) known.knitted_for = swatch.firmness;
+    return *known.gauge;
 }
 
 void observe_rows(const KnittedSwatch& swatch, const KnitFabric& fabric, Evidence& known) {
@@ -66,10 +106,25 @@ void observe_rows(const KnittedSwatch& swatch, const KnitFabric& fabric, Evidenc
     known.rows = posterior(prior, seen);
 }
 
+// The first is held against the table; further ones of the same fabric are weighed with it, and
+// where they contradict each other the answer is no narrower for it.
+void note_weighed(const KnitFabric& fabric, const KnitCloth& cloth, Estimate<double> seen,
+                  Evidence& known) {
+    const auto is_it = [&](const WeighedFabric& w) { return w.fabric == fabric.name; };
+    const auto before = std::find_if(known.weighed.begin(), known.weighed.end(), is_it);
+    const Estimate<double> table{1, cloth.metres_per_area.spread};
+    question(known, before == known.weighed.end() ? table : before->metres, seen,
+             "the swatch's yarn for its area");
+    if (before == known.weighed.end())
+        known.weighed.push_back({fabric.name, posterior(table, seen), fabric_range(cloth)});
+    else
+        before->metres = weigh(before->metres, seen);
+}
+
 void observe_mass(const KnittedSwatch& swatch, const KnitFabric& fabric, const YarnProfile& yarn,
                   Gauge gauge, Evidence& known) {
     if (!swatch.mass || !swatch.width || !swatch.length) return;
-    const auto cloth = knit_cloth(yarn, fabric, swatch.firmness, {});
+    const auto cloth = knit_cloth(yarn, fabric, swatch.firmness.value_or(Firmness::ordinary), {});
     const auto area = *swatch.width * *swatch.length;
     const double measured = (*swatch.mass / yarn.linear_density.mid).si() / area.si();
     const double predicted = cloth.metres_per_area.mid.si() * (gauge / cloth.gauge.mid) *
@@ -79,9 +134,7 @@ void observe_mass(const KnittedSwatch& swatch, const KnitFabric& fabric, const Y
                    swatch.scale_step / *swatch.mass / std::sqrt(12.0));
     const Estimate<double> seen{measured / predicted,
                                 std::hypot(reading, swatch_and_rest, yarn.linear_density.spread)};
-    const auto prior = known.metres.value_or(Estimate<double>{1, cloth.metres_per_area.spread});
-    question(known, prior, seen, "the swatch's yarn for its area");
-    known.metres = posterior(prior, seen);
+    note_weighed(fabric, cloth, seen, known);
 }
 
 Estimate<double> kept(Length finished, Length before) {
@@ -129,7 +182,7 @@ std::optional<Estimate<double>> gauge_against_table(const KnittedSwatch& swatch,
                                                     const KnitFabric& fabric,
                                                     const YarnProfile& yarn) {
     if (!swatch.washed) return {};
-    const auto table = knit_cloth(yarn, fabric, swatch.firmness, {}).gauge;
+    const auto table = table_gauge(yarn, swatch.firmness.value_or(Firmness::ordinary));
     const auto seen = stocking_gauge(swatch, fabric);
     if (surprise({table.mid.si(), table.spread}, {seen.mid.si(), seen.spread}) > worth_questioning)
         return {};

@@ -20,8 +20,8 @@ struct KnittedSwatch {
     std::optional<Mass> mass;
     Mass scale_step = grams(0.1);
     bool washed = true;
-    std::optional<double> look;  // 0..1: how clearly its stitches read
-    Firmness firmness = Firmness::ordinary;
+    std::optional<double> look;        // 0..1: how clearly its stitches read
+    std::optional<Firmness> firmness;  // what it was knitted for, where that was said
 };
 
 struct WovenSwatch {

@@ -83,15 +83,16 @@ inline constexpr Constant bobble_loops{
     "a bobble: one stitch to five, four rows, and back", 16, 12, 20, "loops", Mark::derived,
     "counted, knitted tighter than the ground"};
 
-inline constexpr Constant least_lace_growth{"a cloth with a few eyelets, blocked",
-                                            1.20,
-                                            1.10,
-                                            1.30,
-                                            "of its area",
-                                            Mark::derived,
-                                            "the rows of eyelet lace, feather and fan and mesh"};
+inline constexpr Constant least_lace_growth{
+    "a cloth with a few eyelets, blocked, against plain cloth",
+    1.08,
+    1.00,
+    1.20,
+    "of its area",
+    Mark::derived,
+    "the rows of eyelet lace, feather and fan and mesh"};
 inline constexpr Constant growth_per_over{"how much further yarn overs open it",
-                                          1.6,
+                                          1.3,
                                           1.0,
                                           2.2,
                                           "of its area, if all were yarn overs",

@@ -156,14 +156,28 @@ double equipment_limit(const Template& article, const std::vector<Costed>& coste
     return most;
 }
 
-// Whole repeats, at least one, never more than asked; what is left out is made smaller.
+// The least count that covers the size asked.
+int covering(double count) { return std::max(1, static_cast<int>(std::ceil(count - 1e-6))); }
+
+// Whole repeats, at least one, that cover a count.
 int whole_repeats(double count, int repeat) {
-    return std::max(repeat, repeat * static_cast<int>(std::floor(count / repeat + 1e-6)));
+    return repeat * ((covering(count) + repeat - 1) / repeat);
+}
+
+// A flat piece has edges: what lies beyond its whole repeats is knitted plain there, up to half a
+// repeat; more than that is one repeat more.
+void count_stitches(double count, int repeat, PlanPiece& out) {
+    out.stitches = whole_repeats(count, repeat);
+    if (out.outline.shape != Shape::rectangle) return;
+    const int beyond = covering(count) % repeat;
+    if (covering(count) < repeat || beyond == 0 || beyond > repeat / 2) return;
+    out.stitches = covering(count);
+    out.edge_stitches = beyond;
 }
 
 void realise_knitted(const KnitCloth& cloth, PlanPiece& out) {
     const auto wanted = stitches_and_rows(out.outline, cloth.stitches, cloth.rows);
-    out.stitches = whole_repeats(wanted.stitches, cloth.fabric->stitch_repeat);
+    count_stitches(wanted.stitches, cloth.fabric->stitch_repeat, out);
     out.rows = whole_repeats(wanted.rows, cloth.fabric->row_repeat);
     if (out.outline.shape == Shape::rectangle || out.outline.shape == Shape::tube) {
         out.outline.width = Length::from_si(out.stitches / cloth.stitches.si());
@@ -361,7 +375,10 @@ Plan plan(const Template& article, const YarnProfile& yarn, const Fabrics& fabri
 }
 
 double Plan::certainty_at(Length at) const {
-    return chance_of_enough(by_size.at(at / article->ideal), need.spread, have.mid.si(),
+    // Through the piece that is really planned, whole repeats and all.
+    const double smooth = by_size.at(size / article->ideal);
+    const double realised = smooth > 0 ? need.mid.si() / smooth : 1;
+    return chance_of_enough(by_size.at(at / article->ideal) * realised, need.spread, have.mid.si(),
                             have.spread);
 }
 

@@ -31,6 +31,7 @@ struct PlanPiece {
     std::optional<WovenCloth> woven;
     Outline outline;             // finished, of one
     int stitches = 0, rows = 0;  // knitted, of one
+    int edge_stitches = 0;       // of those, plain ones that fill what no whole repeat does
     PanelMetres panel;           // woven, of one
     Estimate<Length> metres;     // of all alike
     Length warp, weft;           // woven, of all alike; the loom's waste is in the warp

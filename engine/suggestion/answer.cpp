@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/evidence/spin.hpp"
 #include "engine/suggestion/best.hpp"
 #include "engine/suggestion/constants.hpp"
 
@@ -44,7 +45,7 @@ void take_stated(const Suggestion& s, const Ground& ground, const Plan& plan, Le
     if (!gauge) return;
     out.gauge_of_class = !s.gauge;
     const auto loop = loop_from_stitches(*gauge, Relaxation::full);
-    const auto band = tightness_band(first.knit->purpose);
+    const auto band = first.knit->wanted;
     out.tightness = tightness(ground.yarn.linear_density.mid, loop);
     if (out.tightness >= band.low * (1 - gauge_slack) &&
         out.tightness <= band.high * (1 + gauge_slack))
@@ -82,7 +83,7 @@ void compare_metres(const Ground& ground, const Plan& plan, SuggestionAnswer& ou
     const double aside = set_aside(ground.request.certainty, used.spread, have.spread);
     out.short_by = std::max(Length{}, used.mid * aside - have.mid);
     out.margin = std::max(Length{}, used.mid * aside - out.need.mid);
-    out.spin_more = out.short_by * ground.yarn.linear_density.mid * (1 + spinning_losses);
+    out.spin_more = fibre_for(out.short_by, ground.yarn.linear_density.mid, spinning_losses);
     // The template says how metres go with size; the amount that was stated scales it.
     const auto& t = *plan.article;
     const double asked = out.size / t.ideal;

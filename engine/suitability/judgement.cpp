@@ -63,10 +63,9 @@ void judge_traits(const Plan& plan, const YarnProfile& yarn, Judgement& out) {
 }
 
 Factor knitted_cover(const KnitCloth& k) {
-    const auto band = tightness_band(k.purpose);
-    return {k.tightness, band.middle(), cover_weight,
-            std::max<double>(least_wish,
-                             desire_within(k.tightness, band.low, band.high, tightness_tail))};
+    return {k.tightness, k.wanted.middle(), cover_weight,
+            std::max<double>(least_wish, desire_within(k.tightness, k.wanted.low, k.wanted.high,
+                                                       tightness_tail))};
 }
 
 Factor woven_cover(const WovenCloth& w) {

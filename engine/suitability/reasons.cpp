@@ -32,9 +32,8 @@ std::optional<TraitName> trait_of(FactorName name) {
 }
 
 std::string knitted_cover(const KnitCloth& k) {
-    const auto band = tightness_band(k.purpose);
-    return fmt::format("cover: tightness {:.2f}, {:.2f} to {:.2f} wanted", k.tightness, band.low,
-                       band.high);
+    return fmt::format("cover: tightness {:.2f}, {:.2f} to {:.2f} wanted", k.tightness,
+                       k.wanted.low, k.wanted.high);
 }
 
 std::string woven_cover(const WovenCloth& w) {
@@ -48,7 +47,7 @@ std::string cover_sentence(const Plan& plan) {
 
 bool too_open(const PlanPiece& piece) {
     return by_cloth(
-        piece, [](const KnitCloth& k) { return k.tightness < tightness_band(k.purpose).low; },
+        piece, [](const KnitCloth& k) { return k.tightness < k.wanted.low; },
         [](const WovenCloth& w) { return w.share < w.wanted.low; });
 }
 

@@ -9,6 +9,12 @@ namespace gristwright {
 
 using namespace constants;
 
+const WeighedFabric* Evidence::weighed_in(std::string_view fabric) const {
+    for (const auto& w : weighed)
+        if (w.fabric == fabric) return &w;
+    return nullptr;
+}
+
 Estimate<double> posterior(Estimate<double> prior, Estimate<double> seen) {
     if (prior.spread == 0) return prior;
     if (seen.spread == 0) return seen;

@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "engine/estimate/estimate.hpp"
@@ -12,11 +13,19 @@ namespace gristwright {
 
 enum class Firmness;  // engine/cloth/loop.hpp
 
+// What weighed swatches tell of one fabric: metres per area, measured / predicted. `own` is how far
+// the fabric itself may lie from the table, which another fabric does not share.
+struct WeighedFabric {
+    std::string fabric;
+    Estimate<double> metres;
+    double own = 0;
+};
+
 struct Evidence {
-    std::optional<Estimate<Gauge>> gauge;    // stocking stitch, washed
-    std::optional<Firmness> knitted_for;     // what its swatch was knitted for, the last one
-    std::optional<Estimate<double>> rows;    // rows for their stitches, counted / predicted
-    std::optional<Estimate<double>> metres;  // metres per area of knitting, measured / predicted
+    std::optional<Estimate<Gauge>> gauge;         // stocking stitch, washed
+    std::optional<Firmness> knitted_for;          // what its swatch was knitted for, the last one
+    std::optional<Estimate<double>> rows;         // rows for their stitches, counted / predicted
+    std::vector<WeighedFabric> weighed;           // swatches of which the yarn was weighed
     std::optional<Estimate<double>> width_kept;   // woven: finished width / width in the heddle
     std::optional<Estimate<double>> length_kept;  // woven: finished length / woven length
     std::vector<double> looks;                    // 0..1, as rated on its swatches
@@ -25,6 +34,7 @@ struct Evidence {
     std::vector<std::string> stands_on;     // "a washed swatch in stocking stitch"
     std::vector<std::string> questions;     // what contradicts what was expected
 
+    const WeighedFabric* weighed_in(std::string_view fabric) const;
     bool empty() const { return stands_on.empty(); }
 };
 

@@ -102,6 +102,14 @@ void total(double state_doubt, YarnProfile& out) {
     out.linear_density = {out.mass / length, together(batch_margin(out), state_doubt)};
 }
 
+// Fibre not given is taken for wool, and said to be.
+bool mostly_wool(const Batch& batch) {
+    double wool = batch.fibre.empty() ? 1 : 0;
+    for (const auto& part : batch.fibre)
+        if (part.kind == "sheep" || part.kind.empty()) wool += part.share;
+    return wool >= 0.5;
+}
+
 void wrap(const Batch& batch, YarnProfile& out) {
     const auto grist = out.linear_density.mid;
     if (!batch.wraps) {
@@ -113,6 +121,7 @@ void wrap(const Batch& batch, YarnProfile& out) {
         return;
     }
     out.wraps_measured = true;
+    out.wraps_tell_gauge = mostly_wool(batch);
     out.wraps_packed = batch.wraps->how == WrapsHow::packed;
     out.laid_wraps = {batch.wraps->count, wraps_margin(*batch.wraps)};
     if (out.wraps_packed)

@@ -55,13 +55,14 @@ struct YarnProfile {
     Agreement agreement;
 
     bool wraps_measured = false;
-    bool wraps_packed = false;   // counted packed, turned into laid wraps
-    Estimate<Wraps> laid_wraps;  // measured, or guessed from the grist (with a wide margin)
-    Length laid_diameter;        // 1 / laid wraps
-    Length packed_diameter;      // squeezed, as it lies in cloth (Ashenhurst)
-    Estimate<double> packing;    // share of the laid cylinder that is fibre; needs wraps
-    double specific_volume = 0;  // cm3/g; needs wraps
-    PackingBand usual;           // packing usual for the make-up; {0, 0}: not known
+    bool wraps_packed = false;      // counted packed, turned into laid wraps
+    bool wraps_tell_gauge = false;  // counted on wool: the trade's rule is of wool
+    Estimate<Wraps> laid_wraps;     // measured, or guessed from the grist (with a wide margin)
+    Length laid_diameter;           // 1 / laid wraps
+    Length packed_diameter;         // squeezed, as it lies in cloth (Ashenhurst)
+    Estimate<double> packing;       // share of the laid cylinder that is fibre; needs wraps
+    double specific_volume = 0;     // cm3/g; needs wraps
+    PackingBand usual;              // packing usual for the make-up; {0, 0}: not known
     std::vector<WeightClass> class_by_grist;
     std::vector<WeightClass> class_by_wraps;  // empty when no wraps were measured
 

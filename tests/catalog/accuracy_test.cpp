@@ -9,6 +9,7 @@
 #include <fstream>
 #include <iterator>
 
+#include "engine/cloth/constants.hpp"
 #include "engine/cloth/sett.hpp"
 #include "engine/yarn/constants.hpp"
 #include "engine/yarn/count.hpp"
@@ -64,7 +65,8 @@ std::vector<Case> gauges_of_classes() {
     for (const auto& row : read_cases("weight_classes.csv")) {
         if (row.at("yd_per_lb_lo").empty() || row.at("yd_per_lb_hi").empty()) continue;
         const double grist = std::sqrt(figure(row, "yd_per_lb_lo") * figure(row, "yd_per_lb_hi"));
-        const auto ours = gauge_by_grist(pounds(1) / yards(grist), Firmness::ordinary);
+        auto ours = gauge_by_grist(pounds(1) / yards(grist));
+        ours.spread = together(ours.spread, constants::between_knitters);
         out.push_back(against(
             row.at("name"), "stitches in 4 in, from the grist", ours,
             [](Gauge g) { return 4 * in_stitches_per_inch(g); }, figure(row, "st_per_4in_lo"),

@@ -43,7 +43,7 @@ TEST_CASE("a person's own chart is costed stitch by stitch") {
     CHECK_FALSE(mine.own.knitted[0].loose_loops);
     const auto lace =
         read(scarf("knitted", "[[stitch]]\nname = 'holes'\nchart = 'kkkk/otot'\n", "holes"));
-    CHECK(lace.own.knitted[0].growth == doctest::Approx(1.2 + 1.6 * 0.25));
+    CHECK(lace.own.knitted[0].growth == doctest::Approx(1.08 + 1.3 * 0.25));
     CHECK(lace.own.knitted[0].loose_loops);
 }
 

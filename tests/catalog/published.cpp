@@ -3,6 +3,7 @@
 #include <cmath>
 #include <stdexcept>
 
+#include "engine/cloth/constants.hpp"
 #include "engine/evidence/constants.hpp"
 #include "engine/evidence/swatch.hpp"
 
@@ -18,7 +19,7 @@ Area area_of(const CaseRow& row) { return side(row, "width_in") * side(row, "len
 // A yarn that this gauge suits: the print tells no weight per yard, and metres need none.
 YarnProfile yarn_for(Gauge gauge) {
     YarnProfile yarn;
-    const double k = tightness_band(Firmness::ordinary).middle();
+    const double k = constants::ordinary_tightness.value;
     const double loop = in_millimetres(loop_from_stitches(gauge, Relaxation::full));
     yarn.linear_density = {tex(std::pow(k * loop, 2)), 0.02};
     yarn.washed_gauge = gauge;

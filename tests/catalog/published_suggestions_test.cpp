@@ -10,6 +10,7 @@
 
 #include "catalog/batch_text.hpp"
 #include "catalog/suggestion_text.hpp"
+#include "engine/cloth/constants.hpp"
 #include "engine/suggestion/answer.hpp"
 #include "tests/cases.hpp"
 
@@ -39,7 +40,7 @@ const std::vector<Article> articles{
 // So many skeins of a yarn that this gauge suits; the print tells no weight per yard.
 BatchText skeins_of(const std::string& gauge, int count) {
     const auto loop = loop_from_stitches(stitches_per_inch(std::stod(gauge)), Relaxation::full);
-    const double k = tightness_band(Firmness::ordinary).middle();
+    const double k = constants::ordinary_tightness.value;
     const double tex = std::pow(k * in_millimetres(loop), 2);
     const double grams = tex * skein_yards * 0.9144 / 1000;
     BatchText out;

@@ -260,7 +260,7 @@ TEST_CASE("a pair is cut one by one; what is knitted in one go stays together") 
     asked.wishes.push_back({"mitts", {}, pair, true, 1, {}, 4});
     const auto s = split(yarn, asked);
     REQUIRE(s.found());
-    CHECK(length_of(s, 0, "1 of 2") == length_of(s, 0, "2 of 2"));
+    CHECK(std::abs(length_of(s, 0, "1 of 2") - length_of(s, 0, "2 of 2")) <= 1);  // cm
 }
 
 // Found a bug: plans and splits pointed at what the caller had thrown away.

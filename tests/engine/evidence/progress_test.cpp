@@ -174,7 +174,7 @@ TEST_CASE("what is spun more closes the shortfall, losses counted") {
     const auto short_plan = plan(work.article, work.yarn, work.fabrics, {}, request);
     REQUIRE(short_plan.reach == Reach::short_of);
     const auto more = spin_more(short_plan, work.grist(), 0.10);
-    CHECK(in_grams(more.fibre) == doctest::Approx(in_grams(more.metres * work.grist()) * 1.1));
+    CHECK(in_grams(more.fibre) == doctest::Approx(in_grams(more.metres * work.grist()) / 0.9));
     work.yarn.length.mid += more.metres;
     CHECK(plan(work.article, work.yarn, work.fabrics, {}, request).certainty >= 0.899);
 }
@@ -203,4 +203,39 @@ TEST_CASE("a ball as heavy as before is taken; the same row twice is questioned"
     CHECK_THROWS_WITH_AS(
         progress(work.planned, work.grist(), start, {{row, ball}, {row, ball - grams(1)}}),
         doctest::Contains("ripped back"), std::invalid_argument);
+}
+
+TEST_CASE("a weighing is worth what the scale tells of the grams used") {
+    // Found a defect: 2 g used on a 1 g scale counted as known to 1.2 %.
+    const Work work(Shape::rectangle);
+    const auto& piece = work.planned.pieces[0];
+    const auto start = piece.metres.mid * 1.5 * work.grist();
+    const auto after = [&](double share, Mass step) {
+        return progress(work.planned, work.grist(), start,
+                        {{piece.rows * share, work.ball_after(start, share, 1)}}, {step, 0.02});
+    };
+    const double exact = after(0.5, {}).factor.spread;
+    CHECK(exact > 0.02);  // the grist's margin is in it
+    const double used = in_grams(piece.metres.mid * work.grist()) * 0.02;
+    const double reading = 1 / used / std::sqrt(6.0);
+    const double prior = work.planned.need.spread, seen = std::hypot(reading, 0.02, 0.012);
+    CHECK(after(0.02, grams(1)).factor.spread ==
+          near(prior * seen / std::hypot(prior, seen), 0.02));
+    CHECK(after(0.02, grams(1)).factor.spread > after(0.02, grams(0.1)).factor.spread);
+    CHECK(after(0.5, grams(1)).factor.spread < after(0.02, grams(1)).factor.spread);
+}
+
+TEST_CASE("cloth that used no weft is refused, never endless") {
+    Plan planned;
+    PieceTemplate body;
+    PlanPiece piece;
+    piece.piece = invented::lent(body);
+    piece.weft = metres(400);
+    piece.panel.woven_length = metres(2);
+    piece.metres.spread = 0.08;
+    planned.pieces.push_back(piece);
+    CHECK_THROWS_AS(
+        weft_progress(planned, tex(200),
+                      {{0, grams(60), centimetres(50)}, {0, grams(60), centimetres(90)}}),
+        std::invalid_argument);
 }

@@ -42,6 +42,7 @@ struct Case {
         plan.pieces[0].knit.emplace();
         plan.pieces[0].knit->fabric = invented::lent(plain);
         plan.pieces[0].knit->tightness = 1.05;
+        plan.pieces[0].knit->wanted = {0.95, 1.15};
     }
     Case(const Case&) = delete;
 
