@@ -4,6 +4,7 @@
 
 #include "catalog/source.hpp"
 #include "catalog/toml_text.hpp"
+#include "engine/units/ascii.hpp"
 #include "engine/units/failure.hpp"
 
 namespace gristwright::catalog {
@@ -107,15 +108,13 @@ BatchText read_batch_toml(std::string_view text, const std::string& file) {
 }
 
 BatchText read_batch_file(const std::string& path) {
-    const auto ends = [&](std::string_view ending) {
-        return path.size() > ending.size() &&
-               path.compare(path.size() - ending.size(), ending.size(), ending) == 0;
-    };
-    if (!ends(".toml") && !ends(".csv"))
-        throw Refused(
-            fmt::format("'{}' is no batch file: its name must end in .toml or .csv", path));
+    const auto ending = ascii::lowered(path.substr(std::min(path.rfind('.'), path.size())));
+    const bool sheet = ending == ".csv" || ending == ".tsv" || ending == ".txt";
+    if (!sheet && ending != ".toml")
+        throw Refused(fmt::format(
+            "'{}' is no batch file: its name must end in .toml or .csv (.tsv, .txt)", path));
     const auto text = read_file(path);
-    return ends(".toml") ? read_batch_toml(text, path) : read_batch_csv(text, path);
+    return sheet ? read_batch_csv(text, path) : read_batch_toml(text, path);
 }
 
 }  // namespace gristwright::catalog

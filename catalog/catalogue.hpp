@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "catalog/spoken.hpp"
+#include "engine/caution/caution.hpp"
 #include "engine/project/body.hpp"
 #include "engine/project/demand_for.hpp"
 #include "engine/project/template.hpp"
@@ -37,11 +38,15 @@ struct Catalogue {
     std::vector<DemandFor> needs;
     std::vector<OrdinaryYarn> ordinary;
     SpokenWords spoken;
+    std::vector<Caution> cautions;
     std::vector<BodySize> bodies;
     std::vector<Template> templates;  // by name
     std::vector<LeftOut> left_out;
 
     const Template* template_named(std::string_view name) const;
+    // The templates that words may mean: one of that name or title; else all of that article; else
+    // those whose name or title begins with them, or holds each of them. Empty: none.
+    std::vector<const Template*> templates_meant(std::string_view words) const;
     // By its whole name, however its letters and hyphens are written.
     const FibrePart* fibre_called(std::string_view name) const;
     // Small letters count as capitals do; the whole name, or a name of which the rest is a bracket

@@ -3,49 +3,123 @@
 #include <csv.h>
 
 #include <algorithm>
+#include <array>
 #include <filesystem>
 #include <fstream>
-#include <memory>
+#include <optional>
 #include <system_error>
 
 #include "catalog/bad_text.hpp"
+#include "catalog/encoding.hpp"
 #include "catalog/source.hpp"
 
 namespace gristwright::catalog {
 namespace {
 
-constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
+constexpr std::string_view separators = ",;\t|";
 
-using Records = std::vector<std::vector<std::string>>;
-
-// libcsv calls these for each field and at the end of each record.
-void on_field(void* text, std::size_t size, void* records) {
-    static_cast<Records*>(records)->back().emplace_back(static_cast<const char*>(text), size);
+// The line in front of `text`, with its end.
+std::string_view first_line(std::string_view text) {
+    const auto end = text.find_first_of("\r\n");
+    if (end == std::string_view::npos) return text;
+    const bool two = text.substr(end, 2) == "\r\n";
+    return text.substr(0, end + (two ? 2 : 1));
 }
-void on_record(int, void* records) { static_cast<Records*>(records)->emplace_back(); }
 
-// The separator that the header uses most; a comma when it uses none.
+// "sep=;", as some spreadsheets begin: the separator, or 0.
+char said_separator(std::string_view line) {
+    while (!line.empty() && (line.back() == '\r' || line.back() == '\n')) line.remove_suffix(1);
+    const bool said =
+        line.size() == 5 && (line.substr(0, 4) == "sep=" || line.substr(0, 4) == "SEP=");
+    return said ? line[4] : '\0';
+}
+
+// The separator that stands in most of the first lines (titles stand above a header, lists inside
+// cells); of those alike the one the first line uses most; else a comma.
 char separator_of(std::string_view text) {
-    const auto header = text.substr(0, text.find('\n'));
-    char best = ',';
-    for (const char c : {';', '\t'})
-        if (std::count(header.begin(), header.end(), c) >
-            std::count(header.begin(), header.end(), best))
-            best = c;
-    return best;
+    constexpr int lines = 10;
+    const auto head = first_line(text);
+    std::array<std::ptrdiff_t, separators.size()> in_lines{};
+    for (int l = 0; l < lines && !text.empty(); ++l) {
+        const auto line = first_line(text);
+        text.remove_prefix(line.size());
+        for (std::size_t s = 0; s < separators.size(); ++s)
+            if (line.find(separators[s]) != std::string_view::npos) ++in_lines[s];
+    }
+    std::size_t best = 0;
+    const auto in_head = [&](std::size_t s) {
+        return std::count(head.begin(), head.end(), separators[s]);
+    };
+    for (std::size_t s = 1; s < separators.size(); ++s)
+        if (std::pair(in_lines[s], in_head(s)) > std::pair(in_lines[best], in_head(best))) best = s;
+    return separators[best];
 }
 
-Records split(std::string_view text, const std::string& file) {
-    Records records(1);
-    csv_parser parser;
-    if (csv_init(&parser, CSV_APPEND_NULL) != 0) throw std::bad_alloc();
-    const std::unique_ptr<csv_parser, void (*)(csv_parser*)> closing(&parser, csv_free);
-    csv_set_delim(&parser, static_cast<unsigned char>(separator_of(text)));
-    const auto read = csv_parse(&parser, text.data(), text.size(), on_field, on_record, &records);
-    if (read != text.size() || csv_fini(&parser, on_field, on_record, &records) != 0)
-        throw BadText(file, records.size(), csv_strerror(csv_error(&parser)));
-    if (records.back().empty()) records.pop_back();
-    return records;
+// Records one after the other, each with the line it begins in. Fed line by line, since the parser
+// itself does not say where it is.
+class Records {
+  public:
+    explicit Records(std::function<void(CsvRow)> take) : take_(std::move(take)) {
+        if (csv_init(&parser_, CSV_APPEND_NULL) != 0) throw std::bad_alloc();
+    }
+    ~Records() { csv_free(&parser_); }
+    Records(const Records&) = delete;
+    Records& operator=(const Records&) = delete;
+
+    void separator(char c) { csv_set_delim(&parser_, static_cast<unsigned char>(c)); }
+    void skip_line() { ++line_; }
+
+    // `text` ends with a line, save at the end of the file.
+    void feed(std::string_view text, const std::string& file) {
+        while (!text.empty()) {
+            const auto line = first_line(text);
+            text.remove_prefix(line.size());
+            if (!open_) now_.number = line_;
+            open_ = true;
+            if (csv_parse(&parser_, line.data(), line.size(), on_field, on_record, this) !=
+                line.size())
+                throw BadText(file, line_, csv_strerror(csv_error(&parser_)));
+            ++line_;
+        }
+    }
+    void finish(const std::string& file) {
+        constexpr int in_a_field = 2;  // the parser's own state; only its strict mode would tell
+        const bool unclosed = parser_.quoted != 0 && parser_.pstate == in_a_field;
+        if (unclosed || csv_fini(&parser_, on_field, on_record, this) != 0)
+            throw BadText(file, now_.number,
+                          "a quote opened in the record that begins here is never closed");
+    }
+
+  private:
+    static void on_field(void* text, std::size_t size, void* self) {
+        static_cast<Records*>(self)->now_.fields.emplace_back(static_cast<const char*>(text), size);
+    }
+    static void on_record(int, void* self) { static_cast<Records*>(self)->end(); }
+    void end() {
+        open_ = false;
+        auto& fields = now_.fields;
+        if (std::any_of(fields.begin(), fields.end(), [](const auto& f) { return !f.empty(); }))
+            take_(std::move(now_));
+        now_ = CsvRow{line_ + 1, {}};
+    }
+
+    std::function<void(CsvRow)> take_;
+    csv_parser parser_{};
+    CsvRow now_{1, {}};
+    std::size_t line_ = 1;
+    bool open_ = false;  // a record has begun
+};
+
+void feed_start(std::string_view text, Records& into, const std::string& file) {
+    const auto line = first_line(text);
+    const char said = said_separator(line);
+    into.separator(said ? said : separator_of(text));
+    if (said) into.skip_line(), text.remove_prefix(line.size());
+    into.feed(text, file);
+}
+
+void drop_empty_beyond(std::vector<std::string>& fields, std::size_t columns) {
+    while (fields.size() > columns && fields.back().empty()) fields.pop_back();
 }
 
 bool would_run(std::string_view text) {
@@ -63,55 +137,32 @@ std::size_t Csv::column(std::string_view header) const {
     return found == headers.end() ? npos : static_cast<std::size_t>(found - headers.begin());
 }
 
-Csv read_csv(std::string_view text, const std::string& file) {
-    if (text.substr(0, 3) == byte_order_mark) text.remove_prefix(3);
-    auto records = split(text, file);
-    if (records.empty()) throw BadText(file, 0, "there is no header line");
-    Csv out;
-    out.headers = std::move(records[0]);
-    for (std::size_t r = 1; r < records.size(); ++r) {
-        auto& fields = records[r];
-        if (std::all_of(fields.begin(), fields.end(), [](const auto& f) { return f.empty(); }))
-            continue;
-        if (fields.size() > out.headers.size())
-            throw BadText(file, r + 1,
-                          fmt::format("{} fields, but the header names {}", fields.size(),
-                                      out.headers.size()));
-        fields.resize(out.headers.size());
-        out.rows.push_back({r + 1, std::move(fields)});
-    }
+std::vector<CsvRow> read_records(std::string_view text, const std::string& file) {
+    const auto plain_text = in_utf8(text);
+    std::vector<CsvRow> out;
+    Records records([&](CsvRow row) { out.push_back(std::move(row)); });
+    feed_start(plain_text, records, file);
+    records.finish(file);
     return out;
 }
 
-namespace {
-
-// One record at a time, handed on when it ends.
-struct Stream {
-    const std::function<void(const std::vector<std::string>&)>& header;
-    const std::function<void(const CsvRow&)>& row;
-    CsvRow now{1, {}};
-    std::size_t columns = 0;
-
-    void end() {
-        if (now.number == 1) {
-            columns = now.fields.size();
-            header(now.fields);
-        } else if (std::any_of(now.fields.begin(), now.fields.end(),
-                               [](const auto& f) { return !f.empty(); })) {
-            if (now.fields.size() < columns) now.fields.resize(columns);
-            row(now);
-        }
-        ++now.number;
-        now.fields.clear();
+Csv read_csv(std::string_view text, const std::string& file) {
+    auto records = read_records(text, file);
+    if (records.empty()) throw BadText(file, 0, "there is no header line");
+    Csv out;
+    out.headers = std::move(records[0].fields);
+    for (std::size_t r = 1; r < records.size(); ++r) {
+        auto& [number, fields] = records[r];
+        drop_empty_beyond(fields, out.headers.size());
+        if (fields.size() > out.headers.size())
+            throw BadText(file, number,
+                          fmt::format("{} fields, but the header names {}", fields.size(),
+                                      out.headers.size()));
+        fields.resize(out.headers.size());
+        out.rows.push_back(std::move(records[r]));
     }
-};
-
-void stream_field(void* text, std::size_t size, void* stream) {
-    static_cast<Stream*>(stream)->now.fields.emplace_back(static_cast<const char*>(text), size);
+    return out;
 }
-void stream_end(int, void* stream) { static_cast<Stream*>(stream)->end(); }
-
-}  // namespace
 
 void for_each_row(const std::string& path,
                   const std::function<void(const std::vector<std::string>&)>& header,
@@ -120,25 +171,18 @@ void for_each_row(const std::string& path,
     std::error_code none;
     if (!file || std::filesystem::is_directory(path, none))
         throw MissingFile("cannot open '" + path + "'");
-    csv_parser parser;
-    if (csv_init(&parser, CSV_APPEND_NULL) != 0) throw std::bad_alloc();
-    const std::unique_ptr<csv_parser, void (*)(csv_parser*)> closing(&parser, csv_free);
-    Stream stream{header, row};
-    std::string chunk(1 << 16, '\0');
-    bool first = true;
-    while (file.read(chunk.data(), static_cast<std::streamsize>(chunk.size())), file.gcount() > 0) {
-        std::string_view text(chunk.data(), static_cast<std::size_t>(file.gcount()));
-        if (first) {
-            if (text.substr(0, 3) == byte_order_mark) text.remove_prefix(3);
-            csv_set_delim(&parser, static_cast<unsigned char>(separator_of(text)));
-            first = false;
-        }
-        if (csv_parse(&parser, text.data(), text.size(), stream_field, stream_end, &stream) !=
-            text.size())
-            throw BadText(path, stream.now.number, csv_strerror(csv_error(&parser)));
-    }
-    csv_fini(&parser, stream_field, stream_end, &stream);
-    if (stream.now.number == 1) throw BadText(path, 0, "there is no header line");
+    std::optional<std::size_t> columns;
+    Records records([&](CsvRow now) {
+        if (!columns) return columns = now.fields.size(), header(now.fields);
+        drop_empty_beyond(now.fields, *columns);
+        if (now.fields.size() < *columns) now.fields.resize(*columns);
+        row(now);
+    });
+    for_each_part(file, [&](std::string_view part, bool first) {
+        first ? feed_start(part, records, path) : records.feed(part, path);
+    });
+    records.finish(path);
+    if (!columns) throw BadText(path, 0, "there is no header line");
 }
 
 std::string csv_cell(std::string_view text) {

@@ -1,5 +1,6 @@
-// Comma-separated text as rows of named fields, read leniently: a byte-order mark, CRLF, quotes
-// with commas and line ends inside, and a semicolon or a tab in place of the comma.
+// Comma-separated text as rows of named fields, read leniently: a byte-order mark, UTF-16, CRLF,
+// quotes with commas and line ends inside, a semicolon, a tab or a stroke in place of the comma, a
+// first line `sep=;`. Cells beyond the last header are let go when they are empty.
 #pragma once
 
 #include <functional>
@@ -11,7 +12,7 @@
 namespace gristwright::catalog {
 
 struct CsvRow {
-    std::size_t number = 0;           // of the record, the header being 1, as a spreadsheet counts
+    std::size_t number = 0;           // the line it begins in, as an editor counts
     std::vector<std::string> fields;  // as many as there are headers; trimmed
 };
 
@@ -23,6 +24,18 @@ struct Csv {
     std::size_t column(std::string_view header) const;
     static constexpr std::size_t npos = static_cast<std::size_t>(-1);
 };
+
+// Every record that is not empty, whether or not it is a header. Throws BadText for a quote that is
+// never closed.
+std::vector<CsvRow> read_records(std::string_view text, const std::string& file);
+
+// Every record that is not empty, whether or not it is a header. Throws BadText for a quote that is
+// never closed.
+std::vector<CsvRow> read_records(std::string_view text, const std::string& file);
+
+// Every record that is not empty, whether or not it is a header. Throws BadText for a quote that is
+// never closed.
+std::vector<CsvRow> read_records(std::string_view text, const std::string& file);
 
 // Throws BadText (bad_text.hpp) for no header or a record with more fields than there are headers.
 Csv read_csv(std::string_view text, const std::string& file);

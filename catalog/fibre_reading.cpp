@@ -36,6 +36,7 @@ class Names {
             found = known(less, notes);
         if (found && superwash) {
             found->felting = "none";
+            if (auto& felts = found->behaviour.of(Behaviour::felts)) felts = Level{};
             notes.push_back("superwash: taken as a wool that does not felt");
         }
         return found;

@@ -209,6 +209,17 @@ void read_needs(SQLite::Database& db, Catalogue& c) {
     });
 }
 
+void write_cautions(SQLite::Database& db, const std::vector<Caution>& cautions) {
+    Insert caution(db, "caution", 6);
+    for (const auto& r : cautions) caution(r.when, r.text, r.brief, r.harm, r.mark, r.source);
+}
+
+std::vector<Caution> read_cautions(SQLite::Database& db) {
+    return read_all<Caution>(db, "caution", [](Columns& in, Caution& r) {
+        in >> r.when >> r.text >> r.brief >> r.harm >> r.mark >> r.source;
+    });
+}
+
 void write_templates(SQLite::Database& db, const std::vector<Template>& templates) {
     Insert article(db, "template", 22), piece(db, "piece", 14), wish(db, "wish", 4),
         saying(db, "saying", 4);
@@ -350,6 +361,7 @@ void write_image(const Catalogue& catalogue, const std::string& path) {
     SQLite::Transaction transaction(db);
     db.exec(image_schema);
     write_tables(db, catalogue);
+    write_cautions(db, catalogue.cautions);
     write_needs(db, catalogue);
     write_templates(db, catalogue.templates);
     db.exec(fmt::format("PRAGMA user_version = {}", image_version));
@@ -371,6 +383,7 @@ Catalogue read_image(std::span<const unsigned char> image) {
                                              version, image_version));
     Catalogue out;
     read_tables(db, out);
+    out.cautions = read_cautions(db);
     read_needs(db, out);
     read_templates(db, out.needs, out.templates);
     return out;

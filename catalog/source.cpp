@@ -6,6 +6,7 @@
 #include <system_error>
 
 #include "catalog/bad_text.hpp"
+#include "catalog/caution_table.hpp"
 #include "catalog/need_text.hpp"
 #include "catalog/ordinary.hpp"
 #include "catalog/tables.hpp"
@@ -80,6 +81,7 @@ Catalogue read_source(const fs::path& folder) {
            [&](const std::string& text, const std::string& file, SpokenWords& words) {
                read_fibre_names(text, file, out.fibre_names(), words);
            });
+    out.cautions = table("cautions.csv", read_cautions);
     out.bodies = table("body_sizes.csv", read_body_sizes);
     for (const auto& entry : fs::directory_iterator(folder / "templates"))
         if (entry.path().extension() == ".toml")

@@ -5,6 +5,7 @@
 #include "catalog/nearest.hpp"
 #include "catalog/own_fabric.hpp"
 #include "catalog/toml_text.hpp"
+#include "engine/caution/caution.hpp"
 #include "engine/project/role.hpp"
 #include "engine/project/words.hpp"
 #include "engine/units/failure.hpp"
@@ -175,6 +176,20 @@ void read_own(TomlTable& from, Template& t, const Fabrics& fabrics) {
         }
 }
 
+// A thing for a baby has nothing to catch in or to tighten.
+void check_for_baby(TomlTable& from, const Template& t, const Fabrics& fabrics) {
+    Facts facts;
+    add_facts(t, fabrics, facts);
+    const auto refuse = [&](const std::string& what) {
+        throw from.wrong("for_baby", "a thing for a baby has " + what);
+    };
+    if (facts.find("loops") != facts.end())
+        refuse("no holes, floats or loose loops: choose a closed fabric");
+    for (const char* word : {"fringe", "tassel", "cord", "ribbon", "tie", "drawstring", "strap"})
+        if (facts.find(std::string("says:") + word) != facts.end())
+            refuse(fmt::format("no cords of any kind, and a step says '{}'", word));
+}
+
 }  // namespace
 
 Template read_template(std::string_view text, const std::string& name, const std::string& file,
@@ -200,6 +215,7 @@ Template read_template(std::string_view text, const std::string& name, const std
     read_wishes(from.table("wants"), t);
     if (from.has("role")) t = in_role(std::move(t), from.word("role", parts_played));
     read_words(from.table("words"), t);
+    if (t.for_baby) check_for_baby(from, t, fabrics);
     from.nothing_else();
     return t;
 }

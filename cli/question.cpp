@@ -300,6 +300,22 @@ void check_size(const Arguments& arguments, const std::optional<Length>& size,
                               in_centimetres(article.smallest), in_centimetres(article.largest)));
 }
 
+namespace {
+
+// "'scarf' can mean fulled-scarf, garter-scarf or woven-scarf: which?"
+std::string which_of(const std::string& name, const std::vector<const Template*>& meant) {
+    constexpr std::size_t most = 8;
+    std::string list;
+    for (std::size_t m = 0; m < std::min(meant.size(), most); ++m) {
+        const bool last = m + 1 == meant.size();
+        list += fmt::format("{}{}", m == 0 ? "" : last ? " or " : ", ", meant[m]->name);
+    }
+    if (meant.size() > most) list += fmt::format(" or {} more", meant.size() - most);
+    return fmt::format("'{}' can mean {}: which? The titles do as well, in quotes", name, list);
+}
+
+}  // namespace
+
 Template find_template(const catalog::Catalogue& catalogue, const std::string& name) {
     if (const auto* found = catalogue.template_named(name)) return *found;
     for (const auto& bad : catalogue.left_out)
@@ -310,8 +326,13 @@ Template find_template(const catalog::Catalogue& catalogue, const std::string& n
         catalog::make_ready(own, catalogue, catalog::ordinary_yarns(catalogue));
         return own;
     }
+    const auto meant = catalogue.templates_meant(name);
+    if (meant.size() == 1) return *meant[0];
+    if (!meant.empty()) throw Refused(which_of(name, meant));
+    auto known = catalogue.template_names();
+    for (const auto& t : catalogue.templates) known.push_back(t.title);
     throw Refused(fmt::format("there is no template '{}'{}; see gristwright templates", name,
-                              catalog::did_you_mean(name, catalogue.template_names())));
+                              catalog::did_you_mean(name, known)));
 }
 
 }  // namespace gristwright::cli

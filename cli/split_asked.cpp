@@ -84,6 +84,11 @@ std::size_t skein_named(const Question& q, const std::string& name) {
     const auto names = catalog::names_of(q.yarn.skeins);
     for (std::size_t i = 0; i < names.size(); ++i)
         if (names[i] == name) return i;
+    const auto typed = catalog::as_spoken(name);
+    for (std::size_t i = 0; i < names.size(); ++i)  // "a" is A; "3" is "skein 3"
+        if (const auto known = catalog::as_spoken(names[i]);
+            known == typed || known == "skein " + typed)
+            return i;
     throw Refused(fmt::format("--from: there is no skein '{}'{}; there are: {}", name,
                               catalog::did_you_mean(name, names), joined(names)));
 }

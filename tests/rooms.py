@@ -8,8 +8,8 @@ import re
 import sys
 
 # From what everything stands on to what stands on everything: a room includes none that comes later.
-ORDER = ["estimate", "units", "yarn", "cloth", "lay", "project", "suitability", "evidence", "allocation",
-         "suggestion"]
+ORDER = ["estimate", "units", "yarn", "cloth", "lay", "project", "caution", "suitability", "evidence",
+         "allocation", "suggestion"]
 
 
 def wrong(engine):

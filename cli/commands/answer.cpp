@@ -13,6 +13,7 @@
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/mind.hpp"
 #include "cli/output/reply.hpp"
 #include "cli/output/taken.hpp"
 #include "engine/suggestion/constants.hpp"
@@ -157,6 +158,17 @@ std::string working(const SuggestionAnswer& a) {
     return out;
 }
 
+// On what was understood, for whom it was suggested.
+std::vector<Caution> cautions_on_answer(const Suggestion& s, const SuggestionAnswer& a,
+                                        const Question& q) {
+    if (!a.answered) return {};
+    return cautions_on(q, {&*a.article}, s.idea + " " + s.who);
+}
+
+std::string reply_with_care(const Suggestion& s, const SuggestionAnswer& a, const Question& q) {
+    return with_care(reply(s, a, q.yarn, q.units), cautions_on_answer(s, a, q), reply_length);
+}
+
 // What is not known comes first, in the verdict as in the reply.
 std::string verdict_words(const SuggestionAnswer& a, const Units& units) {
     const auto lacking = left_out(a);
@@ -172,9 +184,10 @@ std::string one_text(const Suggestion& s, const SuggestionAnswer& a, const Quest
         return out + (a.ask.empty() ? "" : labelled("Asked back:", a.ask, 0) + "\n") + "\n" +
                heading("A reply to paste") + "\n" + wrapped(reply(s, a, q.yarn, q.units), 2) + "\n";
     out += labelled("Verdict:", verdict_words(a, q.units), 0) + "\n\n" + numbers_text(a, q) +
-           needle_line(s, a, q) + reasons_text(a, q) + stands_on(q.yarn);
-    return out + "\n" + heading("A reply to paste") + "\n" +
-           wrapped(reply(s, a, q.yarn, q.units), 2) + "\n";
+           needle_line(s, a, q) + reasons_text(a, q) + care_line(cautions_on_answer(s, a, q)) +
+           stands_on(q.yarn);
+    return out + "\n" + heading("A reply to paste") + "\n" + wrapped(reply_with_care(s, a, q), 2) +
+           "\n";
 }
 
 std::vector<std::string> not_known(const SuggestionAnswer& a) {
@@ -203,8 +216,9 @@ Json answer_json(const Suggestion& s, const SuggestionAnswer& a, const Question&
         out["size_cm"] = number(in_centimetres(a.size));
         out["grams_to_spin"] = number(in_grams(a.spin_more));
     }
+    out["cautions"] = texts(whole(cautions_on_answer(s, a, q)));
     out["taken"] = taken_json(a);
-    out["reply"] = inert(reply(s, a, q.yarn, q.units));
+    out["reply"] = inert(reply_with_care(s, a, q));
     return out;
 }
 
@@ -224,14 +238,15 @@ std::string csv_answer(const BulkAnswers::Group& group, const SuggestionAnswer& 
                           a.certainty);
     else
         out = ",,,," + cell(group.verdict) + ",,,,,";
-    return out + cell(reply(group.suggestion, a, q.yarn, q.units)) + "\n";
+    return out + cell(joined(briefs(cautions_on_answer(group.suggestion, a, q)), "; ")) + "," +
+           cell(reply_with_care(group.suggestion, a, q)) + "\n";
 }
 
 // A row for every sender: each gets a reply.
 std::string as_csv(BulkAnswers& bulk, const Question& q) {
     std::string out =
         "row,times,idea,from,article,craft,suitability,serves,metres,metres_needed,metres_left,"
-        "metres_short,chance,reply\n";
+        "metres_short,chance,care,reply\n";
     for (const auto& group : bulk.ranked()) {
         const auto a = bulk.answer(group.suggestion);
         const auto answer = csv_answer(group, a, q);

@@ -8,6 +8,7 @@
 #include "catalog/nearest.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/mind.hpp"
 #include "cli/output/working.hpp"
 #include "cli/ranking.hpp"
 #include "engine/suitability/reasons.hpp"
@@ -93,10 +94,13 @@ Answer run(const Arguments& arguments) {
         out["batch"] = to_json(q);
         out["knitted"] = to_json(*knitted, q.yarn);
         out["woven"] = to_json(*woven, q.yarn);
+        out["knitted"]["cautions"] = texts(cautions(knitted->plan, q));
+        out["woven"]["cautions"] = texts(cautions(woven->plan, q));
         return {dumped(out), notes};
     }
     return {wrapped(batch_line(q), 0) + "\n\n" + side_by_side(*knitted, *woven, q) + "\n" +
                 pair_verdict(*knitted, *woven) + "\n" +
+                care_line(cautions_on(q, {knitted->plan.article.get(), woven->plan.article.get()})) +
                 (q.working ? plan_working(*knitted, q) + plan_working(*woven, q) : ""),
             notes};
 }

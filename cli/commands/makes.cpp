@@ -9,6 +9,7 @@
 #include "catalog/nearest.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/mind.hpp"
 #include "cli/output/working.hpp"
 #include "cli/output/yarn_words.hpp"
 #include "cli/ranking.hpp"
@@ -19,6 +20,7 @@ namespace gristwright::cli {
 namespace {
 
 constexpr std::size_t usual_most = 6;  // of each part, unless --all
+constexpr std::size_t all_of_them = 1000;
 
 std::string counted(int number) {
     static constexpr std::array<const char*, 10> in_words{"none", "one", "two",   "three", "four",
@@ -134,9 +136,19 @@ std::string set_text(const BestSet& set, const Question& q) {
            "\n";
 }
 
-std::string foot(const Question& q) {
+// The articles of these parts, the first of each.
+std::vector<const Template*> shown(const Ranked& ranked, std::size_t most) {
+    std::vector<const Template*> out;
+    for (const auto* part : {&ranked.best, &ranked.also, &ranked.samples})
+        for (std::size_t i = 0; i < std::min(most, part->size()); ++i)
+            out.push_back((*part)[i].plan.article.get());
+    return out;
+}
+
+std::string foot(const Ranked& ranked, const Question& q, std::size_t most) {
     std::string out = "\n";
     if (!q.yarn.cautions.empty()) out += labelled("Mind:", joined(q.yarn.cautions, "; "), 0) + "\n";
+    out += care_line(cautions_on(q, shown(ranked, most)));
     out += stands_on(q.yarn);
     out += labelled("Assumed:", joined(assumptions(q.yarn, q.units), "; "), 0) + "\n";
     if (const auto sharper = hints(q.yarn); !sharper.empty())
@@ -166,7 +178,7 @@ std::string makes_text(const Ranked& ranked, const Question& q, std::size_t most
         out += "\nNothing in the catalogue suits this batch: what it lacks stands below.\n";
     return out + better_in_part(ranked, q, craft) + set_text(best_set_of(ranked), q) +
            out_of_reach(ranked.short_of, 2 * most, q) + not_for_this_yarn(ranked.unfit, q, most) +
-           foot(q);
+           foot(ranked, q, most);
 }
 
 // The working of the plan that stands first; any other is shown by gristwright plan --working.
@@ -198,6 +210,7 @@ std::string makes_json(const Ranked& ranked, const Question& q) {
             out["plans"].push_back(std::move(one));
         }
     out["best_set"] = to_json(best_set_of(ranked));
+    out["cautions"] = texts(whole(cautions_on(q, shown(ranked, all_of_them))));
     return dumped(out);
 }
 
@@ -205,7 +218,7 @@ Answer run(const Arguments& arguments) {
     const auto craft = arguments.text("craft");
     const auto q = ask(arguments, arguments.words.empty() ? "" : arguments.words[0]);
     const auto ranked = rank(q, craft);
-    const auto most = arguments.has("all") ? 1000 : usual_most;
+    const auto most = arguments.has("all") ? all_of_them : usual_most;
     return {q.json
                 ? makes_json(ranked, q)
                 : makes_text(ranked, q, most, craft) + (q.working ? first_working(ranked, q) : ""),

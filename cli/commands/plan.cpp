@@ -205,7 +205,7 @@ std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {
     for (const auto obstacle : plan.obstacles) stands += labelled("-", words(obstacle), 2) + "\n";
     if (!stands.empty()) out += "\n" + heading("In the way") + "\n" + stands;
     std::string mind;
-    for (const auto& said : cautions(plan, q.yarn)) mind += labelled("-", said, 2) + "\n";
+    for (const auto& said : cautions(plan, q)) mind += labelled("-", said, 2) + "\n";
     for (const auto& said : q.yarn.cautions) mind += labelled("-", said, 2) + "\n";
     if (!mind.empty()) out += "\n" + heading("Mind") + "\n" + mind;
     if (!q.yarn.evidence.empty()) out += "\n" + stands_on(q.yarn);
@@ -230,6 +230,7 @@ Answer run(const Arguments& arguments) {
     auto out = json_answer("plan");
     out["batch"] = to_json(q);
     out["plan"] = to_json(judged, q.yarn);
+    out["plan"]["cautions"] = texts(cautions(judged.plan, q));
     return {dumped(out), notes};
 }
 

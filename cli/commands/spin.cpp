@@ -8,6 +8,7 @@
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/mind.hpp"
 #include "engine/evidence/spin.hpp"
 #include "engine/suggestion/constants.hpp"
 #include "engine/suitability/recipe.hpp"
@@ -205,13 +206,15 @@ Answer target(const Arguments& arguments) {
         out["template"] = article.name;
         out["size_cm"] = number(in_centimetres(size));
         out["stands_on"] = texts(hands.evidence.stands_on);
+        out["cautions"] = texts(whole(cautions_on_spinning(catalogue, article)));
         return {dumped(out), joined(notes, "\n")};
     }
     auto out = fmt::format("{} of {} {}: a yarn to spin for it\n", article.title, article.measure,
                            units.size(size)) +
                recipe_text(recipe);
     for (const auto& t : targets) out += target_text(t, recipe, units);
-    if (!hands.evidence.empty()) out += "\n" + stands_on(hands);
+    out += "\n" + care_line(cautions_on_spinning(catalogue, article));
+    if (!hands.evidence.empty()) out += stands_on(hands);
     return {out, joined(notes, "\n")};
 }
 

@@ -10,6 +10,7 @@
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/mind.hpp"
 #include "cli/output/split_words.hpp"
 #include "cli/split_asked.hpp"
 #include "cli/yarns.hpp"
@@ -226,6 +227,12 @@ std::string split_working(const Split& s, const SplitAsked& asked) {
     return out;
 }
 
+std::vector<const Template*> articles_of(const SplitAsked& asked) {
+    std::vector<const Template*> out;
+    for (const auto& judged : asked.plans) out.push_back(judged.plan.article.get());
+    return out;
+}
+
 std::string split_text(const Split& s, const SplitAsked& asked, const Question& q) {
     auto out = wrapped(batch_line(q), 0) + "\n\n";
     if (!s.found()) return out + impossible(s, asked, q);
@@ -234,7 +241,8 @@ std::string split_text(const Split& s, const SplitAsked& asked, const Question& 
     if (!s.unmet.empty()) out += "\n" + heading("Not made, and why") + "\n" + why_not(s, asked, q);
     const auto mind = wasteful(s, asked, q) + by_turns(s, asked, q);
     if (!mind.empty()) out += "\n" + heading("Mind") + "\n" + mind;
-    return out + "\n" + stands_on(q.yarn) + proof(s.allocation) + "\n";
+    return out + "\n" + care_line(cautions_on(q, articles_of(asked))) + stands_on(q.yarn) +
+           proof(s.allocation) + "\n";
 }
 
 std::string split_json(const Split& s, const SplitAsked& asked, const Question& q) {
@@ -267,6 +275,7 @@ std::string split_json(const Split& s, const SplitAsked& asked, const Question& 
                                {"grams", number(in_grams(cut.mass))},
                                {"ball_metres", number(in_metres(cut.ball_length))},
                                {"ball_grams", number(in_grams(cut.ball_mass))}});
+    out["cautions"] = texts(whole(cautions_on(q, articles_of(asked))));
     out["lacking"] = Json(nullptr);
     if (s.lacking)
         out["lacking"] = {{"skein", inert(q.yarn.skeins[s.lacking->skein].name)},

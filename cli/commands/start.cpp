@@ -8,6 +8,7 @@
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/mind.hpp"
 #include "engine/units/failure.hpp"
 
 namespace gristwright::cli {
@@ -74,13 +75,15 @@ Answer run(const Arguments& arguments) {
         auto out = json_answer("start");
         out["batch"] = inert(name);
         out["plan"] = to_json(judged, q.yarn);
+        out["plan"]["cautions"] = texts(cautions(judged.plan, q));
         return {dumped(out), notes, 0, kept_already};
     }
     return {
         wrapped(fmt::format("Begun: {} with {}, {} {}.", judged.plan.article->title, inert(name),
                             judged.plan.article->measure, q.units.size(judged.plan.size)),
                 0) +
-            "\n" + warning(judged.plan, q) + how_to_weigh(judged.plan, q.yarn, inert(name)),
+            "\n" + warning(judged.plan, q) + how_to_weigh(judged.plan, q.yarn, inert(name)) +
+            care_line(cautions_on(q, {judged.plan.article.get()})),
         notes, 0, kept_already};
 }
 

@@ -8,6 +8,7 @@
 #include "cli/output/embedded.hpp"
 #include "cli/output/html.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/mind.hpp"
 #include "engine/evidence/hands.hpp"
 #include "engine/yarn/count.hpp"
 
@@ -91,7 +92,9 @@ PageData card_data(const Question& q, const SkeinGrist& skein, const std::string
     set("wraps", wraps_words(q.yarn));
     set("fibre", kept(fibre_words(batch), longest_words));
     set("made", made_words(batch));
-    set("care", care_words(q));
+    auto care = care_words(q);
+    for (const auto& said : briefs(cautions_on(q, {}), true)) care += " " + capital(said) + ".";
+    set("care", care);
     set("spun", kept(spun, longest_words / 2));
     return out;
 }

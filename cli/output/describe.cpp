@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "cli/output/layout.hpp"
+#include "cli/output/mind.hpp"
 #include "engine/cloth/constants.hpp"
 #include "engine/project/by_cloth.hpp"
 #include "engine/yarn/constants.hpp"
@@ -147,22 +148,10 @@ std::string long_float_in(const PlanPiece& piece) {
         });
 }
 
-std::vector<std::string> cautions(const Plan& plan, const YarnProfile& yarn) {
+std::vector<std::string> own_cautions(const Plan& plan, const YarnProfile& yarn) {
     std::vector<std::string> out = plan.article->cautions;
-    bool loose = false;
-    for (const auto& piece : plan.pieces)
-        loose = loose || by_cloth(
-                             piece, [](const KnitCloth& k) { return k.fabric->loose_loops; },
-                             [](const WovenCloth& w) { return w.weave->loose_loops; });
     for (const auto& piece : plan.pieces)
         if (auto said = long_float_in(piece); !said.empty()) out.push_back(std::move(said));
-    if (plan.article->for_baby) {
-        out.emplace_back(
-            "for a baby: no cords, ties, fringes or long loose loops; follow your local safety "
-            "rules for children's things");
-        if (loose)
-            out.emplace_back("this fabric has holes or floats that small fingers can catch in");
-    }
     if (plan.article->touches == Touches::skin) {
         if (yarn.fibre_diameter && yarn.share_over_prickle > 2 * prickle_felt_above)
             out.push_back(fmt::format(
@@ -170,9 +159,13 @@ std::vector<std::string> cautions(const Plan& plan, const YarnProfile& yarn) {
                 "fibre allergies too",
                 100 * yarn.share_over_prickle));
     }
-    if (plan.article->craft == Craft::woven && plan.article->finish == Finish::hard_fulled)
-        out.emplace_back(
-            "fulling is hot, wet work and cannot be undone: try a sample, mind scalding water");
+    return out;
+}
+
+std::vector<std::string> cautions(const Plan& plan, const Question& q) {
+    auto out = own_cautions(plan, q.yarn);
+    for (const auto& said : whole(cautions_on(q, {plan.article.get()})))
+        if (std::find(out.begin(), out.end(), said) == out.end()) out.push_back(said);
     return out;
 }
 

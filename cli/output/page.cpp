@@ -10,6 +10,7 @@
 #include "cli/output/embedded.hpp"
 #include "cli/output/html.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/mind.hpp"
 #include "cli/output/yarn_words.hpp"
 #include "engine/suitability/reasons.hpp"
 #include "engine/yarn/count.hpp"
@@ -123,7 +124,17 @@ Data best_data(const JudgedPlan& judged, const Question& q, const std::string& i
     set_text(out, "pro", capital(joined(in_favour(judged.judgement, q.yarn))));
     set_text(out, "con", capital(joined(against(judged.judgement, judged.plan, q.yarn))));
     set_text(out, "stands", capital(obstacles(judged.plan)));
-    set_list(out, "beware", cautions(judged.plan, q.yarn));
+    set_list(out, "beware", own_cautions(judged.plan, q.yarn));
+    return out;
+}
+
+// Of all that the page offers, each caution once.
+std::vector<std::string> minded(const Ranked& ranked, const Question& q) {
+    std::vector<const Template*> articles;
+    for (const auto* part : {&ranked.best, &ranked.also, &ranked.samples, &ranked.short_of})
+        for (const auto& judged : *part) articles.push_back(judged.plan.article.get());
+    auto out = q.yarn.cautions;
+    for (auto& said : whole(cautions_on(q, articles))) out.push_back(std::move(said));
     return out;
 }
 
@@ -289,7 +300,7 @@ Data everything(const Question& q, const Ranked& ranked) {
     out.set("pairs", pairs(ranked, q));
     set_list(out, "set", set_lines(best_set_of(ranked), q));
     set_list(out, "short", short_lines(ranked, q));
-    set_list(out, "mind", q.yarn.cautions);
+    set_list(out, "mind", minded(ranked, q));
     set_list(out, "assumed", assumptions(q.yarn, q.units));
     set_list(out, "sharpen", hints(q.yarn));
     out.set("sources", sources(q, best));

@@ -8,6 +8,7 @@
 #include "cli/output/embedded.hpp"
 #include "cli/output/html.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/mind.hpp"
 #include "cli/output/reply.hpp"
 #include "cli/output/split_picture.hpp"
 #include "cli/output/split_words.hpp"
@@ -37,7 +38,10 @@ PageData answer_data(const Answered& one, const Question& q, std::size_t place) 
                          .inlined(fmt::format("answer{}", place)));
     known.set("verdict", capital(fmt::format("{}; {}", words(serves(a.judgement.score)),
                                              metres_verdict(a, q.units))));
-    known.set("reply", inert(reply(one.suggestion, a, q.yarn, q.units)));
+    known.set("reply", inert(with_care(reply(one.suggestion, a, q.yarn, q.units),
+                                       cautions_on(q, {&*a.article},
+                                                   one.suggestion.idea + " " + one.suggestion.who),
+                                       reply_length)));
     out.set("known", known);
     return out;
 }

@@ -244,6 +244,8 @@ std::string wearer_sentence(const SuggestionAnswer& a) {
         case Wearer::baby:
             return "For a baby: no cords, fringes or loose loops, and nothing that prickles.";
         case Wearer::child:
+            if (a.made_for == Wearer::child)
+                return "That is for a child: no cords or long fringes.";
             return a.article->fitted ? "The figure is for a grown-up's size: a child's takes less."
                                      : "For a child no cords or long fringes.";
         case Wearer::animal:

@@ -249,7 +249,7 @@ ThingAnswer Answerer::look_at(const Wanted& wanted, const Taken& taken, std::opt
               craft,
               wanted.fabric,
               taken.fabrics_out,
-              taken.wearer == Wearer::baby,
+              taken.wearer,
               taken.role == YarnRole::fulled,
               part_of(taken.role),
               {}};
@@ -296,6 +296,7 @@ void Answerer::reckon(const Suggestion& s, Best& found, SuggestionAnswer& out) {
     if (!found.drawn) out.put_into = main.wanted.fabric.in(out.article->craft);
     out.judgement = found.judgement;
     out.role_reckoned = found.in_role;
+    out.made_for = found.made_for;
     out.obstacles = plan.obstacles;
     out.size = s.size ? *s.size : main.size;
     if (s.needs || s.needs_mass) {

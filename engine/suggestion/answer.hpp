@@ -92,7 +92,8 @@ struct [[nodiscard]] SuggestionAnswer {
     Gauge usual_gauge;
     Length off_loom;  // the widest finished cloth of the loom that was named; 0: none was
     Sett usual_sett;  // woven; 0: knitted
-    bool role_reckoned = false;  // the metres are those of the part this yarn plays
+    Wearer made_for = Wearer::unsaid;  // of the template: a baby, a child, an animal, or anybody
+    bool role_reckoned = false;        // the metres are those of the part this yarn plays
 
     std::shared_ptr<const Template>
         other_craft;  // the same article in the other craft, if there is one

@@ -29,6 +29,12 @@ Template in_fabric(Template article, const std::string& fabric) {
     return article;
 }
 
+// Whose size and safety are their own; anybody else is an adult.
+Wearer cared_for(Wearer wearer) {
+    const bool own = wearer == Wearer::baby || wearer == Wearer::child || wearer == Wearer::animal;
+    return own ? wearer : Wearer::unsaid;
+}
+
 bool is_ruled_out(const Template& t, const std::vector<NamedFabric>& out) {
     return std::any_of(out.begin(), out.end(), [&](const NamedFabric& f) {
         const auto& fabric = f.in(t.craft);
@@ -52,6 +58,9 @@ Answerer::Best& Answerer::realised(const Template& article, const std::string& f
     if (known) return *known;
     known = std::make_unique<Best>();
     known->drawn = !fabric.empty() && is_in_fabric(article, fabric);
+    const auto title = understand(article.title, lexicon_, stemmer_);
+    known->unasked = !title.not_known.empty();
+    known->made_for = article.for_baby ? Wearer::baby : cared_for(title.wearer);
     auto planned = fabric.empty() ? article : in_fabric(article, fabric);
     if (role != Role::whole) try {
             planned = in_role(planned, role);
@@ -61,6 +70,8 @@ Answerer::Best& Answerer::realised(const Template& article, const std::string& f
     auto request = ground_.request;
     request.size = article.ideal;
     known->plan = plan(planned, ground_.yarn, ground_.fabrics, ground_.owned, request);
+    known->unasked = known->unasked || article.role != Role::whole ||
+                     (role == Role::whole && known->plan.second_yarn > Length{});
     known->judgement = judge(known->plan, ground_.yarn);
     return *known;
 }
@@ -68,7 +79,7 @@ Answerer::Best& Answerer::realised(const Template& article, const std::string& f
 // Hard fulling, which cannot be undone, comes last unless it was asked for.
 Answerer::Best* Answerer::best(const Wish& wish) {
     Best* best = nullptr;
-    std::tuple<bool, bool, bool, bool, bool, int, double> rank;
+    std::tuple<bool, bool, bool, bool, bool, bool, int, double> rank;
     for (const auto& t : ground_.templates) {
         if (t.article != wish.kind || (wish.craft && t.craft != *wish.craft)) continue;
         const auto& fabric = wish.fabric.in(t.craft);
@@ -86,8 +97,9 @@ Answerer::Best* Answerer::best(const Wish& wish) {
                             : certainty(t.smallest / t.ideal) >= ground_.request.certainty ? 1
                                                                                            : 0;
         const std::tuple next_rank(!wish.form.empty() && has_form(t, wish.form), next.drawn,
-                                   next.in_role, t.for_baby == wish.for_baby, hard == wish.fulled,
-                                   reaches, next.judgement.score);
+                                   next.in_role, next.made_for == cared_for(wish.wearer),
+                                   hard == wish.fulled, !next.unasked, reaches,
+                                   next.judgement.score);
         if (best && next_rank <= rank) continue;
         best = &next;
         rank = next_rank;

@@ -12,7 +12,8 @@ struct Answerer::Wish {
     std::optional<Craft> craft;
     NamedFabric fabric;
     std::vector<NamedFabric> fabrics_out;
-    bool for_baby = false, fulled = false;
+    Wearer wearer = Wearer::unsaid;
+    bool fulled = false;
     Role role = Role::whole;
     std::optional<Length> size;
 };
@@ -20,6 +21,8 @@ struct Answerer::Wish {
 struct Answerer::Best {
     Plan plan;  // at the ideal size
     Judgement judgement;
+    Wearer made_for = Wearer::unsaid;
+    bool unasked = false;  // a way of making, or another yarn beside this one, that an idea names
     bool in_role = false;  // the metres are those of the part that was named
     bool drawn = false;    // in the fabric that was asked for
 };

@@ -112,6 +112,20 @@ TEST_CASE("a woven piece must be a rectangle and names a weave") {
     CHECK(complaint(woven).find("spacing: is missing") != std::string::npos);
 }
 
+TEST_CASE("a thing for a baby with holes, fringe or cords is refused") {
+    const auto baby = [](const std::string& text) {
+        auto out = text;
+        return out.insert(out.find("[size]"), "for_baby = true\n");
+    };
+    CHECK(complaint(baby(good)).empty());
+    CHECK(complaint(baby(with("\"garter\"", "\"mesh lace\"")))
+              .find("no holes, floats or loose loops") != std::string::npos);
+    for (const char* cord :
+         {"a fringe", "two cords", "a ribbon", "ties", "a drawstring", "tassels"})
+        CHECK(complaint(baby(with("rows.\"", std::string("rows; add ") + cord + ".\"")))
+                  .find("no cords of any kind, and a step says") != std::string::npos);
+}
+
 TEST_CASE("text in a template is text: nothing in it drives the terminal") {
     for (const char* bad :
          {"\\u001b[31mred", "\\u0007", "\\u009b2J", "\\u202egnol", "\\u2066x", "\\u007f"})

@@ -119,11 +119,11 @@ TEST_CASE("what can hurt is said: for a baby, on the skin, in hot water") {
     int babies = 0, fulled = 0, prickly = 0;
     for (const auto& article : q.catalogue.templates) {
         const auto judged = judged_plan(article, q);
-        const auto all = cautions(judged.plan, q.yarn);
+        const auto all = cautions(judged.plan, q);
         INFO(article.name);
-        CHECK(one_holds(all, "no cords, ties, fringes") == article.for_baby);
+        CHECK(one_holds(all, "For a baby: no cords") == article.for_baby);
         CHECK(one_holds(all, "thick enough to prickle") == (article.touches == Touches::skin));
-        CHECK(one_holds(all, "mind scalding water") ==
+        CHECK(one_holds(all, "Hard fulling means hot water") ==
               (article.craft == Craft::woven && article.finish == Finish::hard_fulled));
         for (const auto& own : article.cautions) CHECK(one_holds(all, own));
         babies += article.for_baby, fulled += article.finish == Finish::hard_fulled;
@@ -132,18 +132,18 @@ TEST_CASE("what can hurt is said: for a baby, on the skin, in hot water") {
     CHECK((babies > 0 && fulled > 0 && prickly > 0));
     const auto fine = asked::of_heron({"--micron", "17-18"});
     for (const auto& article : fine.catalogue.templates)
-        CHECK_FALSE(one_holds(cautions(judged_plan(article, fine).plan, fine.yarn), "prickle"));
+        CHECK_FALSE(one_holds(cautions(judged_plan(article, fine).plan, fine), "prickle"));
 }
 
 TEST_CASE("a baby's cloth with holes comes with a second caution") {
     auto q = asked::of_heron();
     auto lace = named(q, "eyelet-half-circle-shawl");
     lace.for_baby = true;
-    const auto holes = cautions(judged_plan(lace, q).plan, q.yarn);
-    CHECK(one_holds(holes, "small fingers can catch in"));
+    const auto holes = cautions(judged_plan(lace, q).plan, q);
+    CHECK(one_holds(holes, "catch on small fingers"));
     auto plain = named(q, "garter-scarf");
     plain.for_baby = true;
-    CHECK_FALSE(one_holds(cautions(judged_plan(plain, q).plan, q.yarn), "small fingers"));
+    CHECK_FALSE(one_holds(cautions(judged_plan(plain, q).plan, q), "catch on small fingers"));
 }
 
 TEST_CASE("what an answer stands on is told only once a swatch is known") {

@@ -150,7 +150,7 @@ TEST_CASE("a batch that is not there says where one comes from") {
     const auto ask_for = [](const std::string& batch) {
         return complaint([&] { ask(asked::arguments("makes", {}), batch); });
     };
-    CHECK(holds(ask_for("yarn.txt"), "its name must end in .toml or .csv"));
+    CHECK(holds(ask_for("yarn.doc"), "its name must end in .toml or .csv"));
     CHECK(holds(ask_for("triangle-shawl"), "is a template, not a batch"));
     CHECK(holds(ask_for("nobody"), "nobody"));
     CHECK_THROWS_AS(ask(asked::arguments("makes", {}), "no-such.toml"), std::runtime_error);
@@ -267,9 +267,15 @@ TEST_CASE("a template is found by its name, else by its file, else the nearest i
     auto catalogue = whole_catalogue();
     for (const auto& name : catalogue.template_names())
         CHECK(find_template(catalogue, name).name == name);
+    for (const auto& t : catalogue.templates)
+        CHECK(find_template(catalogue, t.title).name == t.name);
+    CHECK(find_template(catalogue, "FULLED  Scarf").name == "fulled-scarf");
+    CHECK(find_template(catalogue, "watch").name == "watch-cap");
     const auto missing = [&](const char* name) {
         return complaint([&] { find_template(catalogue, name); });
     };
+    CHECK(holds(missing("scarf"), "'scarf' can mean "));
+    CHECK(holds(missing("scarf"), "fulled-scarf"));
     CHECK(holds(missing("triangle-shwal"), "did you mean 'triangle-shawl'?"));
     CHECK(
         holds(missing("spaceship"), "there is no template 'spaceship'; see gristwright templates"));

@@ -68,7 +68,7 @@ TEST_CASE("what cannot be split says what is wrong and what would be right") {
         {{"--sample", "knitted:plain"}, "there is no stitch 'plain'", ""},
         {{"--sample", "woven:plian"}, "there is no weave 'plian'", "did you mean 'plain'?"},
         {{"--keep", "triangle-shwal"}, "no template 'triangle-shwal'", "mean 'triangle-shawl'?"},
-        {{"--piece", "car"}, "there is no template 'car'", "see gristwright templates"},
+        {{"--piece", "crr"}, "there is no template 'crr'", "see gristwright templates"},
         {{"--keep", "twill-scarf"}, "twill-scarf: ", "shafts"},
         {{"--sample", "knitted", "--from", "E"}, "--from: there is no skein 'E'", "A, B, C, D"},
         {{"--sample", "knitted", "--reserve", "5"}, "--reserve: cannot read '5'", "171m"},

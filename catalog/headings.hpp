@@ -1,0 +1,29 @@
+// What the headings of people's spreadsheets mean, for sheets of skeins and of suggestions.
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace gristwright::catalog {
+
+enum class Holds { nothing_known, name, length, mass, state, other };
+
+struct Heading {
+    Holds holds = Holds::nothing_known;
+    std::string unit;  // that bare numbers under it are in: "Length (yd)"; empty: not said
+    bool before_washing = false;
+    bool finished = false;  // said to be washed, or of the yarn as finished
+    std::string why_not;    // why a column that looks like one of these is none: "it is a grist"
+};
+
+// "Length (yd)", "Yarn weight, g", "Metres". A grist (m/100g, "Metres per 100 g", yd/lb), a twist,
+// a price, a count, and what was weighed before spinning (fibre, fleece, top) are `other`.
+Heading heading_of(const std::string& header);
+
+// A row that sums the others up: "Total", "Sum:", "Grand total", "Average".
+bool names_a_total(const std::string& cell);
+
+// "171", "38,5", "1 3/4", "~220": a number without a unit.
+bool bare_number(const std::string& cell);
+
+}  // namespace gristwright::catalog

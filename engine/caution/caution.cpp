@@ -1,0 +1,114 @@
+#include "engine/caution/caution.hpp"
+
+#include <algorithm>
+
+#include "engine/units/ascii.hpp"
+
+namespace gristwright {
+namespace {
+
+// The text up to `at`, taken off it with the mark.
+std::string_view take_up_to(char at, std::string_view& text) {
+    const auto end = std::min(text.find(at), text.size());
+    const auto out = text.substr(0, end);
+    text.remove_prefix(std::min(end + 1, text.size()));
+    return out;
+}
+
+bool is_fact(std::string_view word, const Facts& facts) {
+    const bool without = word.substr(0, 1) == "!";
+    return (facts.find(word.substr(without ? 1 : 0)) != facts.end()) != without;
+}
+
+bool one_holds(std::string_view words, const Facts& facts) {
+    while (!words.empty())
+        if (is_fact(take_up_to('|', words), facts)) return true;
+    return false;
+}
+
+std::string hyphened(std::string text) {
+    std::replace(text.begin(), text.end(), ' ', '-');
+    return text;
+}
+
+std::string_view word_of(Finish finish) {
+    switch (finish) {
+        case Finish::light:
+            return "light";
+        case Finish::open_or_fulled:
+            return "fulled";
+        case Finish::hard_fulled:
+            break;
+    }
+    return "hard-fulled";
+}
+
+// Wool and hair felt; silk, plant and synthetic fibres do not, and superwash is made not to.
+bool felts(const FibrePart& part) {
+    if (ascii::lowered(part.name).find("superwash") != std::string::npos) return false;
+    return part.kind != "plant" && part.kind != "silk" && part.kind != "man-made" &&
+           part.category != "silk";
+}
+
+bool loose(const PieceTemplate& piece, const Fabrics& fabrics) {
+    if (const auto* knitted = fabrics.knitted_named(piece.fabric)) return knitted->loose_loops;
+    const auto* weave = fabrics.weave_named(piece.fabric);
+    return weave && weave->loose_loops;
+}
+
+}  // namespace
+
+bool holds(std::string_view when, const Facts& facts) {
+    while (!when.empty())
+        if (const auto words = take_up_to(' ', when); !words.empty() && !one_holds(words, facts))
+            return false;
+    return true;
+}
+
+std::vector<Caution> holding(const std::vector<Caution>& table, const Facts& facts) {
+    std::vector<Caution> out;
+    for (const auto& caution : table) {
+        const auto again = [&](const Caution& other) { return other.text == caution.text; };
+        if (holds(caution.when, facts) && std::none_of(out.begin(), out.end(), again))
+            out.push_back(caution);
+    }
+    return out;
+}
+
+void add_facts(const Batch& batch, Facts& out) {
+    if (batch.fibre.empty()) out.insert("felts");
+    for (const auto& part : batch.fibre) {
+        if (felts(part)) out.insert("felts");
+        if (part.kind == "plant") out.insert("plant");
+        if (part.category == "synthetic") out.insert("melts");
+    }
+    if (batch.plies == 1) out.insert("singles");
+    if (batch.variegated) out.insert("variegated");
+}
+
+void add_facts(const Template& article, const Fabrics& fabrics, Facts& out) {
+    out.insert(hyphened(article.article));
+    out.insert(std::string(words(article.craft)));
+    if (article.touches == Touches::skin) out.insert("skin");
+    if (article.touches == Touches::clothes) out.insert("clothes");
+    if (article.for_baby) out.insert("baby");
+    if (article.craft == Craft::woven) out.insert(std::string(word_of(article.finish)));
+    for (const auto& piece : article.pieces) {
+        if (loose(piece, fabrics) || loose(piece, article.own)) out.insert("loops");
+        if (piece.yarn > 1) out.insert("two-yarns");
+    }
+    for (const auto& step : article.steps) add_words(step, out);
+}
+
+void add_words(std::string_view text, Facts& out) {
+    for (auto at = text.begin(); at != text.end();) {
+        at = std::find_if(at, text.end(), ascii::is_letter);
+        const auto end = std::find_if_not(at, text.end(), ascii::is_letter);
+        auto word = ascii::lowered(std::string_view(at, end));
+        if (word.size() > 3 && word.back() == 's') word.pop_back();
+        if (!word.empty()) out.insert("says:" + word);
+        at = end;
+    }
+}
+
+}  // namespace gristwright

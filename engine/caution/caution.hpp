@@ -1,0 +1,46 @@
+// What can hurt somebody, and when it is said: catalog/tables/cautions.csv. A caution holds under a
+// condition on the work that is chosen: the article, the craft, the fibre, for whom, what is done.
+#pragma once
+
+#include <set>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/estimate/constant.hpp"
+#include "engine/project/template.hpp"
+#include "engine/yarn/batch.hpp"
+
+namespace gristwright {
+
+// What is the case, each a word: "woven", "scarf", "felts", "says:pin".
+using Facts = std::set<std::string, std::less<>>;
+
+// "says:pin|says:wire", "child !knitted": all that stand apart must hold; of those joined by '|'
+// one is enough; '!' holds where the word is not among the facts. Empty: always.
+struct Caution {
+    std::string when;
+    std::string text;   // the whole of it
+    std::string brief;  // a few words, for lists; empty: none
+    bool harm = false;  // to a person, not to the cloth
+    Mark mark = Mark::judgement;
+    std::string source;
+};
+
+bool holds(std::string_view when, const Facts& facts);
+
+// Those that hold, in the table's order; a brief that comes again is not said again.
+std::vector<Caution> holding(const std::vector<Caution>& table, const Facts& facts);
+
+// Of what the yarn is: "felts" where one of its fibres is wool or hair (not superwash) or none is
+// named, "plant", "melts" for a synthetic fibre, "singles", "variegated".
+void add_facts(const Batch& batch, Facts& out);
+
+// Of the article: its kind with hyphens for spaces, its craft, "skin" and "clothes" for what it
+// touches, "baby", "loops" (holes or floats), its finish; "says:..." for each word of its steps.
+void add_facts(const Template& article, const Fabrics& fabrics, Facts& out);
+
+// "says:baby" for each word of a text, in small letters without a plural s.
+void add_words(std::string_view text, Facts& out);
+
+}  // namespace gristwright
