@@ -1,7 +1,7 @@
 // Shares skeins out over pieces as well as can be, and says whether that is proven.
 //
 // Branch and bound in whole centimetres over what is made, from how many and from which skeins. The
-// bound is a min-cost flow (relaxation.hpp) and, once a problem proves stubborn, the closer ones by
+// bound is a min-cost flow (flow_bound.hpp) and, once a problem proves stubborn, the closer ones by
 // cutting patterns (cutting.hpp) and by groups that share yarn (grouping.hpp). The same problem
 // gives the same answer: effort is counted in nodes, never in seconds. Every answer is looked over
 // by the checker.

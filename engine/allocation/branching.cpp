@@ -6,14 +6,14 @@
 namespace gristwright::allocation {
 namespace {
 
-using Of = Question::Of;
+using Of = Branching::Of;
 
 class Chooser {
   public:
-    Chooser(const Model& m, const Decisions& d, const Relaxation& flow)
+    Chooser(const Model& m, const Decisions& d, const FlowBound& flow)
         : m_(m), d_(d), flow_(flow) {}
 
-    Question choose() {
+    Branching choose() {
         for (std::size_t j = 0; j < m_.pieces; ++j) look_at_piece(j);
         for (const auto& pair : m_.different) look_at_different(pair);
         for (const auto& pair : m_.same) look_at_same(pair);
@@ -22,10 +22,10 @@ class Chooser {
     }
 
   private:
-    void offer(double offence, Question question) {
+    void offer(double offence, Branching branching) {
         if (offence <= worst_) return;
         worst_ = offence;
-        best_ = question;
+        best_ = branching;
     }
 
     // Pieces worth nothing themselves (the reserve) still shape the plan.
@@ -83,13 +83,13 @@ class Chooser {
         return best;
     }
 
-    void look_at_different(const Pair& pair) {
+    void look_at_different(const TwoPieces& pair) {
         for (std::size_t i = 0; i < m_.skeins; ++i)
             if (flow_.gross(i, pair.first) > 0 && flow_.gross(i, pair.second) > 0)
                 offer_pair(weight(pair.first) * 0.1, i, pair.first, pair.second);
     }
 
-    void look_at_same(const Pair& pair) {
+    void look_at_same(const TwoPieces& pair) {
         if (flow_.gross_of(pair.first) == 0 || flow_.gross_of(pair.second) == 0) return;
         for (std::size_t i = 0; i < m_.skeins; ++i)
             if ((flow_.gross(i, pair.first) > 0) != (flow_.gross(i, pair.second) > 0))
@@ -112,7 +112,7 @@ class Chooser {
     }
 
     // The flow offends nothing, but rounding left a gap: ask what is open, in this order.
-    Question anything_open() const {
+    Branching anything_open() const {
         for (std::size_t j = 0; j < m_.pieces; ++j)
             if (d_.made[j] == Say::open) return {Of::made, 0, j};
         for (std::size_t j = 0; j < m_.pieces; ++j)
@@ -125,9 +125,9 @@ class Chooser {
 
     const Model& m_;
     const Decisions& d_;
-    const Relaxation& flow_;
+    const FlowBound& flow_;
     double worst_ = 0;
-    Question best_;
+    Branching best_;
 };
 
 // Alike in themselves and in everything decided so far.
@@ -171,18 +171,18 @@ std::vector<Decisions> yes_or_no(const Model& m, const Decisions& d, std::size_t
 
 }  // namespace
 
-Question next_question(const Model& m, const Decisions& d, const Relaxation& flow) {
+Branching next_branching(const Model& m, const Decisions& d, const FlowBound& flow) {
     return Chooser(m, d, flow).choose();
 }
 
-Question next_question(const Model& m, const Decisions& d, const Wants& wants) {
-    Question out;
+Branching next_branching(const Model& m, const Decisions& d, const Wants& wants) {
+    Branching out;
     double worst = 0;
-    const auto offer = [&](double share, double weight, Question question) {
+    const auto offer = [&](double share, double weight, Branching branching) {
         const double part = std::min(share, 1 - share);
         if (part < 0.01 || part * weight <= worst) return;
         worst = part * weight;
-        out = question;
+        out = branching;
     };
     for (std::size_t j = 0; j < m.pieces; ++j)
         if (d.made[j] == Say::open)
@@ -219,7 +219,7 @@ Question next_question(const Model& m, const Decisions& d, const Wants& wants) {
     return out;
 }
 
-std::vector<Decisions> answers(const Model& m, const Decisions& d, const Question& q) {
+std::vector<Decisions> branches(const Model& m, const Decisions& d, const Branching& q) {
     if (q.of == Of::place) return places(m, d, q.piece);
     if (q.of == Of::pair)
         return yes_or_no(m, d, q.skein,

@@ -1,26 +1,28 @@
-// Which question to ask next at a node, and its answers as decisions.
+// What to decide next at a node of the search, and the decisions that follow.
 #pragma once
 
 #include <vector>
 
+#include "engine/allocation/flow_bound.hpp"
 #include "engine/allocation/mixture.hpp"
-#include "engine/allocation/relaxation.hpp"
 
 namespace gristwright::allocation {
 
-struct Question {
+struct Branching {
     enum class Of { nothing, made, count, place, pair, opened } of = Of::nothing;
     std::size_t skein = 0, piece = 0;
 };
 
-// The question that the flow of the last bound offends most; nothing when all is decided.
-Question next_question(const Model& model, const Decisions& d, const Relaxation& flow);
+// What the flow of the last bound disregards at the greatest worth, such as a piece half made or
+// one in more skeins than it may be. Nothing: all is decided.
+Branching next_branching(const Model& model, const Decisions& d, const FlowBound& flow);
 
-// The question that a mixture of patterns offends most; nothing when it wants all or nothing of
-// each.
-Question next_question(const Model& model, const Decisions& d, const Wants& wants);
+// What a mixture of cutting patterns leaves most undecided, by worth; nothing: it wants all or
+// nothing of each thing.
+Branching next_branching(const Model& model, const Decisions& d, const Wants& wants);
 
-// One set of decisions an answer; skeins that are alike so far are asked about once.
-std::vector<Decisions> answers(const Model& model, const Decisions& d, const Question& question);
+// One set of decisions for each way to decide it; of skeins that are alike so far, one stands for
+// all.
+std::vector<Decisions> branches(const Model& model, const Decisions& d, const Branching& branching);
 
 }  // namespace gristwright::allocation

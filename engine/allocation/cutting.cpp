@@ -12,13 +12,13 @@ constexpr double close_enough = 0.02;    // of what is missing to `enough`
 constexpr std::size_t known_each = 10;   // patterns kept for each skein and piece
 constexpr double never = -std::numeric_limits<double>::infinity();
 
-bool in_pair(const std::vector<Pair>& pairs, std::size_t j) {
+bool in_pair(const std::vector<TwoPieces>& pairs, std::size_t j) {
     return std::any_of(pairs.begin(), pairs.end(),
-                       [&](const Pair& p) { return p.first == j || p.second == j; });
+                       [&](const TwoPieces& p) { return p.first == j || p.second == j; });
 }
 
 // Both are made, so they come from the same skeins.
-bool together_now(const Decisions& d, const Pair& pair) {
+bool together_now(const Decisions& d, const TwoPieces& pair) {
     return d.made[pair.first] == Say::yes && d.made[pair.second] == Say::yes;
 }
 
@@ -57,7 +57,7 @@ std::optional<Offer> Cutting::offer(const Decisions& d, const Prices& at, std::s
 
 Pattern Cutting::pattern(const Decisions& d, const Prices& at, std::size_t i, bool opened,
                          std::optional<std::size_t> must) const {
-    std::vector<Pair> together;
+    std::vector<TwoPieces> together;
     for (const auto& pair : model_.same)
         if (together_now(d, pair)) together.push_back(pair);
     std::vector<Offer> offers;

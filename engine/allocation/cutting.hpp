@@ -1,5 +1,5 @@
-// A second, closer bound: every skein is cut by whole patterns, and only the pieces' balance is
-// paid for at prices.
+// The third and closest bound: every skein is cut by whole patterns, and only the pieces' balance
+// is paid for at prices.
 //
 // Lagrangian relaxation of the balance of each piece (its length and the number of skeins that
 // serve it), its prices found by column generation over cutting patterns (Gilmore and Gomory,

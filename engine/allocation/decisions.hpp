@@ -22,8 +22,9 @@ struct Decisions {
     Say pair(std::size_t i, std::size_t j) const { return serves[i * made.size() + j]; }
 };
 
-// Least gross length that a skein gives to a piece it serves, under these decisions; `bare` is
-// what remains of it should the piece take further skeins, whose tails the bound leaves out.
+// Least gross length that a skein gives to a piece it serves, under these decisions. `least_bare`
+// is the part of it that counts for certain in the flow: the flow reckons with tails for the fewest
+// skeins only, so that while the piece may still be given more skeins, this tail does not count.
 Cm least_gross(const Model& model, const Decisions& d, std::size_t j);
 Cm least_bare(const Model& model, const Decisions& d, std::size_t j);
 

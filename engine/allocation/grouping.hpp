@@ -1,4 +1,4 @@
-// A bound from what shares yarn, and with it a plan.
+// The second bound, from what shares yarn, and with it a plan.
 //
 // Every plan divides skeins and pieces into groups that share no yarn. The best way to divide them,
 // each group at what it promises (group.hpp), bounds all plans: dynamic programming over subsets

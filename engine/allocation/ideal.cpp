@@ -15,6 +15,8 @@ Earned earned(const Model& m, const Decisions& d, std::size_t j, Points price) {
     const Cm need = piece.least + d.fewest[j] * piece.tail;
     Earned out{piece.value - (d.fewest[j] - 1) * piece.join_cost - price * need, need,
                piece.most + d.most[j] * piece.tail};
+    // The reserve may lie in a skein that stays whole: its yarn cannot be charged for.
+    if (!piece.opens) out.at_price = 0;
     for (const auto& s : piece.stretch)
         out.at_price += std::max<Points>(0, s.per_cm - price) * s.length;
     return out;

@@ -9,15 +9,16 @@
 
 namespace gristwright::allocation {
 
-enum class Limit {  // from what gives way most easily to what nothing helps
-    worth,          // it could be made; other wishes are worth more
-    whole_skein,    // it could be made; a skein is worth more whole
-    reserve,        // the reserve holds the metres
-    relation,       // same skein, other skein or a pair that may not meet
-    shortest,       // the remnants that are there are shorter than the shortest segment
-    joins,          // more joins would do
-    cut_up,         // metres enough in all, but only for several of these rules together
-    metres          // too little yarn, however it is cut
+// In this order: what a spinner can change most easily first; last, what no change of rules helps.
+enum class Limit {
+    worth,        // it could be made; other wishes are worth more
+    whole_skein,  // it could be made; a skein is worth more whole
+    reserve,      // the reserve holds the metres
+    relation,     // same skein, other skein or a pair that may not meet
+    shortest,     // the remnants that are there are shorter than the shortest segment
+    joins,        // more joins would do
+    cut_up,       // metres enough in all, but only for several of these rules together
+    metres        // too little yarn, however it is cut
 };
 
 std::string_view words(Limit limit);  // "it would need more joins"

@@ -25,7 +25,7 @@ struct Model {
     std::vector<ModelPiece> piece;
     std::vector<std::vector<Points>> cost;  // by skein and piece; 0 where they may not meet
     std::vector<std::vector<bool>> meets;   // by skein and piece
-    std::vector<Pair> same, different;
+    std::vector<TwoPieces> same, different;
     std::vector<std::size_t> alike;  // by skein: the first skein of its class
     Cm shortest = 0;
     bool has_reserve = false;

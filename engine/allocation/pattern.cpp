@@ -19,8 +19,8 @@ struct Slope {
 
 class Cutter {
   public:
-    Cutter(double length, std::vector<Offer> offers, const std::vector<Pair>& apart,
-           const std::vector<Pair>& together)
+    Cutter(double length, std::vector<Offer> offers, const std::vector<TwoPieces>& apart,
+           const std::vector<TwoPieces>& together)
         : length_(length), offers_(std::move(offers)), in_(offers_.size()) {
         std::sort(offers_.begin(), offers_.end(), [](const Offer& a, const Offer& b) {
             return a.must != b.must ? a.must : steepest(a) > steepest(b);
@@ -117,8 +117,8 @@ class Cutter {
 
     // The pairs by their offers, the later one second; a partner that offers nothing stands as
     // none.
-    std::vector<Pair> places(const std::vector<Pair>& pairs) const {
-        std::vector<Pair> out;
+    std::vector<TwoPieces> places(const std::vector<TwoPieces>& pairs) const {
+        std::vector<TwoPieces> out;
         for (const auto& [a, b] : pairs) {
             const auto x = place(a), y = place(b);
             if (x != none || y != none) out.push_back({std::min(x, y), std::max(x, y)});
@@ -171,7 +171,7 @@ class Cutter {
 
     double length_;
     std::vector<Offer> offers_;
-    std::vector<Pair> apart_, together_;
+    std::vector<TwoPieces> apart_, together_;
     std::vector<char> in_;
     std::vector<Slope> slopes_;
     Pattern best_;
@@ -181,8 +181,8 @@ class Cutter {
 
 }  // namespace
 
-Pattern best_pattern(double length, std::vector<Offer> offers, const std::vector<Pair>& apart,
-                     const std::vector<Pair>& together) {
+Pattern best_pattern(double length, std::vector<Offer> offers, const std::vector<TwoPieces>& apart,
+                     const std::vector<TwoPieces>& together) {
     return Cutter(length, std::move(offers), apart, together).run();
 }
 

@@ -32,7 +32,7 @@ struct Pattern {
 // Knapsack with amounts: depth first, by the fractional bound of Dantzig (Operations Research 5,
 // 1957 - from memory). Two pieces of a pair in `apart` never share a skein; of a pair in `together`
 // the skein serves both or neither.
-Pattern best_pattern(double length, std::vector<Offer> offers, const std::vector<Pair>& apart,
-                     const std::vector<Pair>& together);
+Pattern best_pattern(double length, std::vector<Offer> offers, const std::vector<TwoPieces>& apart,
+                     const std::vector<TwoPieces>& together);
 
 }  // namespace gristwright::allocation

@@ -46,7 +46,7 @@ struct Piece {
     }
 };
 
-struct Pair {
+struct TwoPieces {
     std::size_t first = 0, second = 0;  // pieces
 };
 
@@ -55,11 +55,11 @@ struct Problem {
     std::vector<Piece> pieces;
     // Cost per gross cm of each skein (row) in each piece; nothing: they may not meet. Empty: 0.
     std::vector<std::vector<std::optional<Points>>> mismatch;
-    Cm tail = 30;                 // lost at every cut
-    Cm shortest = 200;            // least net from one of several skeins
-    Cm reserve = 0;               // kept in one skein
-    std::vector<Pair> same;       // if both are made, from the same skeins
-    std::vector<Pair> different;  // if both are made, from no common skein
+    Cm tail = 30;                      // lost at every cut
+    Cm shortest = 200;                 // least net from one of several skeins
+    Cm reserve = 0;                    // kept in one skein
+    std::vector<TwoPieces> same;       // if both are made, from the same skeins
+    std::vector<TwoPieces> different;  // if both are made, from no common skein
 };
 
 struct Cut {

@@ -154,7 +154,7 @@ std::optional<Decisions> filled_up(const Model& m, Decisions d) {
     return fitter.take();
 }
 
-std::optional<Decisions> rounded(const Model& m, const Decisions& d, const Relaxation& flow) {
+std::optional<Decisions> rounded(const Model& m, const Decisions& d, const FlowBound& flow) {
     return near(m, d, [&](std::size_t i, std::size_t j) { return flow.gross(i, j); });
 }
 

@@ -21,7 +21,7 @@ constexpr double endless = std::numeric_limits<double>::infinity();
 
 struct Node {
     Decisions decisions;
-    Question question;
+    Branching branching;
     Points bound = 0;
     int number = 0;
     bool priced = false;
@@ -66,8 +66,8 @@ struct Search::Tree {
             open_.pop();
             if (best_ && nodes_ > easy_ && !node.priced && !look_closer(node, best_->worth))
                 continue;
-            for (auto& answer : answers(model_, node.decisions, node.question))
-                if (conclude(model_, answer)) visit(std::move(answer), node.bound);
+            for (auto& branch : branches(model_, node.decisions, node.branching))
+                if (conclude(model_, branch)) visit(std::move(branch), node.bound);
         }
         return outcome();
     }
@@ -121,36 +121,36 @@ struct Search::Tree {
         const auto flow = flow_.bound(node.decisions);
         if (!flow || *flow <= enough) return false;
         node.bound = std::min(node.bound, *flow);
-        node.question = next_question(model_, node.decisions, flow_);
-        if (node.question.of == Question::Of::nothing) {
+        node.branching = next_branching(model_, node.decisions, flow_);
+        if (node.branching.of == Branching::Of::nothing) {
             keep(flow_.plan(problem_));
             return false;
         }
         if (auto near = rounded(model_, node.decisions, flow_)) take(*near);
         if (auto near = rounded(model_, node.decisions, cutting_.wants())) take(*near);
-        if (const auto wanted = next_question(model_, node.decisions, cutting_.wants());
-            wanted.of != Question::Of::nothing)
-            node.question = wanted;
+        if (const auto wanted = next_branching(model_, node.decisions, cutting_.wants());
+            wanted.of != Branching::Of::nothing)
+            node.branching = wanted;
         node.priced = true;
         if (open_.empty() || node.bound >= open_.top().bound) return true;
         open_.push(std::move(node));
         return false;
     }
 
-    // No answer to a question promises more than the question did.
+    // No branch promises more than its node did.
     void visit(Decisions d, Points promised) {
         ++nodes_;
         auto bound = flow_.bound(d);
         if (bound) bound = std::min(*bound, promised);
         if (!bound || (best_ && *bound <= best_->worth)) return;
-        const auto question = next_question(model_, d, flow_);
-        if (question.of == Question::Of::nothing) {
+        const auto branching = next_branching(model_, d, flow_);
+        if (branching.of == Branching::Of::nothing) {
             keep(flow_.plan(problem_));
             return;
         }
         if (nodes_ <= rounded_always || nodes_ % rounded_every == 0)
             if (auto near = rounded(model_, d, flow_)) take(*near);
-        if (!best_ || *bound > best_->worth) open_.push({std::move(d), question, *bound, nodes_});
+        if (!best_ || *bound > best_->worth) open_.push({std::move(d), branching, *bound, nodes_});
     }
 
     // The plan of decisions that leave nothing open, if the lengths work out.
@@ -178,7 +178,7 @@ struct Search::Tree {
     const Problem& problem_;
     Model model_;
     Decisions root_;
-    Relaxation flow_;
+    FlowBound flow_;
     Cutting cutting_;
     std::optional<CutList> best_;
     Points ceiling_;  // no plan at all is worth more

@@ -213,9 +213,9 @@ void wind_off(const YarnProfile& yarn, const SplitRequest& request, Split& out) 
     }
 }
 
-// A hair is taken off the articles until their pieces can be cut: a join may not fall just where a
-// piece ends.
-constexpr double hairs[] = {1, 0.995, 0.985, 0.97, 0.95};
+// It may be that an article fits into the skeins as one length, but its pieces do not: a join would
+// leave too short an end of one. Then all articles are made a little smaller, step by step.
+constexpr double smaller[] = {1, 0.995, 0.985, 0.97, 0.95};
 
 std::vector<double> relative_grist(const YarnProfile& yarn) {
     std::vector<double> out;
@@ -256,7 +256,7 @@ Effort in_stage(const Effort& effort, Progress::Stage stage) {
 
 void place_pieces(const YarnProfile& yarn, const SplitRequest& request, const Effort& effort,
                   Split& out) {
-    for (const double part : hairs) {
+    for (const double part : smaller) {
         out.pieces = pieces_of(request, out, part);
         out.placing = placing(out.problem, out.pieces, relative_grist(yarn));
         out.placed = allocate(out.placing, effort);

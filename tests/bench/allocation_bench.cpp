@@ -164,6 +164,4 @@ int main() {
         return tight_problem(4 + seed % 5, 3 + seed / 5 % 4, seed);
     });
     alone(12, 10, {3'000}, "1 s");
-    alone(30, 5, {}, "2 s");
-    alone(60, 6, {}, "2 s");
 }

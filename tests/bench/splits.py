@@ -20,7 +20,7 @@ TEMPLATES = [
     "cabled-cowl", "small-pouch", "sleeveless-vest", "seed-mug-mats", "woven-scarf", "woven-shawl", "woven-cowl",
     "woven-headband", "woven-mug-mats", "hand-towel", "table-runner", "one-mug-mat", "woven-bag-panel", "twill-scarf"]
 SAMPLES = ["knitted", "woven", "knitted:cables", "woven:plain"]
-AGAIN = 3  # times that each line is run; its median counts
+AGAIN = int(os.environ.get("AGAIN", 3))  # times that each line is run; its median counts
 
 
 class Dice:

@@ -3,7 +3,7 @@
 #include <doctest/doctest.h>
 
 #include "engine/allocation/allocate.hpp"
-#include "engine/allocation/relaxation.hpp"
+#include "engine/allocation/flow_bound.hpp"
 #include "tests/engine/allocation/random_problem.hpp"
 
 using namespace gristwright::allocation;
@@ -48,7 +48,7 @@ TEST_CASE("cutting: once it is said what is made, the bound lies nearer the best
         for (std::size_t j = 0; j < problem.pieces.size(); ++j)
             d.made[j] = best.list.makes(j) ? Say::yes : Say::no;
         REQUIRE(conclude(model, d));
-        Relaxation flow(model);
+        FlowBound flow(model);
         Cutting cutting(model);
         const auto by_flow = flow.bound(d);
         REQUIRE(by_flow);
@@ -73,7 +73,7 @@ TEST_CASE("cutting: what it decides never shuts out the best plan") {
         REQUIRE(conclude(model, d));
         // Another plan of the same worth may be the one that is left; then the flow still finds it.
         if (!allows(d, best.list, problem.pieces.size())) {
-            Relaxation flow(model);
+            FlowBound flow(model);
             const auto bound = flow.bound(d);
             REQUIRE(bound);
             CHECK(*bound >= best.list.worth);

@@ -110,7 +110,7 @@ class Writer {
         return meet(i, j) ? fmt::format("{} {} ", sign, y(i, j)) : "";
     }
 
-    void same(const Pair& pair) {
+    void same(const TwoPieces& pair) {
         for (std::size_t i = 0; i < p_.skeins.size(); ++i)
             for (const auto& [a, b] :
                  {std::pair(pair.first, pair.second), std::pair(pair.second, pair.first)})
@@ -118,7 +118,7 @@ class Writer {
                     row(term("+", i, a) + term("-", i, b) + fmt::format("+ z{} <= 1", b));
     }
 
-    void different(const Pair& pair) {
+    void different(const TwoPieces& pair) {
         for (std::size_t i = 0; i < p_.skeins.size(); ++i)
             if (meet(i, pair.first) && meet(i, pair.second))
                 row(term("+", i, pair.first) + term("+", i, pair.second) + "<= 1");

@@ -17,7 +17,7 @@ bool holds(unsigned set, const std::vector<Offer>& offers, std::size_t piece) {
 
 // Every set of offers, stretched from the steepest on: nothing of the searching is shared.
 double by_trying_all(double length, const std::vector<Offer>& offers,
-                     const std::vector<Pair>& apart, const std::vector<Pair>& together) {
+                     const std::vector<TwoPieces>& apart, const std::vector<TwoPieces>& together) {
     double best = -1e300;
     for (unsigned set = 0; set < 1U << offers.size(); ++set) {
         double left = length, worth = 0;
@@ -71,7 +71,7 @@ TEST_CASE("pattern: the best way to cut a skein is what trying all ways gives") 
                 offer.more.push_back({double(any(10, 200)), double(slope)});
             offers.push_back(offer);
         }
-        std::vector<Pair> apart, together;
+        std::vector<TwoPieces> apart, together;
         if (count > 2 && any(1, 2) == 1) apart.push_back({0, 2});
         if (count > 3 && any(1, 2) == 1) together.push_back({1, 3});
         if (count > 0 && any(1, 6) == 1) together.push_back({0, 77});  // 77 offers nothing here

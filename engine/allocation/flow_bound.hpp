@@ -1,4 +1,4 @@
-// The bound of a node: its decisions as a flow, everything undecided taken at its best.
+// The first bound of a node: its decisions as a flow, everything undecided taken at its best.
 #pragma once
 
 #include <vector>
@@ -8,9 +8,9 @@
 
 namespace gristwright::allocation {
 
-class Relaxation {
+class FlowBound {
   public:
-    explicit Relaxation(const Model& model);
+    explicit FlowBound(const Model& model);
 
     // The most that any plan under these (concluded) decisions is worth; nothing when there is no
     // plan. Fills the lengths below.

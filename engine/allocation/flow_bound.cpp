@@ -1,4 +1,4 @@
-#include "engine/allocation/relaxation.hpp"
+#include "engine/allocation/flow_bound.hpp"
 
 #include <algorithm>
 
@@ -23,7 +23,7 @@ Price charge(const Model& m, const Decisions& d, std::size_t i, std::size_t j) {
 
 }  // namespace
 
-Relaxation::Relaxation(const Model& model)
+FlowBound::FlowBound(const Model& model)
     : model_(model),
       network_(model.meets, arcs(model)),
       gross_(model.skeins * model.pieces),
@@ -31,7 +31,7 @@ Relaxation::Relaxation(const Model& model)
       fixed_(model.skeins * model.pieces),
       slopes_(model.pieces) {}
 
-std::vector<Relaxation::Slope> Relaxation::hull(const Decisions& d, std::size_t j) const {
+std::vector<FlowBound::Slope> FlowBound::hull(const Decisions& d, std::size_t j) const {
     const auto& piece = model_.piece[j];
     const int joins = d.fewest[j] - 1;
     std::vector<Slope> out;
@@ -53,7 +53,7 @@ std::vector<Relaxation::Slope> Relaxation::hull(const Decisions& d, std::size_t 
 }
 
 // Puts piece j's arcs to the sink; gives what is sure of its worth.
-Price Relaxation::offer(const Decisions& d, std::size_t j, Cm fixed) {
+Price FlowBound::offer(const Decisions& d, std::size_t j, Cm fixed) {
     const auto& piece = model_.piece[j];
     base_[j] = piece.least + d.fewest[j] * piece.tail;
     const std::size_t all = 1 + piece.stretch.size();
@@ -84,7 +84,7 @@ Price Relaxation::offer(const Decisions& d, std::size_t j, Cm fixed) {
     return sure;
 }
 
-void Relaxation::offer_skeins(const Decisions& d) {
+void FlowBound::offer_skeins(const Decisions& d) {
     for (std::size_t i = 0; i < model_.skeins; ++i) {
         Cm free = model_.length[i];
         for (std::size_t j = 0; j < model_.pieces; ++j) {
@@ -108,7 +108,7 @@ void Relaxation::offer_skeins(const Decisions& d) {
     }
 }
 
-std::optional<Points> Relaxation::bound(const Decisions& d) {
+std::optional<Points> FlowBound::bound(const Decisions& d) {
     offer_skeins(d);
     Price worth = 0;
     overfull_ = false;
@@ -136,13 +136,13 @@ std::optional<Points> Relaxation::bound(const Decisions& d) {
     return worth >= 0 ? worth / price_unit : (worth - price_unit + 1) / price_unit;
 }
 
-Cm Relaxation::gross_of(std::size_t j) const {
+Cm FlowBound::gross_of(std::size_t j) const {
     Cm sum = 0;
     for (std::size_t i = 0; i < model_.skeins; ++i) sum += gross(i, j);
     return sum;
 }
 
-CutList Relaxation::plan(const Problem& problem) const {
+CutList FlowBound::plan(const Problem& problem) const {
     CutList out;
     for (std::size_t j = 0; j < model_.pieces; ++j)
         for (std::size_t i = 0; i < model_.skeins; ++i) {
