@@ -174,7 +174,7 @@ Json to_json(const Question& q) {
               yarn.fibre_diameter ? number(yarn.share_over_prickle) : Json(nullptr)},
              {"traits", traits(yarn)},
              {"stands_on", texts(yarn.evidence.stands_on)},
-             {"assumed", texts(assumptions(yarn, q.units))},
+             {"assumed", texts(assumptions(yarn, Units{UnitChoice::metric}))},
              {"sharpen", texts(hints(yarn))},
              {"cautions", texts(yarn.cautions)}};
     return out;

@@ -27,8 +27,9 @@ std::vector<Measurement> taken(const std::vector<Hint>& hints) {
 
 TEST_CASE("each measurement that is missing is asked for, and none that is there") {
     using enum Measurement;
-    const auto bare =
-        what_sharpens(profile(batch_of(metres(40), grams(8), LengthState::on_reel), {}));
+    auto coarse = batch_of(metres(40), grams(8), LengthState::on_reel);
+    coarse.measuring.scale_step = grams(1);
+    const auto bare = what_sharpens(profile(coarse, {}));
     CHECK(taken(bare) == std::vector{swatch, wraps, washed_lengths, finer_scale, ply_twist, fibre});
     CHECK(bare[3].skein == "A");
     auto known = batch_of(metres(400), grams(80), LengthState::washed);
