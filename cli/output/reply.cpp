@@ -26,7 +26,9 @@ std::string small(std::string title) {
     return title;
 }
 
+// "a hat", "an ear headband"; "mittens".
 std::string with_article(const std::string& noun) {
+    if (noun.back() == 's') return noun;
     const bool vowel = std::string_view("aeiou").find(noun[0]) != std::string_view::npos;
     return (vowel ? "an " : "a ") + noun;
 }
@@ -37,7 +39,7 @@ std::string said_of(const ThingAnswer& thing) {
     auto word = ours ? thing.wanted.kind : thing.wanted.said;
     if (thing.wanted.count > 1)
         return fmt::format("{} {}{}", thing.wanted.count, word, word.back() == 's' ? "" : "s");
-    return word.back() == 's' ? word : with_article(word);
+    return with_article(word);
 }
 
 std::string thanks(const SuggestionAnswer& a) {
