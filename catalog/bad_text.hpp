@@ -6,12 +6,14 @@
 #include <stdexcept>
 #include <string>
 
+#include "engine/units/failure.hpp"
+
 namespace gristwright::catalog {
 
-struct BadText : std::invalid_argument {
+struct BadText : Refused {
     BadText(const std::string& file, std::size_t line, const std::string& why)
-        : std::invalid_argument(line > 0 ? fmt::format("{}:{}: {}", file, line, why)
-                                         : fmt::format("{}: {}", file, why)) {}
+        : Refused(line > 0 ? fmt::format("{}:{}: {}", file, line, why)
+                           : fmt::format("{}: {}", file, why)) {}
 };
 
 }  // namespace gristwright::catalog

@@ -8,6 +8,7 @@
 #include "catalog/batch_text.hpp"
 #include "catalog/csv.hpp"
 #include "catalog/headings.hpp"
+#include "engine/units/failure.hpp"
 #include "engine/units/reading.hpp"
 
 namespace gristwright::catalog {
@@ -90,7 +91,7 @@ bool can_be(const std::string& cell, Read read) {
     try {
         read(cell);
         return true;
-    } catch (const std::invalid_argument&) {
+    } catch (const Refused&) {
         return false;
     }
 }
@@ -147,7 +148,7 @@ Sizes sizes_of(const SkeinText& skein) {
     try {
         const auto [length, mass] = read_skein(skein.length.text, skein.mass.text);
         return std::pair{length.value.si(), mass.value.si()};
-    } catch (const std::invalid_argument&) {
+    } catch (const Refused&) {
         return {};
     }
 }

@@ -13,6 +13,7 @@
 #include "catalog/nearest.hpp"
 #include "catalog/needle_reading.hpp"
 #include "engine/units/constants.hpp"
+#include "engine/units/failure.hpp"
 #include "engine/units/plain.hpp"
 #include "engine/units/reading.hpp"
 #include "engine/units/scanner.hpp"
@@ -23,8 +24,8 @@ namespace {
 
 using namespace constants;
 
-std::invalid_argument wrong(const Written& at, const std::string& why) {
-    return std::invalid_argument(fmt::format("{}: {}", at.where, why));
+Refused wrong(const Written& at, const std::string& why) {
+    return Refused(fmt::format("{}: {}", at.where, why));
 }
 
 template <class Read>
@@ -60,8 +61,8 @@ bool imperial(const std::string& length) {
     return false;
 }
 
-std::invalid_argument out_of_range(const Written& at, std::string_view what, const Constant& least,
-                                   const Constant& most) {
+Refused out_of_range(const Written& at, std::string_view what, const Constant& least,
+                     const Constant& most) {
     return wrong(at, fmt::format("'{}': {} {} to {} {}", at.text, what, plainly(least),
                                  plainly(most), most.unit));
 }
@@ -110,8 +111,7 @@ class Meaning {
     void read_skeins() {
         auto& batch = out_.batch;
         if (text_.skeins.empty())
-            throw std::invalid_argument(
-                "a batch has at least one skein: --skein 171m/38.5g, or a file");
+            throw Refused("a batch has at least one skein: --skein 171m/38.5g, or a file");
         const auto all = one("measured") ? state_of(*one("measured")) : LengthState::unknown;
         Mass finest = kilograms(1);
         Length ruler = metres(1000);

@@ -1,10 +1,11 @@
 #include "catalog/batch_text.hpp"
 
 #include <algorithm>
-#include <cctype>
 
 #include "catalog/source.hpp"
 #include "catalog/toml_text.hpp"
+#include "engine/units/ascii.hpp"
+#include "engine/units/failure.hpp"
 
 namespace gristwright::catalog {
 namespace {
@@ -107,12 +108,10 @@ BatchText read_batch_toml(std::string_view text, const std::string& file) {
 }
 
 BatchText read_batch_file(const std::string& path) {
-    auto ending = path.substr(std::min(path.rfind('.'), path.size()));
-    std::transform(ending.begin(), ending.end(), ending.begin(),
-                   [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+    const auto ending = ascii::lowered(path.substr(std::min(path.rfind('.'), path.size())));
     const bool sheet = ending == ".csv" || ending == ".tsv" || ending == ".txt";
     if (!sheet && ending != ".toml")
-        throw std::invalid_argument(fmt::format(
+        throw Refused(fmt::format(
             "'{}' is no batch file: its name must end in .toml or .csv (.tsv, .txt)", path));
     const auto text = read_file(path);
     return sheet ? read_batch_csv(text, path) : read_batch_toml(text, path);

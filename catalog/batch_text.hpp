@@ -54,7 +54,7 @@ struct MeasuredBatch {
     std::vector<std::string> notes;
 };
 
-// Reads every text. Throws std::invalid_argument that says where, what, and what would be right.
+// Reads every text. Throws Refused that says where, what, and what would be right.
 MeasuredBatch interpret(const BatchText& text, const Catalogue& catalogue);
 
 }  // namespace gristwright::catalog

@@ -122,6 +122,14 @@ void drop_empty_beyond(std::vector<std::string>& fields, std::size_t columns) {
     while (fields.size() > columns && fields.back().empty()) fields.pop_back();
 }
 
+bool would_run(std::string_view text) {
+    const auto first = text.find_first_not_of(' ');
+    if (first == text.npos || std::string_view("=+-@\t\r").find(text[first]) == text.npos)
+        return false;
+    const bool is_signed = text[first] == '+' || text[first] == '-';
+    return !is_signed || text.find_first_not_of("0123456789.", first + 1) != text.npos;
+}
+
 }  // namespace
 
 std::size_t Csv::column(std::string_view header) const {
@@ -175,6 +183,12 @@ void for_each_row(const std::string& path,
     });
     records.finish(path);
     if (!columns) throw BadText(path, 0, "there is no header line");
+}
+
+std::string csv_cell(std::string_view text) {
+    std::string out = would_run(text) ? "\"'" : "\"";
+    for (const char c : text) out += c == '"' ? std::string("\"\"") : std::string(1, c);
+    return out + '"';
 }
 
 }  // namespace gristwright::catalog

@@ -46,4 +46,8 @@ void for_each_row(const std::string& path,
                   const std::function<void(const std::vector<std::string>&)>& header,
                   const std::function<void(const CsvRow&)>& row);
 
+// One cell, quoted. What a spreadsheet takes for a formula, also behind spaces, is marked as text;
+// a signed number stays a number.
+std::string csv_cell(std::string_view text);
+
 }  // namespace gristwright::catalog

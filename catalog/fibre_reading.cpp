@@ -8,6 +8,7 @@
 #include <optional>
 
 #include "catalog/nearest.hpp"
+#include "engine/units/failure.hpp"
 #include "engine/units/plain.hpp"
 #include "engine/units/reading.hpp"
 
@@ -16,8 +17,8 @@ namespace {
 
 constexpr std::string_view list = "fibre";
 
-std::invalid_argument asked(std::string_view typed, std::string_view ways) {
-    return std::invalid_argument(fmt::format("'{}' can mean {}: which?", typed, ways));
+Refused asked(std::string_view typed, std::string_view ways) {
+    return Refused(fmt::format("'{}' can mean {}: which?", typed, ways));
 }
 
 // "merino", "Jacob (US)": a fibre, what is said with it; nothing when the name is not known.
@@ -41,11 +42,11 @@ class Names {
         return found;
     }
 
-    std::invalid_argument unknown(std::string_view typed) const {
+    Refused unknown(std::string_view typed) const {
         auto near = catalogue_.fibre_names();
         const auto spoken = catalogue_.spoken.words(list);
         near.insert(near.end(), spoken.begin(), spoken.end());
-        return std::invalid_argument(fmt::format(
+        return Refused(fmt::format(
             "there is no fibre '{}' in the table{} (gristwright help fibres lists it; or "
             "give your own by micron and staple)",
             typed, did_you_mean_nearly(typed, near)));
@@ -163,9 +164,9 @@ std::optional<double> take_share(std::string& text) {
     return {};
 }
 
-std::invalid_argument without_shares(const std::vector<std::string>& names) {
-    return std::invalid_argument(fmt::format("{} in what shares: which? Write '{} 70% {} 30%'",
-                                             fmt::join(names, " and "), names[0], names[1]));
+Refused without_shares(const std::vector<std::string>& names) {
+    return Refused(fmt::format("{} in what shares: which? Write '{} 70% {} 30%'",
+                               fmt::join(names, " and "), names[0], names[1]));
 }
 
 }  // namespace

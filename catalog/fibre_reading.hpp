@@ -15,7 +15,7 @@ struct FibresRead {
     std::vector<std::string> notes;  // what was taken for what
 };
 
-// Throws std::invalid_argument for a name that is not known, with the nearest of the same kind; for
+// Throws Refused for a name that is not known, with the nearest of the same kind; for
 // one that may be several fibres; for a blend without its shares. Whether the shares of several
 // texts make a whole is not looked at.
 FibresRead read_fibres_said(const std::string& text, const Catalogue& catalogue);

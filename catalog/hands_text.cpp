@@ -4,6 +4,7 @@
 #include <stdexcept>
 
 #include "catalog/swatch_text.hpp"
+#include "engine/units/failure.hpp"
 
 namespace gristwright::catalog {
 namespace {
@@ -39,7 +40,7 @@ std::vector<HandsSeen> hands_seen(const std::vector<SwatchedBatch>& batches,
     for (const auto& batch : batches) try {
             auto seen = seen_in(batch, catalogue);
             if (seen.gauge || seen.look) out.push_back(std::move(seen));
-        } catch (const std::invalid_argument&) {  // its own commands say what is wrong with it
+        } catch (const Refused&) {  // its own commands say what is wrong with it
         }
     return out;
 }

@@ -7,17 +7,19 @@
 #include <string>
 #include <string_view>
 
+#include "engine/units/failure.hpp"
+
 namespace gristwright::catalog {
 
-// What `read(text)` gives. A std::invalid_argument is thrown again as "where: complaint"; as it is
+// What `read(text)` gives. A Refused is thrown again as "where: complaint"; as it is
 // where no place is known.
 template <class Read>
 auto read_named(std::string_view where, const std::string& text, Read read) {
     try {
         return read(text);
-    } catch (const std::invalid_argument& error) {
+    } catch (const Refused& error) {
         if (where.empty()) throw;
-        throw std::invalid_argument(fmt::format("{}: {}", where, error.what()));
+        throw Refused(fmt::format("{}: {}", where, error.what()));
     }
 }
 

@@ -5,9 +5,9 @@
 
 #include <algorithm>
 #include <array>
-#include <cctype>
 #include <cmath>
 
+#include "engine/units/ascii.hpp"
 #include "engine/units/constants.hpp"
 #include "engine/units/plain.hpp"
 #include "engine/units/reading.hpp"
@@ -30,7 +30,7 @@ constexpr SystemWord system_words[] = {
 
 std::string capitals(std::string_view system) {
     std::string out(system);
-    for (char& c : out) c = static_cast<char>(std::toupper(static_cast<unsigned char>(c)));
+    for (char& c : out) c = ascii::upper(c);
     return out;
 }
 
@@ -156,10 +156,8 @@ std::vector<std::string> apart(const std::string& text) {
     const auto comma = typed.find(',');
     const bool decimal = comma != std::string::npos && comma > 0 && comma + 1 < typed.size() &&
                          typed.find(',', comma + 1) == std::string::npos &&
-                         std::isdigit(static_cast<unsigned char>(typed[comma - 1])) != 0 &&
-                         std::isdigit(static_cast<unsigned char>(typed[comma + 1])) != 0;
-    if (decimal && std::isdigit(static_cast<unsigned char>(
-                       typed[comma + 2 < typed.size() ? comma + 2 : comma])) == 0)
+                         ascii::is_digit(typed[comma - 1]) && ascii::is_digit(typed[comma + 1]);
+    if (decimal && !ascii::is_digit(typed[comma + 2 < typed.size() ? comma + 2 : comma]))
         throw Unclear(text, "one size with a decimal comma, or two sizes",
                       "such as 3.5mm, or 3mm, 5mm");
     if (decimal) return {typed};  // "3,25mm"

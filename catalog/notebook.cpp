@@ -10,6 +10,7 @@
 #include "catalog/notebook_file.hpp"
 #include "catalog/notebook_rows.hpp"
 #include "catalog/notebook_schema.hpp"
+#include "engine/units/failure.hpp"
 
 namespace gristwright::catalog {
 
@@ -54,7 +55,7 @@ struct Notebook::Inside {
     template <class Write>
     void write_all_or_nothing(Write write) {
         if (opening.mode != Mode::change)
-            throw std::logic_error("a notebook opened for reading is not changed");
+            throw OurMistake("a notebook opened for reading is not changed");
         if (!db) db = make_notebook(path, opening);
         in_our_words(path, [&] {
             if (at_once) {

@@ -18,22 +18,24 @@
 #include <vector>
 
 #include "catalog/batch_text.hpp"
+#include "catalog/storage_failed.hpp"
+#include "engine/units/failure.hpp"
 
 namespace gristwright::catalog {
 
 // What was asked cannot be: a name that is taken or not there, a text that cannot be kept, a file
 // that is newer, foreign or damaged. Nothing was changed.
-struct NotebookRefused : std::invalid_argument {
-    using std::invalid_argument::invalid_argument;
+struct NotebookRefused : Refused {
+    using Refused::Refused;
 };
 // Another program was changing the notebook, for longer than we wait. Nothing was changed.
-struct NotebookBusy : std::runtime_error {
-    using std::runtime_error::runtime_error;
+struct NotebookBusy : StorageFailed {
+    using StorageFailed::StorageFailed;
 };
 // The file could not be read or written: permission, full disk, broken disk, no memory. The
 // notebook holds what it held before, or the whole change if only the last confirmation was lost.
-struct NotebookFailed : std::runtime_error {
-    using std::runtime_error::runtime_error;
+struct NotebookFailed : StorageFailed {
+    using StorageFailed::StorageFailed;
 };
 
 struct SwatchText {
@@ -100,7 +102,7 @@ class Notebook {
 
     // Opening never makes a file; the first change does, private to its owner (folder 0700, file
     // 0600). A file that is not there reads as an empty notebook. In Mode::read_only nothing is
-    // written and every change throws std::logic_error; an older layout is read through a copy in
+    // written and every change throws OurMistake; an older layout is read through a copy in
     // memory. In Mode::change an older layout is brought up to date at once, after a copy beside
     // it (notebook.sqlite.layout-1). `patience` is how long to wait for another program.
     static Notebook open(const std::filesystem::path& path, Mode mode,

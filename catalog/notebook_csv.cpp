@@ -1,28 +1,15 @@
 #include <set>
 
+#include "catalog/csv.hpp"
 #include "catalog/notebook_exchange.hpp"
 
 namespace gristwright::catalog {
 namespace {
 
-// What a spreadsheet takes for a formula, also behind spaces. A signed number stays a number.
-bool would_run(std::string_view cell) {
-    const auto first = cell.find_first_not_of(' ');
-    if (first == cell.npos || std::string_view("=+-@").find(cell[first]) == cell.npos) return false;
-    const bool is_signed = cell[first] == '+' || cell[first] == '-';
-    return !is_signed || cell.find_first_not_of("0123456789.", first + 1) != cell.npos;
-}
-
-std::string quoted(const std::string& cell) {
-    std::string out = would_run(cell) ? "\"'" : "\"";
-    for (const char c : cell) out += c == '"' ? std::string("\"\"") : std::string(1, c);
-    return out + '"';
-}
-
 void add_line(std::string& out, const std::vector<std::string>& cells) {
     const char* comma = "";
     for (const auto& cell : cells) {
-        out += comma + quoted(cell);
+        out += comma + csv_cell(cell);
         comma = ",";
     }
     out += "\r\n";

@@ -20,7 +20,8 @@ using Database = std::unique_ptr<SQLite::Database>;
 std::string why(int error) { return std::generic_category().message(error); }
 
 void make_private_folders(const fs::path& folder) {
-    if (folder.empty() || fs::exists(folder)) return;
+    std::error_code none;  // what cannot be looked at cannot be made either, and then we say why
+    if (folder.empty() || fs::exists(folder, none)) return;
     make_private_folders(folder.parent_path());
     if (::mkdir(folder.c_str(), 0700) != 0 && errno != EEXIST)
         throw NotebookFailed(
@@ -86,7 +87,8 @@ void take_step(SQLite::Database& db, int layout, const std::string& step) {
 // The copy is made by a second connection while ours keeps others from writing.
 void copy_beside(const fs::path& path, int layout, std::chrono::milliseconds patience) {
     const fs::path copy = fmt::format("{}.layout-{}", path.string(), layout);
-    fs::remove(copy);  // of an upgrade that did not come to its end
+    std::error_code none;
+    fs::remove(copy, none);  // of an upgrade that did not come to its end
     copy_to_new_file(*connect(path, patience), copy);
 }
 

@@ -6,6 +6,7 @@
 #include "engine/lay/constants.hpp"
 #include "engine/lay/draft.hpp"
 #include "engine/lay/stitch.hpp"
+#include "engine/units/failure.hpp"
 
 namespace gristwright::catalog {
 namespace {
@@ -17,7 +18,7 @@ constexpr int long_run = 4;  // stitches or threads passed at once that small fi
 lay::Chart chart_of(TomlTable& from, std::string_view letters) {
     try {
         return lay::read_chart(from.text("chart"), letters);
-    } catch (const std::invalid_argument& error) {
+    } catch (const Refused& error) {
         throw from.wrong("chart", error.what());
     }
 }
@@ -84,7 +85,7 @@ Weave read_own_weave(TomlTable from) {
         out.weft_float = draft.weft_float;
         out.shafts = std::max(2, draft.shafts);
         out.take_up = draft.intersections / draft.threads;  // plain weave crosses at every thread
-    } catch (const std::invalid_argument& error) {
+    } catch (const Refused& error) {
         throw from.wrong("chart", error.what());
     }
     out.end_repeat = chart.across();

@@ -8,6 +8,7 @@
 
 #include "catalog/ordinary.hpp"
 #include "catalog/source.hpp"
+#include "engine/units/failure.hpp"
 
 namespace gristwright::catalog {
 namespace {
@@ -30,7 +31,7 @@ std::vector<fs::path> template_files(const fs::path& folder, std::error_code& er
 void add_file(Catalogue& catalogue, const fs::path& file) {
     std::error_code none;
     if (!fs::is_regular_file(file, none))  // a pipe would keep us waiting
-        throw std::invalid_argument(fmt::format("{}: is not a file", file.string()));
+        throw Refused(fmt::format("{}: is not a file", file.string()));
     auto own = read_template_file(file, catalogue.fabrics);
     check_new_template(catalogue, own);
     catalogue.templates.push_back(std::move(own));
@@ -40,7 +41,7 @@ void add_file(Catalogue& catalogue, const fs::path& file) {
 
 void check_new_template(const Catalogue& catalogue, const Template& own) {
     if (catalogue.template_named(own.name))
-        throw std::invalid_argument(
+        throw Refused(
             fmt::format("{}: there is already a template called '{}'; give the file another name",
                         own.origin, own.name));
 }

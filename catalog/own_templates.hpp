@@ -7,7 +7,7 @@
 
 namespace gristwright::catalog {
 
-// A person's own template takes no other's name: throws std::invalid_argument.
+// A person's own template takes no other's name: throws Refused.
 void check_new_template(const Catalogue& catalogue, const Template& own);
 
 // Adds every template of that folder that can be read; the others are in `catalogue.left_out`, each

@@ -5,12 +5,13 @@
 #include <string>
 
 #include "catalog/catalogue.hpp"
+#include "catalog/storage_failed.hpp"
 
 namespace gristwright::catalog {
 
 // The whole file. Throws MissingFile when it cannot be opened.
-struct MissingFile : std::runtime_error {
-    using std::runtime_error::runtime_error;
+struct MissingFile : StorageFailed {
+    using StorageFailed::StorageFailed;
 };
 std::string read_file(const std::filesystem::path& path);
 

@@ -3,11 +3,12 @@
 #include <fmt/core.h>
 
 #include <algorithm>
-#include <cctype>
 #include <stdexcept>
 
 #include "catalog/named_reading.hpp"
 #include "catalog/nearest.hpp"
+#include "engine/units/ascii.hpp"
+#include "engine/units/failure.hpp"
 #include "engine/units/reading.hpp"
 
 namespace gristwright::catalog {
@@ -41,8 +42,8 @@ LinearDensity read_grist(const std::string& written) {
 int read_class(const std::string& written, const std::vector<WeightClass>& classes) {
     for (const auto& c : classes)
         if (c.name == written || fmt::format("{}", c.number) == written) return c.number;
-    throw std::invalid_argument(fmt::format("weight: there is no weight class '{}'{}", written,
-                                            did_you_mean_or_all(written, names_of(classes))));
+    throw Refused(fmt::format("weight: there is no weight class '{}'{}", written,
+                              did_you_mean_or_all(written, names_of(classes))));
 }
 
 // "100cm, 130cm, 160cm"; the unit may stand once, at the end.
@@ -63,14 +64,13 @@ std::vector<Length> read_sizes(const std::string& written) {
 
 int read_colours(const std::string& written) {
     if (written.size() == 1 && written[0] >= '1' && written[0] <= '9') return written[0] - '0';
-    throw std::invalid_argument(fmt::format("colours: '{}' is not a number from 1 to 9", written));
+    throw Refused(fmt::format("colours: '{}' is not a number from 1 to 9", written));
 }
 
 std::string lower_letters(const std::string& text) {
     std::string out;
     for (const char c : text)
-        if (std::isalpha(static_cast<unsigned char>(c)) != 0)
-            out += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+        if (ascii::is_letter(c)) out += ascii::lower(c);
     return out;
 }
 
@@ -113,8 +113,7 @@ Suggestion read_suggestion(const SuggestionText& text, const std::vector<WeightC
         const auto word = lower_letters(*craft);
         if (word.substr(0, 4) != "knit" && word.substr(0, 3) != "wov" &&
             word.substr(0, 5) != "weave")
-            throw std::invalid_argument(
-                fmt::format("craft: knitted or woven, not '{}'", craft->substr(0, 40)));
+            throw Refused(fmt::format("craft: knitted or woven, not '{}'", craft->substr(0, 40)));
         out.craft = word[0] == 'k' ? Craft::knitted : Craft::woven;
     }
     if (const auto* needs = given(text, "needs")) read_needs(*needs, out);

@@ -15,7 +15,7 @@ namespace gristwright::catalog {
 // By key: idea, craft, needs, weight, grist, gauge, sett, needle, size, colours, who, from, when.
 using SuggestionText = std::map<std::string, std::string, std::less<>>;
 
-// Throws std::invalid_argument naming the key and what would be right. Empty texts are not given.
+// Throws Refused naming the key and what would be right. Empty texts are not given.
 Suggestion read_suggestion(const SuggestionText& text, const std::vector<WeightClass>& classes);
 
 // Which key each header of a spreadsheet means; empty: none, the column is not used.

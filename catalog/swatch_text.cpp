@@ -6,6 +6,7 @@
 
 #include "catalog/named_reading.hpp"
 #include "catalog/nearest.hpp"
+#include "engine/units/failure.hpp"
 #include "engine/units/reading.hpp"
 
 namespace gristwright::catalog {
@@ -90,7 +91,7 @@ double read_look(const std::string& text) {
 KnittedSwatch read_knitted(const SwatchText& text) {
     KnittedSwatch out;
     const auto* stitches = given(text, "stitches");
-    if (!stitches) throw std::invalid_argument("a knitted swatch needs --stitches 28/10.3cm");
+    if (!stitches) throw Refused("a knitted swatch needs --stitches 28/10.3cm");
     out.stitches = read_named("stitches", *stitches, read_counted);
     if (const auto* rows = given(text, "rows")) out.rows = read_named("rows", *rows, read_counted);
     if (const auto* size = given(text, "sides")) {
@@ -115,7 +116,7 @@ KnittedSwatch read_knitted(const SwatchText& text) {
 WovenSwatch read_woven(const SwatchText& text) {
     WovenSwatch out;
     const auto* finished = given(text, "finished");
-    if (!finished) throw std::invalid_argument("a woven swatch needs --finished 17.1x21.4cm");
+    if (!finished) throw Refused("a woven swatch needs --finished 17.1x21.4cm");
     const auto sides = read_named("finished", *finished, read_sides);
     out.width = sides.first;
     out.length = sides.second;
@@ -125,7 +126,7 @@ WovenSwatch read_woven(const SwatchText& text) {
         out.woven_length = read_named("woven", *woven, length_of);
     out.look = look_of(text);
     if (!out.reed_width && !out.woven_length)
-        throw std::invalid_argument(
+        throw Refused(
             "a woven swatch needs its width in the heddle, --reed 20cm, or its length off tension, "
             "--woven 24cm");
     return out;
@@ -135,8 +136,8 @@ const KnitFabric& fabric_of(const SwatchText& text, const Fabrics& fabrics) {
     const auto* written = given(text, "fabric");
     const std::string name = written ? *written : "stocking stitch";
     if (const auto* found = fabrics.knitted_named(name)) return *found;
-    throw std::invalid_argument(fmt::format("fabric: there is no stitch '{}'{}", name,
-                                            did_you_mean_or_all(name, names_of(fabrics.knitted))));
+    throw Refused(fmt::format("fabric: there is no stitch '{}'{}", name,
+                              did_you_mean_or_all(name, names_of(fabrics.knitted))));
 }
 
 std::optional<double> look_of(const SwatchText& text) {

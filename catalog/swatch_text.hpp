@@ -14,7 +14,7 @@ std::pair<Length, Length> read_sides(const std::string& text);
 // "4/5": 0 to 1.
 double read_look(const std::string& text);
 
-// Throw std::invalid_argument naming the key. Keys of a knitted swatch: stitches, rows, sides,
+// Throw Refused naming the key. Keys of a knitted swatch: stitches, rows, sides,
 // mass, washed (yes or no), look, fabric, firmness; of a woven one: reed, woven, finished, look,
 // finish.
 KnittedSwatch read_knitted(const SwatchText& text);

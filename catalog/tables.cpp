@@ -11,6 +11,7 @@
 #include "engine/lay/stitch.hpp"
 #include "engine/suggestion/lexicon.hpp"
 #include "engine/suggestion/taken.hpp"
+#include "engine/units/failure.hpp"
 
 namespace gristwright::catalog {
 namespace {
@@ -53,7 +54,7 @@ std::string chart(const Row& row, std::string_view letters, int across, int up) 
     try {
         const auto read = lay::read_chart(text, letters);
         if (across % read.across() == 0 && up % read.up() == 0) return text;
-    } catch (const std::invalid_argument& wrong) {
+    } catch (const Refused& wrong) {
         throw row.wrong(wrong.what());
     }
     throw row.wrong("a whole number of charts must make a repeat");
@@ -108,7 +109,7 @@ void draw_in(const Row& row, Weave& out) {
         out.weft_float = draft.weft_float;
         if (out.shafts > std::max(2, draft.shafts))
             throw row.wrong("shafts: its ends rise in fewer ways than that");
-    } catch (const std::invalid_argument& wrong) {
+    } catch (const Refused& wrong) {
         throw row.wrong(wrong.what());
     }
 }

@@ -8,6 +8,7 @@
 #include "engine/caution/caution.hpp"
 #include "engine/project/role.hpp"
 #include "engine/project/words.hpp"
+#include "engine/units/failure.hpp"
 #include "engine/units/reading.hpp"
 
 namespace gristwright::catalog {
@@ -149,7 +150,7 @@ void read_words(TomlTable from, Template& t) {
     t.cautions = from.texts("cautions");
     for (const auto& step : t.steps) try {
             check_words(step, t);
-        } catch (const std::invalid_argument& error) {
+        } catch (const Refused& error) {
             throw from.wrong("steps", fmt::format("{} in \"{}\"", error.what(), step));
         }
     if (t.steps.empty()) throw from.wrong("steps", "at least one step is needed");

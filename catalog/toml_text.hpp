@@ -13,6 +13,7 @@
 
 #include "catalog/bad_text.hpp"
 #include "catalog/nearest.hpp"
+#include "engine/units/failure.hpp"
 
 namespace gristwright::catalog {
 
@@ -42,7 +43,7 @@ class TomlTable {
         const auto written = text(key);
         try {
             return read(written);
-        } catch (const std::invalid_argument& error) {
+        } catch (const Refused& error) {
             throw wrong(key, error.what());
         }
     }

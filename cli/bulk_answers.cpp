@@ -10,6 +10,7 @@
 #include "catalog/suggestion_text.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/reply.hpp"
+#include "engine/units/failure.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -69,8 +70,8 @@ void BulkAnswers::read(const std::string& file) {
         [&](const std::vector<std::string>& headers) {
             column_keys = catalog::suggestion_keys(headers);
             if (std::find(column_keys.begin(), column_keys.end(), "idea") == column_keys.end())
-                throw std::invalid_argument(fmt::format(
-                    "{}:1: the header needs a column 'idea'; known: {}", file, known_keys()));
+                throw Refused(fmt::format("{}:1: the header needs a column 'idea'; known: {}", file,
+                                          known_keys()));
         },
         [&](const catalog::CsvRow& row) { take(row, column_keys); });
     tick(true);
@@ -122,10 +123,10 @@ void BulkAnswers::take(std::size_t row, const catalog::SuggestionText& text,
     ++rows_;
     tick(false);
     try {
-        if (!wrong.empty()) throw std::invalid_argument(wrong);
+        if (!wrong.empty()) throw Refused(wrong);
         add(row, catalog::read_suggestion(text, q_.catalogue.yarn.classes));
         if (keep_) good_.push_back(text);
-    } catch (const std::invalid_argument& error) {
+    } catch (const Refused& error) {
         ++bad_;
         if (complaints_.size() < complaints_kept)
             complaints_.push_back(fmt::format("row {}: {}", row, error.what()));

@@ -7,6 +7,7 @@
 
 #include "catalog/nearest.hpp"
 #include "cli/output/layout.hpp"
+#include "engine/units/failure.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -49,9 +50,8 @@ void check_word(const Option& option, const std::string& typed) {
     const auto known = apart(option.words);
     if (known.empty()) return;
     if (std::find(known.begin(), known.end(), typed) == known.end())
-        throw std::invalid_argument(fmt::format("--{} is {}, not '{}'{}", option.name,
-                                                choice(known), typed,
-                                                catalog::did_you_mean(typed, known)));
+        throw Refused(fmt::format("--{} is {}, not '{}'{}", option.name, choice(known), typed,
+                                  catalog::did_you_mean(typed, known)));
 }
 
 // The parser looks into values: it takes "[a,b]" for a list, "{}" for nothing, "-5m" for an option.

@@ -9,6 +9,8 @@
 #include <string_view>
 #include <vector>
 
+#include "engine/units/failure.hpp"
+
 namespace gristwright::cli {
 
 struct Option {
@@ -32,7 +34,7 @@ class Arguments {
     std::vector<std::string> all(std::string_view option) const;
 };
 
-struct Answer {
+struct [[nodiscard]] Answer {
     std::string text;   // for stdout
     std::string notes;  // for stderr
     int exit_code = 0;
@@ -49,14 +51,14 @@ struct Command {
 };
 
 // How it was used wrongly: a usage error, exit 64.
-struct Misused : std::invalid_argument {
-    using std::invalid_argument::invalid_argument;
+struct Misused : Refused {
+    using Refused::Refused;
 };
 
 // The words of an option, or of what a command takes, apart: "add|list" -> add, list.
 std::vector<std::string> apart(std::string_view words, char at = '|');
 
-// Parses what follows the command's name. Throws Misused, and std::invalid_argument for a word that
+// Parses what follows the command's name. Throws Misused, and Refused for a word that
 // an option does not know.
 Arguments parse(const Command& command, const std::vector<std::string>& typed);
 

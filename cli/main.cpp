@@ -1,6 +1,7 @@
 // The one place where a failure becomes an exit code and a next step.
 #include <cstdio>
 #include <exception>
+#include <filesystem>
 #include <string>
 
 #include "catalog/notebook.hpp"
@@ -10,6 +11,7 @@
 #include "cli/exit_codes.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/new_file.hpp"
+#include "engine/units/failure.hpp"
 
 namespace {
 
@@ -61,11 +63,15 @@ int main(int argc, char** argv) {
         return complain(error, cli::no_input);
     } catch (const catalog::NotebookBusy& error) {
         return complain(error, cli::busy);
-    } catch (const catalog::NotebookFailed& error) {
-        return complain(error, cli::io_error);
     } catch (const cli::CannotCreate& error) {
         return complain(error, cli::cannot_create);
-    } catch (const std::invalid_argument& error) {
+    } catch (const catalog::StorageFailed& error) {
+        return complain(error, cli::io_error);
+    } catch (const std::filesystem::filesystem_error& error) {
+        return complain(error, cli::io_error);
+    } catch (const Refused& error) {
+        return complain(error, cli::bad_data);
+    } catch (const std::invalid_argument& error) {  // until every complaint is a Refused
         return complain(error, cli::bad_data);
     } catch (const std::exception& error) {
         return complain(error, cli::our_bug);

@@ -3,7 +3,6 @@
 #include <fmt/core.h>
 
 #include <algorithm>
-#include <cctype>
 #include <cstdlib>
 #include <filesystem>
 #include <optional>
@@ -16,6 +15,8 @@
 #include "catalog/swatch_text.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/yarns.hpp"
+#include "engine/units/ascii.hpp"
+#include "engine/units/failure.hpp"
 #include "engine/units/reading.hpp"
 #include "engine/yarn/bad_yarn.hpp"
 
@@ -55,7 +56,7 @@ Request request_of(const Arguments& arguments) {
     if (arguments.has("certainty")) {
         out.certainty = read_share_option(arguments, "certainty");
         if (out.certainty < 0.5 || out.certainty > 0.999)
-            throw std::invalid_argument("--certainty is from 50 to 99.9 %");
+            throw Refused("--certainty is from 50 to 99.9 %");
     }
     if (arguments.has("size")) out.size = read_length_option(arguments, "size");
     if (arguments.has("spare")) out.keep = read_length_option(arguments, "spare");
@@ -165,7 +166,7 @@ std::vector<std::string> notes_on(const catalog::Catalogue& catalogue) {
 catalog::Notebook notebook(const Arguments& arguments, catalog::Notebook::Mode mode) {
     const auto place = notebook_place(arguments);
     if (place.empty())
-        throw std::invalid_argument(
+        throw Refused(
             "there is no folder to keep a notebook in: set HOME or XDG_DATA_HOME, or say "
             "--notebook FILE");
     return catalog::Notebook::open(place, mode);
@@ -192,10 +193,12 @@ std::vector<HandsSeen> hands_if_known(const Arguments& arguments,
     try {
         return hands_besides(notebook(arguments, catalog::Notebook::Mode::read_only), "",
                              catalogue);
-    } catch (const std::exception& error) {
+    } catch (const Refused& error) {
         notes.push_back(fmt::format("your hands are not counted: {}", error.what()));
-        return {};
+    } catch (const catalog::StorageFailed& error) {
+        notes.push_back(fmt::format("your hands are not counted: {}", error.what()));
     }
+    return {};
 }
 
 YarnProfile informed_yarn(const catalog::MeasuredBatch& measured,
@@ -207,16 +210,15 @@ YarnProfile informed_yarn(const catalog::MeasuredBatch& measured,
         yarn = profile(measured.batch, catalogue.yarn, insist);
     } catch (const ImplausibleYarn& doubt) {
         if (!doubt.may_insist) throw;
-        throw std::invalid_argument(fmt::format("{} (--insist takes it as it is)", doubt.what()));
+        throw Refused(fmt::format("{} (--insist takes it as it is)", doubt.what()));
     }
     learn_from(hands, make_up_of(measured.batch), yarn.evidence);
     return informed(yarn, catalog::evidence_of(swatches, yarn, catalogue.fabrics));
 }
 
 bool same_name(std::string_view a, std::string_view b) {
-    return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](unsigned char x, unsigned char y) {
-        return std::tolower(x) == std::tolower(y);
-    });
+    return std::equal(a.begin(), a.end(), b.begin(), b.end(),
+                      [](char x, char y) { return ascii::lower(x) == ascii::lower(y); });
 }
 
 Question ask(const Arguments& arguments, const std::string& batch, Skeins skeins) {
@@ -224,7 +226,7 @@ Question ask(const Arguments& arguments, const std::string& batch, Skeins skeins
     q.catalogue = whole_catalogue();
     const auto book = book_of(arguments, batch);
     if (book && !book->has_batch(batch) && q.catalogue.template_named(batch))
-        throw std::invalid_argument(
+        throw Refused(
             fmt::format("'{}' is a template, not a batch: the template comes first, then the batch "
                         "(a file, or the name of a remembered one)",
                         batch));
@@ -268,19 +270,18 @@ double read_share_option(const Arguments& arguments, std::string_view option) {
 std::string size_for(const Arguments& arguments, const Template& article, Question& q) {
     if (!arguments.has("for")) return "";
     const auto said = arguments.text("for"), who = body_named(said);
-    if (arguments.has("size")) throw std::invalid_argument("--for and --size: give one of the two");
+    if (arguments.has("size")) throw Refused("--for and --size: give one of the two");
     std::vector<std::string> known;
     for (const auto& row : q.catalogue.bodies)
         if (row.measure == article.measure) known.push_back(row.who);
     if (known.empty())
-        throw std::invalid_argument(
+        throw Refused(
             fmt::format("--for: {} is measured by its {}, which no body decides: give --size",
                         article.title, article.measure));
     const auto* body = body_size(q.catalogue.bodies, who, article.measure);
     if (!body)
-        throw std::invalid_argument(
-            fmt::format("--for {}: nobody of that name is in the table; it has {}", inert(said),
-                        joined(known)));
+        throw Refused(fmt::format("--for {}: nobody of that name is in the table; it has {}",
+                                  inert(said), joined(known)));
     q.request.size = body->mid;
     return fmt::format("For {}: {} {} ({} to {}; {}, {}).", who, article.measure,
                        q.units.size(body->mid), q.units.size(body->low), q.units.size(body->high),
@@ -294,10 +295,9 @@ void check_size(const Arguments& arguments, const Question& q, const Template& a
 void check_size(const Arguments& arguments, const std::optional<Length>& size,
                 const Template& article) {
     if (!size || (*size >= article.smallest * 0.2 && *size <= article.largest * 5)) return;
-    throw std::invalid_argument(fmt::format("--size {}: a {} has a {} from {:.0f} to {:.0f} cm",
-                                            arguments.text("size"), article.article,
-                                            article.measure, in_centimetres(article.smallest),
-                                            in_centimetres(article.largest)));
+    throw Refused(fmt::format("--size {}: a {} has a {} from {:.0f} to {:.0f} cm",
+                              arguments.text("size"), article.article, article.measure,
+                              in_centimetres(article.smallest), in_centimetres(article.largest)));
 }
 
 namespace {
@@ -319,7 +319,7 @@ std::string which_of(const std::string& name, const std::vector<const Template*>
 Template find_template(const catalog::Catalogue& catalogue, const std::string& name) {
     if (const auto* found = catalogue.template_named(name)) return *found;
     for (const auto& bad : catalogue.left_out)
-        if (!name.empty() && bad.name == name) throw std::invalid_argument(bad.why);
+        if (!name.empty() && bad.name == name) throw Refused(bad.why);
     if (name.find('/') != std::string::npos || name.find(".toml") != std::string::npos) {
         auto own = catalog::read_template_file(name, catalogue.fabrics);
         catalog::check_new_template(catalogue, own);
@@ -328,12 +328,11 @@ Template find_template(const catalog::Catalogue& catalogue, const std::string& n
     }
     const auto meant = catalogue.templates_meant(name);
     if (meant.size() == 1) return *meant[0];
-    if (!meant.empty()) throw std::invalid_argument(which_of(name, meant));
+    if (!meant.empty()) throw Refused(which_of(name, meant));
     auto known = catalogue.template_names();
     for (const auto& t : catalogue.templates) known.push_back(t.title);
-    throw std::invalid_argument(
-        fmt::format("there is no template '{}'{}; see gristwright templates", name,
-                    catalog::did_you_mean(name, known)));
+    throw Refused(fmt::format("there is no template '{}'{}; see gristwright templates", name,
+                              catalog::did_you_mean(name, known)));
 }
 
 }  // namespace gristwright::cli

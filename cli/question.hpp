@@ -91,16 +91,16 @@ Units units_of(const Arguments& arguments, std::string_view otherwise);
 Length read_length_option(const Arguments& arguments, std::string_view option);
 double read_share_option(const Arguments& arguments, std::string_view option);
 
-// Throws std::invalid_argument for a --size that no such article has.
 // With --for, the size of the body named is the size asked for. What is said of it; empty: it was
-// not given. Throws std::invalid_argument for nobody, or where the article fits no body.
+// not given. Throws Refused for nobody, or where the article fits no body.
 std::string size_for(const Arguments& arguments, const Template& article, Question& q);
 
+// Throws Refused for a --size that no such article has.
 void check_size(const Arguments& arguments, const Question& q, const Template& article);
 void check_size(const Arguments& arguments, const std::optional<Length>& size,
                 const Template& article);
 
-// The template of that name, or read from that path. Throws std::invalid_argument with the nearest
+// The template of that name, or read from that path. Throws Refused with the nearest
 // name.
 Template find_template(const catalog::Catalogue& catalogue, const std::string& name);
 

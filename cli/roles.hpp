@@ -13,7 +13,7 @@ std::vector<Option> role_options();
 
 // The article with the batch in the part that --as names, as the template has it where it is not
 // given; `q` learns of the other yarn, and holds the yarn doubled where that was asked. Throws
-// std::invalid_argument for a part that the article does not have.
+// Refused for a part that the article does not have.
 Template part_played(const Arguments& arguments, Template article, Question& q);
 
 // What of the other yarn to have, and what it must be; empty: the batch is all of it.

@@ -8,6 +8,7 @@
 #include "cli/lifesign.hpp"
 #include "cli/output/layout.hpp"
 #include "engine/allocation/constants.hpp"
+#include "engine/units/failure.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -18,8 +19,7 @@ Wish article_wish(SplitAsked& asked, const Question& q, const std::string& name,
     const auto article = find_template(q.catalogue, name);
     auto& judged = asked.plans.emplace_back(judged_plan(article, q));
     for (const auto obstacle : judged.plan.obstacles)
-        if (stops(obstacle))
-            throw std::invalid_argument(fmt::format("{}: {}", name, words(obstacle)));
+        if (stops(obstacle)) throw Refused(fmt::format("{}: {}", name, words(obstacle)));
     Wish wish;
     wish.name = article.title;
     wish.plan = judged.plan;
@@ -42,10 +42,9 @@ const PlanPiece* first_piece(const SplitAsked& asked, bool knitted) {
 }
 
 template <class Rows>
-std::invalid_argument no_fabric(std::string_view kind, const std::string& name, const Rows& rows) {
-    return std::invalid_argument(
-        fmt::format("--sample: there is no {} '{}'{}", kind, name,
-                    catalog::did_you_mean_or_all(name, catalog::names_of(rows))));
+Refused no_fabric(std::string_view kind, const std::string& name, const Rows& rows) {
+    return Refused(fmt::format("--sample: there is no {} '{}'{}", kind, name,
+                               catalog::did_you_mean_or_all(name, catalog::names_of(rows))));
 }
 
 // "knitted", "woven:plain": in the fabric named, else in the one the project needs.
@@ -54,7 +53,7 @@ Wish sample_wish(SplitAsked& asked, const Question& q, const std::string& text, 
     const auto craft = text.substr(0, colon);
     const auto fabric = colon == std::string::npos ? "" : text.substr(colon + 1);
     if (craft != "knitted" && craft != "woven")
-        throw std::invalid_argument(fmt::format(
+        throw Refused(fmt::format(
             "--sample is knitted or woven, with a fabric if you like (knitted:cables), not '{}'{}",
             text, catalog::did_you_mean(craft, {"knitted", "woven"})));
     const bool knitted = craft == "knitted";
@@ -70,13 +69,12 @@ Wish sample_wish(SplitAsked& asked, const Question& q, const std::string& text, 
         if (!row) throw no_fabric("stitch", name, q.catalogue.fabrics.knitted);
         asked.fabrics.push_back({name, row->stitch_repeat, row->row_repeat});
         const auto firmness = piece && piece->knit ? piece->knit->purpose : Firmness::ordinary;
-        wish.sample = allocation::knitted_sample(
-            knit_cloth(q.yarn, *row, firmness, q.measured.owned.needles));
+        wish.sample = knitted_sample(knit_cloth(q.yarn, *row, firmness, q.measured.owned.needles));
     } else {
         const auto* row = q.catalogue.fabrics.weave_named(name);
         if (!row) throw no_fabric("weave", name, q.catalogue.fabrics.weaves);
         asked.fabrics.push_back({name, row->end_repeat, row->pick_repeat});
-        wish.sample = allocation::woven_sample(
+        wish.sample = woven_sample(
             weave_cloth(q.yarn, *row, Spacing::scarf, Finish::light, q.measured.owned), loom_waste);
     }
     return wish;
@@ -91,8 +89,8 @@ std::size_t skein_named(const Question& q, const std::string& name) {
         if (const auto known = catalog::as_spoken(names[i]);
             known == typed || known == "skein " + typed)
             return i;
-    throw std::invalid_argument(fmt::format("--from: there is no skein '{}'{}; there are: {}", name,
-                                            catalog::did_you_mean(name, names), joined(names)));
+    throw Refused(fmt::format("--from: there is no skein '{}'{}; there are: {}", name,
+                              catalog::did_you_mean(name, names), joined(names)));
 }
 
 allocation::JoinCost join_cost(const std::string& word) {
@@ -109,9 +107,8 @@ double effort_of(const Arguments& arguments) {
     const bool plain = !text.empty() && text.find_first_not_of("0123456789.") == std::string::npos;
     const double out = plain ? std::strtod(text.c_str(), &end) : 0;
     if (!plain || *end != '\0' || out < least_effort || out > most_effort)
-        throw std::invalid_argument(
-            fmt::format("--effort is a number from {} to {}, times the usual, not '{}'",
-                        least_effort, most_effort, text));
+        throw Refused(fmt::format("--effort is a number from {} to {}, times the usual, not '{}'",
+                                  least_effort, most_effort, text));
     return out;
 }
 

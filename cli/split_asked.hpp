@@ -27,7 +27,7 @@ struct SplitAsked {
 std::vector<Option> split_options();
 bool asks_for_split(const Arguments& arguments);
 
-// Throws std::invalid_argument for what cannot be made, Misused for no wish at all.
+// Throws Refused for what cannot be made, Misused for no wish at all.
 SplitAsked asked_of(const Arguments& arguments, const Question& q);
 
 // The best split that the effort asked for finds. Says how far it is, and stops when interrupted.

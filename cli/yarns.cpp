@@ -9,6 +9,7 @@
 #include "cli/output/layout.hpp"
 #include "engine/cloth/knitting.hpp"
 #include "engine/cloth/weaving.hpp"
+#include "engine/units/failure.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -63,8 +64,8 @@ std::size_t numbered(const std::string& asked, const Batch& batch, const Agreeme
     std::vector<std::string> there;
     for (std::size_t y = 0; y < found.yarns.size(); ++y)
         there.push_back(described(batch, found, y));
-    throw std::invalid_argument(fmt::format("--yarn {}: there is {}; give its number, or all",
-                                            inert(asked), joined(there)));
+    throw Refused(fmt::format("--yarn {}: there is {}; give its number, or all", inert(asked),
+                              joined(there)));
 }
 
 }  // namespace

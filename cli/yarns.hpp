@@ -13,7 +13,7 @@ inline constexpr Option yarn_option{"yarn", "2",
 
 // Leaves in `q` the skeins of the yarn asked for, its profile not yet made anew, and says in words
 // which it is. Empty: the skeins are one yarn, or all were asked for.
-// Throws std::invalid_argument for a yarn that is not there.
+// Throws Refused for a yarn that is not there.
 std::string take_one_yarn(const std::string& asked, const Agreement& found, Question& q);
 
 // "yarn 1: skein 3; 173 tex (...)", a line for each, with its gauge and sett.

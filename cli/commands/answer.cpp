@@ -6,6 +6,7 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "catalog/csv.hpp"
 #include "catalog/suggestion_text.hpp"
 #include "cli/bulk_answers.hpp"
 #include "cli/out_file.hpp"
@@ -223,15 +224,7 @@ Json answer_json(const Suggestion& s, const SuggestionAnswer& a, const Question&
 
 // --- hundreds
 
-// A cell of a spreadsheet: quoted, no control bytes, and nothing that a spreadsheet would run.
-std::string cell(const std::string& text) {
-    auto safe = inert(text);
-    if (!safe.empty() && std::string_view("=+-@\t\r").find(safe[0]) != std::string_view::npos)
-        safe = "'" + safe;
-    std::string out = "\"";
-    for (const char c : safe) out += c == '"' ? std::string("\"\"") : std::string(1, c);
-    return out + "\"";
-}
+std::string cell(const std::string& text) { return catalog::csv_cell(inert(text)); }
 
 // What the rows of a group share.
 std::string csv_answer(const BulkAnswers::Group& group, const SuggestionAnswer& a,

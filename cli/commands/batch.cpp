@@ -9,6 +9,7 @@
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
+#include "engine/units/failure.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -37,7 +38,7 @@ Listed listed(const Arguments& arguments, const catalog::NamedBatch& batch,
         out.q->measured = catalog::interpret(batch.text, catalogue);
         out.q->yarn = profile(out.q->measured.batch, catalogue.yarn, true);
         out.q->units = units_of(arguments, out.q->measured.yards ? "imperial" : "metric");
-    } catch (const std::invalid_argument& error) {
+    } catch (const Refused& error) {
         out = {batch.name, {}, error.what()};
     }
     return out;
@@ -186,7 +187,7 @@ std::string one_name(catalog::BatchText& text, const std::string& name) {
 
 Answer add(const Arguments& arguments, const std::string& name) {
     if (!is_remembered(name))
-        throw std::invalid_argument(
+        throw Refused(
             fmt::format("a batch's name holds no dot and no '/', so '{}' would be taken for a file",
                         inert(name)));
     auto text = batch_text(arguments, arguments.words.size() > 2 ? arguments.words[2] : "");

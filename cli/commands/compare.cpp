@@ -12,6 +12,7 @@
 #include "cli/output/working.hpp"
 #include "cli/ranking.hpp"
 #include "engine/suitability/reasons.hpp"
+#include "engine/units/failure.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -80,12 +81,12 @@ Answer run(const Arguments& arguments) {
     for (const auto& t : q.catalogue.templates)
         if (t.article == article) plans.push_back(judged_plan(t, q));
     if (plans.empty())
-        throw std::invalid_argument(fmt::format("there is no article '{}'{}; known: {}", article,
-                                                catalog::did_you_mean(article, kinds(q.catalogue)),
-                                                joined(kinds(q.catalogue))));
+        throw Refused(fmt::format("there is no article '{}'{}; known: {}", article,
+                                  catalog::did_you_mean(article, kinds(q.catalogue)),
+                                  joined(kinds(q.catalogue))));
     const auto [knitted, woven] = best_pair(plans);
     if (!knitted || !woven)
-        throw std::invalid_argument(
+        throw Refused(
             fmt::format("the catalogue has a {} only {}", article, knitted ? "knitted" : "woven"));
     const auto notes = joined(q.measured.notes, "\n");
     if (q.json) {

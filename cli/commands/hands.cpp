@@ -55,13 +55,13 @@ std::string gauge_text(const std::vector<HandsSeen>& all) {
     auto out =
         wrapped(fmt::format("Your washed swatches in {} come out {} (± {:.0f} %, drawn "
                             "towards it). A batch without a swatch is reckoned so.",
-                            in_batches(ratios.size()), habit_words(habit), 164.5 * habit.spread),
+                            in_batches(ratios.size()), habit_words(habit), 100 * habit.margin90()),
                 0) +
         "\n";
     for (const auto& seen : all)
         if (seen.gauge)
             out += fmt::format("  {} {:+.0f} %, ± {:.0f} %\n", padded(inert(seen.batch), 16),
-                               100 * (seen.gauge->mid - 1), 164.5 * seen.gauge->spread);
+                               100 * (seen.gauge->mid - 1), 100 * seen.gauge->margin90());
     return out;
 }
 

@@ -11,6 +11,7 @@
 #include "cli/out_file.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/question.hpp"
+#include "engine/units/failure.hpp"
 #include "engine/units/reading.hpp"
 
 namespace gristwright::cli {
@@ -72,8 +73,8 @@ void check_kept(const Notebook& book, const std::string& name,
         if (const auto project = book.project(name); project && !project->size.empty())
             catalog::read_named("size", project->size,
                                 [](const std::string& text) { return read_length(text); });
-    } catch (const std::invalid_argument& error) {
-        throw std::invalid_argument(fmt::format(
+    } catch (const Refused& error) {
+        throw Refused(fmt::format(
             "batch '{}' cannot be used: {}; nothing is taken in (--unchecked takes it all "
             "as it is)",
             name, error.what()));

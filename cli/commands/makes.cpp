@@ -11,6 +11,7 @@
 #include "cli/output/layout.hpp"
 #include "cli/output/mind.hpp"
 #include "cli/output/working.hpp"
+#include "cli/output/yarn_words.hpp"
 #include "cli/ranking.hpp"
 #include "cli/roles.hpp"
 #include "engine/suitability/reasons.hpp"
@@ -149,8 +150,9 @@ std::string foot(const Ranked& ranked, const Question& q, std::size_t most) {
     if (!q.yarn.cautions.empty()) out += labelled("Mind:", joined(q.yarn.cautions, "; "), 0) + "\n";
     out += care_line(cautions_on(q, shown(ranked, most)));
     out += stands_on(q.yarn);
-    out += labelled("Assumed:", joined(q.yarn.assumed, "; "), 0) + "\n";
-    if (!q.yarn.sharpen.empty()) out += labelled("Sharper:", q.yarn.sharpen.front(), 0) + "\n";
+    out += labelled("Assumed:", joined(assumptions(q.yarn, q.units), "; "), 0) + "\n";
+    if (const auto sharper = hints(q.yarn); !sharper.empty())
+        out += labelled("Sharper:", sharper.front(), 0) + "\n";
     if (q.measured.owned.heddles.empty())
         out += wrapped(
                    "Heddles not said: the usual metric ones are taken (--heddles 30/10cm,40/10cm).",

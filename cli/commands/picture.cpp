@@ -11,6 +11,7 @@
 #include "cli/output/layout.hpp"
 #include "cli/output/schematic.hpp"
 #include "cli/output/split_picture.hpp"
+#include "engine/units/failure.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -40,7 +41,7 @@ Svg drawn_split(const Arguments& arguments, const Question& q) {
     const auto asked = asked_of(arguments, q);
     const auto split = split_for(asked, q);
     if (!split.found())
-        throw std::invalid_argument(
+        throw Refused(
             "the skeins do not hold all of it together; gristwright split says what would help");
     return split_picture(split, asked, q);
 }

@@ -9,6 +9,7 @@
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/working.hpp"
+#include "cli/output/yarn_words.hpp"
 #include "cli/roles.hpp"
 #include "cli/warp_words.hpp"
 #include "engine/allocation/constants.hpp"
@@ -208,8 +209,9 @@ std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {
     for (const auto& said : q.yarn.cautions) mind += labelled("-", said, 2) + "\n";
     if (!mind.empty()) out += "\n" + heading("Mind") + "\n" + mind;
     if (!q.yarn.evidence.empty()) out += "\n" + stands_on(q.yarn);
-    out += "\n" + labelled("Assumed:", joined(q.yarn.assumed, "; "), 0) + "\n";
-    if (!q.yarn.sharpen.empty()) out += labelled("Sharper:", q.yarn.sharpen.front(), 0) + "\n";
+    out += "\n" + labelled("Assumed:", joined(assumptions(q.yarn, q.units), "; "), 0) + "\n";
+    if (const auto sharper = hints(q.yarn); !sharper.empty())
+        out += labelled("Sharper:", sharper.front(), 0) + "\n";
     return out;
 }
 

@@ -12,6 +12,7 @@
 #include "engine/evidence/spin.hpp"
 #include "engine/suggestion/constants.hpp"
 #include "engine/suitability/recipe.hpp"
+#include "engine/units/failure.hpp"
 #include "engine/units/reading.hpp"
 #include "engine/yarn/count.hpp"
 
@@ -172,8 +173,7 @@ std::vector<FibrePart> ordinary_fibres(const catalog::Catalogue& catalogue) {
 Recipe recipe_of(const Template& article, const std::vector<SpinTarget>& targets,
                  const catalog::Catalogue& catalogue) {
     if (targets.empty())
-        throw std::invalid_argument(
-            fmt::format("{} is made in no weight that the tables know", article.name));
+        throw Refused(fmt::format("{} is made in no weight that the tables know", article.name));
     return recipe_for(article, targets[targets.size() / 2].grist, ordinary_fibres(catalogue),
                       catalogue.yarn, catalogue.fabrics);
 }

@@ -15,6 +15,7 @@
 #include "cli/split_asked.hpp"
 #include "cli/yarns.hpp"
 #include "engine/allocation/constants.hpp"
+#include "engine/evidence/constants.hpp"
 
 namespace gristwright::cli {
 namespace {

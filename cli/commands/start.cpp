@@ -9,6 +9,7 @@
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/mind.hpp"
+#include "engine/units/failure.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -31,7 +32,7 @@ void check_free(const catalog::Notebook& book, const std::string& name, bool ins
     const auto running = book.project(name);
     if (!running || instead) return;
     const auto count = book.weighings(name).size();
-    throw std::invalid_argument(fmt::format(
+    throw Refused(fmt::format(
         "{} is being made into {} already, with {} weighing{}; --instead ends that and begins anew",
         name, running->template_name, count, count == 1 ? "" : "s"));
 }

@@ -37,27 +37,27 @@ std::string told(const Question& q) {
     std::string out;
     if (known.gauge)
         out += fmt::format("  stocking stitch {:.1f} st/10 cm, ± {:.1f} %\n",
-                           in_stitches_per_10cm(known.gauge->mid), 164.5 * known.gauge->spread);
+                           in_stitches_per_10cm(known.gauge->mid), 100 * known.gauge->margin90());
     if (known.rows)
         out +=
             fmt::format("  rows for their stitches {:+.1f} % of what the table says, ± {:.1f} %\n",
-                        100 * (known.rows->mid - 1), 164.5 * known.rows->spread);
+                        100 * (known.rows->mid - 1), 100 * known.rows->margin90());
     if (!known.weighed.empty())
         out += fmt::format("  metres per area of {} {:+.1f} % of what the table says, ± {:.1f} %\n",
                            known.weighed.back().fabric, 100 * (known.weighed.back().metres.mid - 1),
-                           164.5 * known.weighed.back().metres.spread);
+                           100 * known.weighed.back().metres.margin90());
     if (known.width_kept)
         out += fmt::format("  width lost from heddle to finished {:.1f} %, ± {:.1f}\n",
                            100 * (1 - known.width_kept->mid),
-                           164.5 * known.width_kept->spread * known.width_kept->mid);
+                           100 * known.width_kept->margin90() * known.width_kept->mid);
     if (known.length_kept)
         out += fmt::format("  length lost from loom to finished {:.1f} %, ± {:.1f}\n",
                            100 * (1 - known.length_kept->mid),
-                           164.5 * known.length_kept->spread * known.length_kept->mid);
+                           100 * known.length_kept->margin90() * known.length_kept->mid);
     if (!known.looks.empty())
         out += fmt::format("  how clearly stitches read {:.2f} of 1, ± {:.2f}\n",
                            q.yarn.trait(TraitName::definition).value,
-                           1.645 * q.yarn.trait(TraitName::definition).spread);
+                           margin90(q.yarn.trait(TraitName::definition).spread));
     for (const auto& question : known.questions) out += labelled("Question:", question, 2) + "\n";
     return out;
 }

@@ -10,6 +10,7 @@
 #include "cli/output/layout.hpp"
 #include "engine/evidence/constants.hpp"
 #include "engine/evidence/progress.hpp"
+#include "engine/units/failure.hpp"
 #include "engine/units/reading.hpp"
 
 namespace gristwright::cli {
@@ -42,7 +43,7 @@ std::string woven_text(const Plan& plan, const WeftProgress& p, const Units& uni
                          units.size(p.more.high()), units.size(p.wanted), percent(p.chance)));
     if (p.factor.mid != 1)
         out += line(fmt::format("The weft takes {:.0f} % of what was planned (± {:.0f} %).",
-                                100 * p.factor.mid, 164.5 * p.factor.spread * p.factor.mid));
+                                100 * p.factor.mid, 100 * p.factor.margin90() * p.factor.mid));
     return out + far_off(plan, p.factor);
 }
 
@@ -61,7 +62,7 @@ std::string knitted_text(const Plan& plan, const Question& q, const Progress& p)
         line(fmt::format("{} used, {} left; the work takes {:.0f} % of what was planned "
                          "(± {:.0f} %).",
                          q.units.yarn(p.used), q.units.yarn(p.left), 100 * p.factor.mid,
-                         164.5 * p.factor.spread * p.factor.mid));
+                         100 * p.factor.margin90() * p.factor.mid));
     out += far_off(plan, p.factor);
     out +=
         line(fmt::format("The {} has {} rows: the yarn reaches all of it and what follows with "
@@ -143,7 +144,7 @@ Answer weigh_knitted(const Plan& plan, const Question& q, const std::vector<Weig
 void question_weft(const std::vector<Weighing>& weighings) {
     const auto &first = weighings.front(), &last = weighings.back();
     if (last.woven <= first.woven || last.ball < first.ball) return;
-    throw std::invalid_argument(
+    throw Refused(
         fmt::format("{:.0f} cm are woven and the ball weighs {:.1f} g, as much as at the start: is "
                     "it the ball in work?",
                     in_centimetres(last.woven), in_grams(last.ball)));
@@ -160,8 +161,8 @@ Answer weighed(const Arguments& arguments, Notebook& book, const std::string& na
     auto q = ask(arguments, name);
     const auto project = book.project(name);
     if (!project)
-        throw std::invalid_argument(fmt::format(
-            "nothing is begun with {}: gristwright start TEMPLATE {}", inert(name), inert(name)));
+        throw Refused(fmt::format("nothing is begun with {}: gristwright start TEMPLATE {}",
+                                  inert(name), inert(name)));
     const auto plan = begun(q, *project);
     const catalog::WeighingText typed{arguments.text("row"), arguments.text("woven"),
                                       arguments.text("ball"), arguments.text("on")};

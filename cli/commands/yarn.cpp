@@ -10,6 +10,7 @@
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/working.hpp"
+#include "cli/output/yarn_words.hpp"
 #include "cli/yarns.hpp"
 #include "engine/cloth/knitting.hpp"
 #include "engine/cloth/weaving.hpp"
@@ -18,8 +19,6 @@
 
 namespace gristwright::cli {
 namespace {
-
-constexpr double ninety = 1.645;  // standard deviations that hold 90 % of a normal
 
 std::string counts(const Question& q, bool all) {
     std::string out;
@@ -34,7 +33,7 @@ std::string counts(const Question& q, bool all) {
         const auto& system = count_system(name);
         const double count = count_of(grist.mid, system);
         out += fmt::format("  {:<20}{:>10.{}f}  ± {:.{}f}\n", name, count, count < 100 ? 2 : 0,
-                           ninety * grist.spread * count, count < 100 ? 2 : 0);
+                           grist.margin90() * count, count < 100 ? 2 : 0);
     }
     return out;
 }
@@ -45,7 +44,7 @@ std::string each_skein(const Question& q) {
         out += fmt::format("  {} {:>7.1f} m {:>7.1f} g {:>8.1f} tex  ± {:.1f} %\n",
                            padded(std::string(first_bytes(inert(s.name), 40)), 10),
                            in_metres(s.length), in_grams(s.mass), in_tex(s.linear_density.mid),
-                           100 * ninety * s.linear_density.spread);
+                           100 * s.linear_density.margin90());
     return out;
 }
 
@@ -82,7 +81,7 @@ std::string behaviour(const YarnProfile& yarn) {
         auto reasons = trait.reasons;
         reasons.resize(std::min<std::size_t>(3, reasons.size()));
         const auto left = fmt::format("  {:<14}{:.2f} ± {:.2f}  ", words(static_cast<TraitName>(t)),
-                                      trait.value, ninety * trait.spread);
+                                      trait.value, margin90(trait.spread));
         out += labelled(left.substr(2), joined(reasons), 2) + "\n";
     }
     return out;
@@ -152,9 +151,9 @@ std::string yarn_text(const Question& q, bool all) {
            sett(q, Spacing::scarf, "scarf") + sett(q, Spacing::general, "general") + "\n";
     if (!q.yarn.cautions.empty()) out += labelled("Mind:", joined(q.yarn.cautions, "; "), 0) + "\n";
     out += stands_on(q.yarn);
-    out += labelled("Assumed:", joined(q.yarn.assumed, "; "), 0) + "\n";
-    if (!q.yarn.sharpen.empty())
-        out += labelled("Sharper:", joined(q.yarn.sharpen, "; "), 0) + "\n";
+    out += labelled("Assumed:", joined(assumptions(q.yarn, q.units), "; "), 0) + "\n";
+    if (const auto sharper = hints(q.yarn); !sharper.empty())
+        out += labelled("Sharper:", joined(sharper, "; "), 0) + "\n";
     return out;
 }
 

@@ -14,7 +14,7 @@ namespace gristwright::cli {
 
 using PageData = kainjow::mustache::basic_data<std::string>;
 
-// Throws std::logic_error for a template that is none.
+// Throws OurMistake for a template that is none.
 std::string rendered(std::string_view page_template, const PageData& data);
 
 // A list of lines, {{#each}}{{text}}{{/each}}, each with a capital.

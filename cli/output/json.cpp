@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include "cli/output/layout.hpp"
+#include "cli/output/yarn_words.hpp"
 #include "engine/project/role.hpp"
 #include "engine/suitability/reasons.hpp"
 #include "engine/yarn/count.hpp"
@@ -173,8 +174,8 @@ Json to_json(const Question& q) {
               yarn.fibre_diameter ? number(yarn.share_over_prickle) : Json(nullptr)},
              {"traits", traits(yarn)},
              {"stands_on", texts(yarn.evidence.stands_on)},
-             {"assumed", texts(yarn.assumed)},
-             {"sharpen", texts(yarn.sharpen)},
+             {"assumed", texts(assumptions(yarn, Units{UnitChoice::metric}))},
+             {"sharpen", texts(hints(yarn))},
              {"cautions", texts(yarn.cautions)}};
     return out;
 }

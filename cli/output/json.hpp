@@ -6,7 +6,7 @@
 #include <string>
 
 #include "cli/output/describe.hpp"
-#include "engine/project/best_set.hpp"
+#include "engine/suitability/best_set.hpp"
 
 namespace gristwright::cli {
 

@@ -6,11 +6,13 @@
 #include <string>
 #include <vector>
 
+#include "catalog/storage_failed.hpp"
+
 namespace gristwright::cli {
 
 // What could not be created or written, and why: exit 73.
-struct CannotCreate : std::runtime_error {
-    using std::runtime_error::runtime_error;
+struct CannotCreate : catalog::StorageFailed {
+    using StorageFailed::StorageFailed;
 };
 
 // Where a text goes. A link is followed; a pipe or a character device is written to and stays what

@@ -11,6 +11,7 @@
 #include "cli/output/html.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/mind.hpp"
+#include "cli/output/yarn_words.hpp"
 #include "engine/suitability/reasons.hpp"
 #include "engine/yarn/count.hpp"
 
@@ -300,8 +301,8 @@ Data everything(const Question& q, const Ranked& ranked) {
     set_list(out, "set", set_lines(best_set_of(ranked), q));
     set_list(out, "short", short_lines(ranked, q));
     set_list(out, "mind", minded(ranked, q));
-    set_list(out, "assumed", q.yarn.assumed);
-    set_list(out, "sharpen", q.yarn.sharpen);
+    set_list(out, "assumed", assumptions(q.yarn, q.units));
+    set_list(out, "sharpen", hints(q.yarn));
     out.set("sources", sources(q, best));
     return out;
 }

@@ -12,9 +12,8 @@ namespace {
 
 using allocation::Wish;
 
-std::string sample_line(const std::string& name, const allocation::Sample& s,
-                        const allocation::SplitPart& part, const SplitAsked::Fabric& fabric,
-                        const Question& q) {
+std::string sample_line(const std::string& name, const Sample& s, const allocation::SplitPart& part,
+                        const SplitAsked::Fabric& fabric, const Question& q) {
     const bool knitted = s.linear == 0;
     const auto whole = [](double count, int repeat) {
         return repeat * std::max(1, static_cast<int>(std::lround(count / repeat)));
@@ -27,8 +26,8 @@ std::string sample_line(const std::string& name, const allocation::Sample& s,
         "and the {} to ±{:.1f} %.",
         name, fabric.name, q.units.size(part.size), whole(across, fabric.across),
         knitted ? "stitches" : "ends", whole(along, fabric.along), knitted ? "rows" : "picks",
-        q.units.yarn(part.metres), knitted ? "stitch gauge" : "picks", 100 * 1.645 * part.error,
-        knitted ? "row gauge" : "sett", 100 * 1.645 * part.second_error);
+        q.units.yarn(part.metres), knitted ? "stitch gauge" : "picks", 100 * margin90(part.error),
+        knitted ? "row gauge" : "sett", 100 * margin90(part.second_error));
 }
 
 // What a length is for: "Woven scarf (panel, weft)".

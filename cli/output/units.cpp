@@ -52,6 +52,10 @@ std::string Units::mass(Mass q) const {
     return choose(figures(in_grams(q)) + " g", fmt::format("{:.1f} oz", in_ounces(q)));
 }
 
+std::string Units::step(Mass q) const {
+    return choose(fmt::format("{:.2g} g", in_grams(q)), fmt::format("{:.2g} oz", in_ounces(q)));
+}
+
 std::string Units::gauge(Gauge stitches, Gauge rows) const {
     return choose(fmt::format("{:.0f} st and {:.0f} rows/10 cm", in_stitches_per_10cm(stitches),
                               in_stitches_per_10cm(rows)),

@@ -19,6 +19,7 @@ class Units {
     std::string size(Length q) const;                         // "139 cm", "55 in"
     std::string sizes(Length a, Length b) const;              // "20 x 160 cm"
     std::string mass(Mass q) const;                           // "148 g", "5.2 oz"
+    std::string step(Mass q) const;                           // "0.1 g", "0.0035 oz", of a scale
     std::string gauge(Gauge stitches, Gauge rows) const;      // "27 st and 36 rows/10 cm"
     std::string stitch_gauge(Gauge q) const;                  // "27 st/10 cm"
     std::string sett(Sett q) const;                           // "40/10 cm", "10.2 epi"

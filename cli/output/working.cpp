@@ -53,7 +53,7 @@ std::string loft_steps(const YarnProfile& yarn) {
     if (!yarn.wraps_measured) return figure(constants::wraps_per_root_grist);
     return step(fmt::format("packing = tex / (fibre density x area of a circle 1 / wraps wide) = "
                             "{:.3f}, ±{:.0f} %",
-                            yarn.packing.mid, 164.5 * yarn.packing.spread)) +
+                            yarn.packing.mid, 100 * yarn.packing.margin90())) +
            figure(constants::carded_packing) + figure(constants::combed_packing) +
            figure(constants::between_people);
 }
@@ -74,14 +74,14 @@ std::string ordinary_steps(const KnitCloth& k, const YarnProfile& yarn) {
         step(fmt::format("ordinary stocking stitch by grist: loop = sqrt({:.0f} tex) / {:.2f}, "
                          "kw / loop = {:.1f} st/10 cm, ± {:.0f} %",
                          in_tex(yarn.linear_density.mid), constants::ordinary_tightness.value,
-                         in_stitches_per_10cm(k.by_grist.mid), 164.5 * k.by_grist.spread)) +
+                         in_stitches_per_10cm(k.by_grist.mid), 100 * k.by_grist.margin90())) +
         figure(constants::ordinary_tightness);
     if (k.by_wraps.mid.si() > 0)
         out += step(fmt::format(
                    "by wraps = {:.2f} x {:.1f} wpi = {:.1f} st/10 cm, ± {:.0f} %; both "
                    "weighed {:.1f}",
                    constants::wraps_to_stitches.value, in_wraps_per_inch(yarn.laid_wraps.mid),
-                   in_stitches_per_10cm(k.by_wraps.mid), 164.5 * k.by_wraps.spread,
+                   in_stitches_per_10cm(k.by_wraps.mid), 100 * k.by_wraps.margin90(),
                    in_stitches_per_10cm(k.ordinary.mid))) +
                figure(constants::wraps_to_stitches);
     return out;
@@ -103,7 +103,7 @@ std::string needle_steps(const KnitCloth& k, const YarnProfile& yarn) {
         out +=
             step(fmt::format("your hands, by other batches: x {:.3f}, ± {:.0f} % (normal prior and "
                              "mean; drawn towards 1)",
-                             habit->mid, 164.5 * habit->spread)) +
+                             habit->mid, 100 * habit->margin90())) +
             figure(constants::habit_between_people) + figure(constants::habit_between_batches);
     return out;
 }
@@ -125,7 +125,7 @@ std::string knit_steps(const KnitCloth& k, const YarnProfile& yarn) {
     out += step(fmt::format(
         "metres per area = kw kc / loop x {:.2f} for {} / {:.2f} blocked = {:.0f} m/m2, ± {:.0f} %",
         k.fabric->metres, k.fabric->name, k.growth.mid,
-        in_metres_per_square_metre(k.metres_per_area.mid), 164.5 * k.metres_per_area.spread));
+        in_metres_per_square_metre(k.metres_per_area.mid), 100 * k.metres_per_area.margin90()));
     out += wrapped(fmt::format("{}: {:.2f} to {:.2f}, blocked {:.2f} to {:.2f} [{}: {}]",
                                k.fabric->name, k.fabric->metres_low, k.fabric->metres_high,
                                k.fabric->growth_low, k.fabric->growth_high, words(k.fabric->mark),
@@ -160,8 +160,8 @@ std::string certainty_steps(const Plan& p) {
     return step(fmt::format(
         "needed {:.0f} m ± {:.0f} %, to hand {:.0f} m ± {:.1f} %: chance = P(needed <= to hand), "
         "both log-normal = {}; asked {}",
-        in_metres(p.need.mid), 164.5 * p.need.spread, in_metres(p.have.mid), 164.5 * p.have.spread,
-        percent(p.certainty), percent(p.asked)));
+        in_metres(p.need.mid), 100 * p.need.margin90(), in_metres(p.have.mid),
+        100 * p.have.margin90(), percent(p.certainty), percent(p.asked)));
 }
 
 std::string suitability_steps(const Judgement& j) {

@@ -6,6 +6,7 @@
 
 #include "engine/allocation/checker.hpp"
 #include "engine/allocation/search.hpp"
+#include "engine/units/failure.hpp"
 
 namespace gristwright::allocation {
 namespace {
@@ -30,7 +31,7 @@ int most_nodes(const Problem& p, const Effort& effort) {
 Allocation looked_over(const Problem& problem, Allocation out) {
     if (!out.found()) return out;
     if (const auto broken = broken_rule(problem, out.list); !broken.empty())
-        throw std::logic_error("the allocation broke a rule: " + broken);
+        throw OurMistake("the allocation broke a rule: " + broken);
     return out;
 }
 
@@ -103,7 +104,7 @@ Allocation allocate(const Problem& problem, const Effort& effort) {
 
 Allocation allocate(const Problem& problem, const Effort& effort, const CutList& start) {
     if (const auto broken = broken_rule(problem, start); !broken.empty())
-        throw std::invalid_argument("the plan to start from breaks a rule: " + broken);
+        throw Refused("the plan to start from breaks a rule: " + broken);
     return run(problem, effort, start);
 }
 

@@ -28,7 +28,7 @@ struct Effort {
     std::function<void(const Progress&)> watch{};  // told at every node
 };
 
-struct Allocation {
+struct [[nodiscard]] Allocation {
     enum class Outcome { proven_best, best_found, impossible, nothing_found };
     Outcome outcome = Outcome::nothing_found;
     CutList list;      // empty when impossible or nothing was found
@@ -39,7 +39,7 @@ struct Allocation {
     double gap() const;  // (bound - worth) / bound; 0 when proven
 };
 
-// Throws std::invalid_argument for what is no problem (problem.hpp), std::logic_error when the
+// Throws Refused for what is no problem (problem.hpp), OurMistake when the
 // checker finds a rule broken: a mistake of ours that must never pass as an answer.
 Allocation allocate(const Problem& problem, const Effort& effort = {});
 

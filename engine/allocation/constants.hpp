@@ -1,36 +1,10 @@
-// The figures behind samples and splits: each with its range, unit, mark and source.
+// The figures behind splits: each with its range, unit, mark and source.
 #pragma once
 
 #include "engine/estimate/constant.hpp"
 
 namespace gristwright::constants {
 
-inline constexpr Constant read_error{
-    "reading both ends of a count to half a stitch",
-    0.204,
-    0.1,
-    0.35,
-    "stitches",
-    Mark::derived,
-    "sqrt(2) x 0.25 / sqrt(3): two rectangular readings (GUM 4.3.7)"};
-inline constexpr Constant mark_error{
-    "reading one mark on the cloth", 0.0005, 0.0002, 0.001, "m", Mark::judgement, ""};
-inline constexpr Constant unevenness{"variation between neighbouring stitches or picks of handspun",
-                                     0.06,
-                                     0.03,
-                                     0.10,
-                                     "relative",
-                                     Mark::judgement,
-                                     ""};
-inline constexpr Constant sample_edges{
-    "cast-on, bind-off and tails of a swatch", 1.5, 1.0, 2.5, "m", Mark::judgement, ""};
-inline constexpr Constant least_sample{"smallest sample worth counting",
-                                       0.10,
-                                       0.08,
-                                       0.12,
-                                       "m",
-                                       Mark::common_practice,
-                                       "at least 10 cm"};
 inline constexpr Constant sample_loom_waste{"loom waste of a sample's own warp",
                                             35,
                                             25,

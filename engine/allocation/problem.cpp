@@ -6,14 +6,16 @@
 #include <cstdlib>
 #include <stdexcept>
 
+#include "engine/units/failure.hpp"
+
 namespace gristwright::allocation {
 namespace {
 
 void insist(bool holds, std::string_view what) {
-    if (!holds) throw std::invalid_argument(std::string(what));
+    if (!holds) throw Refused(std::string(what));
 }
 void insist(bool holds, const std::string& name, std::string_view what) {
-    if (!holds) throw std::invalid_argument(fmt::format("{}: {}", name, what));
+    if (!holds) throw Refused(fmt::format("{}: {}", name, what));
 }
 
 constexpr Cm longest = 10'000'000;  // 100 km: beyond any batch

@@ -79,7 +79,7 @@ struct CutList {
 // The most that a piece may be worth per cm (a thousand points a metre), and all together.
 inline constexpr Points dearest_per_cm = 10'000'000, dearest = 2'000'000'000'000;
 
-// Throws std::invalid_argument naming the first thing that is no problem at all: a negative length,
+// Throws Refused naming the first thing that is no problem at all: a negative length,
 // a worth per cm that rises, an index out of range, lengths beyond 100 km, worth beyond a thousand
 // points a metre (a bonus needs a length) or two million points in all.
 void check(const Problem& problem);

@@ -8,6 +8,7 @@
 #include <stdexcept>
 
 #include "engine/allocation/constants.hpp"
+#include "engine/units/failure.hpp"
 
 namespace gristwright::allocation {
 namespace {
@@ -83,7 +84,7 @@ Piece article_piece(const Wish& wish, const SplitRequest& request, Cm longest_sk
         const double size = least + (most - least) * k / steps;
         const Cm needed = in_cm(metres(plan.by_size.at(size) * aside)) + tails;
         if (needed > most_length && k == 0)
-            throw std::invalid_argument(fmt::format(
+            throw Refused(fmt::format(
                 "{}: even at its smallest the warp is longer than the longest skein, {:.0f} m; "
                 "without an unbroken warp it may be wound from several",
                 wish.name, double(longest_skein) / 100));
@@ -280,7 +281,7 @@ void place_pieces(const YarnProfile& yarn, const SplitRequest& request, const Ef
 }  // namespace
 
 Split split(const YarnProfile& yarn, const SplitRequest& request, const Effort& effort) {
-    if (request.wishes.empty()) throw std::invalid_argument("nothing to split the skeins over");
+    if (request.wishes.empty()) throw Refused("nothing to split the skeins over");
     using Stage = Progress::Stage;
     Split out;
     out.problem = problem_of(yarn, request);

@@ -10,8 +10,8 @@
 
 #include "engine/allocation/allocate.hpp"
 #include "engine/allocation/pieces.hpp"
-#include "engine/allocation/samples.hpp"
 #include "engine/allocation/why.hpp"
+#include "engine/evidence/samples.hpp"
 #include "engine/project/plan.hpp"
 
 namespace gristwright::allocation {
@@ -58,7 +58,7 @@ struct SplitPart {
         size_when_known;  // an article's, once the samples of its craft have taught what they can
 };
 
-struct Split {
+struct [[nodiscard]] Split {
     Problem problem;
     Allocation allocation;
     std::vector<LaidPiece> pieces;  // of all that is made
@@ -74,7 +74,7 @@ struct Split {
     bool found() const { return allocation.found(); }
 };
 
-// Throws std::invalid_argument for no wishes, or for a whole warp that no skein can hold.
+// Throws Refused for no wishes, or for a whole warp that no skein can hold.
 Split split(const YarnProfile& yarn, const SplitRequest& request, const Effort& effort = {});
 
 }  // namespace gristwright::allocation

@@ -1,7 +1,8 @@
 #include "engine/caution/caution.hpp"
 
 #include <algorithm>
-#include <cctype>
+
+#include "engine/units/ascii.hpp"
 
 namespace gristwright {
 namespace {
@@ -25,13 +26,6 @@ bool one_holds(std::string_view words, const Facts& facts) {
     return false;
 }
 
-std::string lower(std::string_view text) {
-    std::string out(text);
-    std::transform(out.begin(), out.end(), out.begin(),
-                   [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-    return out;
-}
-
 std::string hyphened(std::string text) {
     std::replace(text.begin(), text.end(), ' ', '-');
     return text;
@@ -51,7 +45,7 @@ std::string_view word_of(Finish finish) {
 
 // Wool and hair felt; silk, plant and synthetic fibres do not, and superwash is made not to.
 bool felts(const FibrePart& part) {
-    if (lower(part.name).find("superwash") != std::string::npos) return false;
+    if (ascii::lowered(part.name).find("superwash") != std::string::npos) return false;
     return part.kind != "plant" && part.kind != "silk" && part.kind != "man-made" &&
            part.category != "silk";
 }
@@ -107,11 +101,10 @@ void add_facts(const Template& article, const Fabrics& fabrics, Facts& out) {
 }
 
 void add_words(std::string_view text, Facts& out) {
-    const auto is_letter = [](unsigned char c) { return std::isalpha(c) != 0; };
     for (auto at = text.begin(); at != text.end();) {
-        at = std::find_if(at, text.end(), is_letter);
-        const auto end = std::find_if_not(at, text.end(), is_letter);
-        auto word = lower(std::string_view(at, end));
+        at = std::find_if(at, text.end(), ascii::is_letter);
+        const auto end = std::find_if_not(at, text.end(), ascii::is_letter);
+        auto word = ascii::lowered(std::string_view(at, end));
         if (word.size() > 3 && word.back() == 's') word.pop_back();
         if (!word.empty()) out.insert("says:" + word);
         at = end;

@@ -150,10 +150,6 @@ inline constexpr Constant needle_slack{"needle as good as the one wanted",
 inline constexpr Constant needle_slack_share{
     "and besides, of its size", 0.05, 0.03, 0.10, "relative", Mark::judgement, ""};
 
-inline constexpr Constant worsted_c{
-    "Ashenhurst's C, worsted", 0.90, 0.88, 0.92, "1", Mark::read, "Ashenhurst"};
-inline constexpr Constant woollen_c{
-    "Ashenhurst's C, woollen", 0.84, 0.82, 0.86, "1", Mark::read, "Ashenhurst"};
 inline constexpr Constant crimp_factor{
     "crimp per squared sett x diameter",     9.0 / 16, 0.5, 0.62, "1", Mark::derived,
     "Peirce 1937, as read in teaching notes"};

@@ -4,7 +4,6 @@
 #include <cmath>
 
 #include "engine/cloth/constants.hpp"
-#include "engine/evidence/hands.hpp"
 
 namespace gristwright {
 namespace {

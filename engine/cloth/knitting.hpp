@@ -30,7 +30,7 @@ struct KnitFabric {
     int longest_strand = 0;  // stitches that a second yarn's strand passes behind, of its chart
 };
 
-struct KnitCloth {
+struct [[nodiscard]] KnitCloth {
     std::shared_ptr<const KnitFabric> fabric;  // its own copy
     Firmness purpose = Firmness::ordinary;
     Estimate<Gauge> by_grist, by_wraps;  // ordinary cloth; by_wraps.mid 0: the wraps tell nothing

@@ -30,13 +30,6 @@ int whole_up(double count) { return static_cast<int>(std::ceil(count - 1e-9)); }
 
 }  // namespace
 
-double ashenhurst(SpunAs spun) { return spun == SpunAs::woollen ? woollen_c : worsted_c; }
-
-Length packed_diameter(LinearDensity d, double c) {
-    const double yards_per_pound = (pounds(1) / d) / yards(1);
-    return inches(1 / (c * std::sqrt(yards_per_pound)));
-}
-
 Sett greatest_sett(Length packed_diameter, Interlacing weave) {
     return Sett::from_si(weave.threads / (weave.threads + weave.intersections) /
                          packed_diameter.si());

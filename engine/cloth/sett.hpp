@@ -5,11 +5,6 @@
 
 namespace gristwright {
 
-// Ashenhurst's C for the packed, squeezed diameter: C sqrt(yd/lb) diameters to the inch.
-enum class SpunAs { woollen, worsted };
-double ashenhurst(SpunAs spun);
-Length packed_diameter(LinearDensity d, double c);
-
 // One repeat of a weave: `threads` it works over and `intersections` it makes there, averaged over
 // the picks of the repeat (plain 2 and 2, 2/2 twill 4 and 2).
 struct Interlacing {

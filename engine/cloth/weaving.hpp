@@ -30,7 +30,7 @@ struct Weave {
     std::string chart;  // as engine/lay/chart.hpp reads it; empty: none
 };
 
-struct WovenCloth {
+struct [[nodiscard]] WovenCloth {
     std::shared_ptr<const Weave> weave;  // its own copy
     Sett heddle;                         // the heddle's or reed's own
     int in_hole = 1;                     // ends in each hole or dent

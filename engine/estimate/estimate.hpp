@@ -13,10 +13,16 @@ double normal_quantile(double p);
 
 inline double together(double a, double b) { return std::hypot(a, b); }  // independent margins
 
+// Half of the central 90 % range of a normal, from its standard deviation.
+constexpr double margin90(double deviation) { return 1.6448536269514722 * deviation; }
+
 template <class Q>
-struct Estimate {
+struct [[nodiscard]] Estimate {
     Q mid{};
     double spread = 0;
+
+    // Half of the central 90 % range, relative: 0.05 is said as "±5 %".
+    constexpr double margin90() const { return gristwright::margin90(spread); }
 
     // The value that the quantity stays below with chance p.
     Q quantile(double p) const { return mid * std::exp(spread * normal_quantile(p)); }

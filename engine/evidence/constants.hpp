@@ -60,16 +60,34 @@ inline constexpr Constant as_it_goes{
     "beside the scale's own error and the grist's"};
 inline constexpr Constant habit_between_people{
     "gauge habit between people", 0.070, 0.049, 0.101, "relative", Mark::derived, swatch_trial};
-inline constexpr Constant habit_between_batches{
-    "gauge against the table between one person's batches",
-    0.06,
-    0.04,
-    0.08,
-    "relative",
-    Mark::judgement,
-    ""};
 inline constexpr Constant look_between_batches{
     "looks of one person's batches made up alike", 0.06, 0.04, 0.10, "of 1", Mark::judgement, ""};
+inline constexpr Constant read_error{
+    "reading both ends of a count to half a stitch",
+    0.204,
+    0.1,
+    0.35,
+    "stitches",
+    Mark::derived,
+    "sqrt(2) x 0.25 / sqrt(3): two rectangular readings (GUM 4.3.7)"};
+inline constexpr Constant mark_error{
+    "reading one mark on the cloth", 0.0005, 0.0002, 0.001, "m", Mark::judgement, ""};
+inline constexpr Constant unevenness{"variation between neighbouring stitches or picks of handspun",
+                                     0.06,
+                                     0.03,
+                                     0.10,
+                                     "relative",
+                                     Mark::judgement,
+                                     ""};
+inline constexpr Constant sample_edges{
+    "cast-on, bind-off and tails of a swatch", 1.5, 1.0, 2.5, "m", Mark::judgement, ""};
+inline constexpr Constant least_sample{"smallest sample worth counting",
+                                       0.10,
+                                       0.08,
+                                       0.12,
+                                       "m",
+                                       Mark::common_practice,
+                                       "at least 10 cm"};
 inline constexpr Constant lace_from{
     "thickest laceweight", 7, 6, 8, "m/g", Mark::memory, "laceweight is spun at 8 to 12 m/g"};
 inline constexpr Constant lace_to{"finest laceweight",         16, 14, 20, "m/g", Mark::memory,

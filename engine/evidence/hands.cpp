@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "engine/evidence/constants.hpp"
+#include "engine/yarn/constants.hpp"
 
 namespace gristwright {
 namespace {
@@ -62,11 +63,6 @@ Estimate<double> gauge_habit(const std::vector<Estimate<double>>& ratios) {
     for (const auto& ratio : ratios)
         habit = posterior(habit, {ratio.mid, together(ratio.spread, habit_between_batches)});
     return habit;
-}
-
-Estimate<Gauge> by_habit(const Estimate<Gauge>& table, const Estimate<double>& habit) {
-    return {table.mid * habit.mid,
-            std::min(table.spread, together(habit.spread, habit_between_batches))};
 }
 
 void learn_from(const std::vector<HandsSeen>& others, const MakeUp& made, Evidence& known) {

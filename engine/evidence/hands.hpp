@@ -6,8 +6,8 @@
 #include <string>
 #include <vector>
 
-#include "engine/evidence/evidence.hpp"
 #include "engine/yarn/batch.hpp"
+#include "engine/yarn/evidence.hpp"
 
 namespace gristwright {
 
@@ -37,9 +37,6 @@ struct HandsSeen {
 // Bayesian Data Analysis, 3rd edition, section 2.5 - from memory; in the tests against the closed
 // form and a grid. No ratios: 1 with the margin between people.
 Estimate<double> gauge_habit(const std::vector<Estimate<double>>& ratios);
-
-// The gauge of these hands' next yarn: the table's moved by the habit, never wider than before.
-Estimate<Gauge> by_habit(const Estimate<Gauge>& table, const Estimate<double>& habit);
 
 // Puts what other batches tell into the evidence of a batch of this make-up: the habit, the looks
 // of yarns made up alike, and on what they stand. Nothing seen changes nothing.

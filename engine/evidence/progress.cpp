@@ -7,7 +7,8 @@
 #include <stdexcept>
 
 #include "engine/evidence/constants.hpp"
-#include "engine/evidence/evidence.hpp"
+#include "engine/units/failure.hpp"
+#include "engine/yarn/evidence.hpp"
 
 namespace gristwright {
 namespace {
@@ -16,29 +17,29 @@ using namespace constants;
 
 void question_mass(Mass ball, Mass before) {
     if (ball <= before) return;
-    throw std::invalid_argument(fmt::format(
+    throw Refused(fmt::format(
         "the ball weighs {:.1f} g and weighed {:.1f} g before: did a skein join it, or is it "
         "another ball?",
         in_grams(ball), in_grams(before)));
 }
 
 void question_order(Weighing last, const std::vector<Weighing>& weighings) {
-    if (weighings.empty()) throw std::invalid_argument("there is no weighing yet");
+    if (weighings.empty()) throw Refused("there is no weighing yet");
     for (const auto& w : weighings) {
         question_mass(w.ball, last.ball);
         if (w.row <= last.row)
-            throw std::invalid_argument(fmt::format(
+            throw Refused(fmt::format(
                 "row {:.0f} comes after row {:.0f}: was some of it ripped back?", w.row, last.row));
         last = w;
     }
 }
 
 void question_lengths(const std::vector<Weighing>& weighings) {
-    if (weighings.empty()) throw std::invalid_argument("there is no weighing yet");
+    if (weighings.empty()) throw Refused("there is no weighing yet");
     for (std::size_t i = 1; i < weighings.size(); ++i) {
         question_mass(weighings[i].ball, weighings[i - 1].ball);
         if (weighings[i].woven <= weighings[i - 1].woven)
-            throw std::invalid_argument(fmt::format(
+            throw Refused(fmt::format(
                 "{:.0f} cm woven comes after {:.0f} cm: was some of it taken out?",
                 in_centimetres(weighings[i].woven), in_centimetres(weighings[i - 1].woven)));
     }
@@ -47,11 +48,11 @@ void question_lengths(const std::vector<Weighing>& weighings) {
 // Nothing used in so many rows, or more rows than the piece can have.
 void question_use(const PlanPiece& piece, Mass start, const Weighing& last) {
     if (last.row > piece.rows * most_rows)
-        throw std::invalid_argument(
+        throw Refused(
             fmt::format("row {:.0f}: the {} has {} rows in this plan; count those of it alone",
                         last.row, piece.piece->name, piece.rows));
     if (last.ball < start) return;
-    throw std::invalid_argument(
+    throw Refused(
         fmt::format("{:.0f} rows are worked and the ball weighs {:.1f} g, as much as at the start: "
                     "is it the ball in work?",
                     last.row, in_grams(last.ball)));
@@ -59,7 +60,7 @@ void question_use(const PlanPiece& piece, Mass start, const Weighing& last) {
 
 void question_weft(const Weighing& first, const Weighing& last) {
     if (last.ball < first.ball) return;
-    throw std::invalid_argument(
+    throw Refused(
         fmt::format("{:.0f} cm are woven since and the ball weighs {:.1f} g, as much as before: is "
                     "it the weft in work?",
                     in_centimetres(last.woven - first.woven), in_grams(last.ball)));

@@ -19,7 +19,7 @@ struct Scale {
     double grist_margin = 0;
 };
 
-struct Progress {
+struct [[nodiscard]] Progress {
     Length used, left;        // metres
     Estimate<double> factor;  // metres used / metres the plan expected by then
     double last_row = 0;      // the last the yarn reaches, at the median
@@ -32,7 +32,7 @@ struct Progress {
 
 // `start` is what the yarn weighed when the work began, unless the first weighing is of row 0;
 // weighings in the order they were made. The first piece of the plan is the one worked; the others
-// follow it. Throws std::invalid_argument for a ball that grows heavier, a row that goes back,
+// follow it. Throws Refused for a ball that grows heavier, a row that goes back,
 // rows or cloth that used nothing, or no weighing.
 Progress progress(const Plan& plan, LinearDensity grist, Mass start,
                   const std::vector<Weighing>& weighings, const Scale& scale = {});
@@ -42,7 +42,7 @@ Progress progress(const Plan& plan, LinearDensity grist, Mass start,
 std::vector<double> skein_ends(const Plan& plan, const Progress& now,
                                const std::vector<Length>& skeins);
 
-struct WeftProgress {
+struct [[nodiscard]] WeftProgress {
     Length left;              // metres of weft
     Estimate<double> factor;  // metres of weft for the length woven / what the plan expected
     Estimate<Length> more;    // length on the loom that the weft still reaches

@@ -4,6 +4,7 @@
 #include <stdexcept>
 
 #include "engine/evidence/constants.hpp"
+#include "engine/units/failure.hpp"
 #include "engine/yarn/constants.hpp"
 #include "engine/yarn/count.hpp"
 
@@ -42,7 +43,7 @@ YarnProfile yarn_of(LinearDensity grist) {
 
 Mass fibre_for(Length yarn, LinearDensity grist, double losses) {
     if (!(losses >= 0 && losses < 1))
-        throw std::invalid_argument("losses are a share of the fibre: from 0 % to below 100 %");
+        throw Refused("losses are a share of the fibre: from 0 % to below 100 %");
     return yarn * grist / (1 - losses);
 }
 

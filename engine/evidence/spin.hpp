@@ -8,10 +8,10 @@
 namespace gristwright {
 
 // Fibre for so much yarn when a share of the fibre is lost on the way: divided out, never added
-// (half lost needs twice the fibre). Throws std::invalid_argument unless 0 <= losses < 1.
+// (half lost needs twice the fibre). Throws Refused unless 0 <= losses < 1.
 Mass fibre_for(Length yarn, LinearDensity grist, double losses);
 
-struct SpinMore {
+struct [[nodiscard]] SpinMore {
     Length metres;  // to add to the batch
     Mass fibre;     // losses included
     double grist_margin =

@@ -6,9 +6,9 @@
 #include <cmath>
 #include <stdexcept>
 
-#include "engine/allocation/constants.hpp"
 #include "engine/cloth/constants.hpp"
 #include "engine/evidence/constants.hpp"
+#include "engine/units/failure.hpp"
 
 namespace gristwright {
 namespace {
@@ -16,7 +16,7 @@ namespace {
 using namespace constants;
 
 void need_positive(double value, const char* what) {
-    if (!(value > 0)) throw std::invalid_argument(fmt::format("{} must be above zero", what));
+    if (!(value > 0)) throw Refused(fmt::format("{} must be above zero", what));
 }
 
 // Relative error of a count: reading both ends, and the unevenness of the threads counted.
@@ -218,8 +218,6 @@ YarnProfile informed(YarnProfile yarn, const Evidence& known) {
     if (!known.looks.empty())
         definition.reasons.insert(definition.reasons.begin(), "rated on your swatch");
     yarn.cautions.insert(yarn.cautions.end(), known.questions.begin(), known.questions.end());
-    if (known.gauge && !yarn.washed_gauge && !yarn.sharpen.empty())
-        yarn.sharpen.erase(yarn.sharpen.begin());  // that a swatch would sharpen
     return yarn;
 }
 

@@ -3,7 +3,7 @@
 
 #include "engine/cloth/knitting.hpp"
 #include "engine/cloth/weaving.hpp"
-#include "engine/evidence/evidence.hpp"
+#include "engine/yarn/evidence.hpp"
 
 namespace gristwright {
 
@@ -32,7 +32,7 @@ struct WovenSwatch {
 
 // Adds what a swatch tells to what is known. `fabric` is what it was knitted in. A gauge that
 // contradicts the expected one (from grist, wraps and earlier swatches) is questioned, not dropped.
-// Throws std::invalid_argument for a count or a size that is not above zero.
+// Throws Refused for a count or a size that is not above zero.
 void observe(const KnittedSwatch& swatch, const KnitFabric& fabric, const YarnProfile& yarn,
              Evidence& known);
 void observe(const WovenSwatch& swatch, Finish finish, Evidence& known);

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <stdexcept>
 
+#include "engine/units/failure.hpp"
+
 namespace gristwright::lay {
 namespace {
 
@@ -28,9 +30,8 @@ Chart read_chart(std::string_view text, std::string_view letters) {
     for (const auto& row : out.rows)
         if (row.empty() || row.size() != out.rows.front().size() ||
             row.find_first_not_of(letters) != std::string::npos)
-            throw std::invalid_argument(
-                "a chart's rows are as long as each other, of the letters " + std::string(letters) +
-                ", not '" + row + "'");
+            throw Refused("a chart's rows are as long as each other, of the letters " +
+                          std::string(letters) + ", not '" + row + "'");
     std::reverse(out.rows.begin(), out.rows.end());
     return out;
 }

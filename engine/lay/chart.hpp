@@ -21,7 +21,7 @@ struct Chart {
     char at(int place, int row) const;  // repeats for ever, both ways
 };
 
-// Throws std::invalid_argument for no row, rows of different lengths, or a letter not in `letters`.
+// Throws Refused for no row, rows of different lengths, or a letter not in `letters`.
 Chart read_chart(std::string_view text, std::string_view letters);
 
 }  // namespace gristwright::lay

@@ -4,6 +4,8 @@
 #include <set>
 #include <stdexcept>
 
+#include "engine/units/failure.hpp"
+
 namespace gristwright::lay {
 namespace {
 
@@ -15,8 +17,7 @@ int longest_float(const std::string& thread) {
     }
     if (longest >= static_cast<int>(thread.size()) &&
         thread.find_first_not_of(thread.front()) == std::string::npos)
-        throw std::invalid_argument("a thread that never crosses is not woven in: '" + thread +
-                                    "'");
+        throw Refused("a thread that never crosses is not woven in: '" + thread + "'");
     return longest;
 }
 

@@ -17,7 +17,7 @@ struct Draft {
 // Changes from over to under along the picks of a repeat, averaged.
 double intersections(const Chart& chart);
 
-// Throws std::invalid_argument for an end or a pick that never crosses: it is not woven in.
+// Throws Refused for an end or a pick that never crosses: it is not woven in.
 Draft draft_of(const Chart& chart);
 
 }  // namespace gristwright::lay

@@ -1,7 +1,8 @@
 #include "engine/project/body.hpp"
 
 #include <algorithm>
-#include <cctype>
+
+#include "engine/units/ascii.hpp"
 
 namespace gristwright {
 namespace {
@@ -11,15 +12,14 @@ std::vector<std::string> tokens(std::string_view said) {
     std::vector<std::string> out(1);
     bool digits = false;
     for (const char c : said) {
-        const auto byte = static_cast<unsigned char>(c);
-        const bool digit = std::isdigit(byte) != 0;
-        if (!digit && !std::isalpha(byte)) {
+        const bool digit = ascii::is_digit(c);
+        if (!digit && !ascii::is_letter(c)) {
             out.emplace_back();
             continue;
         }
         if (!out.back().empty() && digit != digits) out.emplace_back();
         digits = digit;
-        out.back() += static_cast<char>(std::tolower(byte));
+        out.back() += ascii::lower(c);
     }
     std::erase_if(out, [](const auto& word) { return word.empty(); });
     return out;
@@ -46,9 +46,8 @@ std::string letter(const std::vector<std::string>& words) {
 
 std::string body_named(std::string_view said) {
     const auto words = tokens(said);
-    const auto number = std::find_if(words.begin(), words.end(), [](const auto& word) {
-        return std::isdigit(static_cast<unsigned char>(word.front())) != 0;
-    });
+    const auto number = std::find_if(
+        words.begin(), words.end(), [](const auto& word) { return ascii::is_digit(word.front()); });
     if (any(words, {"newborn", "birth"})) return "newborn";
     if (any(words, {"woman", "women", "lady", "ladies"})) return "woman" + letter(words);
     if (any(words, {"man", "men", "gentleman"})) return "man" + letter(words);

@@ -1,4 +1,4 @@
-// The figures behind plans and sets: each with its range, unit, mark and source, and each in this
+// The figures behind plans: each with its range, unit, mark and source, and each in this
 // one place.
 #pragma once
 
@@ -11,13 +11,6 @@ inline constexpr Constant weft_slack{"weft laid in slack",  0.03, 0.0, 0.05, "re
 inline constexpr Constant joins_and_tails{
     "yarn lost in joins and tails",        0.4, 0.2, 0.6, "m a piece", Mark::judgement,
     "a cast-on tail and two woven-in ends"};
-inline constexpr Constant article_price{"metres' worth that a further article must earn",
-                                        0.03,
-                                        0.0,
-                                        0.1,
-                                        "of the batch",
-                                        Mark::judgement,
-                                        "one large piece before crumbs"};
 
 inline constexpr Constant plying_takes_up{
     "length that plying once more takes up", 0.07, 0.03, 0.12, "of each strand", Mark::judgement,

@@ -1,6 +1,7 @@
 #include "engine/project/plan.hpp"
 
 #include "engine/project/constants.hpp"
+#include "engine/units/failure.hpp"
 
 #include <fmt/core.h>
 
@@ -334,7 +335,7 @@ Length Plan::left() const { return std::max(have.mid - need.mid, Length{}); }
 Plan plan(const Template& article, const YarnProfile& yarn, const Fabrics& fabrics,
           const Equipment& owned, const Request& request) {
     if (!(request.certainty >= 0.5 && request.certainty <= 0.999))
-        throw std::invalid_argument("certainty is from 50 to 99.9 %");
+        throw Refused("certainty is from 50 to 99.9 %");
     Plan out;
     out.article = std::make_shared<const Template>(article);
     out.asked = request.certainty;

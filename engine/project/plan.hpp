@@ -56,7 +56,7 @@ struct OtherYarn {
     std::optional<Length> length{};  // what there is of it
 };
 
-struct Plan {
+struct [[nodiscard]] Plan {
     std::shared_ptr<const Template> article;  // its own copy: the caller's may go
     Reach reach{};
     Length size;           // of the template's measure
@@ -89,7 +89,7 @@ struct Request {
 };
 
 // Throws std::out_of_range when the template names a fabric that the tables do not hold,
-// std::invalid_argument for a certainty outside its range.
+// Refused for a certainty outside its range.
 Plan plan(const Template& article, const YarnProfile& yarn, const Fabrics& fabrics,
           const Equipment& owned, const Request& request);
 

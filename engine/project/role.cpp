@@ -8,6 +8,7 @@
 #include <stdexcept>
 
 #include "engine/project/constants.hpp"
+#include "engine/units/failure.hpp"
 
 namespace gristwright {
 namespace {
@@ -39,8 +40,7 @@ Wish& wish(Template& article, Asked what) { return article.wishes[static_cast<st
 
 void need_woven(const Template& article) {
     if (article.craft == Craft::woven) return;
-    throw std::invalid_argument(
-        fmt::format("{} is knitted: it has neither warp nor weft", article.title));
+    throw Refused(fmt::format("{} is knitted: it has neither warp nor weft", article.title));
 }
 
 // The largest piece is the other yarn's.
@@ -51,8 +51,7 @@ void keep_border(Template& article) {
     const bool all_alike = std::all_of(article.pieces.begin(), article.pieces.end(),
                                        [&](const auto& p) { return p.name == middle->name; });
     if (all_alike)
-        throw std::invalid_argument(
-            fmt::format("{} is made in one: it has no border or edge", article.title));
+        throw Refused(fmt::format("{} is made in one: it has no border or edge", article.title));
     middle->yarn = 2;
 }
 

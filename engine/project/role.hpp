@@ -15,7 +15,7 @@ std::optional<Role> role_named(std::string_view name);  // whole, weft, warp, bo
 // The same article with this batch in that part of it: what is not this batch's is another yarn's,
 // and what only the other yarn is asked (a warp's strength) is not asked of this one. Held double
 // and plied again it is the article as it stands: the yarn is another one (`strands`).
-// Throws std::invalid_argument where the article has no such part.
+// Throws Refused where the article has no such part.
 Template in_role(Template article, Role role);
 
 // The batch as two strands of itself: held together while working, or plied once more, against its

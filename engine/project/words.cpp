@@ -6,6 +6,8 @@
 #include <array>
 #include <cmath>
 
+#include "engine/units/failure.hpp"
+
 namespace gristwright {
 namespace {
 
@@ -33,15 +35,14 @@ std::string replaced(std::string_view step, Replace replace) {
         out += step.substr(0, open);
         if (open == std::string_view::npos) return out;
         const auto close = step.find('}', open);
-        if (close == std::string_view::npos)
-            throw std::invalid_argument("a brace is opened and not closed");
+        if (close == std::string_view::npos) throw Refused("a brace is opened and not closed");
         out += replace(step.substr(open + 1, close - open - 1));
         step.remove_prefix(close + 1);
     }
 }
 
-std::invalid_argument unknown(std::string_view word) {
-    return std::invalid_argument(fmt::format("'{{{}}}' cannot be filled in", word));
+Refused unknown(std::string_view word) {
+    return Refused(fmt::format("'{{{}}}' cannot be filled in", word));
 }
 
 std::string needle(const KnitCloth& cloth) {

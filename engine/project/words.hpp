@@ -12,11 +12,11 @@ namespace gristwright {
 // Writes a length as the person wants to read it.
 using WriteLength = std::string (*)(Length);
 
-// "{body.rows} rows" -> "188 rows". Throws std::invalid_argument for a word it does not know; a
+// "{body.rows} rows" -> "188 rows". Throws Refused for a word it does not know; a
 // template that was checked with `check_words` never does.
 std::string filled_in(std::string_view step, const Plan& plan, WriteLength size, WriteLength yarn);
 
-// Throws std::invalid_argument naming the first word in braces that this template cannot fill in.
+// Throws Refused naming the first word in braces that this template cannot fill in.
 void check_words(std::string_view step, const Template& article);
 
 }  // namespace gristwright

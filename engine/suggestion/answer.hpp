@@ -50,7 +50,7 @@ struct ThingAnswer {
     Reach reach{};
 };
 
-struct SuggestionAnswer {
+struct [[nodiscard]] SuggestionAnswer {
     Taken taken;
     bool answered =
         false;        // false: no idea, a question about the yarn, or what is missing is asked

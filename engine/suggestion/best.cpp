@@ -5,6 +5,7 @@
 #include <stdexcept>
 
 #include "engine/suggestion/constants.hpp"
+#include "engine/units/failure.hpp"
 
 namespace gristwright {
 namespace {
@@ -64,7 +65,7 @@ Answerer::Best& Answerer::realised(const Template& article, const std::string& f
     if (role != Role::whole) try {
             planned = in_role(planned, role);
             known->in_role = true;
-        } catch (const std::invalid_argument&) {
+        } catch (const Refused&) {
         }
     auto request = ground_.request;
     request.size = article.ideal;

@@ -4,6 +4,8 @@
 #include <cstdlib>
 #include <stdexcept>
 
+#include "engine/units/failure.hpp"
+
 namespace gristwright {
 namespace {
 
@@ -70,10 +72,9 @@ Lexicon::Lexicon(std::string_view table) {
         const auto line = table.substr(0, end);
         table.remove_prefix(std::min(end + 1, table.size()));
         const auto first = line.find('\t'), second = line.find('\t', first + 1);
-        if (second == std::string_view::npos)
-            throw std::invalid_argument("a line of words lacks a tab");
+        if (second == std::string_view::npos) throw Refused("a line of words lacks a tab");
         const auto of = word_class_named(line.substr(first + 1, second - first - 1));
-        if (!of) throw std::invalid_argument("there is no such class of words");
+        if (!of) throw Refused("there is no such class of words");
         add(line.substr(0, first), *of, line.substr(second + 1), stemmer);
     }
     for (auto& words : trade_) {

@@ -55,7 +55,7 @@ struct Phrase {
 class Lexicon {
   public:
     // Lines of word, class and meaning, parted by tabs. A class that is not known throws
-    // std::invalid_argument.
+    // Refused.
     explicit Lexicon(std::string_view table);
     Lexicon(const Lexicon&) = delete;
     Lexicon& operator=(const Lexicon&) = delete;

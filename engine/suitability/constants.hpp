@@ -74,6 +74,13 @@ inline constexpr Constant serves_well_from{"serves well from", 80, 75, 85, "poin
 inline constexpr Constant serves_from{"serves from", 60, 55, 65, "points", Mark::judgement, ""};
 inline constexpr Constant serves_poorly_from{"serves poorly from", 35, 30, 40, "points",
                                              Mark::judgement,      ""};
+inline constexpr Constant article_price{"metres' worth that a further article must earn",
+                                        0.03,
+                                        0.0,
+                                        0.1,
+                                        "of the batch",
+                                        Mark::judgement,
+                                        "one large piece before crumbs"};
 inline constexpr Constant soft_twist{
     "soft plied twist", 2.0, 1.6, 2.4, "turns per inch / sqrt(worsted count)", Mark::judgement, ""};
 inline constexpr Constant ordinary_twist{

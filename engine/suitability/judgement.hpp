@@ -50,7 +50,7 @@ struct Needed {
     double cost = 0;  // points of 100 lost to it alone
 };
 
-struct Judgement {
+struct [[nodiscard]] Judgement {
     double score = 0;        // 0..100: suitability
     double served = 0;       // 0..1: wishes and needs, whatever other yarns do
     double better_than = 0;  // 0..1: share of ordinary handspun yarns; meant only where known

@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-#include "engine/project/best_set.hpp"
+#include "engine/suitability/best_set.hpp"
 
 namespace gristwright {
 

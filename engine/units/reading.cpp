@@ -8,6 +8,8 @@
 #include "engine/units/measure.hpp"
 #include "engine/units/plain.hpp"
 
+#include "engine/units/failure.hpp"
+
 namespace gristwright {
 namespace {
 
@@ -66,8 +68,7 @@ std::optional<double> bare_low(Scanner& from) {
 }  // namespace
 
 Unreadable::Unreadable(std::string_view text, std::string_view why, std::string_view right)
-    : std::invalid_argument(
-          fmt::format("cannot read '{}': {}; write it {}", shown(text), why, right)) {}
+    : Refused(fmt::format("cannot read '{}': {}; write it {}", shown(text), why, right)) {}
 
 Unclear::Unclear(std::string_view text, std::string_view ways, std::string_view right)
     : Unreadable(fmt::format("'{}' can mean {}: which? Write it {}", shown(text), ways, right)) {}

@@ -13,16 +13,17 @@
 #include <string_view>
 #include <utility>
 
+#include "engine/units/failure.hpp"
 #include "engine/units/quantity.hpp"
 
 namespace gristwright {
 
 // The text that could not be read, why, and what would have been right.
-struct Unreadable : std::invalid_argument {
+struct Unreadable : Refused {
     Unreadable(std::string_view text, std::string_view why, std::string_view right);
 
   protected:
-    explicit Unreadable(const std::string& whole) : std::invalid_argument(whole) {}
+    explicit Unreadable(const std::string& whole) : Refused(whole) {}
 };
 
 // A text that can be read in more than one way: asks which is meant.

@@ -17,7 +17,7 @@ struct GristReading {
     double own_spread;  // > 0
 };
 
-struct Agreement {
+struct [[nodiscard]] Agreement {
     SameYarn answer = SameYarn::only_one_skein;
     double statistic = 0;  // |z| for two skeins, Q for more
     double critical = 0;   // above this a difference is shown, large or small

@@ -71,6 +71,10 @@ inline constexpr Constant combed_packing{
     "packing of combed short-draw wool", 0.18, 0.14, 0.22, "1", Mark::derived, handspun};
 inline constexpr Constant carded_packing{
     "packing of carded long-draw wool", 0.11, 0.07, 0.15, "1", Mark::derived, handspun};
+inline constexpr Constant worsted_c{
+    "Ashenhurst's C, worsted", 0.90, 0.88, 0.92, "1", Mark::read, "Ashenhurst"};
+inline constexpr Constant woollen_c{
+    "Ashenhurst's C, woollen", 0.84, 0.82, 0.86, "1", Mark::read, "Ashenhurst"};
 inline constexpr Constant between_people{
     "wraps counted by another person", 0.07, 0.05, 0.10, "relative", Mark::judgement, ""};
 inline constexpr Constant prickling{"fibre that prickles",  30.5, 30, 31, "micron", Mark::read,
@@ -89,6 +93,14 @@ inline constexpr Constant own_doubt{"a trait with everything known",
                                     "of 1",
                                     Mark::judgement,
                                     "two practised spinners differ by about this much"};
+inline constexpr Constant habit_between_batches{
+    "gauge against the table between one person's batches",
+    0.06,
+    0.04,
+    0.08,
+    "relative",
+    Mark::judgement,
+    ""};
 inline constexpr Constant not_counted{"part of what a fibre leaves open that is not counted on",
                                       0.8,
                                       0.5,

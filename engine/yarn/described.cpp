@@ -4,11 +4,12 @@
 
 #include <algorithm>
 #include <array>
-#include <cctype>
 #include <charconv>
 #include <stdexcept>
 #include <string>
 
+#include "engine/units/ascii.hpp"
+#include "engine/units/failure.hpp"
 #include "engine/units/reading.hpp"
 #include "engine/yarn/count.hpp"
 
@@ -34,8 +35,8 @@ constexpr std::array<Sold, 10> sold_by{{
     {"worsted", "worsted count"},
 }};
 
-std::invalid_argument not_read(std::string_view text, std::string_view why) {
-    return std::invalid_argument(fmt::format("'{}': {}; {}", text, why, right));
+Refused not_read(std::string_view text, std::string_view why) {
+    return Refused(fmt::format("'{}': {}; {}", text, why, right));
 }
 
 // Takes a number from the front; 0: there is none.
@@ -47,15 +48,9 @@ double take_number(std::string_view& rest) {
     return value;
 }
 
-std::string small(std::string_view text) {
-    std::string out;
-    for (const char c : text) out += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
-    return out;
-}
-
 // The first system that a word names; empty: none does.
 std::string_view system_named(std::string_view words) {
-    const auto text = " " + small(words) + " ";
+    const auto text = " " + ascii::lowered(words) + " ";
     for (const auto& s : sold_by)
         if (text.find(" " + std::string(s.word) + " ") != std::string::npos) return s.system;
     return "";
@@ -80,7 +75,7 @@ LinearDensity read_described_yarn(std::string_view text) {
     const double first = take_number(rest);
     if (first <= 0) throw not_read(text, "it does not begin with a count");
     if (!rest.empty() && rest.front() == '/') return folded_count(text, first, rest.substr(1));
-    const auto unit = small(rest);
+    const auto unit = ascii::lowered(rest);
     if (unit == "tex" || unit == " tex") return tex(first);
     if (unit == "yd/lb" || unit == " yd/lb")
         return linear_density_of(first, count_system("yards per pound"));

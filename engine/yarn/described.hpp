@@ -9,7 +9,7 @@ namespace gristwright {
 
 // "8/2 cotton", "16/2 linen", "2/20 Nm", "12/2 worsted", "300 tex", "400m/100g", "3360yd/lb". The
 // smaller of two numbers is the strands folded: 8/2 and 2/8 are one yarn. Throws
-// std::invalid_argument for what is none, and for a count whose system the words do not settle:
+// Refused for what is none, and for a count whose system the words do not settle:
 // wool is sold by two, 13 % apart.
 LinearDensity read_described_yarn(std::string_view text);
 

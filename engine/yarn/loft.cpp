@@ -37,6 +37,13 @@ double packing_margin(double tex_margin, double wraps_margin) {
     return together(tex_margin, 2 * wraps_margin);
 }
 
+double ashenhurst(SpunAs spun) { return spun == SpunAs::woollen ? woollen_c : worsted_c; }
+
+Length packed_diameter(LinearDensity d, double c) {
+    const double yards_per_pound = (pounds(1) / d) / yards(1);
+    return inches(1 / (c * std::sqrt(yards_per_pound)));
+}
+
 PackingBand usual_packing(Preparation preparation, Draw draw) {
     if (preparation == Preparation::combed && draw == Draw::short_draw)
         return {combed_packing.low, combed_packing.high};

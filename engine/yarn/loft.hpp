@@ -23,6 +23,11 @@ double wraps_margin(const WrapsReading& reading);
 // Margin of a packing: sqrt(u_tex^2 + (2 u_wraps)^2).
 double packing_margin(double tex_margin, double wraps_margin);
 
+// Ashenhurst's C for the packed, squeezed diameter: C sqrt(yd/lb) diameters to the inch.
+enum class SpunAs { woollen, worsted };
+double ashenhurst(SpunAs spun);
+Length packed_diameter(LinearDensity d, double c);
+
 // Packing usually seen in wool of this make-up, laid wraps; {0, 0} when either is unknown.
 struct PackingBand {
     double low = 0, high = 0;

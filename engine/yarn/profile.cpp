@@ -7,9 +7,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "engine/cloth/constants.hpp"
-#include "engine/cloth/loop.hpp"
-#include "engine/cloth/sett.hpp"
 #include "engine/yarn/bad_yarn.hpp"
 #include "engine/yarn/count.hpp"
 #include "engine/yarn/softness.hpp"
@@ -19,7 +16,7 @@ namespace {
 
 using namespace constants;
 
-// Half the width of what is likely, as a standard deviation of the logarithm.
+// A value equally likely anywhere in its range, as a standard deviation of the logarithm.
 double spread_of(const Constant& c) { return band_spread(c.low, c.high); }
 
 const Constant* washed_share(LengthState state) {
@@ -120,8 +117,7 @@ void wrap(const Batch& batch, YarnProfile& out) {
         out.laid_wraps = {wraps_per_inch(wraps_per_root_grist * root),
                           spread_of(wraps_per_root_grist)};
         out.laid_diameter = diameter_from_wraps(out.laid_wraps.mid);
-        out.assumed.push_back(fmt::format("no wraps given: about {:.0f} wpi guessed from the grist",
-                                          in_wraps_per_inch(out.laid_wraps.mid)));
+        out.assumed.push_back({Assumed::wraps_from_grist, out.laid_wraps.mid, {}});
         return;
     }
     out.wraps_measured = true;
@@ -132,7 +128,7 @@ void wrap(const Batch& batch, YarnProfile& out) {
         out.laid_wraps = {batch.wraps->count * packed_to_laid,
                           together(out.laid_wraps.spread, spread_of(packed_to_laid))};
     if (batch.wraps->how == WrapsHow::assumed_laid)
-        out.assumed.push_back("wraps counted laid side by side, not packed");
+        out.assumed.push_back({Assumed::wraps_laid, {}, {}});
     out.laid_diameter = diameter_from_wraps(out.laid_wraps.mid);
 }
 
@@ -205,58 +201,20 @@ bool any_skein(const Batch& batch, Is is) {
     return std::any_of(batch.skeins.begin(), batch.skeins.end(), is);
 }
 
-void say_what_is_assumed(const Batch& batch, YarnProfile& out) {
-    const auto missing = [&](bool is, const char* said) {
-        if (is) out.assumed.emplace_back(said);
+void note_what_is_assumed(const Batch& batch, YarnProfile& out) {
+    const auto note = [&](bool is, Assumed what) {
+        if (is) out.assumed.push_back({what, {}, {}});
     };
-    missing(any_skein(batch, [](const Skein& s) { return s.state == LengthState::unknown; }),
-            "lengths taken on washed, rested skeins");
-    missing(batch.fibre.empty(), "fibre not given: wool is taken, its thickness left open");
-    missing(!batch.fibre.empty() && batch.fibre.front().name.empty(), "your own fibre is wool");
-    missing(batch.preparation == Preparation::unknown,
-            "preparation not given: between carded and combed");
-    missing(batch.draw == Draw::unknown, "draw not given: between long and short");
-    missing(batch.plies == 0, "plies not given: between singles and three-ply");
-    missing(!batch.ply_twist, "twist not measured: an ordinary amount");
+    note(any_skein(batch, [](const Skein& s) { return s.state == LengthState::unknown; }),
+         Assumed::lengths_washed);
+    note(batch.fibre.empty(), Assumed::wool);
+    note(!batch.fibre.empty() && batch.fibre.front().name.empty(), Assumed::own_fibre_is_wool);
+    note(batch.preparation == Preparation::unknown, Assumed::preparation_between);
+    note(batch.draw == Draw::unknown, Assumed::draw_between);
+    note(batch.plies == 0, Assumed::plies_between);
+    note(!batch.ply_twist, Assumed::twist_ordinary);
     if (batch.measuring.scale_step.si() > 0)
-        out.assumed.push_back(
-            fmt::format("scale read to {:g} g", in_grams(batch.measuring.scale_step)));
-}
-
-double margin90(double spread) { return 100 * 1.645 * spread; }
-
-// Each measurement that is missing, and how the range it bears on would narrow.
-void say_what_sharpens(const Batch& batch, YarnProfile& out) {
-    if (!batch.washed_gauge)
-        out.sharpen.push_back(
-            fmt::format("knit and wash a swatch, count a gauge: metres within ±{:.0f} % become "
-                        "±{:.0f} %",
-                        margin90(no_swatch), margin90(counted_swatch)));
-    if (!batch.wraps) {
-        const auto alone = gauge_by_grist(out.linear_density.mid);
-        const auto both =
-            weigh(alone, gauge_by_wraps(out.laid_wraps.mid, wraps_margin({out.laid_wraps.mid})));
-        out.sharpen.push_back(fmt::format(
-            "wrap the yarn round a ruler: the needle for it ±{:.0f} % becomes ±{:.0f} %",
-            margin90(alone.spread), margin90(both.spread)));
-    }
-    if (any_skein(batch, [](const Skein& s) { return washed_share(s.state) != nullptr; }))
-        out.sharpen.push_back(
-            fmt::format("wash, dry and measure the skeins again: metres ±{:.0f} % become ±2 %",
-                        margin90(out.length.spread)));
-    const auto& lightest = *std::max_element(
-        out.skeins.begin(), out.skeins.end(),
-        [](const auto& a, const auto& b) { return a.margin.mass < b.margin.mass; });
-    const double mass = lightest.margin.mass;
-    if (mass > 0.01)
-        out.sharpen.push_back(
-            fmt::format("weigh on a finer scale: of {} alone ±{:.1f} % comes from the scale",
-                        lightest.name, margin90(mass)));
-    if (!batch.ply_twist)
-        out.sharpen.emplace_back(
-            "count plied turns in 10 cm: definition, wear and warp fitness firm up");
-    if (!out.fibre_diameter)
-        out.sharpen.emplace_back("name the fibre or its micron: softness and wear firm up");
+        out.assumed.push_back({Assumed::scale_step, {}, batch.measuring.scale_step});
 }
 
 void caution(const Batch& batch, YarnProfile& out) {
@@ -292,16 +250,16 @@ YarnProfile profile(const Batch& batch, const YarnTables& tables, bool insist) {
     for (const auto& skein : batch.skeins) check_skein(skein, insist, out);
     const double state_doubt = weigh_skeins(batch, out);
     compare_skeins(batch, out);
+    out.state_doubt = state_doubt;
     total(state_doubt, out);
     const auto spun = batch.preparation == Preparation::combed ? SpunAs::worsted : SpunAs::woollen;
     out.packed_diameter = packed_diameter(out.linear_density.mid, ashenhurst(spun));
     out.washed_gauge = batch.washed_gauge;
-    say_what_is_assumed(batch, out);
+    note_what_is_assumed(batch, out);
     wrap(batch, out);
     judge_loft(batch, insist, out);
     classify(tables, out);
     characterise(batch, tables, out);
-    say_what_sharpens(batch, out);
     caution(batch, out);
     return out;
 }

@@ -6,9 +6,9 @@
 #include <vector>
 
 #include "engine/estimate/estimate.hpp"
-#include "engine/evidence/evidence.hpp"
 #include "engine/yarn/agreement.hpp"
 #include "engine/yarn/batch.hpp"
+#include "engine/yarn/evidence.hpp"
 #include "engine/yarn/grist_margin.hpp"
 #include "engine/yarn/loft.hpp"
 #include "engine/yarn/traits.hpp"
@@ -25,10 +25,32 @@ struct SkeinGrist {
     GristMargin margin;
 };
 
+// What was missing, and what was taken instead.
+enum class Assumed {
+    lengths_washed,
+    wool,
+    own_fibre_is_wool,
+    preparation_between,
+    draw_between,
+    plies_between,
+    twist_ordinary,
+    scale_step,
+    wraps_from_grist,
+    wraps_laid,
+};
+struct Assumption {
+    Assumed what{};
+    Wraps wraps{};  // guessed from the grist
+    Mass step{};    // of the scale
+
+    auto operator<=>(const Assumption&) const = default;
+};
+
 struct YarnProfile {
     std::vector<SkeinGrist> skeins;  // in the batch's order
     Mass mass;
     Estimate<Length> length;  // metres to hand, washed
+    double state_doubt = 0;   // part of its spread: what lengths not taken washed may lose
     Estimate<LinearDensity> linear_density;
     Agreement agreement;
 
@@ -56,8 +78,7 @@ struct YarnProfile {
     std::optional<Gauge> washed_gauge;
     Evidence evidence;  // of swatches; empty: none
 
-    std::vector<std::string> assumed;  // what was missing and what was taken instead
-    std::vector<std::string> sharpen;  // the measurements that would narrow most, best first
+    std::vector<Assumption> assumed;  // what was missing and what was taken instead
     std::vector<std::string> cautions;
 
     const Trait& trait(TraitName name) const { return traits[static_cast<std::size_t>(name)]; }

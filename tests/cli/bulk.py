@@ -43,9 +43,14 @@ def main():
             _, read = answers(folder, make.encode())
             assert read == expected, make
 
-        rows = "idea\n" + "".join('"' + h.replace('"', '""') + '"\n' for h in HOSTILE)
+        # Each needs its own length: near-alike ideas would be answered as one row.
+        rows = "idea,needs\n" + "".join('"{}",{:.0f}m\n'.format(h.replace('"', '""'), 50 * 1.3 ** n)
+                                        for n, h in enumerate(HOSTILE))
         raw, read = answers(folder, rows.encode())
-        assert read and not [c for c in raw if c != "\n" and (ord(c) < 32 or c in "\u202e\u202d\x7f")]
+        assert len(read) == len(HOSTILE), len(read)
+        marked = {HOSTILE[int(row["row"]) - 2] for row in read if row["idea"].startswith("'")}
+        assert marked == {"=1+1 hat", "+SUM(A1) hat", "@cmd hat", "-2 hat"}, marked
+        assert not [c for c in raw if c != "\n" and (ord(c) < 32 or c in "\u202e\u202d\x7f")]
         for row in read:
             for key, value in row.items():
                 assert not value or value[0] not in "=+-@\t\r", (key, value[:40])

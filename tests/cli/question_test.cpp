@@ -23,7 +23,7 @@ Typed skein_and(Typed more) {
     return more;
 }
 
-struct Refused {
+struct Complained {
     Typed typed;                // besides a skein of 171m/38.5g
     const char *wrong, *right;  // parts of the complaint
 };
@@ -31,7 +31,7 @@ struct Refused {
 }  // namespace
 
 TEST_CASE("every option's bad values: the complaint says what is wrong and what would be right") {
-    const Refused cases[] = {
+    const Complained cases[] = {
         // skeins: a length and a mass, each with its unit, more than zero
         {{"--skein", "171m"}, "'171m': a skein is a length and a mass", "such as 171m/38.5g"},
         {{"--skein", "171/38.5g"}, "a length or a mass needs a unit", "171m/38.5g"},

@@ -6,6 +6,7 @@
 #include <initializer_list>
 
 #include "engine/yarn/count.hpp"
+#include "engine/yarn/loft.hpp"
 #include "tests/near.hpp"
 
 using namespace gristwright;

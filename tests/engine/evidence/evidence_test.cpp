@@ -1,5 +1,5 @@
 // Conjugate updates against a grid, and what swatches do to a plan.
-#include "engine/evidence/evidence.hpp"
+#include "engine/yarn/evidence.hpp"
 
 #include <doctest/doctest.h>
 

@@ -11,6 +11,7 @@
 #include "engine/evidence/constants.hpp"
 #include "engine/evidence/spin.hpp"
 #include "engine/evidence/swatch.hpp"
+#include "engine/yarn/constants.hpp"
 #include "tests/near.hpp"
 
 using namespace gristwright;

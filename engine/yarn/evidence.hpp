@@ -50,6 +50,9 @@ Estimate<Q> posterior(const Estimate<Q>& prior, const Estimate<Q>& seen) {
     return {Q::from_si(both.mid), both.spread};
 }
 
+// The gauge of these hands' next yarn: the table's moved by the habit, never wider than before.
+Estimate<Gauge> by_habit(const Estimate<Gauge>& table, const Estimate<double>& habit);
+
 // Standard deviations between what was expected and what was seen.
 double surprise(Estimate<double> prior, Estimate<double> seen);
 

@@ -15,7 +15,7 @@ struct SetMember {
     Length need;  // median
 };
 
-struct BestSet {
+struct [[nodiscard]] BestSet {
     std::vector<SetMember> members;  // largest need first; empty: nothing fits
     Length need;                     // median, of all
     double certainty = 0;            // that the batch reaches for all of them

@@ -1,8 +1,13 @@
-#include "engine/evidence/evidence.hpp"
+#include "engine/yarn/evidence.hpp"
 
+#include <algorithm>
 #include <cmath>
 
+#include "engine/yarn/constants.hpp"
+
 namespace gristwright {
+
+using namespace constants;
 
 const WeighedFabric* Evidence::weighed_in(std::string_view fabric) const {
     for (const auto& w : weighed)
@@ -16,6 +21,11 @@ Estimate<double> posterior(Estimate<double> prior, Estimate<double> seen) {
     const double a = 1 / (prior.spread * prior.spread), b = 1 / (seen.spread * seen.spread);
     return {std::exp((a * std::log(prior.mid) + b * std::log(seen.mid)) / (a + b)),
             1 / std::sqrt(a + b)};
+}
+
+Estimate<Gauge> by_habit(const Estimate<Gauge>& table, const Estimate<double>& habit) {
+    return {table.mid * habit.mid,
+            std::min(table.spread, together(habit.spread, habit_between_batches))};
 }
 
 double surprise(Estimate<double> prior, Estimate<double> seen) {

@@ -1,4 +1,4 @@
-#include "engine/project/best_set.hpp"
+#include "engine/suitability/best_set.hpp"
 
 #include <doctest/doctest.h>
 
@@ -9,7 +9,7 @@
 #include <set>
 #include <string>
 
-#include "engine/project/constants.hpp"
+#include "engine/suitability/constants.hpp"
 #include "tests/engine/invented.hpp"
 #include "tests/near.hpp"
 

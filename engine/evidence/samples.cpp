@@ -1,11 +1,11 @@
-#include "engine/allocation/samples.hpp"
+#include "engine/evidence/samples.hpp"
 
 #include <algorithm>
 #include <cmath>
 
-#include "engine/allocation/constants.hpp"
+#include "engine/evidence/constants.hpp"
 
-namespace gristwright::allocation {
+namespace gristwright {
 namespace {
 
 using namespace constants;
@@ -84,24 +84,4 @@ SampleRange sensible(const Sample& sample, double good_enough) {
     return {least, std::max(least, side_for(sample, good_enough))};
 }
 
-std::vector<SampleShare> share(const std::vector<Sample>& samples, Length total) {
-    const auto needed = [&](double r) {
-        Length sum;
-        for (const auto& s : samples) sum += s.metres(side_for(s, r));
-        return sum;
-    };
-    double low = 1e-6, high = 10;  // an error of 1000 % is no sample
-    if (needed(high) > total) return {};
-    for (int i = 0; i < 60; ++i) {
-        const double middle = std::sqrt(low * high);
-        (needed(middle) > total ? low : high) = middle;
-    }
-    std::vector<SampleShare> out;
-    for (const auto& s : samples) {
-        const auto side = side_for(s, high);
-        out.push_back({s.metres(side), side, s.error(side)});
-    }
-    return out;
-}
-
-}  // namespace gristwright::allocation
+}  // namespace gristwright

@@ -1,5 +1,5 @@
-// How well a sample tells, and how two samples share their metres.
-#include "engine/allocation/samples.hpp"
+// How well a sample tells.
+#include "engine/evidence/samples.hpp"
 
 #include <doctest/doctest.h>
 
@@ -9,7 +9,6 @@
 #include "tests/near.hpp"
 
 using namespace gristwright;
-using namespace gristwright::allocation;
 
 namespace {
 
@@ -39,33 +38,27 @@ Sample woven() {
 
 }  // namespace
 
-TEST_CASE("two samples from 60 m, the larger error as small as can be (worked by hand)") {
-    const auto shares = share({knitted(), woven()}, metres(60));
-    REQUIRE(shares.size() == 2);
-    CHECK(in_metres(shares[0].metres) == near(44.73, 0.002));
-    CHECK(in_centimetres(shares[0].side) == near(16.6, 0.005));
-    CHECK(in_metres(shares[1].metres) == near(15.27, 0.002));
-    CHECK(in_centimetres(shares[1].side) == near(16.1, 0.005));
-    CHECK(shares[0].error == near(0.00549, 0.002));
-    CHECK(shares[0].error == near(shares[1].error, 1e-6));
+// Two samples from 60 m with the larger error as small as can be: 44.73 and 15.27 m.
+TEST_CASE("sides of 16.6 and 16.1 cm take 44.73 and 15.27 m and tell to 0.55 % (worked by hand)") {
+    CHECK(in_centimetres(knitted().side(metres(44.73))) == near(16.6, 0.005));
+    CHECK(in_centimetres(woven().side(metres(15.27))) == near(16.1, 0.005));
+    CHECK(knitted().error(knitted().side(metres(44.73))) == near(0.00549, 0.002));
+    CHECK(woven().error(woven().side(metres(15.27))) == near(0.00549, 0.002));
 }
 
 TEST_CASE("unevenness of 6 % doubles the error (worked by hand: 1.09 % at 50.0 and 10.0 m)") {
     auto a = knitted(), b = woven();
     a.variation = b.variation = 0.06;
-    const auto shares = share({a, b}, metres(60));
-    CHECK(shares[0].error == near(0.0109, 0.01));
-    CHECK(in_metres(shares[0].metres) == near(50.0, 0.01));
+    CHECK(a.error(a.side(metres(50))) == near(0.0109, 0.01));
+    CHECK(b.error(b.side(metres(10))) == near(0.0109, 0.01));
 }
 
-TEST_CASE("its own warp's waste comes first (worked by hand: 11.3 and 10.9 cm, 24.6 m of waste)") {
+TEST_CASE("its own warp's waste comes first (worked by hand: 10.9 cm, 24.6 m of waste)") {
     auto b = woven();
     b.linear = 225;
     b.square = 0.109e4;
-    const auto shares = share({knitted(), b}, metres(60));
-    CHECK(in_centimetres(shares[0].side) == near(11.3, 0.01));
-    CHECK(in_centimetres(shares[1].side) == near(10.9, 0.01));
-    CHECK(225 * shares[1].side.si() == near(24.6, 0.01));
+    const auto rest = b.metres(centimetres(10.9)).si() - b.fixed - 0.109e4 * 0.109 * 0.109;
+    CHECK(rest == near(24.6, 0.01));
 }
 
 TEST_CASE("metres and side undo each other, and the error falls with the side") {
@@ -76,7 +69,6 @@ TEST_CASE("metres and side undo each other, and the error falls with the side") 
     CHECK(s.side(metres(0.5)) == Length{});
     CHECK(s.error(centimetres(20)) < s.error(centimetres(10)));
     CHECK(std::isinf(s.error({})));
-    CHECK(share({knitted(), woven()}, metres(2)).empty());
 }
 
 TEST_CASE("the error is what counting many simulated swatches gives, within 5 %") {

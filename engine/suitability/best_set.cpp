@@ -1,6 +1,6 @@
-#include "engine/project/best_set.hpp"
+#include "engine/suitability/best_set.hpp"
 
-#include "engine/project/constants.hpp"
+#include "engine/suitability/constants.hpp"
 
 #include <algorithm>
 #include <cmath>

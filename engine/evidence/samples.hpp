@@ -1,11 +1,10 @@
-// Samples that teach: how well a swatch of a given size tells its gauge, and how the metres that
-// two samples share should be split between them.
+// Samples that teach: how well a swatch of a given size tells its gauge.
 //
 // A sample of side a takes fixed + linear a + square a^2 metres. Counting over the middle share q
 // of the side reads N = q a x count per length threads: with an error s of reading both ends and a
 // stitch-to-stitch variation v, r^2 = (s / N)^2 + v^2 / N. A woven sample also tells its shrinkage,
 // between two marks read to m each: r = m sqrt(2) / (q a); the worse of the two counts.
-// Derivation and a worked example: tests/engine/allocation/samples_test.cpp.
+// Derivation and a worked example: tests/engine/evidence/samples_test.cpp.
 #pragma once
 
 #include <vector>
@@ -13,10 +12,10 @@
 #include "engine/cloth/knitting.hpp"
 #include "engine/cloth/weaving.hpp"
 
-namespace gristwright::allocation {
+namespace gristwright {
 
-struct Sample {
-    bool knitted = true;                       // else woven
+struct [[nodiscard]] Sample {
+    bool knitted = true;  // else woven
     double fixed = 0, linear = 0, square = 0;  // metres, metres per m, metres per m2
     double count = 0;                          // stitches or picks per metre
     double second_count = 0;                   // rows or ends per metre
@@ -41,12 +40,4 @@ struct SampleRange {
 };
 SampleRange sensible(const Sample& sample, double good_enough = 0.015);
 
-struct SampleShare {
-    Length metres, side;
-    double error = 0;
-};
-// Shares `metres` so that the larger error is as small as can be. Empty when even sides of nothing
-// cost more than there is.
-std::vector<SampleShare> share(const std::vector<Sample>& samples, Length metres);
-
-}  // namespace gristwright::allocation
+}  // namespace gristwright
