@@ -26,7 +26,8 @@ lay::Fibres fibres_of(const YarnProfile& yarn, int plies) {
     out.turn = yarn.plied ? ply_turn(yarn) : 0;
     out.plies = yarn.plied ? std::max(1, plies) : 1;
     out.halo = yarn.trait(TraitName::bloom).value;
-    out.blur = std::clamp((crisp_from - definition) / (crisp_from - blurred_from), 0.0, 1.0);
+    out.blur =
+        std::clamp((drawn_crisp_from - definition) / (drawn_crisp_from - blurred_from), 0.0, 1.0);
     return out;
 }
 

@@ -67,13 +67,13 @@ inline constexpr Constant crimp_rise{"a thread over another above the middle of 
                                      "half a thickness, squeezed where they press"};
 inline constexpr Constant laid_in_cloth{
     "yarn in washed cloth, thick", 0.92, 0.8, 1.0, "of its laid thickness", Mark::judgement, ""};
-inline constexpr Constant crisp_from{"definition from which stitches are drawn crisp",
-                                     0.85,
-                                     0.75,
-                                     0.95,
-                                     "of 1",
-                                     Mark::judgement,
-                                     ""};
+inline constexpr Constant drawn_crisp_from{"definition from which stitches are drawn crisp",
+                                           0.85,
+                                           0.75,
+                                           0.95,
+                                           "of 1",
+                                           Mark::judgement,
+                                           ""};
 inline constexpr Constant blurred_from{
     "definition down to which they blur", 0.10, 0.0, 0.2, "of 1", Mark::judgement, ""};
 inline constexpr Constant usual_ply_twist{"plied twist when it was not measured",

@@ -63,21 +63,17 @@ class Knitter {
     Knitter(const Chart& chart, const Spacing& s)
         : chart_(chart), s_(s), loop_(loop_made(chart, s)), wales_(chart, s.stitch, s.row) {}
 
-    // One yarn's way through a row: its loops from foot to foot, and where it only passes.
-    Strand row(int row, int first, int last, int yarn) const {
-        Strand out{{}, yarn};
+    // One yarn's way through a row: its loops from foot to foot, and where it only passes. At a
+    // crossing its feet part, and what runs between them behind the cloth is not drawn.
+    std::vector<Strand> row(int row, int first, int last, int yarn) const {
+        std::vector<Strand> out;
         for (int wale = first; wale < last; ++wale) {
-            const char stitch = chart_.at(wale, row);
-            if ((stitch == '2') != (yarn == 1) || stitch == 's')
-                pass(wale, row, -2 * loop_depth, out);
-            else if (stitch == 'f')
-                pass(wale, row, 2 * loop_depth, out);
-            else if (stitch == 'x')
-                pass(wale, row, 0, out);
-            else if (stitch == 'u')
-                tuck(wale, row, out);
-            else
-                loop(wale, row, out);
+            const auto piece = stitch(wale, row, yarn);
+            const auto& from = piece.line.front();
+            if (out.empty() || std::abs(out.back().line.back().x - from.x) > s_.stitch / 2)
+                out.push_back({{}, yarn});
+            auto& line = out.back().line;
+            line.insert(line.end(), piece.line.begin(), piece.line.end());
         }
         return out;
     }
@@ -101,6 +97,22 @@ class Knitter {
     bool has_bobble(int wale, int row) const { return chart_.at(wale, row) == 'B'; }
 
   private:
+    Strand stitch(int wale, int row, int yarn) const {
+        Strand out{{}, yarn};
+        const char letter = chart_.at(wale, row);
+        if ((letter == '2') != (yarn == 1) || letter == 's')
+            pass(wale, row, -2 * loop_depth, out);
+        else if (letter == 'f')
+            pass(wale, row, 2 * loop_depth, out);
+        else if (letter == 'x')
+            pass(wale, row, 0, out);
+        else if (letter == 'u')
+            tuck(wale, row, out);
+        else
+            loop(wale, row, out);
+        return out;
+    }
+
     static constexpr int pieces = 14;  // of half a loop
 
     void pass(int wale, int row, double z, Strand& out) const {
@@ -171,8 +183,9 @@ std::vector<Strand> knitted(const Chart& chart, const Spacing& s, double width, 
         bool two_yarns = false;
         for (int wale = 0; wale < chart.across(); ++wale)
             two_yarns = two_yarns || chart.at(wale, row) == '2';
-        out.push_back(knitter.row(row, first, last, 0));
-        if (two_yarns) out.push_back(knitter.row(row, first, last, 1));
+        for (int yarn = 0; yarn <= (two_yarns ? 1 : 0); ++yarn)
+            for (auto& strand : knitter.row(row, first, last, yarn))
+                out.push_back(std::move(strand));
         for (int wale = first; wale < last; ++wale)
             if (knitter.has_bobble(wale, row)) out.push_back(knitter.bobble(wale, row));
     }

@@ -113,7 +113,7 @@ class Reader {
             out_.description = element.data();
         else if (name == "text")
             out_.texts.push_back({element.data(), look, at});
-        else if (name == "rect")
+        else if (name == "rect" || name == "image")
             add(at, {at.x + number(element, "width"), at.y + number(element, "height")});
         else if (name == "circle")
             circle(element, corner);

@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "tests/near.hpp"
 
@@ -30,7 +31,7 @@ TEST_CASE("an end rises over one pick and sinks under the next") {
     CHECK(end.yarn == 0);
     CHECK(depth(end, 1) == near(-depth(end, 3), 1e-9));
     CHECK(depth(end, 1) == near(depth(end, 5), 1e-9));
-    CHECK(depth(end, 2) == near(0, 1e-9));
+    CHECK(std::abs(depth(end, 2)) < 1e-9);
 }
 
 TEST_CASE("an end over two picks together stays up between them") {
