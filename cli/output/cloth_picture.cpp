@@ -27,6 +27,8 @@ struct Views {
     double near_mm = 0;  // across the near view
 };
 
+constexpr lay::Colour other_yarn{0.36, 0.27, 0.22};  // walnut brown
+
 const char* not_a_photograph = "A drawing from measurements, not a photograph.";
 
 // mm across a panel: a repeat where a few stitches are not enough.
@@ -65,7 +67,9 @@ Views views_of(const PlanPiece& piece, const YarnProfile& yarn, int plies) {
         piece, [&](const KnitCloth& k) { return laid_knitted(k, fibres.thickness); },
         [&](const WovenCloth& w) { return laid_woven(w, fibres.thickness); });
     const auto seen = [&](double width, double height, double pixels) {
-        return lay::relief(laid.strands(width, height), {fibres, fibres}, {width, height, pixels});
+        auto second = fibres;
+        if (piece.knit) second.colours = {other_yarn};
+        return lay::relief(laid.strands(width, height), {fibres, second}, {width, height, pixels});
     };
     const double mm = laid.near_mm;
     return {seen(mm, mm * near_height / near_width, near_pixels * near_width / mm),
@@ -128,9 +132,9 @@ std::string answer_words(const PlanPiece& piece, const YarnProfile& yarn,
     const double had = definition_of(yarn), wanted = asked_definition(piece);
     const char* reads = had >= wanted ? "read clearly" : had >= wanted - 0.15 ? "soften" : "blur";
     return fmt::format(
-        "From arm's length the {} {}: definition {:.2f}, {:.2f} wanted. Combed it "
-        "would be {:.2f}.",
-        name, reads, had, wanted, definition_of(combed));
+        "From arm's length stitches {} in {}: definition {:.2f}, {:.2f} wanted. Combed it would be "
+        "{:.2f}.",
+        reads, name, had, wanted, definition_of(combed));
 }
 
 void draw_views(Svg& out, double x, double top, const std::string& title, const Views& views,
@@ -155,14 +159,15 @@ Svg cloth_picture(const Plan& plan, const Question& q) {
     const auto combed = views_of(piece, combed_yarn, plies);
     const auto said = capital(cloth_words(piece, q.units));
     const auto answer = answer_words(piece, q.yarn, combed_yarn);
-    const double second = 2 * edge + near_width, top = 96;
+    const double second = 2 * edge + near_width, top = 112;
     const double foot = top + 80 + near_height + table_height;
     Svg out(second + near_width + edge, foot + 44, plan.article->title + ": the cloth",
             fmt::format("{} {}. Yours: {} Smooth combed: {} {}", answer, said,
                         cover_words(yours, q.yarn), cover_words(combed, combed_yarn),
                         not_a_photograph));
-    out.text({edge, 26}, plan.article->title, "head").text({edge, 50}, answer, "answer");
-    out.lines({edge, 70}, said, 110, "label");
+    out.text({edge, 26}, plan.article->title, "head");
+    out.lines({edge, 48}, answer, 72, "answer");
+    out.lines({edge, 84}, said, 110, "label");
     draw_views(out, edge, top, "From this yarn", yours, q.yarn);
     draw_views(out, second, top, "From a smooth combed yarn of the same grist", combed,
                combed_yarn);
