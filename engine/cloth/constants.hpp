@@ -83,8 +83,8 @@ inline constexpr Constant needle_to_gauge{
     0.03,
     0.08,
     "relative",
-    Mark::derived,
-    "published stocking stitch and garter on 2.25 to 9 mm, 0.3 to 8 m/g: 17 pieces"};
+    Mark::judgement,
+    "looked at beside published stocking stitch and garter on 2.25 to 9 mm"};
 
 // What a purpose asks of the needle: so many times the needle of ordinary stocking stitch in the
 // same yarn, but never finer than `least` at 4 m/g, going with the grist to the power of
@@ -154,8 +154,13 @@ inline constexpr Constant crimp_factor{
     "crimp per squared sett x diameter",     9.0 / 16, 0.5, 0.62, "1", Mark::derived,
     "Peirce 1937, as read in teaching notes"};
 inline constexpr Constant no_swatch{
-    "metres of knitting before any swatch",        0.14, 0.10, 0.20, "relative", Mark::derived,
-    "published finished pieces (docs/accuracy.md)"};
+    "metres of knitting before any swatch",
+    0.14,
+    0.10,
+    0.20,
+    "relative",
+    Mark::judgement,
+    "set beside published finished pieces, and not yet held to them by a test"};
 inline constexpr Constant counted_swatch{"metres of knitting with a washed swatch's gauge",
                                          0.07,
                                          0.05,

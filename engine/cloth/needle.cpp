@@ -1,5 +1,5 @@
 // The line from loop to needle is least squares on the trade's weight table, the needles of lace
-// and shawls are those of published pieces: docs/accuracy.md shows both against what was published.
+// and shawls were set by hand beside published pieces (judgement): docs/models.md says how.
 #include "engine/cloth/needle.hpp"
 
 #include <algorithm>

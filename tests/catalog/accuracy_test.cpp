@@ -188,8 +188,8 @@ std::string report() {
     out +=
         table("Yarn for a knitted article",
               "Star Book 225, a rug yarn in 70-yard skeins: all skeins but one were too few. The "
-              "printed gauge is\ntaken as a washed swatch's. These are the only four hand-knitted "
-              "cases that print a length of yarn and\nthe article's size.",
+              "printed gauge is\ntaken as a washed swatch's. These are four hand-knitted cases "
+              "that print a length of yarn and\nthe article's size.",
               knitted);
     out +=
         table("What one piece tells of the next",
@@ -237,11 +237,11 @@ std::string report() {
         "and held five of the thirteen skeins above. It is now 0.26 to 0.53: the scatter of the "
         "eight\n"
         "wools whose count can be trusted (0.21 in the logarithm), as a band.\n\n"
-        "The margins of metres (12 % before any swatch, 7 % with a washed gauge, 3 % with a "
+        "The margins of metres (14 % before any swatch, 7 % with a washed gauge, 3 % with a "
         "weighed\n"
         "swatch, 8 and 4 % in weaving) stay marked as judgement. Four knitted articles and two "
         "next\n"
-        "pieces are all that can be compared: a margin fitted to them would be fitted to the one "
+        "pieces are compared here: a margin fitted to them would be fitted to the one "
         "vest\n"
         "that misses. Telling 90 % from 75 % takes some forty cases. No published weaving record "
         "that\n"
