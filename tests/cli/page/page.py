@@ -3,8 +3,7 @@
 
 usage: page.py PROGRAM ROOT [SHOTS]
 
-With chromium installed, each page is also loaded headless: no console message
-as many pixels as it says. With SHOTS, images of the page at phone and desktop width and in print are left
+With chromium installed, each page is also loaded headless: no console message. With SHOTS, images of the page at phone and desktop width and in print are left
 in that folder, to be looked at.
 """
 import html.parser
