@@ -4,12 +4,10 @@
 #include <unistd.h>
 
 #include <algorithm>
-#include <cmath>
 #include <cstdio>
 
 #include "catalog/typed/suggestion_text.hpp"
 #include "cli/output/layout.hpp"
-#include "cli/output/reply.hpp"
 #include "engine/units/failure.hpp"
 
 namespace gristwright::cli {
@@ -23,32 +21,6 @@ std::string known_keys() {
     std::string out;
     for (const auto key : suggestion_fields) out += (out.empty() ? "" : ", ") + std::string(key);
     return out;
-}
-
-long rounded(double value) { return value > 0 ? std::lround(std::log(value) * 20) : -9999; }
-
-// All that was read besides the article, the craft, the fabric and the amounts.
-std::string read_besides(const Taken& t) {
-    auto out = fmt::format("{}|{}|{}|{}|{}", words(t.role), words(t.wearer), t.weight,
-                           t.years.value_or(0), t.alternatives);
-    for (const auto topic : t.topics) out += fmt::format("|{}", words(topic));
-    for (const auto& unmade : t.not_known) out += "|" + unmade.said;
-    for (const auto& wanted : t.wanted)
-        out += fmt::format("|{},{},{},{},{},{}", wanted.nearest.empty() ? wanted.kind : wanted.said,
-                           wanted.form, wanted.count, wanted.sizes.size(), wanted.only_width,
-                           wanted.sizes.size() > 1 ? rounded(wanted.sizes[1].si()) : 0);
-    const auto of = [](const auto& q) { return q ? rounded(q->si()) : 0; };
-    return out + fmt::format("|{}|{}|{}|{}|{}|{}", of(t.gauge), of(t.sett), of(t.needle),
-                             of(t.loom_width), t.shoe.value_or(0), t.other_yarn);
-}
-
-// Alike: read alike, and so answered alike; amounts within a few per cent of each other.
-std::string near_alike(const Suggestion& s, const SuggestionAnswer& a) {
-    if (a.taken.not_an_idea) return "-";
-    if (!a.answered) return "?" + s.idea;
-    return fmt::format("{}|{}|{}|{}|{}|{}", a.article->name, a.taken.fabric.in(a.article->craft),
-                       rounded(a.need.mid.si()), rounded(a.size.si()), s.colours,
-                       read_besides(a.taken));
 }
 
 }  // namespace
@@ -79,30 +51,8 @@ void BulkAnswers::read(const std::string& file) {
 
 void BulkAnswers::add(std::size_t row, Suggestion s) {
     const auto a = answerer_.answer(s);
-    const auto key = near_alike(s, a);
     s.idea.resize(first_bytes(s.idea, idea_bytes_kept).size());
-    auto [place, fresh] = places_.try_emplace(key, groups_.size());
-    if (fresh) {
-        const double reach = a.taken.not_an_idea          ? -3
-                             : !a.answered                ? -2
-                             : a.reach == Reach::short_of ? 0
-                             : a.reach == Reach::enough   ? 2
-                                                          : 1;
-        groups_.push_back(
-            {{}, {}, {}, 1000 * reach + a.judgement.score, s, metres_verdict(a, q_.units)});
-    }
-    auto& group = groups_[place->second];
-    group.rows.push_back(row);
-    group.senders.push_back(std::move(s.from));
-    group.ideas.push_back(std::move(s.idea));
-}
-
-std::vector<BulkAnswers::Group> BulkAnswers::ranked() const {
-    auto out = groups_;
-    std::stable_sort(out.begin(), out.end(), [](const Group& a, const Group& b) {
-        return a.rank != b.rank ? a.rank > b.rank : a.rows.front() < b.rows.front();
-    });
-    return out;
+    groups_.add(row, std::move(s), a);
 }
 
 void BulkAnswers::take_all(const std::vector<catalog::KeptSuggestion>& remembered) {

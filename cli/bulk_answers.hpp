@@ -3,14 +3,13 @@
 
 #include <string>
 #include <string_view>
-#include <unordered_map>
 #include <vector>
 
 #include "catalog/notebook/notebook.hpp"
 #include "catalog/text/csv.hpp"
 #include "catalog/typed/suggestion_text.hpp"
 #include "cli/question.hpp"
-#include "engine/suggestion/answer.hpp"
+#include "engine/suggestion/groups.hpp"
 
 namespace gristwright::cli {
 
@@ -23,14 +22,6 @@ Ground ground_of(const Question& q);
 
 class BulkAnswers {
   public:
-    struct Group {
-        std::vector<std::size_t> rows;            // in their order
-        std::vector<std::string> ideas, senders;  // of those rows, as they wrote
-        double rank = 0;                          // higher first
-        Suggestion suggestion;
-        std::string verdict;
-    };
-
     // `keep`: the texts that can be read stay to hand, to be remembered.
     explicit BulkAnswers(const Question& q, bool keep = false)
         : q_(q), answerer_(ground_of(q)), keep_(keep) {}
@@ -39,7 +30,7 @@ class BulkAnswers {
     void read(const std::string& file);
     void take_all(const std::vector<catalog::KeptSuggestion>& remembered);
 
-    std::vector<Group> ranked() const;
+    std::vector<SuggestionGroup> ranked() const { return groups_.ranked(); }
     std::size_t rows() const { return rows_; }
     std::size_t bad() const { return bad_; }
     const std::vector<std::string>& complaints() const { return complaints_; }
@@ -56,8 +47,7 @@ class BulkAnswers {
     Answerer answerer_;
     bool keep_;
     std::vector<catalog::KeptSuggestion> good_;
-    std::unordered_map<std::string, std::size_t> places_;
-    std::vector<Group> groups_;
+    SuggestionGroups groups_;
     std::vector<std::string> complaints_;
     std::size_t rows_ = 0, bad_ = 0;
 };

@@ -3,11 +3,8 @@
 namespace gristwright::cli {
 
 Ranked rank(const Question& q, std::string_view craft) {
-    std::vector<JudgedPlan> plans;
-    for (const auto& article : q.catalogue.templates)
-        if (craft.empty() || craft == words(article.craft))
-            plans.push_back(judged_plan(article, q));
-    return sorted_out(std::move(plans));
+    return ranked(q.catalogue.templates, q.yarn, q.catalogue.fabrics, q.measured.owned, q.request,
+                  craft);
 }
 
 }  // namespace gristwright::cli

@@ -19,6 +19,7 @@
 
 #include "catalog/text/storage_failed.hpp"
 #include "catalog/typed/batch_text.hpp"
+#include "catalog/typed/kept_texts.hpp"
 #include "engine/units/failure.hpp"
 
 namespace gristwright::catalog {
@@ -38,18 +39,6 @@ struct NotebookFailed : StorageFailed {
     using StorageFailed::StorageFailed;
 };
 
-struct SwatchText {
-    enum class Kind { knitted, woven };
-
-    Kind kind = Kind::knitted;
-    // Each given once, as typed: {"stitches", "28/10.3cm"}, {"mass", "4.1g"}, {"washed", "yes"}.
-    std::map<std::string, std::string, std::less<>> measured;
-    std::string date;       // as the caller writes it; may be empty
-    bool own_hands = true;  // tells about the person's hands: not by others, not forgotten
-
-    bool operator==(const SwatchText&) const = default;
-};
-
 // A suggestion as it was written: {"idea", "cabled hat"}, {"needs", "220yd"}.
 using KeptSuggestion = std::map<std::string, std::string, std::less<>>;
 
@@ -59,16 +48,6 @@ struct ProjectText {
     std::string started;          // date, as the caller writes it
 
     bool operator==(const ProjectText&) const = default;
-};
-
-// Exactly one of row and length says how far the piece had come.
-struct WeighingText {
-    std::string row;     // "96", for a knitted piece
-    std::string length;  // "41cm" of cloth woven
-    std::string ball;    // "31.5g" left; never empty
-    std::string date;
-
-    bool operator==(const WeighingText&) const = default;
 };
 
 // How much a notebook holds.

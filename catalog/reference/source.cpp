@@ -1,9 +1,6 @@
 #include "catalog/reference/source.hpp"
 
 #include <algorithm>
-#include <fstream>
-#include <iterator>
-#include <system_error>
 
 #include "catalog/reference/caution_table.hpp"
 #include "catalog/reference/need_text.hpp"
@@ -37,16 +34,6 @@ Template built_in_template(const fs::path& path, const Fabrics& fabrics) {
 }
 
 }  // namespace
-
-std::string read_file(const fs::path& path) {
-    std::error_code error;
-    std::ifstream file(path, std::ios::binary);
-    if (!file || fs::is_directory(path, error))
-        throw MissingFile("cannot open '" + path.string() + "'");
-    std::string text{std::istreambuf_iterator<char>(file), {}};
-    if (file.bad()) throw MissingFile("cannot read '" + path.string() + "'");
-    return text;
-}
 
 Template read_template_file(const fs::path& path, const Fabrics& fabrics) {
     const auto name = path.stem().string();

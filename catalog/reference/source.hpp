@@ -5,15 +5,9 @@
 #include <string>
 
 #include "catalog/reference/catalogue.hpp"
-#include "catalog/text/storage_failed.hpp"
+#include "catalog/text/file.hpp"
 
 namespace gristwright::catalog {
-
-// The whole file. Throws MissingFile when it cannot be opened.
-struct MissingFile : StorageFailed {
-    using StorageFailed::StorageFailed;
-};
-std::string read_file(const std::filesystem::path& path);
 
 // Throws BadText for the first thing wrong in any file; two templates of one name are wrong.
 Catalogue read_source(const std::filesystem::path& folder);

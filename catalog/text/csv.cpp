@@ -9,9 +9,9 @@
 #include <optional>
 #include <system_error>
 
-#include "catalog/reference/source.hpp"
 #include "catalog/text/bad_text.hpp"
 #include "catalog/text/encoding.hpp"
+#include "catalog/text/file.hpp"
 
 namespace gristwright::catalog {
 namespace {

@@ -1,7 +1,7 @@
 // What the texts of a remembered swatch mean.
 #pragma once
 
-#include "catalog/notebook/notebook.hpp"
+#include "catalog/typed/kept_texts.hpp"
 #include "engine/evidence/progress.hpp"
 #include "engine/evidence/swatch.hpp"
 

@@ -227,17 +227,16 @@ Json answer_json(const Suggestion& s, const SuggestionAnswer& a, const Question&
 std::string cell(const std::string& text) { return catalog::csv_cell(inert(text)); }
 
 // What the rows of a group share.
-std::string csv_answer(const BulkAnswers::Group& group, const SuggestionAnswer& a,
-                       const Question& q) {
+std::string csv_answer(const SuggestionGroup& group, const SuggestionAnswer& a, const Question& q) {
     std::string out;
     if (a.answered)
         out = fmt::format("{},{},{:.0f},{},{},{:.0f},{:.0f},{:.0f},{:.3f},",
                           cell(a.article->article), words(a.article->craft), a.judgement.score,
-                          cell(std::string(words(serves(a.judgement.score)))), cell(group.verdict),
-                          in_metres(a.need.mid), in_metres(a.left), in_metres(a.short_by),
-                          a.certainty);
+                          cell(std::string(words(serves(a.judgement.score)))),
+                          cell(metres_verdict(a, q.units)), in_metres(a.need.mid),
+                          in_metres(a.left), in_metres(a.short_by), a.certainty);
     else
-        out = ",,,," + cell(group.verdict) + ",,,,,";
+        out = ",,,," + cell(metres_verdict(a, q.units)) + ",,,,,";
     return out + cell(joined(briefs(cautions_on_answer(group.suggestion, a, q)), "; ")) + "," +
            cell(reply_with_care(group.suggestion, a, q)) + "\n";
 }
@@ -291,7 +290,7 @@ std::string bulk_text(BulkAnswers& bulk, const Question& q, bool all) {
             group.rows.size() > 1 ? fmt::format("  ({} times)", group.rows.size()) : "");
         out +=
             wrapped(a.answered ? fmt::format("{}; {}; needs {}", words(serves(a.judgement.score)),
-                                             group.verdict, q.units.yarn(a.need.mid))
+                                             metres_verdict(a, q.units), q.units.yarn(a.need.mid))
                                : a.ask,
                     5) +
             "\n";

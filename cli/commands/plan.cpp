@@ -12,8 +12,8 @@
 #include "cli/output/yarn_words.hpp"
 #include "cli/roles.hpp"
 #include "cli/warp_words.hpp"
-#include "engine/allocation/constants.hpp"
-#include "engine/cloth/constants.hpp"
+#include "engine/evidence/next_step.hpp"
+#include "engine/evidence/skein_ends.hpp"
 #include "engine/project/words.hpp"
 #include "engine/suitability/reasons.hpp"
 
@@ -104,52 +104,38 @@ std::string reasons(const JudgedPlan& judged, const Question& q, bool all) {
     return out;
 }
 
-std::string to_set_aside(const Plan& plan, const Question& q) {
-    if (plan.reach == Reach::short_of) return "";  // all of it, and more
-    const auto most = std::min(plan.need.quantile(plan.asked), plan.have.mid);
-    const auto mass = most * q.yarn.linear_density.mid;
+std::string set_aside_text(const Plan& plan, const Question& q) {
+    const auto aside = to_set_aside(plan, q.yarn);
+    if (!aside) return "";
     return wrapped(fmt::format(
                        "Set aside {} for it, {} of the batch; most likely about {} are left.",
-                       q.units.mass(mass), percent(mass / q.yarn.mass), q.units.yarn(plan.left())),
+                       q.units.mass(aside->mass), percent(aside->share), q.units.yarn(plan.left())),
                    2) +
            "\n";
 }
 
-// What a sample would let the size become, with nothing else changed.
 std::string next_evidence(const Plan& plan, const Question& q) {
-    const auto& t = *plan.article;
-    const bool knitted = t.craft == Craft::knitted;
-    if (knitted ? !q.yarn.evidence.weighed.empty() : q.yarn.evidence.width_kept.has_value())
-        return "";
-    if (plan.size >= t.largest || (t.fitted && plan.size >= t.ideal)) return "";
-    const double then_known = knitted ? constants::swatch_metres : constants::after_sample;
-    const double aside = set_aside(plan.asked, then_known, plan.have.spread);
-    const double reached = plan.by_size.largest(plan.have.mid.si() / aside, t.largest / t.ideal);
-    const auto then = metres(std::floor(reached * t.ideal.si() * 100) / 100);
-    if (then <= plan.size) return "";
+    const auto then = size_after_sample(plan, q.yarn);
+    if (!then) return "";
+    const bool knitted = plan.article->craft == Craft::knitted;
     return wrapped(fmt::format("{} would let it grow from {} to about {} ({}).",
                                knitted ? "A washed and weighed swatch"
                                        : "A woven sample, measured in the heddle and finished,",
-                               q.units.size(plan.size), q.units.size(then), t.measure),
+                               q.units.size(plan.size), q.units.size(*then), plan.article->measure),
                    2) +
            "\n";
 }
 
-// Where one skein ends and the next begins, by the share of the yarn used.
 std::string joins(const Plan& plan, const Question& q) {
     std::vector<std::string> said;
-    const auto& body = plan.pieces.front();
-    if (!body.knit || body.piece->count > 1 || body.ours < body.metres.mid) return "";
-    double used = 0;
-    for (std::size_t s = 0; s + 1 < q.yarn.skeins.size(); ++s) {
-        used += q.yarn.skeins[s].length.si();
-        const double share = used / body.metres.mid.si();
-        if (share >= 1) break;
-        said.push_back(fmt::format("{} ends near row {:.0f}", inert(q.yarn.skeins[s].name),
-                                   rows_for_yarn(body.outline, share) * body.rows));
-    }
+    for (const auto& end : skein_ends(plan, lengths_of(q.yarn)))
+        said.push_back(
+            fmt::format("{} ends near row {:.0f}", inert(q.yarn.skeins[end.skein].name), end.row));
     if (said.empty()) return "";
-    return wrapped("Joins in the " + body.piece->name + ": " + joined(said, "; ") + ".", 2) + "\n";
+    return wrapped(
+               "Joins in the " + plan.pieces.front().piece->name + ": " + joined(said, "; ") + ".",
+               2) +
+           "\n";
 }
 
 std::string steps(const Plan& plan, const Question& q) {
@@ -173,7 +159,7 @@ std::string metres_text(const Plan& plan, const Question& q) {
                 2) +
         "\n";
     out += other_yarn_text(plan, q);
-    return out + to_set_aside(plan, q) + joins(plan, q) + next_evidence(plan, q);
+    return out + set_aside_text(plan, q) + joins(plan, q) + next_evidence(plan, q);
 }
 
 std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {

@@ -10,6 +10,7 @@
 #include "cli/output/layout.hpp"
 #include "engine/evidence/constants.hpp"
 #include "engine/evidence/progress.hpp"
+#include "engine/evidence/skein_ends.hpp"
 #include "engine/units/failure.hpp"
 #include "engine/units/reading.hpp"
 
@@ -48,10 +49,10 @@ std::string woven_text(const Plan& plan, const WeftProgress& p, const Units& uni
 }
 
 std::string skein_text(const Plan& plan, const Question& q, const Progress& p) {
-    const auto ends = skein_ends(plan, p, lengths_of(q.yarn));
+    const auto ends = skein_ends(plan, lengths_of(q.yarn), p.factor.mid, p.used);
     if (ends.empty()) return "";
     std::vector<std::string> said;
-    for (const double row : ends) said.push_back(fmt::format("{:.0f}", std::floor(row)));
+    for (const auto& end : ends) said.push_back(fmt::format("{:.0f}", std::floor(end.row)));
     return line(fmt::format("Skeins used in their order end near row {}: change at the side edge.",
                             joined(said)));
 }
@@ -83,8 +84,8 @@ std::string knitted_text(const Plan& plan, const Question& q, const Progress& p)
 
 Json knitted_json(const Plan& plan, const Question& q, const Progress& p) {
     Json ends = Json::array();
-    for (const double row : skein_ends(plan, p, lengths_of(q.yarn)))
-        ends.push_back(std::floor(row));
+    for (const auto& end : skein_ends(plan, lengths_of(q.yarn), p.factor.mid, p.used))
+        ends.push_back(std::floor(end.row));
     const bool more = p.begin_rest_row > 0;
     return {{"metres_used", number(in_metres(p.used))},
             {"metres_left", number(in_metres(p.left))},

@@ -5,32 +5,13 @@
 #include <algorithm>
 
 #include "cli/output/layout.hpp"
+#include "engine/evidence/skein_ends.hpp"
 
 namespace gristwright::cli {
 namespace {
 
 constexpr double page_width = 360, margin = 16, tallest = 250;
 constexpr std::size_t line_width = 54;  // characters
-
-// A skein's end inside the first piece, as a share of its rows.
-struct SkeinEnd {
-    std::string name;
-    double rows_share;
-};
-
-std::vector<SkeinEnd> skein_ends(const Plan& plan, const YarnProfile& yarn) {
-    std::vector<SkeinEnd> out;
-    const auto& body = plan.pieces.front();
-    if (!body.knit || body.piece->count > 1 || body.ours < body.metres.mid) return out;
-    double used = 0;
-    for (std::size_t s = 0; s + 1 < yarn.skeins.size(); ++s) {
-        used += yarn.skeins[s].length.si();
-        const double share = used / body.metres.mid.si();
-        if (share >= 1) break;
-        out.push_back({yarn.skeins[s].name, rows_for_yarn(body.outline, share)});
-    }
-    return out;
-}
 
 // Room beside a piece for its length in words.
 double room_beside(const Plan& plan, const Units& units) {
@@ -187,7 +168,8 @@ bool lies_folded(const Plan& plan) {
     });
 }
 
-double draw_key(Svg& svg, double y, const Plan& plan, const std::vector<SkeinEnd>& ends) {
+double draw_key(Svg& svg, double y, const Plan& plan, const YarnProfile& yarn,
+                const std::vector<SkeinEnd>& ends) {
     svg.path(Path()
                  .move({margin, y - 4})
                  .line({margin + 16, y - 4})
@@ -203,14 +185,14 @@ double draw_key(Svg& svg, double y, const Plan& plan, const std::vector<SkeinEnd
     }
     for (const auto& end : ends)
         y = line_row(svg, y, "join",
-                     fmt::format("{} ends near row {:.0f}", shortened(inert(end.name), 24),
-                                 end.rows_share * plan.pieces.front().rows));
+                     fmt::format("{} ends near row {:.0f}",
+                                 shortened(inert(yarn.skeins[end.skein].name), 24), end.row));
     return y;
 }
 
 double draw_all(Svg& svg, const JudgedPlan& judged, const Question& q) {
     const auto& plan = judged.plan;
-    const auto ends = skein_ends(plan, q.yarn);
+    const auto ends = skein_ends(plan, lengths_of(q.yarn));
     const double scale = scale_of(plan, q.units);
     svg.text({margin, 26}, fmt::format("{}, {}", plan.article->title, words(plan.article->craft)),
              "head");
@@ -225,7 +207,7 @@ double draw_all(Svg& svg, const JudgedPlan& judged, const Question& q) {
         y = draw_piece(svg, y, piece, scale, q.units, first ? ends : std::vector<SkeinEnd>{});
         if (piece.woven) y = draw_warp(svg, y, piece, *piece.woven, *plan.article, q.units);
     }
-    return draw_key(svg, y, plan, ends) + 6;
+    return draw_key(svg, y, plan, q.yarn, ends) + 6;
 }
 
 std::string said(const JudgedPlan& judged, const Question& q) {

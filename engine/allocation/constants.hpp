@@ -12,13 +12,6 @@ inline constexpr Constant sample_loom_waste{"loom waste of a sample's own warp",
                                             "cm",
                                             Mark::judgement,
                                             "a short warp tied close"};
-inline constexpr Constant swatch_metres{"metres per area of a weighed swatch",
-                                        0.03,
-                                        0.02,
-                                        0.05,
-                                        "relative",
-                                        Mark::judgement,
-                                        "mass and area of a swatch, and how the rest will differ"};
 inline constexpr Constant worth_of_main{
     "worth of a metre in the main project", 1.0, 0.5, 2, "points per m", Mark::judgement, ""};
 inline constexpr Constant worth_of_growth{"worth of a metre that makes an article larger",

@@ -8,6 +8,7 @@
 #include <stdexcept>
 
 #include "engine/allocation/constants.hpp"
+#include "engine/evidence/constants.hpp"
 #include "engine/units/failure.hpp"
 
 namespace gristwright::allocation {

@@ -34,6 +34,13 @@ inline constexpr Constant swatch_and_rest{"metres per area of the work against i
                                           "relative",
                                           Mark::judgement,
                                           ""};
+inline constexpr Constant swatch_metres{"metres per area of a weighed swatch",
+                                        0.03,
+                                        0.02,
+                                        0.05,
+                                        "relative",
+                                        Mark::judgement,
+                                        "mass and area of a swatch, and how the rest will differ"};
 inline constexpr Constant rated_look{
     "a look rated on a swatch", 0.08, 0.05, 0.15, "of 1", Mark::judgement, ""};
 inline constexpr Constant loss_prior{

@@ -117,20 +117,6 @@ Progress progress(const Plan& plan, LinearDensity grist, Mass start,
     return out;
 }
 
-std::vector<double> skein_ends(const Plan& plan, const Progress& now,
-                               const std::vector<Length>& skeins) {
-    const auto& piece = plan.pieces.front();
-    std::vector<double> out;
-    double end = 0;
-    for (std::size_t s = 0; s + 1 < skeins.size(); ++s) {
-        end += skeins[s].si();
-        if (end <= now.used.si()) continue;
-        const double row = row_reached(piece, end, now.factor.mid);
-        if (row < piece.rows) out.push_back(row);
-    }
-    return out;
-}
-
 WeftProgress weft_progress(const Plan& plan, LinearDensity grist,
                            const std::vector<Weighing>& weighings, const Scale& scale) {
     question_lengths(weighings);

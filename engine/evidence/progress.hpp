@@ -37,11 +37,6 @@ struct [[nodiscard]] Progress {
 Progress progress(const Plan& plan, LinearDensity grist, Mass start,
                   const std::vector<Weighing>& weighings, const Scale& scale = {});
 
-// The rows after `now` in which a skein comes to its end, when they are used in this order; of the
-// first piece only.
-std::vector<double> skein_ends(const Plan& plan, const Progress& now,
-                               const std::vector<Length>& skeins);
-
 struct [[nodiscard]] WeftProgress {
     Length left;              // metres of weft
     Estimate<double> factor;  // metres of weft for the length woven / what the plan expected

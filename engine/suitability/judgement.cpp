@@ -7,6 +7,7 @@
 #include "engine/suitability/constants.hpp"
 #include "engine/suitability/desirability.hpp"
 #include "engine/suitability/standing.hpp"
+#include "engine/units/failure.hpp"
 
 namespace gristwright {
 namespace {
@@ -88,6 +89,9 @@ Factor fineness(const Template& article, const YarnProfile& yarn) {
             out.had = c.number;
             out.wanted = thicker > 0 ? article.thickest : article.finest;
         }
+    if (nearest == INFINITY)
+        throw OurMistake(
+            "the yarn has no weight class: profile() needs the tables of the catalogue");
     out.desirability = std::max<double>(least_fineness, desire_more(0, nearest, classes_away));
     return out;
 }

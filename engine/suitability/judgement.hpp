@@ -65,6 +65,7 @@ enum class Serves { well, fairly, poorly, not_at_all };
 Serves serves(double score);
 std::string_view words(Serves serves);  // serves well, serves, serves poorly, does not serve
 
+// Throws OurMistake for a profile that was made without the tables of weight classes.
 Judgement judge(const Plan& plan, const YarnProfile& yarn);
 
 }  // namespace gristwright

@@ -98,6 +98,16 @@ Ranked sorted_out(std::vector<JudgedPlan> plans) {
     return out;
 }
 
+Ranked ranked(const std::vector<Template>& templates, const YarnProfile& yarn,
+              const Fabrics& fabrics, const Equipment& owned, const Request& request,
+              std::string_view craft) {
+    std::vector<JudgedPlan> plans;
+    for (const auto& article : templates)
+        if (craft.empty() || craft == words(article.craft))
+            plans.push_back(judged_plan(article, yarn, fabrics, owned, request));
+    return sorted_out(std::move(plans));
+}
+
 int times_over(const Plan& plan) {
     if (plan.reach == Reach::short_of || !(plan.need.mid.si() > 0)) return 0;
     const double aside = set_aside(plan.asked, plan.need.spread, plan.have.spread);

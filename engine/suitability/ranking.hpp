@@ -5,6 +5,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "engine/suitability/best_set.hpp"
@@ -31,6 +32,11 @@ struct Ranked {
 // Of the plans that serve, those come first that the yarn serves best and that use it: an article
 // that leaves most of a batch unused is not what the batch is for.
 Ranked sorted_out(std::vector<JudgedPlan> plans);
+
+// Every template judged and sorted. `craft`: "knitted", "woven", or empty for both.
+Ranked ranked(const std::vector<Template>& templates, const YarnProfile& yarn,
+              const Fabrics& fabrics, const Equipment& owned, const Request& request,
+              std::string_view craft = "");
 
 // How many of it the batch makes at the plan's size with the certainty asked; 0 when it falls
 // short.

@@ -3,6 +3,8 @@
 
 #include <doctest/doctest.h>
 
+#include "catalog/reference/catalogue.hpp"
+
 using namespace gristwright;
 using namespace gristwright::catalog;
 

@@ -61,7 +61,7 @@ std::string sheet_of(const std::vector<std::string>& rows) {
 using Groups = std::map<std::tuple<double, std::string>, std::size_t>;
 Groups groups_of(const BulkAnswers& bulk) {
     Groups out;
-    for (const auto& g : bulk.ranked()) out[{g.rank, g.verdict}] += g.rows.size();
+    for (const auto& g : bulk.ranked()) out[{g.rank, g.suggestion.idea}] += g.rows.size();
     return out;
 }
 

@@ -5,6 +5,7 @@ usage: delivery.py installed|package ROOT BUILD SCRATCH [FLAGS]
 
 FLAGS are those the engine was compiled with and its users need (a sanitizer's).
 """
+import json
 import os
 import pathlib
 import re
@@ -22,7 +23,7 @@ def run(*words, **more):
 def check_stripped(prefix):
     """Debug information is large and nobody's who only uses what was built."""
     binaries = [prefix / "bin/gristwright", *prefix.rglob("*.a")]
-    assert len(binaries) == 2, binaries
+    assert len(binaries) == 4, binaries
     assert not [path for path in binaries if b".debug_info" in path.read_bytes()], "debug information is installed"
 
 
@@ -44,16 +45,40 @@ def check_program(prefix, home):
 
 
 def check_engine(root, prefix, scratch, flags):
-    """find_package finds it, and only the engine is given to others."""
-    given = {path.relative_to(prefix / "include/gristwright").parts[0]
+    """find_package finds it; of the headers only those that others need are given; makes, plan, split and answer
+    are a few lines, and say what the program says."""
+    given = {str(path.relative_to(prefix / "include/gristwright"))
              for path in (prefix / "include/gristwright").rglob("*.hpp")}
-    assert given == {"engine"}, given
+    rooms = {path.split("/")[0] + "/" + path.split("/")[1] for path in given}
+    assert not rooms & {"catalog/notebook", "engine/lay"} and not [path for path in given if path.startswith("cli")], rooms
+    inner = {"engine/allocation/search.hpp", "engine/allocation/network.hpp", "catalog/text/toml_text.hpp",
+             "catalog/reference/image.hpp", "engine/suggestion/items.hpp"}
+    assert not given & inner and "engine/allocation/split.hpp" in given, given & inner
     exported = "".join(path.read_text() for path in (prefix / "lib").rglob("*.cmake"))
     assert str(root) not in exported, "the exported package names the source folder"
     run("cmake", "-S", root / "tests/delivery/consumer", "-B", scratch / "consumer", "-G", "Ninja",
         f"-DCMAKE_PREFIX_PATH={prefix}", f"-DCMAKE_CXX_FLAGS={flags}", "-DCMAKE_BUILD_TYPE=Debug")
     run("cmake", "--build", scratch / "consumer")
-    assert run(scratch / "consumer/consumer") == "225 tex\n"
+    said = run(scratch / "consumer/engine_alone").splitlines()
+    assert said[0] == "225 tex" and "needs the tables" in said[1], said
+    check_same_answers(prefix, root, scratch)
+
+
+def check_same_answers(prefix, root, scratch):
+    """What others get from the libraries is what the program answers."""
+    batch = root / "docs/examples/heron.toml"
+    env = {**os.environ, "HOME": str(scratch), "XDG_DATA_HOME": str(scratch)}
+    said = dict(line.split(": ") for line in run(scratch / "consumer/consumer", batch).splitlines())
+
+    def asked(*words):
+        return json.loads(run(prefix / "bin/gristwright", *words, "--json", env=env))
+    first = asked("makes", batch)["plans"][0]
+    assert said["makes"] == f"{first['template']}, {first['suitability']:.0f}", (said, first)
+    hat = asked("plan", "watch-cap", batch)["plan"]
+    assert said["plan"].startswith(f"{hat['metres_needed']['mid']:.0f} m of "), (said, hat)
+    one = asked("answer", batch, "--idea", "a lace shawl")["answers"][0]
+    assert said["answer"] == f"{one['template']}, {one['suitability']:.0f}", (said, one)
+    assert int(said["split"].split()[0]) > 0, said
 
 
 def installed(root, build, scratch, flags):

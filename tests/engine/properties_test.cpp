@@ -19,7 +19,11 @@ namespace {
 const Fabrics fabrics = invented::fabrics();
 constexpr double rounding = 1e-11;  // of a sum in another order
 
-YarnProfile any_yarn(Random& random) { return profile(random_case::batch(random), {}); }
+YarnProfile any_yarn(Random& random) {
+    auto out = profile(random_case::batch(random), {});
+    out.class_by_grist.emplace_back();  // nothing is judged without the tables
+    return out;
+}
 
 // The same yarn, that many times as much of it.
 YarnProfile times(YarnProfile yarn, double share) {

@@ -1,9 +1,29 @@
+// What the program does, by others: profile, makes, plan, split, answer.
 #include <cstdio>
 
-#include "engine/units/quantity.hpp"
-#include "engine/units/reading.hpp"
+#include "catalog/reference/catalogue.hpp"
+#include "catalog/typed/batch_text.hpp"
+#include "engine/allocation/split.hpp"
+#include "engine/suggestion/answer.hpp"
+#include "engine/suitability/ranking.hpp"
 
-int main() {
-    const auto skein = gristwright::read_skein("171m/38.5g");
-    std::printf("%.0f tex\n", gristwright::in_tex(skein.second.value / skein.first.value));
+using namespace gristwright;
+
+int main(int, char** argv) {
+    const auto known = catalog::built_in();
+    const auto [batch, owned, yards, notes] =
+        catalog::interpret(catalog::read_batch_file(argv[1]), known);
+    const auto yarn = profile(batch, known.yarn);
+    const auto makes = ranked(known.templates, yarn, known.fabrics, owned, {});
+    const auto& first = makes.best.front().plan;
+    std::printf("makes: %s, %.0f\n", first.article->name.c_str(),
+                makes.best.front().judgement.score);
+    const auto hat = plan(*known.template_named("watch-cap"), yarn, known.fabrics, owned, {});
+    std::printf("plan: %.0f m of %.0f m\n", in_metres(hat.need.mid), in_metres(hat.have.mid));
+    const auto cut = allocation::split(yarn, {{{"shawl", {}, first, true}, {"hat", {}, hat}}});
+    std::printf("split: %zu cuts\n", cut.cuts.size());
+    Answerer answerer(
+        {yarn, known.templates, known.yarn.classes, known.fabrics, owned, known.words, {}});
+    const auto said = answerer.answer({"a lace shawl"});
+    std::printf("answer: %s, %.0f\n", said.article->name.c_str(), said.judgement.score);
 }

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <stdexcept>
 
+#include "engine/evidence/skein_ends.hpp"
 #include "engine/evidence/spin.hpp"
 #include "tests/engine/invented.hpp"
 #include "tests/near.hpp"
@@ -130,9 +131,11 @@ TEST_CASE("a skein ends in the row where its share of the yarn does") {
     const auto p = progress(work.planned, work.grist(), start,
                             {{piece.rows * 0.3, work.ball_after(start, 0.3, 1)}});
     const auto quarter = piece.metres.mid * 0.25;
-    const auto ends = skein_ends(work.planned, p, {quarter * 0.2, quarter * 0.8, quarter * 5});
+    const auto ends =
+        skein_ends(work.planned, {quarter * 0.2, quarter * 0.8, quarter * 5}, p.factor.mid, p.used);
     REQUIRE(ends.size() == 1);  // the first ended before, the last outlives the piece
-    CHECK(ends[0] / piece.rows == near(0.5, 0.01));  // of a triangle
+    CHECK(ends[0].skein == 1);
+    CHECK(ends[0].row / piece.rows == near(0.5, 0.01));  // of a triangle
 }
 
 TEST_CASE("two weighings tell what the weft takes, and how much of it is left") {

@@ -8,6 +8,7 @@
 
 #include "engine/suitability/constants.hpp"
 #include "engine/suitability/desirability.hpp"
+#include "engine/units/failure.hpp"
 #include "tests/engine/invented.hpp"
 #include "tests/near.hpp"
 
@@ -301,4 +302,11 @@ TEST_CASE("drape is the cloth's looseness and the yarn's own, six parts to four 
         c.plan.pieces[0].knit->tightness = tightness;
         CHECK(c.judged().factor(FactorName::drape).had == near(0.6 * loose + 0.4 * 0.5, 1e-9));
     }
+}
+
+TEST_CASE("without the tables a judgement is refused, not a score of nothing") {
+    // It was "suitability 0: thicker yarn than usual for it", of a yarn that nothing was known of.
+    Case plain_case;
+    plain_case.yarn.class_by_grist.clear();
+    CHECK_THROWS_AS(plain_case.judged(), OurMistake);
 }

@@ -1,5 +1,5 @@
 // What remembered batches tell about the hands, read from their texts.
-#include "catalog/typed/hands_text.hpp"
+#include "catalog/notebook/hands.hpp"
 
 #include <doctest/doctest.h>
 

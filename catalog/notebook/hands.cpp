@@ -1,4 +1,4 @@
-#include "catalog/typed/hands_text.hpp"
+#include "catalog/notebook/hands.hpp"
 
 #include <algorithm>
 #include <stdexcept>

@@ -1,0 +1,18 @@
+// A whole file as text.
+#pragma once
+
+#include <filesystem>
+#include <string>
+
+#include "catalog/text/storage_failed.hpp"
+
+namespace gristwright::catalog {
+
+struct MissingFile : StorageFailed {
+    using StorageFailed::StorageFailed;
+};
+
+// Throws MissingFile when it cannot be opened or read.
+std::string read_file(const std::filesystem::path& path);
+
+}  // namespace gristwright::catalog

@@ -1,0 +1,69 @@
+#include "engine/suggestion/groups.hpp"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace gristwright {
+namespace {
+
+constexpr double steps = 20;  // of a logarithm: amounts of one step differ by up to 5 %
+
+long rounded(double value) { return value > 0 ? std::lround(std::log(value) * steps) : -9999; }
+
+// All that was read besides the article, the craft, the fabric and the amounts.
+std::string read_besides(const Taken& t) {
+    auto out = fmt::format("{}|{}|{}|{}|{}", words(t.role), words(t.wearer), t.weight,
+                           t.years.value_or(0), t.alternatives);
+    for (const auto topic : t.topics) out += fmt::format("|{}", words(topic));
+    for (const auto& unmade : t.not_known) out += "|" + unmade.said;
+    for (const auto& wanted : t.wanted)
+        out += fmt::format("|{},{},{},{},{},{}", wanted.nearest.empty() ? wanted.kind : wanted.said,
+                           wanted.form, wanted.count, wanted.sizes.size(), wanted.only_width,
+                           wanted.sizes.size() > 1 ? rounded(wanted.sizes[1].si()) : 0);
+    const auto of = [](const auto& q) { return q ? rounded(q->si()) : 0; };
+    return out + fmt::format("|{}|{}|{}|{}|{}|{}", of(t.gauge), of(t.sett), of(t.needle),
+                             of(t.loom_width), t.shoe.value_or(0), t.other_yarn);
+}
+
+std::string likeness(const Suggestion& s, const SuggestionAnswer& a) {
+    if (a.taken.not_an_idea) return "-";
+    if (!a.answered) return "?" + s.idea;
+    return fmt::format("{}|{}|{}|{}|{}|{}", a.article->name, a.taken.fabric.in(a.article->craft),
+                       rounded(a.need.mid.si()), rounded(a.size.si()), s.colours,
+                       read_besides(a.taken));
+}
+
+// How far the metres reach decides, then how well the yarn serves (0 to 100).
+double rank(const SuggestionAnswer& a) {
+    constexpr double above_any_score = 1000;
+    const double reach = a.taken.not_an_idea          ? -3
+                         : !a.answered                ? -2
+                         : a.reach == Reach::short_of ? 0
+                         : a.reach == Reach::enough   ? 2
+                                                      : 1;
+    return above_any_score * reach + a.judgement.score;
+}
+
+}  // namespace
+
+void SuggestionGroups::add(std::size_t row, Suggestion s, const SuggestionAnswer& a) {
+    const auto [place, fresh] = places_.try_emplace(likeness(s, a), groups_.size());
+    if (fresh) groups_.push_back({{}, {}, {}, rank(a), s});
+    auto& group = groups_[place->second];
+    group.rows.push_back(row);
+    group.senders.push_back(std::move(s.from));
+    group.ideas.push_back(std::move(s.idea));
+}
+
+std::vector<SuggestionGroup> SuggestionGroups::ranked() const {
+    auto out = groups_;
+    std::stable_sort(
+        out.begin(), out.end(), [](const SuggestionGroup& a, const SuggestionGroup& b) {
+            return a.rank != b.rank ? a.rank > b.rank : a.rows.front() < b.rows.front();
+        });
+    return out;
+}
+
+}  // namespace gristwright
