@@ -4,8 +4,8 @@
 #include <filesystem>
 #include <string>
 
-#include "catalog/notebook.hpp"
-#include "catalog/source.hpp"
+#include "catalog/notebook/notebook.hpp"
+#include "catalog/reference/source.hpp"
 #include "cli/command.hpp"
 #include "cli/commands/help.hpp"
 #include "cli/exit_codes.hpp"

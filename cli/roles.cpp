@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <map>
 
-#include "catalog/named_reading.hpp"
+#include "catalog/text/named_reading.hpp"
 #include "cli/output/layout.hpp"
 #include "engine/cloth/constants.hpp"
 #include "engine/cloth/sett.hpp"

@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <nlohmann/json.hpp>
 
-#include "catalog/nearest.hpp"
+#include "catalog/text/nearest.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/mind.hpp"
@@ -98,11 +98,12 @@ Answer run(const Arguments& arguments) {
         out["woven"]["cautions"] = texts(cautions(woven->plan, q));
         return {dumped(out), notes};
     }
-    return {wrapped(batch_line(q), 0) + "\n\n" + side_by_side(*knitted, *woven, q) + "\n" +
-                pair_verdict(*knitted, *woven) + "\n" +
-                care_line(cautions_on(q, {knitted->plan.article.get(), woven->plan.article.get()})) +
-                (q.working ? plan_working(*knitted, q) + plan_working(*woven, q) : ""),
-            notes};
+    return {
+        wrapped(batch_line(q), 0) + "\n\n" + side_by_side(*knitted, *woven, q) + "\n" +
+            pair_verdict(*knitted, *woven) + "\n" +
+            care_line(cautions_on(q, {knitted->plan.article.get(), woven->plan.article.get()})) +
+            (q.working ? plan_working(*knitted, q) + plan_working(*woven, q) : ""),
+        notes};
 }
 
 }  // namespace

@@ -4,7 +4,7 @@
 
 #include <cstdlib>
 
-#include "catalog/characters.hpp"
+#include "catalog/text/characters.hpp"
 
 namespace gristwright::cli {
 namespace {

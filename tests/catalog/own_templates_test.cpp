@@ -1,5 +1,5 @@
 // The person's own templates: what is wrong with one of them costs that one only.
-#include "catalog/own_templates.hpp"
+#include "catalog/reference/own_templates.hpp"
 
 #include <doctest/doctest.h>
 #include <sys/stat.h>
@@ -8,8 +8,8 @@
 #include <fstream>
 #include <iterator>
 
-#include "catalog/bad_text.hpp"
-#include "catalog/deep_keys.hpp"
+#include "catalog/text/bad_text.hpp"
+#include "catalog/text/deep_keys.hpp"
 
 using namespace gristwright::catalog;
 
