@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "catalog/reference/ordinary.hpp"
-#include "catalog/reference/source.hpp"
+#include "catalog/text/storage_failed.hpp"
 #include "engine/units/failure.hpp"
 
 namespace gristwright::catalog {
@@ -28,13 +28,26 @@ std::vector<fs::path> template_files(const fs::path& folder, std::error_code& er
     return out;
 }
 
-void add_file(Catalogue& catalogue, const fs::path& file) {
+void add_file(Catalogue& catalogue, const fs::path& file, const TemplateReader& read) {
     std::error_code none;
     if (!fs::is_regular_file(file, none))  // a pipe would keep us waiting
         throw Refused(fmt::format("{}: is not a file", file.string()));
-    auto own = read_template_file(file, catalogue.fabrics);
+    auto own = read(file, catalogue.fabrics);
     check_new_template(catalogue, own);
     catalogue.templates.push_back(std::move(own));
+}
+
+void add_or_leave_out(Catalogue& catalogue, const fs::path& file, const TemplateReader& read) {
+    const auto leave_out = [&](const std::exception& wrong) {
+        catalogue.left_out.push_back({file.stem().string(), wrong.what()});
+    };
+    try {
+        add_file(catalogue, file, read);
+    } catch (const Refused& wrong) {
+        leave_out(wrong);
+    } catch (const StorageFailed& wrong) {
+        leave_out(wrong);
+    }
 }
 
 }  // namespace
@@ -46,14 +59,10 @@ void check_new_template(const Catalogue& catalogue, const Template& own) {
                         own.origin, own.name));
 }
 
-void add_own_templates(Catalogue& catalogue, const fs::path& folder) {
+void add_own_templates(Catalogue& catalogue, const fs::path& folder, const TemplateReader& read) {
     std::error_code error;
     const auto built_in = catalogue.templates.size();
-    for (const auto& file : template_files(folder, error)) try {
-            add_file(catalogue, file);
-        } catch (const std::exception& wrong) {
-            catalogue.left_out.push_back({file.stem().string(), wrong.what()});
-        }
+    for (const auto& file : template_files(folder, error)) add_or_leave_out(catalogue, file, read);
     if (catalogue.templates.size() > built_in) {
         const auto ordinary = ordinary_yarns(catalogue);
         for (auto t = built_in; t < catalogue.templates.size(); ++t)
