@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <map>
 
-#include "catalog/named_reading.hpp"
+#include "catalog/text/named_reading.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/size_words.hpp"
 #include "cli/output/table.hpp"

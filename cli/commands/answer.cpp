@@ -6,8 +6,8 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
-#include "catalog/csv.hpp"
-#include "catalog/suggestion_text.hpp"
+#include "catalog/text/csv.hpp"
+#include "catalog/typed/suggestion_text.hpp"
 #include "cli/bulk_answers.hpp"
 #include "cli/out_file.hpp"
 #include "cli/output/answer_lines.hpp"

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "catalog/characters.hpp"
+#include "catalog/text/characters.hpp"
 
 namespace gristwright::cli {
 namespace {
