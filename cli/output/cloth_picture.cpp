@@ -18,8 +18,8 @@ namespace {
 
 // CSS pixels: 96 to the inch, so that a patch drawn so is as large as life on paper.
 constexpr double per_mm = 96 / 25.4;
-constexpr double edge = 16, near_width = 330, near_height = 280, table_width = 60 * per_mm,
-                 table_height = 50 * per_mm;
+constexpr double edge = 16, near_width = 330, near_height = 280, life_width = 60 * per_mm,
+                 life_height = 50 * per_mm;
 constexpr double stitches_shown = 9, threads_shown = 15;  // across the near view
 constexpr double near_pixels = 1.4, table_pixels = 2;     // of the picture, to a CSS pixel
 
@@ -87,7 +87,7 @@ lay::Picture near_view(const LaidPiece& laid) {
 }
 
 lay::Picture table_view(const LaidPiece& laid) {
-    return seen(laid, table_width / per_mm, table_height / per_mm, table_pixels * per_mm);
+    return seen(laid, life_width / per_mm, life_height / per_mm, table_pixels * per_mm);
 }
 
 Views views_of(const PlanPiece& piece, const YarnProfile& yarn, int plies) {
@@ -167,7 +167,7 @@ void draw_views(Svg& out, double x, double top, const std::string& title, const 
     const double bar = 10 * near_width / views.near_mm;
     out.line({x, near + near_height + 12}, {x + bar, near + near_height + 12}, "edge");
     out.text({x + bar + 8, near + near_height + 16}, "10 mm", "label");
-    out.image({x, table}, table_width, table_height, data_address(views.table));
+    out.image({x, table}, life_width, life_height, data_address(views.table));
 }
 
 // One view as a picture of its own.
@@ -188,7 +188,7 @@ Svg cloth_picture(const Plan& plan, const Question& q) {
     const auto said = capital(cloth_words(piece, q.units));
     const auto answer = answer_words(piece, q.yarn, combed_yarn);
     const double second = 2 * edge + near_width, top = 112;
-    const double foot = top + 80 + near_height + table_height;
+    const double foot = top + 80 + near_height + life_height;
     Svg out(second + near_width + edge, foot + 44, plan.article->title + ": the cloth",
             fmt::format("{} {}. Yours: {} Smooth combed: {} {}", answer, said,
                         cover_words(yours, q.yarn), cover_words(combed, combed_yarn),
@@ -222,7 +222,7 @@ ClothViews cloth_views(const Plan& plan, const Question& q) {
     const auto combed = laid_piece(piece, combed_yarn, plies_of(q));
     const auto answer = answer_words(piece, q.yarn, combed_yarn);
     const auto table = [&](const LaidPiece& laid, const char* whose) {
-        return alone(table_view(laid), table_width, table_height,
+        return alone(table_view(laid), life_width, life_height,
                      fmt::format("{}: the cloth across the table, {}", plan.article->title, whose),
                      fmt::format("6 x 5 cm of it. {}", answer));
     };
