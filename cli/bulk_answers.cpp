@@ -7,7 +7,7 @@
 #include <cmath>
 #include <cstdio>
 
-#include "catalog/suggestion_text.hpp"
+#include "catalog/typed/suggestion_text.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/reply.hpp"
 #include "engine/project/role.hpp"

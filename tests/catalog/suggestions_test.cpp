@@ -4,10 +4,10 @@
 
 #include <cmath>
 
-#include "catalog/bad_text.hpp"
-#include "catalog/batch_text.hpp"
-#include "catalog/suggestion_text.hpp"
-#include "catalog/tables.hpp"
+#include "catalog/reference/tables.hpp"
+#include "catalog/text/bad_text.hpp"
+#include "catalog/typed/batch_text.hpp"
+#include "catalog/typed/suggestion_text.hpp"
 #include "engine/suggestion/answer.hpp"
 #include "tests/cases.hpp"
 
