@@ -8,6 +8,7 @@
 
 #include "catalog/typed/suggestion_text.hpp"
 #include "cli/output/layout.hpp"
+#include "engine/project/role.hpp"
 #include "engine/units/failure.hpp"
 
 namespace gristwright::cli {
@@ -26,13 +27,13 @@ std::string known_keys() {
 }  // namespace
 
 Ground ground_of(const Question& q) {
-    return {q.yarn,
-            q.catalogue.templates,
-            q.catalogue.yarn.classes,
-            q.catalogue.fabrics,
-            q.measured.owned,
-            q.catalogue.words,
-            q.request};
+    Ground out{
+        q.yarn,           q.catalogue.templates, q.catalogue.yarn.classes, q.catalogue.fabrics,
+        q.measured.owned, q.catalogue.words,     q.catalogue.bodies,       q.request};
+    out.as_two_strands = [&q](Role role) {
+        return profile(two_strands(q.measured.batch, role), q.catalogue.yarn, true);
+    };
+    return out;
 }
 
 void BulkAnswers::read(const std::string& file) {

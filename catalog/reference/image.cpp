@@ -370,7 +370,8 @@ void write_image(const Catalogue& catalogue, const std::string& path) {
 }
 
 Catalogue read_image(std::span<const unsigned char> image) {
-    SQLite::Database db(":memory:", SQLite::OPEN_READWRITE);
+    // One thread reads it, once: no locks.
+    SQLite::Database db(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_NOMUTEX);
     // Read only, and not copied: SQLite never writes to or frees the bytes.
     auto* bytes = const_cast<unsigned char*>(image.data());
     const auto size = static_cast<sqlite3_int64>(image.size());

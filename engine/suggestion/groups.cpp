@@ -24,7 +24,7 @@ std::string read_besides(const Taken& t) {
                            wanted.sizes.size() > 1 ? rounded(wanted.sizes[1].si()) : 0);
     const auto of = [](const auto& q) { return q ? rounded(q->si()) : 0; };
     return out + fmt::format("|{}|{}|{}|{}|{}|{}", of(t.gauge), of(t.sett), of(t.needle),
-                             of(t.loom_width), t.shoe.value_or(0), t.other_yarn);
+                             of(t.loom_width), t.shoe, t.other_yarn);
 }
 
 std::string likeness(const Suggestion& s, const SuggestionAnswer& a) {

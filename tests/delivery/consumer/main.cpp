@@ -23,7 +23,7 @@ int main(int, char** argv) {
     const auto cut = allocation::split(yarn, {{{"shawl", {}, first, true}, {"hat", {}, hat}}});
     std::printf("split: %zu cuts\n", cut.cuts.size());
     Answerer answerer(
-        {yarn, known.templates, known.yarn.classes, known.fabrics, owned, known.words, {}});
+        {yarn, known.templates, known.yarn.classes, known.fabrics, owned, known.words, known.bodies, {}});
     const auto said = answerer.answer({"a lace shawl"});
     std::printf("answer: %s, %.0f\n", said.article->name.c_str(), said.judgement.score);
 }
