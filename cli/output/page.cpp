@@ -133,7 +133,7 @@ std::vector<std::string> minded(const Ranked& ranked, const Question& q) {
     std::vector<const Template*> articles;
     for (const auto* part : {&ranked.best, &ranked.also, &ranked.samples, &ranked.short_of})
         for (const auto& judged : *part) articles.push_back(judged.plan.article.get());
-    auto out = q.yarn.cautions;
+    auto out = yarn_cautions(q.yarn);
     for (auto& said : whole(cautions_on(q, articles))) out.push_back(std::move(said));
     return out;
 }
