@@ -51,8 +51,7 @@ OtherYarn other_yarn(const Arguments& arguments) {
 void hold_double(Role role, const Arguments& arguments, Question& q) {
     q.measured.batch = two_strands(q.measured.batch, role);
     q.yarn = informed_yarn(q.measured, q.hands, {}, q.catalogue, arguments.has("insist"));
-    q.yarn.cautions.push_back(fmt::format(
-        "{}: metres here are of two strands as one, and each takes two of the yarn", words(role)));
+    q.yarn.cautions.push_back({Beware::two_strands, std::string(words(role))});
 }
 
 const char* asked_of_other(Role role) {

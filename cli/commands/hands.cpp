@@ -6,6 +6,7 @@
 
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/yarn_words.hpp"
 
 namespace gristwright::cli {
 namespace {

@@ -116,7 +116,8 @@ std::vector<const Template*> shown(const Ranked& ranked, std::size_t most) {
 
 std::string foot(const Ranked& ranked, const Question& q, std::size_t most) {
     std::string out = "\n";
-    if (!q.yarn.cautions.empty()) out += labelled("Mind:", joined(q.yarn.cautions, "; "), 0) + "\n";
+    if (const auto mind = yarn_cautions(q.yarn); !mind.empty())
+        out += labelled("Mind:", joined(mind, "; "), 0) + "\n";
     out += care_line(cautions_on(q, shown(ranked, most)));
     out += stands_on(q.yarn);
     out += labelled("Assumed:", joined(assumptions(q.yarn, q.units), "; "), 0) + "\n";

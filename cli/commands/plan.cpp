@@ -192,7 +192,7 @@ std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {
     if (!stands.empty()) out += "\n" + heading("In the way") + "\n" + stands;
     std::string mind;
     for (const auto& said : cautions(plan, q)) mind += labelled("-", said, 2) + "\n";
-    for (const auto& said : q.yarn.cautions) mind += labelled("-", said, 2) + "\n";
+    for (const auto& said : yarn_cautions(q.yarn)) mind += labelled("-", said, 2) + "\n";
     if (!mind.empty()) out += "\n" + heading("Mind") + "\n" + mind;
     if (!q.yarn.evidence.empty()) out += "\n" + stands_on(q.yarn);
     out += "\n" + labelled("Assumed:", joined(assumptions(q.yarn, q.units), "; "), 0) + "\n";

@@ -9,6 +9,7 @@
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/mind.hpp"
+#include "cli/output/yarn_words.hpp"
 #include "cli/spinning.hpp"
 #include "engine/evidence/spin.hpp"
 #include "engine/suitability/recipe.hpp"
@@ -142,7 +143,7 @@ Answer target(const Arguments& arguments) {
         auto out = recipe_json(recipe, targets);
         out["template"] = article.name;
         out["size_cm"] = number(in_centimetres(size));
-        out["stands_on"] = texts(hands.evidence.stands_on);
+        out["stands_on"] = texts(standings(hands.evidence));
         out["cautions"] = texts(whole(cautions_on_spinning(catalogue, article)));
         return {dumped(out), joined(notes, "\n")};
     }

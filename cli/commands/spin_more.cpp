@@ -7,6 +7,7 @@
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/yarn_words.hpp"
 #include "cli/spinning.hpp"
 #include "engine/evidence/spin.hpp"
 
@@ -53,7 +54,7 @@ Json more_json(const Plan& plan, const SpinMore& spin, const Question& q) {
     out["grams_of_fibre"] = number(in_grams(spin.fibre));
     out["tex_from"] = number(in_tex(band.finest));
     out["tex_to"] = number(in_tex(band.thickest));
-    out["stands_on"] = texts(q.yarn.evidence.stands_on);
+    out["stands_on"] = texts(standings(q.yarn.evidence));
     return out;
 }
 

@@ -8,6 +8,7 @@
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/yarn_words.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -58,7 +59,7 @@ std::string told(const Question& q) {
         out += fmt::format("  how clearly stitches read {:.2f} of 1, ± {:.2f}\n",
                            q.yarn.trait(TraitName::definition).value,
                            margin90(q.yarn.trait(TraitName::definition).spread));
-    for (const auto& question : known.questions) out += labelled("Question:", question, 2) + "\n";
+    for (const auto& question : questions(known)) out += labelled("Question:", question, 2) + "\n";
     return out;
 }
 
@@ -79,8 +80,8 @@ Json told_json(const Question& q, std::size_t swatches) {
     out["width_kept"] = share(known.width_kept);
     out["length_kept"] = share(known.length_kept);
     out["definition"] = number(q.yarn.trait(TraitName::definition).value);
-    out["stands_on"] = texts(known.stands_on);
-    out["questions"] = texts(known.questions);
+    out["stands_on"] = texts(standings(known));
+    out["questions"] = texts(questions(known));
     return out;
 }
 

@@ -150,7 +150,8 @@ std::string yarn_text(const Question& q, bool all) {
            gauge(q, Firmness::firm, "firm");
     out += "\n" + heading("Woven, plain weave") + "\n" + sett(q, Spacing::open, "open shawl") +
            sett(q, Spacing::scarf, "scarf") + sett(q, Spacing::general, "general") + "\n";
-    if (!q.yarn.cautions.empty()) out += labelled("Mind:", joined(q.yarn.cautions, "; "), 0) + "\n";
+    if (const auto mind = yarn_cautions(q.yarn); !mind.empty())
+        out += labelled("Mind:", joined(mind, "; "), 0) + "\n";
     out += stands_on(q.yarn);
     out += labelled("Assumed:", joined(assumptions(q.yarn, q.units), "; "), 0) + "\n";
     if (const auto sharper = hints(q.yarn); !sharper.empty())

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "cli/output/layout.hpp"
+#include "cli/output/reply.hpp"
 #include "cli/output/svg.hpp"
 #include "cli/output/table.hpp"
 #include "engine/suitability/judgement.hpp"
@@ -15,18 +16,18 @@ namespace {
 constexpr std::size_t narrowest_idea = 30;
 constexpr std::size_t beside_idea = 50;  // columns that the rest of a line takes
 
-std::string times(const BulkAnswers::Group& group) {
+std::string times(const SuggestionGroup& group) {
     return group.rows.size() > 1 ? fmt::format("{} times", group.rows.size()) : "";
 }
 
-std::vector<Cell> row_of(const BulkAnswers::Group& group, const SuggestionAnswer& a,
+std::vector<Cell> row_of(const SuggestionGroup& group, const SuggestionAnswer& a,
                          const std::string& idea, const Units& units) {
     const bool lacks = a.reach == Reach::short_of;
     return {{fmt::format("{:.0f}", a.judgement.score)},
             {idea},
             {times(group)},
             {std::string(words(serves(a.judgement.score)))},
-            {group.verdict, lacks ? std::optional(Dye::lacking) : std::nullopt},
+            {metres_verdict(a, units), lacks ? std::optional(Dye::lacking) : std::nullopt},
             {"needs " + units.yarn(a.need.mid)},
             {a.article->name}};
 }
@@ -46,7 +47,8 @@ std::string answer_lines(BulkAnswers& bulk, std::size_t most, const Question& q)
             table.add(row_of(ranked[i], a, idea, q.units));
         else
             back += labelled("  ?",
-                             fmt::format("{}: {}", idea, a.ask.empty() ? ranked[i].verdict : a.ask),
+                             fmt::format("{}: {}", idea,
+                                         a.ask.empty() ? metres_verdict(a, q.units) : a.ask),
                              0) +
                     "\n";
     }

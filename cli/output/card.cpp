@@ -9,6 +9,7 @@
 #include "cli/output/html.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/mind.hpp"
+#include "cli/output/yarn_words.hpp"
 #include "engine/evidence/hands.hpp"
 #include "engine/yarn/count.hpp"
 

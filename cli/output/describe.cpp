@@ -6,6 +6,7 @@
 
 #include "cli/output/layout.hpp"
 #include "cli/output/mind.hpp"
+#include "cli/output/yarn_words.hpp"
 #include "engine/cloth/constants.hpp"
 #include "engine/project/by_cloth.hpp"
 #include "engine/yarn/constants.hpp"
@@ -117,7 +118,7 @@ std::string reach_line(const Plan& plan, const Units& units) {
 
 std::string stands_on(const YarnProfile& yarn) {
     if (yarn.evidence.empty()) return "";
-    return labelled("Stands on:", joined(yarn.evidence.stands_on, "; "), 0) + "\n";
+    return labelled("Stands on:", joined(standings(yarn.evidence), "; "), 0) + "\n";
 }
 
 std::vector<Length> lengths_of(const YarnProfile& yarn) {

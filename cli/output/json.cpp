@@ -173,10 +173,10 @@ Json to_json(const Question& q) {
              {"share_over_prickle",
               yarn.fibre_diameter ? number(yarn.share_over_prickle) : Json(nullptr)},
              {"traits", traits(yarn)},
-             {"stands_on", texts(yarn.evidence.stands_on)},
+             {"stands_on", texts(standings(yarn.evidence))},
              {"assumed", texts(assumptions(yarn, Units{UnitChoice::metric}))},
              {"sharpen", texts(hints(yarn))},
-             {"cautions", texts(yarn.cautions)}};
+             {"cautions", texts(yarn_cautions(yarn))}};
     return out;
 }
 

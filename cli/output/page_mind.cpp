@@ -6,6 +6,7 @@
 #include "cli/output/layout.hpp"
 #include "cli/output/mind.hpp"
 #include "cli/output/page_parts.hpp"
+#include "cli/output/yarn_words.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -27,7 +28,7 @@ Minded::Minded(const Question& q, const std::vector<const JudgedPlan*>& plans) {
     };
     std::vector<const Template*> articles;
     for (const auto* judged : plans) articles.push_back(judged->plan.article.get());
-    add(q.yarn.cautions);
+    add(yarn_cautions(q.yarn));
     add(whole(cautions_on(q, articles)));
     for (const auto* judged : plans) add(own_cautions(judged->plan, q.yarn));
 }

@@ -86,4 +86,26 @@ std::string proof(const allocation::Allocation& a) {
                            static_cast<double>(std::max<allocation::Points>(1, worth)));
 }
 
+std::string_view words(allocation::Limit limit) {
+    switch (limit) {
+        case allocation::Limit::worth:
+            return "what is made instead is worth more";
+        case allocation::Limit::whole_skein:
+            return "a skein is worth more whole";
+        case allocation::Limit::reserve:
+            return "the metres are kept for mending";
+        case allocation::Limit::relation:
+            return "it may not come from the skeins that have room";
+        case allocation::Limit::shortest:
+            return "what is left over is in lengths too short to join";
+        case allocation::Limit::joins:
+            return "it would need more joins";
+        case allocation::Limit::cut_up:
+            return "the metres are there, but in too many places";
+        case allocation::Limit::metres:
+            break;
+    }
+    return "there is too little yarn";
+}
+
 }  // namespace gristwright::cli

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 
 #include "cli/split_asked.hpp"
 
@@ -14,6 +15,8 @@ std::string part_words(const allocation::Split& split, const SplitAsked& asked, 
                        const Question& q);
 // "from A: 12 m, 2.7 g, for the knitted sample; the ball then weighs 35.8 g (159 m left)"
 std::string cut_words(const allocation::WindOff& cut, const SplitAsked& asked, const Question& q);
+// Why a wish is not met: "it would need more joins".
+std::string_view words(allocation::Limit limit);
 // Whether no better split exists.
 std::string proof(const allocation::Allocation& found);
 

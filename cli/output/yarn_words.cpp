@@ -2,6 +2,8 @@
 
 #include <fmt/core.h>
 
+#include <cmath>
+
 namespace gristwright::cli {
 namespace {
 
@@ -9,6 +11,26 @@ namespace {
 std::string narrows(const char* before, const Hint& hint, const char* becomes) {
     return fmt::format("{} ±{:.0f} % {} ±{:.0f} %", before, 100 * margin90(hint.before), becomes,
                        100 * margin90(hint.after));
+}
+
+std::string in_other_batches(std::size_t count) {
+    return fmt::format("{} other batch{}", count, count == 1 ? "" : "es");
+}
+
+const char* words(Seen what) {
+    switch (what) {
+        case Seen::gauge:
+            return "the gauge";
+        case Seen::rows_for_stitches:
+            return "the count of rows for these stitches";
+        case Seen::yarn_for_area:
+            return "the swatch's yarn for its area";
+        case Seen::width_kept:
+            return "the width kept";
+        case Seen::length_kept:
+            break;
+    }
+    return "the length kept";
 }
 
 }  // namespace
@@ -58,6 +80,97 @@ std::string words(const Hint& hint) {
             return "name the fibre or its micron: softness and wear firm up";
     }
     return "";
+}
+
+std::string words(const MakeUp& made) {
+    std::string out;
+    const auto add = [&](const std::string& word) { out += (out.empty() ? "" : ", ") + word; };
+    if (made.preparation != Preparation::unknown)
+        add(made.preparation == Preparation::carded ? "carded" : "combed");
+    if (made.draw != Draw::unknown) add(made.draw == Draw::long_draw ? "long draw" : "short draw");
+    if (made.plies > 0) add(made.plies == 1 ? "singles" : fmt::format("{}-ply", made.plies));
+    if (!made.fibre.empty()) add(made.fibre);
+    return out;
+}
+
+std::string habit_words(const Estimate<double>& habit) {
+    const double percent = std::round(100 * (habit.mid - 1));
+    if (percent == 0) return "as the table says";
+    return fmt::format("{:.0f} % {} than the table", std::abs(percent),
+                       percent > 0 ? "tighter" : "looser");
+}
+
+std::string words(const Standing& standing, const Evidence& known) {
+    switch (standing.on) {
+        case Basis::knitted_swatch:
+            return fmt::format("a {}{} swatch in {}", standing.washed ? "washed" : "not yet washed",
+                               standing.weighed ? " and weighed" : "", standing.fabric);
+        case Basis::woven_sample:
+            return "a woven sample, measured in the heddle and finished";
+        case Basis::habit:
+            return fmt::format("your swatches in {}, which come out {}",
+                               in_other_batches(standing.batches),
+                               habit_words(known.habit.value_or(Estimate<double>{1, 0})));
+        case Basis::looks_alike:
+            break;
+    }
+    return fmt::format("looks rated in {} made up alike ({})", in_other_batches(standing.batches),
+                       words(standing.made));
+}
+
+std::string words(const Contradiction& seen) {
+    return fmt::format(
+        "{} is {:.0f} % {} than this yarn lets expect: is it this yarn, counted and measured as "
+        "typed?",
+        words(seen.what), 100 * std::abs(seen.by), seen.by > 0 ? "more" : "less");
+}
+
+std::string words(const YarnCaution& caution, const YarnProfile& yarn) {
+    switch (caution.what) {
+        case Beware::insisted:
+            return "you insisted: " + caution.said;
+        case Beware::states_differ:
+            return "skeins measured in different states (reel, rested, washed) are not compared";
+        case Beware::several_yarns:
+            return fmt::format(
+                "the skeins are {} yarns, too unlike to alternate: swatch and plan each by itself",
+                yarn.agreement.yarns.size());
+        case Beware::alternate:
+            return "the skeins differ in grist: alternate them every two rows, or every few picks";
+        case Beware::felts:
+            return "this fibre felts easily: wash cool, without rubbing";
+        case Beware::live_twist:
+            return "live twist: cloth of it leans or cockles; swatch and wash it";
+        case Beware::plied_z:
+            return "plied Z: some ways of knitting untwist it, and most crochet tightens it; "
+                   "swatch first";
+        case Beware::chain_plied:
+            return "chain-plied: secure the end, one cut loop can run";
+        case Beware::lively_singles:
+            return "singles with live twist lean stitches and tangle as warp";
+        case Beware::two_strands:
+            break;
+    }
+    return caution.said + ": metres here are of two strands as one, and each takes two of the yarn";
+}
+
+std::vector<std::string> standings(const Evidence& known) {
+    std::vector<std::string> out;
+    for (const auto& one : known.stands_on) out.push_back(words(one, known));
+    return out;
+}
+
+std::vector<std::string> questions(const Evidence& known) {
+    std::vector<std::string> out;
+    for (const auto& one : known.questions) out.push_back(words(one));
+    return out;
+}
+
+std::vector<std::string> yarn_cautions(const YarnProfile& yarn) {
+    std::vector<std::string> out;
+    for (const auto& one : yarn.cautions) out.push_back(words(one, yarn));
+    for (auto& one : questions(yarn.evidence)) out.push_back(std::move(one));
+    return out;
 }
 
 std::vector<std::string> assumptions(const YarnProfile& yarn, const Units& units) {

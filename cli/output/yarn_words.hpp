@@ -1,4 +1,5 @@
-// What is assumed of a yarn, and what would sharpen the answer, in words.
+// What is known and assumed of a yarn, what would sharpen the answer and what to beware of, in
+// words.
 #pragma once
 
 #include <string>
@@ -12,6 +13,19 @@ namespace gristwright::cli {
 std::string words(const Assumption& assumption, const Units& units);
 std::string words(const Hint& hint);
 
+std::string words(const MakeUp& made);  // "carded, long draw, 2-ply, sheep", as far as known
+// "4 % tighter than the table", "as the table says"
+std::string habit_words(const Estimate<double>& habit);
+// "a washed and weighed swatch in stocking stitch"
+std::string words(const Standing& standing, const Evidence& known);
+std::string words(const Contradiction& seen);
+std::string words(const YarnCaution& caution, const YarnProfile& yarn);
+
+// On what the estimates stand besides the yarn's own measures.
+std::vector<std::string> standings(const Evidence& known);
+std::vector<std::string> questions(const Evidence& known);
+// What to beware of in the yarn itself, and what its swatches contradict.
+std::vector<std::string> yarn_cautions(const YarnProfile& yarn);
 std::vector<std::string> assumptions(const YarnProfile& yarn, const Units& units);
 // The first narrows most.
 std::vector<std::string> hints(const YarnProfile& yarn);

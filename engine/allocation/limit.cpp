@@ -33,28 +33,6 @@ Problem with_joins(Problem p) {
 
 }  // namespace
 
-std::string_view words(Limit limit) {
-    switch (limit) {
-        case Limit::worth:
-            return "what is made instead is worth more";
-        case Limit::whole_skein:
-            return "a skein is worth more whole";
-        case Limit::reserve:
-            return "the metres are kept for mending";
-        case Limit::relation:
-            return "it may not come from the skeins that have room";
-        case Limit::shortest:
-            return "what is left over is in lengths too short to join";
-        case Limit::joins:
-            return "it would need more joins";
-        case Limit::cut_up:
-            return "the metres are there, but in too many places";
-        case Limit::metres:
-            break;
-    }
-    return "there is too little yarn";
-}
-
 Limit Limits::binding(std::size_t piece, bool can_be_made) {
     if (can_be_made) {
         if (!any_skein_broken_) {

@@ -3,13 +3,13 @@
 #pragma once
 
 #include <optional>
-#include <string_view>
 
 #include "engine/allocation/possible.hpp"
 
 namespace gristwright::allocation {
 
-// In this order: what a spinner can change most easily first; last, what no change of rules helps.
+// Tried in this order, so that the rule named is the one a spinner can change most easily;
+// `metres`, which no change of rules helps, comes last.
 enum class Limit {
     worth,        // it could be made; other wishes are worth more
     whole_skein,  // it could be made; a skein is worth more whole
@@ -20,8 +20,6 @@ enum class Limit {
     cut_up,       // metres enough in all, but only for several of these rules together
     metres        // too little yarn, however it is cut
 };
-
-std::string_view words(Limit limit);  // "it would need more joins"
 
 // Asked for the pieces that `answer` (which was found) leaves out; all three outlive it.
 class Limits {

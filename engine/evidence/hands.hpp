@@ -6,29 +6,16 @@
 #include <string>
 #include <vector>
 
-#include "engine/yarn/batch.hpp"
 #include "engine/yarn/evidence.hpp"
+#include "engine/yarn/make_up.hpp"
 
 namespace gristwright {
-
-// What decides how clearly stitches read, as far as it is the spinner's doing.
-struct MakeUp {
-    Preparation preparation = Preparation::unknown;
-    Draw draw = Draw::unknown;
-    int plies = 0;
-    std::string fibre;  // kind of its first fibre; may be empty
-
-    bool known() const;  // preparation, draw and plies; only then can another be like it
-    bool operator==(const MakeUp&) const = default;
-};
-MakeUp make_up_of(const Batch& batch);
-std::string words(const MakeUp& made);  // "carded, long draw, 2-ply, sheep", as far as known
 
 // What one batch tells about the hands that spun and knitted it.
 struct HandsSeen {
     std::string batch;
     std::optional<Estimate<double>> gauge;  // washed swatches / the table, for that yarn
-    std::optional<double> look;             // rated on its swatches less the table's definition
+    std::optional<double> look;             // rated on its swatches minus the table's definition
     MakeUp made;
 };
 
@@ -41,8 +28,5 @@ Estimate<double> gauge_habit(const std::vector<Estimate<double>>& ratios);
 // Puts what other batches tell into the evidence of a batch of this make-up: the habit, the looks
 // of yarns made up alike, and on what they stand. Nothing seen changes nothing.
 void learn_from(const std::vector<HandsSeen>& others, const MakeUp& made, Evidence& known);
-
-// "4 % tighter than the table", "as the table says"
-std::string habit_words(const Estimate<double>& habit);
 
 }  // namespace gristwright

@@ -34,13 +34,9 @@ Estimate<Gauge> stocking_gauge(const KnittedSwatch& swatch, const KnitFabric& fa
     return {Gauge::from_si(per_metre / fabric.stitches * std::sqrt(fabric.growth)), spread};
 }
 
-void question(Evidence& known, Estimate<double> expected, Estimate<double> seen, const char* what) {
-    if (surprise(expected, seen) <= worth_questioning) return;
-    known.questions.push_back(
-        fmt::format("{} is {:.0f} % {} than this yarn lets expect: is it this yarn, counted and "
-                    "measured as typed?",
-                    what, 100 * std::abs(seen.mid / expected.mid - 1),
-                    seen.mid > expected.mid ? "more" : "less"));
+void question(Evidence& known, Estimate<double> expected, Estimate<double> seen, Seen what) {
+    if (surprise(expected, seen) > worth_questioning)
+        known.questions.push_back({what, seen.mid / expected.mid - 1});
 }
 
 // The table's gauge of stocking stitch in a yarn, whatever was swatched of it.
@@ -81,12 +77,12 @@ Estimate<Gauge> observe_gauge(const KnittedSwatch& swatch, const KnitFabric& fab
     const auto seen = stocking_gauge(swatch, fabric);
     if (!known.gauge) {
         question(known, expected_gauge(swatch, yarn, seen.mid), {seen.mid.si(), seen.spread},
-                 "the gauge");
+                 Seen::gauge);
         known.gauge = seen;
     } else {
         const auto before = carried_to(swatch.firmness, known, yarn);
         question(known, {before.mid.si(), before.spread}, {seen.mid.si(), seen.spread},
-                 "the gauge");
+                 Seen::gauge);
         known.gauge = weigh(before, seen);
     }
     if (swatch.firmness) known.knitted_for = swatch.firmness;
@@ -102,7 +98,7 @@ void observe_rows(const KnittedSwatch& swatch, const KnitFabric& fabric, Evidenc
     const Estimate<double> seen{swatch.rows->threads / swatch.rows->over.si() / expected.si(),
                                 together(counting(*swatch.rows), stocking.spread)};
     const auto prior = known.rows.value_or(Estimate<double>{1, rows_between_knitters});
-    question(known, prior, seen, "the count of rows for these stitches");
+    question(known, prior, seen, Seen::rows_for_stitches);
     known.rows = posterior(prior, seen);
 }
 
@@ -114,7 +110,7 @@ void note_weighed(const KnitFabric& fabric, const KnitCloth& cloth, Estimate<dou
     const auto before = std::find_if(known.weighed.begin(), known.weighed.end(), is_it);
     const Estimate<double> table{1, cloth.metres_per_area.spread};
     question(known, before == known.weighed.end() ? table : before->metres, seen,
-             "the swatch's yarn for its area");
+             Seen::yarn_for_area);
     if (before == known.weighed.end())
         known.weighed.push_back({fabric.name, posterior(table, seen), fabric_range(cloth)});
     else
@@ -155,8 +151,7 @@ void observe(const KnittedSwatch& swatch, const KnitFabric& fabric, const YarnPr
     observe_mass(swatch, fabric, yarn, gauge.mid, known);
     if (swatch.look) known.looks.push_back(*swatch.look);
     known.stands_on.push_back(
-        fmt::format("a {}{} swatch in {}", swatch.washed ? "washed" : "not yet washed",
-                    swatch.mass && swatch.width ? " and weighed" : "", fabric.name));
+        {Basis::knitted_swatch, fabric.name, swatch.washed, swatch.mass && swatch.width, 0, {}});
 }
 
 void observe(const WovenSwatch& swatch, Finish finish, Evidence& known) {
@@ -165,17 +160,17 @@ void observe(const WovenSwatch& swatch, Finish finish, Evidence& known) {
     if (swatch.reed_width) {
         const Estimate<double> prior{1 - width_loss(finish).mid, loss_prior};
         const auto seen = kept(swatch.width, *swatch.reed_width);
-        question(known, prior, seen, "the width kept");
+        question(known, prior, seen, Seen::width_kept);
         known.width_kept = posterior(known.width_kept.value_or(prior), seen);
     }
     if (swatch.woven_length) {
         const Estimate<double> prior{1 - length_loss(finish).mid, loss_prior};
         const auto seen = kept(swatch.length, *swatch.woven_length);
-        question(known, prior, seen, "the length kept");
+        question(known, prior, seen, Seen::length_kept);
         known.length_kept = posterior(known.length_kept.value_or(prior), seen);
     }
     if (swatch.look) known.looks.push_back(*swatch.look);
-    known.stands_on.emplace_back("a woven sample, measured in the heddle and finished");
+    known.stands_on.push_back({Basis::woven_sample, "", true, false, 0, {}});
 }
 
 std::optional<Estimate<double>> gauge_against_table(const KnittedSwatch& swatch,
@@ -217,7 +212,6 @@ YarnProfile informed(YarnProfile yarn, const Evidence& known) {
     for (const double look : known.looks) rate(definition, look, rated_look);
     if (!known.looks.empty())
         definition.reasons.insert(definition.reasons.begin(), "rated on your swatch");
-    yarn.cautions.insert(yarn.cautions.end(), known.questions.begin(), known.questions.end());
     return yarn;
 }
 

@@ -8,6 +8,7 @@
 
 #include "engine/estimate/estimate.hpp"
 #include "engine/units/quantity.hpp"
+#include "engine/yarn/make_up.hpp"
 
 namespace gristwright {
 
@@ -21,6 +22,27 @@ struct WeighedFabric {
     double own = 0;
 };
 
+// On what an estimate stands besides the yarn's own measures.
+enum class Basis { knitted_swatch, woven_sample, habit, looks_alike };
+struct Standing {
+    Basis on{};
+    std::string fabric = "";               // knitted_swatch: in which it was knitted
+    bool washed = false, weighed = false;  // knitted_swatch
+    std::size_t batches = 0;               // habit, looks_alike: how many others tell it
+    MakeUp made{};                         // looks_alike
+
+    bool operator==(const Standing&) const = default;
+};
+
+// What was seen otherwise than this yarn lets expect.
+enum class Seen { gauge, rows_for_stitches, yarn_for_area, width_kept, length_kept };
+struct Contradiction {
+    Seen what{};
+    double by = 0;  // seen / expected - 1
+
+    bool operator==(const Contradiction&) const = default;
+};
+
 struct Evidence {
     std::optional<Estimate<Gauge>> gauge;         // stocking stitch, washed
     std::optional<Firmness> knitted_for;          // what its swatch was knitted for, the last one
@@ -30,9 +52,9 @@ struct Evidence {
     std::optional<Estimate<double>> length_kept;  // woven: finished length / woven length
     std::vector<double> looks;                    // 0..1, as rated on its swatches
     std::optional<Estimate<double>> habit;  // other batches of these hands: gauge / the table's
-    std::vector<double> looks_alike;        // other batches made up alike: look less the table's
-    std::vector<std::string> stands_on;     // "a washed swatch in stocking stitch"
-    std::vector<std::string> questions;     // what contradicts what was expected
+    std::vector<double> looks_alike;        // other batches made up alike: look minus the table's
+    std::vector<Standing> stands_on;
+    std::vector<Contradiction> questions;
 
     const WeighedFabric* weighed_in(std::string_view fabric) const;
     bool empty() const { return stands_on.empty(); }

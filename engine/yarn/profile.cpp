@@ -27,7 +27,7 @@ const Constant* washed_share(LengthState state) {
 
 void question(bool insist, YarnProfile& out, const std::string& doubt) {
     if (!insist) throw ImplausibleYarn(doubt, true);
-    out.cautions.push_back("you insisted: " + doubt);
+    out.cautions.push_back({Beware::insisted, doubt});
 }
 
 void check_skein(const Skein& s, bool insist, YarnProfile& out) {
@@ -218,28 +218,17 @@ void note_what_is_assumed(const Batch& batch, YarnProfile& out) {
 }
 
 void caution(const Batch& batch, YarnProfile& out) {
-    if (out.agreement.answer == SameYarn::states_differ)
-        out.cautions.emplace_back(
-            "skeins measured in different states (reel, rested, washed) are not compared");
-    if (out.agreement.answer == SameYarn::differ)
-        out.cautions.push_back(fmt::format(
-            "the skeins are {} yarns, too unlike to alternate: swatch and plan each by itself",
-            out.agreement.yarns.size()));
-    if (out.agreement.answer == SameYarn::alternate)
-        out.cautions.emplace_back(
-            "the skeins differ in grist: alternate them every two rows, or every few picks");
-    if (out.felting == "high")
-        out.cautions.emplace_back("this fibre felts easily: wash cool, without rubbing");
-    if (batch.is(Made::energised) && batch.plies != 1)
-        out.cautions.emplace_back("live twist: cloth of it leans or cockles; swatch and wash it");
-    if (batch.is(Made::plied_z))
-        out.cautions.emplace_back(
-            "plied Z: some ways of knitting untwist it, and most crochet tightens it; swatch "
-            "first");
-    if (batch.is(Made::chain_plied))
-        out.cautions.emplace_back("chain-plied: secure the end, one cut loop can run");
-    if (batch.plies == 1 && !batch.is(Made::fulled))
-        out.cautions.emplace_back("singles with live twist lean stitches and tangle as warp");
+    const auto when = [&](bool holds, Beware what) {
+        if (holds) out.cautions.push_back({what, ""});
+    };
+    when(out.agreement.answer == SameYarn::states_differ, Beware::states_differ);
+    when(out.agreement.answer == SameYarn::differ, Beware::several_yarns);
+    when(out.agreement.answer == SameYarn::alternate, Beware::alternate);
+    when(out.felting == "high", Beware::felts);
+    when(batch.is(Made::energised) && batch.plies != 1, Beware::live_twist);
+    when(batch.is(Made::plied_z), Beware::plied_z);
+    when(batch.is(Made::chain_plied), Beware::chain_plied);
+    when(batch.plies == 1 && !batch.is(Made::fulled), Beware::lively_singles);
 }
 
 }  // namespace

@@ -46,6 +46,26 @@ struct Assumption {
     auto operator<=>(const Assumption&) const = default;
 };
 
+// What to beware of in the yarn itself.
+enum class Beware {
+    insisted,       // an unlikely measurement was taken as it is
+    states_differ,  // skeins measured in different states are not compared
+    several_yarns,
+    alternate,  // skeins that differ in grist
+    felts,
+    live_twist,
+    plied_z,
+    chain_plied,
+    lively_singles,
+    two_strands,  // reckoned as two strands held, or plied, as one
+};
+struct YarnCaution {
+    Beware what{};
+    std::string said = "";  // insisted: the complaint; two_strands: how
+
+    auto operator<=>(const YarnCaution&) const = default;
+};
+
 struct YarnProfile {
     std::vector<SkeinGrist> skeins;  // in the batch's order
     Mass mass;
@@ -79,7 +99,7 @@ struct YarnProfile {
     Evidence evidence;  // of swatches; empty: none
 
     std::vector<Assumption> assumed;  // what was missing and what was taken instead
-    std::vector<std::string> cautions;
+    std::vector<YarnCaution> cautions;
 
     const Trait& trait(TraitName name) const { return traits[static_cast<std::size_t>(name)]; }
 };

@@ -149,6 +149,6 @@ TEST_CASE("a baby's cloth with holes comes with a second caution") {
 TEST_CASE("what an answer stands on is told only once a swatch is known") {
     auto yarn = asked::heron().yarn;
     CHECK(stands_on(yarn).empty());
-    yarn.evidence.stands_on = {"a washed swatch", "a woven sample"};
-    CHECK(stands_on(yarn) == "Stands on: a washed swatch; a woven sample\n");
+    yarn.evidence.stands_on = {{Basis::knitted_swatch, "garter", true, true, 0, {}}};
+    CHECK(stands_on(yarn) == "Stands on: a washed and weighed swatch in garter\n");
 }

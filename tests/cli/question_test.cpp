@@ -4,6 +4,7 @@
 
 #include <set>
 
+#include "cli/output/yarn_words.hpp"
 #include "engine/units/quantity.hpp"
 #include "tests/cli/asked.hpp"
 #include "tests/near.hpp"
@@ -253,7 +254,7 @@ TEST_CASE("an unlikely yarn is taken when one insists, and says so") {
     CHECK(holds(complaint([&] { of_options(swapped); }), "--insist takes it as it is"));
     const auto q = of_options({"--skein", "38m/171g", "--insist"});
     REQUIRE_FALSE(q.yarn.cautions.empty());
-    CHECK(holds(q.yarn.cautions[0], "you insisted"));
+    CHECK(holds(yarn_cautions(q.yarn)[0], "you insisted"));
 }
 
 TEST_CASE("a batch is remembered by a name, in a file by a dot or a folder") {

@@ -22,8 +22,14 @@ int main(int, char** argv) {
     std::printf("plan: %.0f m of %.0f m\n", in_metres(hat.need.mid), in_metres(hat.have.mid));
     const auto cut = allocation::split(yarn, {{{"shawl", {}, first, true}, {"hat", {}, hat}}});
     std::printf("split: %zu cuts\n", cut.cuts.size());
-    Answerer answerer(
-        {yarn, known.templates, known.yarn.classes, known.fabrics, owned, known.words, known.bodies, {}});
+    Answerer answerer({yarn,
+                       known.templates,
+                       known.yarn.classes,
+                       known.fabrics,
+                       owned,
+                       known.words,
+                       known.bodies,
+                       {}});
     const auto said = answerer.answer({"a lace shawl"});
     std::printf("answer: %s, %.0f\n", said.article->name.c_str(), said.judgement.score);
 }

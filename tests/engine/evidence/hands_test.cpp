@@ -92,10 +92,8 @@ TEST_CASE("tight hands knit the next yarn tighter, and say on what that stands")
     CHECK(!then.from_swatch);
     CHECK(then.needle == before.needle);  // tight hands on the needle that others take
     REQUIRE(tight.evidence.stands_on.size() == 1);
-    CHECK(tight.evidence.stands_on[0] ==
-          "your swatches in 3 other batches, which come out 8 % tighter than the table");
-    CHECK(habit_words({0.96, 0.02}) == "4 % looser than the table");
-    CHECK(habit_words({1.001, 0.02}) == "as the table says");
+    CHECK(tight.evidence.stands_on[0].on == Basis::habit);
+    CHECK(tight.evidence.stands_on[0].batches == 3);
 }
 
 TEST_CASE("a swatch of the yarn itself outweighs the habit") {
@@ -127,7 +125,7 @@ TEST_CASE("looks move definition of yarns made up alike, and of no others") {
     CHECK(definition(three) < 0.70);
     CHECK(three.trait(TraitName::definition).spread < 0.12);
     CHECK(three.evidence.stands_on.back() ==
-          "looks rated in 3 other batches made up alike (carded, long draw, 2-ply, sheep)");
+          Standing{Basis::looks_alike, "", true, false, 3, carded});
     MakeUp unknown;
     CHECK(!unknown.known());
     Evidence none;

@@ -49,9 +49,9 @@ YarnProfile profiled(const Batch& batch, bool insist = false) {
 
 double yards_per_gram(const SkeinGrist& s) { return in_yards(grams(1) / s.linear_density.mid); }
 
-bool mentions(const std::vector<std::string>& said, const char* what) {
-    return std::any_of(said.begin(), said.end(),
-                       [&](const std::string& s) { return s.find(what) != std::string::npos; });
+bool warns(const YarnProfile& p, Beware what) {
+    return std::any_of(p.cautions.begin(), p.cautions.end(),
+                       [&](const YarnCaution& c) { return c.what == what; });
 }
 
 bool assumes(const YarnProfile& yarn, Assumed what) {
@@ -70,7 +70,7 @@ TEST_CASE("240 yd of 50 g is 4.8 yd/g, 343 yd of 70 g 4.9: not different on a 1 
     CHECK(p.consistency > 0.95);
     CHECK(in_yards(p.length.mid) == Approx(583));
     CHECK(in_grams(p.mass) == Approx(120));
-    CHECK_FALSE(mentions(p.cautions, "not one yarn"));
+    CHECK_FALSE(warns(p, Beware::several_yarns));
 }
 
 TEST_CASE("500 yd/100 g: heavy lace by grist, but fingering to fine by wraps if it is lofty") {
@@ -181,7 +181,7 @@ TEST_CASE(
         CHECK(e.may_insist);
         CHECK(std::string(e.what()).find("swapped") != std::string::npos);
     }
-    CHECK(mentions(profiled(swapped, true).cautions, "you insisted"));
+    CHECK(warns(profiled(swapped, true), Beware::insisted));
     auto dense = batch_of({skein(metres(100), grams(22))});
     dense.wraps = WrapsReading{wraps_per_inch(60), inches(1), WrapsHow::packed};
     CHECK_THROWS_AS(profiled(dense, true), ImplausibleYarn);  // more fibre than room
@@ -202,7 +202,7 @@ TEST_CASE("singles and fibres that felt come with their caution") {
     batch.fibre[0].felting = "low", batch.fibre[1].felting = "high";
     const auto p = profiled(batch);
     CHECK(p.felting == "high");
-    CHECK(mentions(p.cautions, "felts easily"));
-    CHECK(mentions(p.cautions, "singles"));
+    CHECK(warns(p, Beware::felts));
+    CHECK(warns(p, Beware::lively_singles));
     CHECK_FALSE(p.plied);
 }
