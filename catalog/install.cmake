@@ -14,4 +14,4 @@ install(FILES gristwright-config.cmake
   ${CMAKE_CURRENT_BINARY_DIR}/gristwright-config-version.cmake DESTINATION ${package})
 install(CODE "set(root \"${PROJECT_SOURCE_DIR}\")
   set(include_folder \"\${CMAKE_INSTALL_PREFIX}/${CMAKE_INSTALL_INCLUDEDIR}/gristwright\")")
-install(SCRIPT headers.cmake)
+install(SCRIPT installed_headers.cmake)
