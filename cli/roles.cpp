@@ -22,7 +22,6 @@ namespace {
 
 constexpr double better_by = 10;       // points that make a part worth naming
 constexpr std::size_t most_named = 4;  // of such articles
-constexpr double worth_a_part = 0.3;   // of the batch, or it is no use of it
 
 bool doubles(Role role) { return role == Role::doubled || role == Role::plied_again; }
 
@@ -103,7 +102,8 @@ void offer(const Template& article, Role role, const Question& q, double alone,
            std::vector<InPart>& out) {
     InPart part{judged_plan(in_role(article, role), q), 0, role};
     part.gained = worth(part.judged) - alone;
-    const bool small = part.judged.plan.need.mid < part.judged.plan.have.mid * worth_a_part;
+    const bool small =
+        part.judged.plan.need.mid < part.judged.plan.have.mid * constants::worth_a_part;
     if (!small && part.gained >= better_by && serves(part.judged.judgement.score) <= Serves::fairly)
         out.push_back(std::move(part));
 }

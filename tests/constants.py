@@ -1,5 +1,6 @@
 #!/usr/bin/env python3
-"""docs/constants.md is what engine/*/constants.hpp says, and so are the figures that link to it.
+"""docs/constants.md is what engine/*/constants.hpp says, and so are the figures that link to it; no figure of the
+trade stands bare in the code.
 
 usage: constants.py ROOT [--write]
 
@@ -16,6 +17,35 @@ FIGURE = r"([-\d.'/ ]+?)"
 CONSTANT = re.compile(r"\s*,\s*".join(
     [rf"(?:inline constexpr Constant (\w+))?\s*\{{\s*({TEXT})", FIGURE, FIGURE, FIGURE, f"({TEXT})",
      r"Mark::(\w+)", rf"({TEXT}|\w+)\s*\}}"]))
+# Where a decimal may stand in code, and why. A figure of the trade stands in a constants.hpp or a table.
+BARE = re.compile(r"(?<![\w.])\d[\d']*\.\d+(?:e-?\d+)?(?![\w.])")
+BLANKED = re.compile(r"""//[^\n]*|/\*.*?\*/|R"(\w*)\(.*?\)\1"|"(?:\\.|[^"\\\n])*"|'(?:\\.|[^'\\\n])'""", re.S)
+ARITHMETIC = {0, 0.5, 1, 2, 3, 4, 10, 12, 100}  # halves, shares of 1, months of a year, a rectangle's sqrt 12
+SEARCHED = ["engine", "catalog/reference", "cli/*.cpp", "cli/commands"]
+ALLOWED = {  # a file or a folder: the numbers, or all (empty), and the reason
+    "engine/units": ([], "definitions of units, and bounds of what can be read"),
+    "engine/estimate": ([], "quantiles of the normal distribution"),
+    "engine/yarn/agreement.cpp": ([0.95, 0.975], "levels of a test of significance"),
+    "engine/yarn/loft.hpp": ([0.90689968], "geometry: the densest packing of circles"),
+    "engine/yarn/batch.hpp": ([1.31, 0.01], "wool_density and loop_margin, held to them by a test"),
+    "engine/lay": ([], "how a picture is drawn: shapes, light and colour"),
+    "engine/allocation": ([0.005, 0.01, 0.02, 0.1, 0.25, 0.95, 0.97, 0.98, 0.985, 0.995, 1.5, 0.9],
+                          "how the search is led, never what is found; 0.9 is the certainty unless asked"),
+    "engine/project/shape.cpp": ([0.25, 1.5], "geometry: areas of shapes"),
+    "engine/project/plan.hpp": ([0.9], "the certainty unless another is asked"),
+    "engine/project/plan.cpp": ([0.01, 0.999], "whole centimetres; the most certainty that can be asked"),
+    "engine/cloth/needle.cpp": ([], "the sizes that needles are sold in"),
+    "engine/cloth/heddle.cpp": ([], "the heddles and reeds that are sold"),
+    "engine/cloth/sett.cpp": ([0.1, 0.06, 0.08, 0.12, 0.135, 0.145, 0.15, 0.2, 0.25, 0.3, 0.35, 0.4, 0.6, 0.7, 0.75, 0.8, 0.9],
+                              "bands of setts and losses: yet to become constants"),
+    "engine/cloth/weaving.cpp": ([0.1, 0.25, 1.5, 200, 300, 400, 500, 600], "the metric heddles that are sold"),
+    "engine/evidence/progress.cpp": ([6], "two rectangular readings: sqrt 6"),
+    "engine/evidence/spin.cpp": ([0.01], "a yarn without end"),
+    "engine/suitability/reasons.cpp": ([1.5], "grammar: one or several"),
+    "catalog/reference/own_fabric.cpp": ([0.2], "bounds of what is no slip of a key"),
+    "cli/question.cpp": ([0.2, 0.999], "bounds of what is no slip of a key, and of a certainty"),
+    "cli/split_asked.cpp": ([0.1], "bounds of an effort"),
+}
 HEAD = """# The figures
 
 Every figure of the trade that the program counts with, written from the engine's sources by
@@ -95,6 +125,30 @@ def wrong_links(document, known):
             yield f"{document.name}: '{text}' is not {anchor}, {' '.join(f'{k:g}' for k in kept) or 'unknown'}"
 
 
+def allowed(path, figure):
+    for place, (figures, _) in ALLOWED.items():
+        if (path == place or path.startswith(place + "/")) and (not figures or figure in figures):
+            return True
+    return figure in ARITHMETIC
+
+
+def sources(root):
+    for place in SEARCHED:
+        found = root.glob(place) if "*" in place else root.glob(place + "/**/*.[ch]pp")
+        yield from (path for path in sorted(found) if path.name != "constants.hpp")
+
+
+def bare(root):
+    """The decimals that stand in code and should be constants with a mark."""
+    for path in sources(root):
+        name, text = str(path.relative_to(root)), path.read_text()
+        blanked = BLANKED.sub(lambda m: re.sub(r"[^\n]", " ", m.group(0)), text)
+        for number_of_line, line in enumerate(blanked.splitlines(), 1):
+            for figure in BARE.findall(line):
+                if not allowed(name, float(figure.replace("'", ""))):
+                    yield f"{name}:{number_of_line}: {figure} stands bare: a Constant with range, unit, mark and source"
+
+
 def main():
     root = pathlib.Path(sys.argv[1]).resolve()
     paths = sorted(root.glob("engine/**/constants.hpp"), key=order)
@@ -106,6 +160,7 @@ def main():
     if "--write" in sys.argv:
         target.write_text(written)
     bad = [line for document in sorted(root.glob("docs/*.md")) for line in wrong_links(document, known)]
+    bad += bare(root)
     if target.read_text() != written:
         bad.append("docs/constants.md is stale: python3 tests/constants.py . --write")
     print(*bad, f"{len(every)} constants, {len(bad)} failures", sep="\n")

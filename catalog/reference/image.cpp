@@ -133,10 +133,10 @@ void write_tables(SQLite::Database& db, const Catalogue& c) {
     Insert spoken(db, "spoken", 4);
     for (const auto& [list, words] : c.spoken.lists)
         for (const auto& [word, said] : words) spoken(list, word, said.means, said.note);
-    Insert fibre(db, "fibre", 10);
+    Insert fibre(db, "fibre", 11);
     for (const auto& r : c.fibres)
         fibre(r.name, r.kind, r.category, r.density.si(), r.micron_low, r.micron_high, r.staple_low,
-              r.staple_high, r.felting, r.source);
+              r.staple_high, r.felting, r.mark, r.source);
     Insert behaviour(db, "fibre_behaviour", 5);
     for (const auto& r : c.fibres)
         for (std::size_t b = 0; b < behaviour_count; ++b)
@@ -297,7 +297,7 @@ void read_tables(SQLite::Database& db, Catalogue& c) {
     }
     c.fibres = read_all<FibrePart>(db, "fibre", [](Columns& in, FibrePart& r) {
         in >> r.name >> r.kind >> r.category >> r.density >> r.micron_low >> r.micron_high >>
-            r.staple_low >> r.staple_high >> r.felting >> r.source;
+            r.staple_low >> r.staple_high >> r.felting >> r.mark >> r.source;
     });
     read_behaviour(db, c.fibres);
 }

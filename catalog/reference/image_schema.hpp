@@ -32,7 +32,8 @@ CREATE TABLE weave (
 CREATE TABLE fibre (
   name TEXT NOT NULL UNIQUE, kind TEXT NOT NULL, category TEXT NOT NULL,
   density_kg_m3 REAL NOT NULL, micron_low_m REAL, micron_high_m REAL, staple_low_m REAL,
-  staple_high_m REAL, felting TEXT NOT NULL, source TEXT NOT NULL) STRICT;
+  staple_high_m REAL, felting TEXT NOT NULL, mark INTEGER NOT NULL,
+  source TEXT NOT NULL) STRICT;
 CREATE TABLE fibre_behaviour (
   fibre TEXT NOT NULL REFERENCES fibre (name), behaviour INTEGER NOT NULL, low REAL NOT NULL,
   high REAL NOT NULL, mark INTEGER NOT NULL) STRICT;

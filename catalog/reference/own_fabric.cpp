@@ -40,8 +40,8 @@ void open_up(const lay::Chart& chart, KnitFabric& out) {
     const double overs = share(chart, [](char stitch) { return stitch == 'o'; });
     const double dropped = share(chart, [](char stitch) { return stitch == 'x' || stitch == 'e'; });
     if (overs > 0) out.growth = least_lace_growth + growth_per_over * overs;
-    out.growth_low = 1 + (out.growth - 1) * 0.5;
-    out.growth_high = 1 + (out.growth - 1) * 1.5;
+    out.growth_low = 1 + (out.growth - 1) * growth_kept;
+    out.growth_high = 1 + (out.growth - 1) * growth_reach;
     out.openness = std::min(1.0, 4 * (overs + dropped));
     out.loose_loops = overs + dropped > 0 || out.longest_strand >= long_run;
 }

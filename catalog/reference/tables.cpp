@@ -12,6 +12,7 @@
 #include "engine/suggestion/lexicon.hpp"
 #include "engine/suggestion/taken.hpp"
 #include "engine/units/failure.hpp"
+#include "engine/yarn/constants.hpp"
 
 namespace gristwright::catalog {
 namespace {
@@ -189,13 +190,14 @@ const char* wrong_meaning(WordClass of, std::string means, const Fabrics& fabric
     }
 }
 
-// Densities from Morton and Hearle, Physical Properties of Textile Fibres (from memory).
 Density density_of(const std::string& kind, const std::string& category) {
-    if (kind == "silk") return grams_per_cm3(1.34);
-    if (kind == "plant") return grams_per_cm3(category == "seed hair" ? 1.52 : 1.50);
-    if (category == "regenerated cellulose") return grams_per_cm3(1.52);
-    if (category == "synthetic") return grams_per_cm3(1.14);
-    return grams_per_cm3(1.31);
+    using namespace constants;
+    if (kind == "silk") return grams_per_cm3(silk_density);
+    if (kind == "plant")
+        return grams_per_cm3(category == "seed hair" ? cotton_density : bast_density);
+    if (category == "regenerated cellulose") return grams_per_cm3(viscose_density);
+    if (category == "synthetic") return grams_per_cm3(nylon_density);
+    return grams_per_cm3(wool_density);
 }
 
 // "0.62", or "0.35-0.89" where a group or disagreeing sources leave a range.
@@ -219,6 +221,13 @@ std::optional<Level> level(const Row& row, Behaviour which) {
     return Level{low, high, row.word(column + "_mark", mark_named)};
 }
 
+// The mark that "from memory - unverified (diameter); upper staple read" begins with.
+std::optional<Mark> how_known(std::string_view said) {
+    for (const auto mark : {Mark::read, Mark::cited, Mark::derived, Mark::memory, Mark::judgement})
+        if (said.substr(0, words(mark).size()) == words(mark)) return mark;
+    return {};
+}
+
 FibrePart fibre(const Row& row) {
     FibrePart out;
     out.name = row.text("name");
@@ -240,8 +249,7 @@ FibrePart fibre(const Row& row) {
     out.staple_high = read("staple_hi_mm", 1e-3);
     out.felting = row.text("felting");
     out.source = row.text("source");
-    const auto& how = row.text("how_known");
-    if (how.find("from memory") != std::string::npos) out.source += " (from memory)";
+    out.mark = row.word("how_known", how_known);
     return out;
 }
 
@@ -249,7 +257,7 @@ FibrePart fibre(const Row& row) {
 
 std::optional<Mark> mark_named(std::string_view word) {
     if (word == "common practice") return Mark::common_practice;
-    for (const auto mark : {Mark::read, Mark::derived, Mark::memory, Mark::judgement})
+    for (const auto mark : {Mark::read, Mark::cited, Mark::derived, Mark::memory, Mark::judgement})
         if (words(mark) == word) return mark;
     return {};
 }

@@ -135,7 +135,7 @@ std::string wasteful(const Split& s, const SplitAsked& asked, const Question& q)
         const auto& sample = asked.request.wishes[w].sample;
         if (!sample || !s.parts[w].made || sample->linear == 0) continue;
         const auto waste = metres(sample->linear * s.parts[w].size.si());
-        if (waste > s.parts[w].metres * 0.35)
+        if (waste > s.parts[w].metres * constants::much_waste)
             out += wrapped(fmt::format("Of the woven sample's metres {} are loom waste: another "
                                        "yarn as warp, or a pin frame, would teach as much.",
                                        q.units.yarn(waste)),

@@ -8,7 +8,6 @@
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
-#include "engine/evidence/constants.hpp"
 #include "engine/evidence/progress.hpp"
 #include "engine/evidence/skein_ends.hpp"
 #include "engine/units/failure.hpp"
@@ -30,7 +29,7 @@ std::string line(const std::string& text) { return wrapped(text, 0) + "\n"; }
 
 // A weighing that the plan can hardly be true with is taken, and questioned.
 std::string far_off(const Plan& plan, const Estimate<double>& factor) {
-    if (surprise({1, plan.need.spread}, factor) <= constants::worth_questioning) return "";
+    if (!far_from_plan(plan, factor)) return "";
     return line(
         "That is far from the plan: was all the yarn for it on the scale, and nothing else, and "
         "is the place right? gristwright undo takes the weighing back.");

@@ -15,6 +15,7 @@
 #include "cli/yarns.hpp"
 #include "engine/cloth/knitting.hpp"
 #include "engine/cloth/weaving.hpp"
+#include "engine/yarn/constants.hpp"
 #include "engine/yarn/count.hpp"
 #include "engine/yarn/softness.hpp"
 
@@ -60,7 +61,9 @@ std::string loft(const YarnProfile& yarn) {
                         : yarn.packing.mid > yarn.usual.high ? "denser than"
                                                              : "as lofty as";
     return out + fmt::format("; {} {} yarns usually are", place,
-                             yarn.usual.high < 0.16 ? "carded long-draw" : "combed short-draw");
+                             yarn.usual.high <= constants::carded_packing.high
+                                 ? "carded long-draw"
+                                 : "combed short-draw");
 }
 
 std::string classes(const YarnProfile& yarn) {
@@ -95,14 +98,14 @@ std::string prickle(const YarnProfile& yarn) {
                fmt::format("Next to the skin: {:.1f} micron{}; about {:.0f} % of fibres over 30.5 "
                            "micron, and prickle is felt above about {:.0f} %.",
                            in_microns(*yarn.fibre_diameter), grade, 100 * yarn.share_over_prickle,
-                           100 * prickle_felt_above),
+                           100 * constants::felt_share),
                2) +
            "\n";
 }
 
 bool yarn_disagrees(const KnitCloth& cloth) {
     return cloth.by_wraps.mid.si() > 0 && !cloth.from_swatch &&
-           std::abs(cloth.by_wraps.mid / cloth.by_grist.mid - 1) > 0.08;
+           std::abs(cloth.by_wraps.mid / cloth.by_grist.mid - 1) > constants::gauges_apart;
 }
 
 std::string gauge(const Question& q, Firmness purpose, const char* name) {

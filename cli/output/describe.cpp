@@ -154,7 +154,7 @@ std::vector<std::string> own_cautions(const Plan& plan, const YarnProfile& yarn)
     for (const auto& piece : plan.pieces)
         if (auto said = long_float_in(piece); !said.empty()) out.push_back(std::move(said));
     if (plan.article->touches == Touches::skin) {
-        if (yarn.fibre_diameter && yarn.share_over_prickle > 2 * prickle_felt_above)
+        if (yarn.fibre_diameter && yarn.share_over_prickle > 2 * constants::felt_share)
             out.push_back(fmt::format(
                 "about {:.0f} % of the fibre is thick enough to prickle; ask the wearer, and about "
                 "fibre allergies too",

@@ -48,14 +48,17 @@ void add_cloth(std::vector<Leaned>& all, const PlanPiece& piece) {
 
 std::vector<Leaned> leaned_on(const Question& q, const std::vector<const JudgedPlan*>& plans) {
     std::vector<Leaned> out;
-    add(out, {"margin of the grist", "read", "JCGM 100:2008 (GUM)"});
-    add(out, {"spread between skeins", "read", "DerSimonian and Laird 1986"});
-    add(out, {"suitability as a weighted geometric mean", "read",
+    add(out, {"margin of the grist", std::string(words(Mark::cited)),
+              "JCGM 100:2008 (GUM), by a note on calibration"});
+    add(out,
+        {"spread between skeins", std::string(words(Mark::memory)), "DerSimonian and Laird 1986"});
+    add(out, {"suitability as a weighted geometric mean", std::string(words(Mark::memory)),
               "Derringer and Suich 1980, J. Quality Technology 12:214-219"});
     if (!q.catalogue.yarn.classes.empty())
         add(out, {"weight classes", "read", q.catalogue.yarn.classes.front().source});
     for (const auto& fibre : q.measured.batch.fibre)
-        if (!fibre.source.empty()) add(out, {fibre.name, "read", fibre.source});
+        if (!fibre.source.empty())
+            add(out, {fibre.name, std::string(words(fibre.mark)), fibre.source});
     for (const auto& c : {constants::wraps_per_root_grist, constants::carded_packing,
                           constants::combed_packing, constants::prickling})
         add(out, leaned(c));

@@ -8,6 +8,7 @@
 #include "cli/output/layout.hpp"
 #include "cli/output/reply_topics.hpp"
 #include "engine/suggestion/constants.hpp"
+#include "engine/suitability/constants.hpp"
 #include "engine/yarn/count.hpp"
 
 namespace gristwright::cli {
@@ -312,7 +313,7 @@ std::string character_sentence(const SuggestionAnswer& a) {
     for (std::size_t f = 0; f < factor_count; ++f) {
         const auto& factor = a.judgement.factors[f];
         const bool trait = f < static_cast<std::size_t>(FactorName::cover);
-        if (trait && factor.had > factor.wanted - 0.04) continue;
+        if (trait && factor.had > factor.wanted - constants::factor_worth_saying) continue;
         if (factor.cost < 3 || (dearest && factor.cost <= dearest->cost)) continue;
         dearest = &factor;
         name = static_cast<FactorName>(f);

@@ -45,5 +45,15 @@ inline constexpr Constant join_low{
 inline constexpr Constant join_usual{"a join", 4, 2, 8, "points", Mark::judgement, ""};
 inline constexpr Constant join_high{
     "a join, when joins matter much", 15, 8, 30, "points", Mark::judgement, ""};
+inline constexpr Constant first_growth{
+    "worth of an article's first growth, by its growth at the middle",
+    1.5,
+    1.2,
+    1.8,
+    "relative",
+    Mark::judgement,
+    "the larger it is, the less more size is worth"};
+inline constexpr Constant much_waste{
+    "loom waste of a sample that is told", 0.35, 0.25, 0.5, "of its metres", Mark::judgement, ""};
 
 }  // namespace gristwright::constants

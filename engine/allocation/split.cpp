@@ -91,7 +91,7 @@ Piece article_piece(const Wish& wish, const SplitRequest& request, Cm longest_sk
                 wish.name, double(longest_skein) / 100));
         const Cm length = std::min(needed, most_length);
         // Growth is worth less the larger the article is already.
-        const double growth = worth_of_growth * per_metre * (1.5 - double(k) / steps);
+        const double growth = worth_of_growth * per_metre * (first_growth - double(k) / steps);
         if (k > 0) worth += growth * static_cast<double>(length - worth_at.back().first) / 100;
         worth_at.emplace_back(length, worth);
         if (needed > most_length) break;

@@ -33,10 +33,11 @@ enum class JoinCost { low, usual, high };
 struct SplitRequest {
     std::vector<Wish> wishes;
     JoinCost join_cost = JoinCost::usual;
-    Length reserve;              // for mending, kept in one skein
-    bool whole_warp = false;     // every warp from one skein
-    double certainty = 0.90;     // that what is set aside for an article suffices
-    double good_enough = 0.015;  // error of a sample beyond which metres are better used elsewhere
+    Length reserve;           // for mending, kept in one skein
+    bool whole_warp = false;  // every warp from one skein
+    double certainty = 0.90;  // that what is set aside for an article suffices
+    double good_enough =
+        constants::good_enough;  // error of a sample beyond which metres are better used elsewhere
 };
 
 // Wound off in this order.

@@ -5,13 +5,12 @@
 
 #include "engine/cloth/constants.hpp"
 #include "engine/cloth/loop.hpp"
+#include "engine/yarn/constants.hpp"
 
 namespace gristwright {
 namespace {
 
 using namespace constants;
-
-constexpr double scale_matters = 0.01;  // a margin of the mass that is worth another scale
 
 Hint count_wraps(const YarnProfile& yarn) {
     const auto alone = gauge_by_grist(yarn.linear_density.mid);

@@ -7,6 +7,7 @@ namespace gristwright {
 
 enum class Mark {
     read,             // read in the published source named
+    cited,            // of a published source that others quote; the source itself was not opened
     derived,          // derived here from published figures
     common_practice,  // common practice, no source
     memory,           // from memory, to be confirmed; never a test oracle
@@ -17,6 +18,8 @@ constexpr std::string_view words(Mark mark) {
     switch (mark) {
         case Mark::read:
             return "read";
+        case Mark::cited:
+            return "cited";
         case Mark::derived:
             return "derived";
         case Mark::common_practice:

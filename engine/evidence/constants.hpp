@@ -44,8 +44,13 @@ inline constexpr Constant swatch_metres{"metres per area of a weighed swatch",
 inline constexpr Constant rated_look{
     "a look rated on a swatch", 0.08, 0.05, 0.15, "of 1", Mark::judgement, ""};
 inline constexpr Constant loss_prior{
-    "shrinkage against the published records", 0.04, 0.03, 0.08, "relative", Mark::derived,
-    "nine weavers' published records"};
+    "shrinkage against the published records",
+    0.04,
+    0.03,
+    0.08,
+    "relative",
+    Mark::judgement,
+    "nine weavers' published records lie nearer to the middles, which they set"};
 inline constexpr Constant rows_between_knitters{"rows for their stitches, between knitters",
                                                 0.076,
                                                 0.046,
@@ -101,5 +106,30 @@ inline constexpr Constant lace_to{"finest laceweight",         16, 14, 20, "m/g"
                                   "cobweb is 14 m/g and finer"};
 inline constexpr Constant thickest_spun{
     "thickest of the thickest class, of its finest", 0.5, 0.4, 0.7, "1", Mark::judgement, ""};
+inline constexpr Constant good_enough{
+    "error of a sample beyond which its metres are better used elsewhere",
+    0.015,
+    0.01,
+    0.02,
+    "relative",
+    Mark::judgement,
+    ""};
+inline constexpr Constant counted_over{"share of a sample's side that is counted over",
+                                       0.8,
+                                       0.7,
+                                       0.9,
+                                       "of its side",
+                                       Mark::judgement,
+                                       "edges are not counted"};
+inline constexpr Constant swatch_scale{
+    "step of the scale a swatch is weighed on, when it is not said",
+    0.1,
+    0.01,
+    1,
+    "g",
+    Mark::judgement,
+    ""};
+inline constexpr Constant spun_grist{
+    "margin of a grist that is aimed for", 0.03, 0.02, 0.05, "relative", Mark::judgement, ""};
 
 }  // namespace gristwright::constants

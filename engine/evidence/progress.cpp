@@ -117,6 +117,10 @@ Progress progress(const Plan& plan, LinearDensity grist, Mass start,
     return out;
 }
 
+bool far_from_plan(const Plan& plan, const Estimate<double>& factor) {
+    return surprise({1, plan.need.spread}, factor) > worth_questioning;
+}
+
 WeftProgress weft_progress(const Plan& plan, LinearDensity grist,
                            const std::vector<Weighing>& weighings, const Scale& scale) {
     question_lengths(weighings);

@@ -37,6 +37,9 @@ struct [[nodiscard]] Progress {
 Progress progress(const Plan& plan, LinearDensity grist, Mass start,
                   const std::vector<Weighing>& weighings, const Scale& scale = {});
 
+// Whether the plan can hardly be true of a work that takes `factor` times what was planned.
+bool far_from_plan(const Plan& plan, const Estimate<double>& factor);
+
 struct [[nodiscard]] WeftProgress {
     Length left;              // metres of weft
     Estimate<double> factor;  // metres of weft for the length woven / what the plan expected

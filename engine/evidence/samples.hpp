@@ -11,18 +11,19 @@
 
 #include "engine/cloth/knitting.hpp"
 #include "engine/cloth/weaving.hpp"
+#include "engine/evidence/constants.hpp"
 
 namespace gristwright {
 
 struct [[nodiscard]] Sample {
-    bool knitted = true;  // else woven
+    bool knitted = true;                       // else woven
     double fixed = 0, linear = 0, square = 0;  // metres, metres per m, metres per m2
     double count = 0;                          // stitches or picks per metre
     double second_count = 0;                   // rows or ends per metre
     double read_error = 0;                     // threads, both ends of a count together
     double mark_error = 0;  // metres, of one mark; 0: nothing is measured between marks
     double variation = 0;   // between neighbouring threads, relative
-    double measured = 0.8;  // share of the side that is counted over
+    double measured = constants::counted_over;  // share of the side that is counted over
 
     Length metres(Length side) const;
     Length side(Length metres) const;  // 0 when the metres do not even cover what is fixed
@@ -38,6 +39,6 @@ Sample woven_sample(const WovenCloth& cloth, Length loom_waste);
 struct SampleRange {
     Length least, most;  // sides
 };
-SampleRange sensible(const Sample& sample, double good_enough = 0.015);
+SampleRange sensible(const Sample& sample, double good_enough = constants::good_enough);
 
 }  // namespace gristwright

@@ -33,7 +33,7 @@ Bounds bounds_of(const WeightClass& c) {
 
 YarnProfile yarn_of(LinearDensity grist) {
     YarnProfile yarn;
-    yarn.linear_density = {grist, 0.03};
+    yarn.linear_density = {grist, spun_grist};
     yarn.packed_diameter = packed_diameter(grist, ashenhurst(SpunAs::woollen));
     yarn.length = {metres(1e6), 0.01};
     return yarn;
@@ -48,7 +48,8 @@ Mass fibre_for(Length yarn, LinearDensity grist, double losses) {
 }
 
 SpinMore spin_more(const Plan& short_plan, LinearDensity grist, double losses) {
-    return {short_plan.short_by, fibre_for(short_plan.short_by, grist, losses)};
+    return {short_plan.short_by, fibre_for(short_plan.short_by, grist, losses),
+            constants::alike_grist};
 }
 
 std::vector<SpinTarget> spin_for(const Template& article, Length size,

@@ -12,10 +12,9 @@ namespace gristwright {
 Mass fibre_for(Length yarn, LinearDensity grist, double losses);
 
 struct [[nodiscard]] SpinMore {
-    Length metres;  // to add to the batch
-    Mass fibre;     // losses included
-    double grist_margin =
-        0.10;  // how far the new skein's grist may lie from the old to pass as one
+    Length metres;            // to add to the batch
+    Mass fibre;               // losses included
+    double grist_margin = 0;  // how far the new skein's grist may lie from the old to pass as one
 };
 SpinMore spin_more(const Plan& short_plan, LinearDensity grist, double losses);
 

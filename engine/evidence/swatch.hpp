@@ -3,6 +3,7 @@
 
 #include "engine/cloth/knitting.hpp"
 #include "engine/cloth/weaving.hpp"
+#include "engine/evidence/constants.hpp"
 #include "engine/yarn/evidence.hpp"
 
 namespace gristwright {
@@ -18,7 +19,7 @@ struct KnittedSwatch {
     std::optional<Counted> rows;
     std::optional<Length> width, length;  // whole swatch
     std::optional<Mass> mass;
-    Mass scale_step = grams(0.1);
+    Mass scale_step = grams(constants::swatch_scale);
     bool washed = true;
     std::optional<double> look;        // 0..1: how clearly its stitches read
     std::optional<Firmness> firmness;  // what it was knitted for, where that was said

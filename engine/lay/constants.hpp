@@ -76,13 +76,14 @@ inline constexpr Constant drawn_crisp_from{"definition from which stitches are d
                                            ""};
 inline constexpr Constant blurred_from{
     "definition down to which they blur", 0.10, 0.0, 0.2, "of 1", Mark::judgement, ""};
-inline constexpr Constant usual_ply_twist{"plied twist when it was not measured",
-                                          2.85,
-                                          2.5,
-                                          3.8,
-                                          "turns per inch / sqrt(worsted count)",
-                                          Mark::read,
-                                          "a spinner's published records, knitting yarn"};
+inline constexpr Constant usual_ply_twist{
+    "plied twist when it was not measured",
+    2.85,
+    2.5,
+    3.8,
+    "turns per inch / sqrt(worsted count)",
+    Mark::judgement,
+    "one spinner's page gives it for worsted singles; taken for plied yarn"};
 
 inline constexpr Constant strand_past_one{"a strand past one stitch",
                                           0.24,
@@ -150,5 +151,22 @@ inline constexpr Constant definition_of_texture{
     "definition knits and purls ask", 0.30, 0.2, 0.4, "0 to 1", Mark::judgement, ""};
 inline constexpr Constant definition_of_crossings{
     "definition crossed stitches ask", 0.60, 0.5, 0.7, "0 to 1", Mark::judgement, ""};
+inline constexpr Constant peirce_thickness{
+    "yarn in a loop of Peirce's shape, besides two rows and a stitch",
+    5.94,
+    5.94,
+    5.94,
+    "thicknesses of the yarn",
+    Mark::memory,
+    "F. T. Peirce 1947, Text. Res. J. 17:123"};
+inline constexpr Constant growth_reach{
+    "how far a chart's growth may be passed", 1.5, 1.3, 1.8, "of the growth", Mark::judgement, ""};
+inline constexpr Constant growth_kept{"how little of a chart's growth may come of it",
+                                      0.5,
+                                      0.3,
+                                      0.7,
+                                      "of the growth",
+                                      Mark::judgement,
+                                      ""};
 
 }  // namespace gristwright::constants

@@ -2,6 +2,8 @@
 
 #include <cmath>
 
+#include "engine/lay/constants.hpp"
+
 namespace gristwright::lay {
 
 Place HalfLoop::at(double t) const {
@@ -30,7 +32,7 @@ HalfLoop half_loop(double w, double h, double length) {
 }
 
 double peirce_loop(double stitch, double row, double thickness) {
-    return 2 * row + stitch + 5.94 * thickness;
+    return 2 * row + stitch + constants::peirce_thickness * thickness;
 }
 
 }  // namespace gristwright::lay

@@ -129,5 +129,34 @@ inline constexpr Constant clearly_better{
     "points by which a less simple way must be better", 1, 0.5, 2, "points", Mark::judgement, ""};
 inline constexpr Constant ample_metres{
     "yarn that every article reaches with", 20000, 10000, 50000, "m", Mark::judgement, ""};
+inline constexpr Constant loosest_knit{"tightness of knitting as loose as holds together",
+                                       0.6,
+                                       0.5,
+                                       0.7,
+                                       "sqrt(tex)/mm",
+                                       Mark::judgement,
+                                       ""};
+inline constexpr Constant firmest_knit{
+    "tightness of knitting as firm as board", 1.6, 1.5, 1.8, "sqrt(tex)/mm", Mark::judgement, ""};
+inline constexpr Constant loosest_web{"share of the greatest sett as loose as holds together",
+                                      0.4,
+                                      0.35,
+                                      0.5,
+                                      "of the greatest sett",
+                                      Mark::judgement,
+                                      ""};
+inline constexpr Constant factor_worth_saying{
+    "a factor that lacks so much is told", 0.04, 0.03, 0.05, "of 1", Mark::judgement,
+    "a trait is not known to less"};
+inline constexpr Constant worth_praising{
+    "least weight and wish of what is told in favour", 0.3, 0.2, 0.4, "of 1", Mark::judgement, ""};
+inline constexpr Constant worth_a_part{
+    "share of the batch that makes a part of an article worth naming",
+    0.3,
+    0.2,
+    0.5,
+    "of the batch",
+    Mark::judgement,
+    ""};
 
 }  // namespace gristwright::constants

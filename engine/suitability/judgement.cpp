@@ -22,8 +22,13 @@ constexpr std::array<std::string_view, factor_count> factor_words{
 double looseness(const PlanPiece& piece) {
     return by_cloth(
         piece,
-        [](const KnitCloth& k) { return std::clamp((1.6 - k.tightness) / (1.6 - 0.6), 0.0, 1.0); },
-        [](const WovenCloth& w) { return std::clamp((1.0 - w.share) / (1.0 - 0.4), 0.0, 1.0); });
+        [](const KnitCloth& k) {
+            return std::clamp((firmest_knit - k.tightness) / (firmest_knit - loosest_knit), 0.0,
+                              1.0);
+        },
+        [](const WovenCloth& w) {
+            return std::clamp((1 - w.share) / (1 - loosest_web), 0.0, 1.0);
+        });
 }
 
 double drape_had(const PlanPiece& piece, const YarnProfile& yarn) {

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "engine/project/by_cloth.hpp"
+#include "engine/suitability/constants.hpp"
 
 namespace gristwright {
 namespace {
@@ -111,12 +112,10 @@ std::string_view short_for(FactorName name) {
     }
 }
 
-constexpr double worth_saying = 0.04;  // a trait is not known to less (judgement)
-
 // Less than the least wanted, and dearly enough to be worth saying.
 bool lacks(FactorName name, const Factor& f) {
     const bool below = name == FactorName::cover || name == FactorName::fineness ||
-                       f.had < f.wanted - worth_saying;
+                       f.had < f.wanted - constants::factor_worth_saying;
     return below && f.cost >= 1;
 }
 
@@ -223,8 +222,8 @@ std::vector<std::string> in_favour(const Judgement& judged, const YarnProfile& y
             continue;  // even where it hardly matters
         const auto& f = judged.factor(name);
         const auto said = short_for(name);
-        if (f.weight >= 0.3 && f.wanted >= 0.3 && f.had >= f.wanted && !said.empty() &&
-            !said_by_need(name, judged))
+        if (f.weight >= constants::worth_praising && f.wanted >= constants::worth_praising &&
+            f.had >= f.wanted && !said.empty() && !said_by_need(name, judged))
             out.emplace_back(said);
     }
     return out;

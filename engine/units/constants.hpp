@@ -43,5 +43,8 @@ inline constexpr Constant widest_loom{"widest loom", 400, 180, 400, "cm", Mark::
 inline constexpr Constant finest_needle{"finest needle", 0.5, 0.5, 0.7, "mm", Mark::judgement, ""};
 inline constexpr Constant thickest_needle{"thickest needle",     40, 25, 40, "mm", Mark::judgement,
                                           "sold sizes end at 25"};
+inline constexpr Constant label_rounding{
+    "two units on one label that say the same",     0.04, 0.02, 0.05, "relative", Mark::judgement,
+    "labels round to whole grams, ounces to tenths"};
 
 }  // namespace gristwright::constants

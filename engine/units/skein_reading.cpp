@@ -36,8 +36,7 @@ bool says_it_again(const Measure& first, Scanner& from, std::string_view text) {
     if (!probe.number(Fractions::any) || !take_unit(probe)) return false;
     const auto second = take_measure(again, text, skein_wanted);
     if (second.unit.dimension != first.unit.dimension) return false;
-    constexpr double alike = 0.04;  // labels round to whole grams, ounces to tenths
-    if (std::abs(second.si / first.si - 1) > alike)
+    if (std::abs(second.si / first.si - 1) > constants::label_rounding)
         throw Unclear(text,
                       fmt::format("{} or {}, which are not the same", first.way(first.si),
                                   second.way(second.si)),

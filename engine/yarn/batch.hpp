@@ -7,6 +7,7 @@
 #include <string_view>
 #include <vector>
 
+#include "engine/estimate/constant.hpp"
 #include "engine/units/quantity.hpp"
 #include "engine/yarn/behaviour.hpp"
 
@@ -47,7 +48,8 @@ struct FibrePart {
     std::string category;  // fine, medium, longwool, down, ...; may be empty
     std::string felting;   // high, medium, low, unknown
     FibreBehaviour behaviour;
-    std::string source;  // where the figures come from; empty: the person's own
+    Mark mark = Mark::judgement;  // how diameter and staple are known; of the person's own: unsaid
+    std::string source;           // where the figures come from; empty: the person's own
 };
 
 // How a blend behaves. By mass, but the coarsest part is felt beyond its share, and a strong

@@ -22,30 +22,22 @@ Level at(double value) {
 Level between(double low, double high) { return {low, high, Mark::judgement}; }
 
 // A wool of which nothing is known: as wide as the breeds of the fibre table are.
-FibreBehaviour any_wool() {
+FibreBehaviour of_any_wool() {
     FibreBehaviour out;
-    out.of(Behaviour::spring) = between(0.35, 0.89);
-    out.of(Behaviour::strength) = at(0.22);
-    out.of(Behaviour::wear) = between(0.32, 0.83);
-    out.of(Behaviour::warmth) = between(0.50, 0.65);
-    out.of(Behaviour::felts) = between(0.20, 0.90);
-    out.of(Behaviour::absorbency) = at(0.25);
-    out.of(Behaviour::halo) = between(0.15, 0.50);
-    out.of(Behaviour::softness) = between(0, 0.82);
-    out.of(Behaviour::crispness) = between(0.05, 0.85);
-    out.of(Behaviour::heat) = at(0.90);
+    for (std::size_t b = 0; b < any_wool.size(); ++b)
+        out.of(static_cast<Behaviour>(b)) = between(any_wool[b].low, any_wool[b].high);
     return out;
 }
 
 // Of a wool whose diameter is known: what follows from it; the rest stays as wide as any wool's.
 FibreBehaviour wool_of(double micron) {
-    auto out = any_wool();
+    auto out = of_any_wool();
     const double coarse =
         std::clamp((micron - finest_wool) / (coarsest_wool - finest_wool), 0.0, 1.0);
-    out.of(Behaviour::spring) = at(0.80 - 0.35 * coarse);
+    out.of(Behaviour::spring) = at(finest_spring - spring_lost * coarse);
     out.of(Behaviour::wear) = at(wear_at_19 + wear_per_micron * (micron - 19));
-    out.of(Behaviour::warmth) = at(0.61 - 0.08 * coarse);
-    out.of(Behaviour::halo) = at(0.15 + 0.15 * coarse);
+    out.of(Behaviour::warmth) = at(finest_warmth - warmth_lost * coarse);
+    out.of(Behaviour::halo) = at(finest_halo + halo_gained * coarse);
     out.of(Behaviour::softness) = at(1 - (micron - softest_micron) / softness_span);
     out.of(Behaviour::crispness) = at((micron - crisp_from) / crisp_span);
     return out;
@@ -57,7 +49,7 @@ bool says_nothing(const FibreBehaviour& b) {
 
 FibreBehaviour own_or_table(const FibrePart& part) {
     if (!says_nothing(part.behaviour)) return part.behaviour;
-    if (!part.micron_low || !part.micron_high) return any_wool();
+    if (!part.micron_low || !part.micron_high) return of_any_wool();
     return wool_of((part.micron_low->si() + part.micron_high->si()) / 2 * 1e6);
 }
 
@@ -110,7 +102,7 @@ double reinforced(const std::vector<FibrePart>& fibre) {
 }  // namespace
 
 FibreBehaviour behaviour_of(const std::vector<FibrePart>& fibre) {
-    if (fibre.empty()) return any_wool();
+    if (fibre.empty()) return of_any_wool();
     std::vector<std::pair<double, FibreBehaviour>> parts;
     for (const auto& part : fibre) parts.emplace_back(part.share, own_or_table(part));
     FibreBehaviour out;

@@ -1,6 +1,8 @@
 // The figures behind yarn: each with its range, unit, mark and source, and each in this one place.
 #pragma once
 
+#include <array>
+
 #include "engine/estimate/constant.hpp"
 
 namespace gristwright::constants {
@@ -68,13 +70,31 @@ inline constexpr Constant mass_per_humidity{
     Mark::memory,
     "Morton and Hearle, Physical Properties of Textile Fibres"};
 inline constexpr Constant combed_packing{
-    "packing of combed short-draw wool", 0.18, 0.14, 0.22, "1", Mark::derived, handspun};
+    "packing of combed short-draw wool",
+    0.18,
+    0.14,
+    0.22,
+    "1",
+    Mark::judgement,
+    "of four published combed short-draw skeins two lie within"};
 inline constexpr Constant carded_packing{
     "packing of carded long-draw wool", 0.11, 0.07, 0.15, "1", Mark::derived, handspun};
 inline constexpr Constant worsted_c{
-    "Ashenhurst's C, worsted", 0.90, 0.88, 0.92, "1", Mark::read, "Ashenhurst"};
+    "Ashenhurst's C, worsted",
+    0.90,
+    0.88,
+    0.92,
+    "1",
+    Mark::cited,
+    "Ashenhurst 1884, as a weaving note of 1999 gives it; the range is ours"};
 inline constexpr Constant woollen_c{
-    "Ashenhurst's C, woollen", 0.84, 0.82, 0.86, "1", Mark::read, "Ashenhurst"};
+    "Ashenhurst's C, woollen",
+    0.84,
+    0.82,
+    0.86,
+    "1",
+    Mark::cited,
+    "Ashenhurst 1884, as a weaving note of 1999 gives it; the range is ours"};
 inline constexpr Constant between_people{
     "wraps counted by another person", 0.07, 0.05, 0.10, "relative", Mark::judgement, ""};
 inline constexpr Constant prickling{"fibre that prickles",  30.5, 30, 31, "micron", Mark::read,
@@ -84,8 +104,8 @@ inline constexpr Constant variation{"coefficient of variation of fibre diameter"
                                     0.15,
                                     0.30,
                                     "relative",
-                                    Mark::read,
-                                    "Riverina Wool Testers (range); the middle is our judgement"};
+                                    Mark::judgement,
+                                    "the range is that of Riverina Wool Testers, the middle ours"};
 inline constexpr Constant own_doubt{"a trait with everything known",
                                     0.10,
                                     0.05,
@@ -130,13 +150,14 @@ inline constexpr Constant crisp_from{
     "wool that is not crisp at all", 18, 16, 20, "micron", Mark::judgement, ""};
 inline constexpr Constant crisp_span{
     "from there to the crispest", 30, 25, 35, "micron", Mark::judgement, ""};
-inline constexpr Constant felt_share{"share of a rough fibre that skin feels",
-                                     0.05,
-                                     0.03,
-                                     0.08,
-                                     "of the mass",
-                                     Mark::read,
-                                     "Riverina Wool Testers: prickle is felt above about 5 %"};
+inline constexpr Constant felt_share{
+    "share of a rough fibre that skin feels",
+    0.05,
+    0.03,
+    0.08,
+    "of the mass",
+    Mark::read,
+    "Riverina Wool Testers: prickle is felt above about 5 %; the range is ours"};
 inline constexpr Constant strong_wear{
     "wear of a fibre that reinforces", 0.70, 0.65, 0.80, "of 1", Mark::judgement, ""};
 inline constexpr Constant reinforcing_share{
@@ -178,8 +199,108 @@ inline constexpr Constant consistent_grist{"spread of a consistent spinner's ske
                                            0.05,
                                            0.06,
                                            "relative",
-                                           Mark::read,
+                                           Mark::cited,
                                            "a norm for hand-spun cotton; a spinner's own record "
                                            "of 5 %"};
+// A wool of which nothing is known, by Behaviour: each taken as wide as its range, which is that of
+// the breeds of the fibre table.
+inline constexpr std::array<Constant, 10> any_wool{{
+    {"spring of any wool", 0.62, 0.35, 0.89, "of 1", Mark::judgement,
+     "the breeds of the fibre table"},
+    {"strength of any wool", 0.22, 0.22, 0.22, "of 1", Mark::judgement,
+     "the breeds of the fibre table"},
+    {"wear of any wool", 0.575, 0.32, 0.83, "of 1", Mark::judgement,
+     "the breeds of the fibre table"},
+    {"warmth of any wool", 0.575, 0.5, 0.65, "of 1", Mark::judgement,
+     "the breeds of the fibre table"},
+    {"felting of any wool", 0.55, 0.2, 0.9, "of 1", Mark::judgement,
+     "the breeds of the fibre table"},
+    {"absorbency of any wool", 0.25, 0.25, 0.25, "of 1", Mark::judgement,
+     "the breeds of the fibre table"},
+    {"halo of any wool", 0.325, 0.15, 0.5, "of 1", Mark::judgement,
+     "the breeds of the fibre table"},
+    {"softness of any wool", 0.41, 0, 0.82, "of 1", Mark::judgement,
+     "the breeds of the fibre table"},
+    {"crispness of any wool", 0.45, 0.05, 0.85, "of 1", Mark::judgement,
+     "the breeds of the fibre table"},
+    {"heat safety of any wool", 0.9, 0.9, 0.9, "of 1", Mark::judgement,
+     "the breeds of the fibre table"},
+}};
+inline constexpr Constant finest_spring{
+    "spring of the wool that springs most", 0.8, 0.75, 0.85, "of 1", Mark::judgement, ""};
+inline constexpr Constant spring_lost{
+    "spring lost from there to the coarsest", 0.35, 0.3, 0.4, "of 1", Mark::judgement, ""};
+inline constexpr Constant finest_warmth{"warmth of a fine wool", 0.61, 0.55, 0.65, "of 1",
+                                        Mark::judgement,         ""};
+inline constexpr Constant warmth_lost{
+    "warmth lost from there to the coarsest", 0.08, 0.05, 0.1, "of 1", Mark::judgement, ""};
+inline constexpr Constant finest_halo{"halo of a fine wool", 0.15, 0.1, 0.2, "of 1",
+                                      Mark::judgement,       ""};
+inline constexpr Constant halo_gained{
+    "halo gained from there to the coarsest", 0.15, 0.1, 0.35, "of 1", Mark::judgement, ""};
+inline constexpr Constant wool_density{"density of wool and of what is not known",
+                                       1.31,
+                                       1.3,
+                                       1.32,
+                                       "g/cm3",
+                                       Mark::memory,
+                                       "Morton and Hearle, Physical Properties of Textile Fibres"};
+inline constexpr Constant silk_density{"density of silk",
+                                       1.34,
+                                       1.25,
+                                       1.37,
+                                       "g/cm3",
+                                       Mark::memory,
+                                       "Morton and Hearle, Physical Properties of Textile Fibres"};
+inline constexpr Constant cotton_density{
+    "density of seed hairs",
+    1.52,
+    1.5,
+    1.55,
+    "g/cm3",
+    Mark::memory,
+    "Morton and Hearle, Physical Properties of Textile Fibres"};
+inline constexpr Constant bast_density{"density of other plant fibres",
+                                       1.5,
+                                       1.48,
+                                       1.54,
+                                       "g/cm3",
+                                       Mark::memory,
+                                       "Morton and Hearle, Physical Properties of Textile Fibres"};
+inline constexpr Constant viscose_density{
+    "density of regenerated cellulose",
+    1.49,
+    1.48,
+    1.52,
+    "g/cm3",
+    Mark::cited,
+    "at 65 % humidity, as the row of viscose has it; 1.52 is of dry fibre"};
+inline constexpr Constant nylon_density{
+    "density of synthetic fibres", 1.14, 1.14, 1.38, "g/cm3", Mark::memory,
+    "nylon; polyester 1.38"};
+inline constexpr Constant loop_margin{
+    "margin of a reel's or niddy-noddy's loop", 0.01, 0.005, 0.03, "relative", Mark::judgement,
+    "where a length comes by its turns"};
+inline constexpr Constant likely_packing_most{
+    "packing above which laid wraps are questioned",    0.45, 0.4, 0.5, "1", Mark::judgement,
+    "the wraps were packed tight, or a length is wrong"};
+inline constexpr Constant likely_packing_least{
+    "packing below which laid wraps are questioned", 0.02, 0.02, 0.04, "1", Mark::judgement, ""};
+inline constexpr Constant trait_worth_saying{
+    "a trait moved by so much is told", 0.03, 0.02, 0.05, "of 1", Mark::judgement, ""};
+inline constexpr Constant gauges_apart{"gauges by wraps and by grist that are told apart",
+                                       0.08,
+                                       0.05,
+                                       0.1,
+                                       "relative",
+                                       Mark::judgement,
+                                       ""};
+inline constexpr Constant scale_matters{"margin of the mass that is worth a finer scale",
+                                        0.01,
+                                        0.005,
+                                        0.02,
+                                        "relative",
+                                        Mark::judgement,
+                                        ""};
 
 }  // namespace gristwright::constants

@@ -154,13 +154,14 @@ void judge_loft(const Batch& batch, bool insist, YarnProfile& out) {
                    packing_margin(out.linear_density.spread, out.laid_wraps.spread)};
     out.specific_volume = specific_volume(grist, out.laid_wraps.mid);
     out.usual = usual_packing(batch.preparation, batch.draw);
-    if (!out.wraps_packed && (given > 0.45 || given < 0.02))
-        question(insist, out,
-                 fmt::format("{:.0f} wraps per inch laid side by side at this grist means {:.0f} % "
-                             "fibre; {}",
-                             in_wraps_per_inch(counted), 100 * given,
-                             given > 0.45 ? "were the wraps packed tight? then say so"
-                                          : "is a length or a mass wrong?"));
+    if (!out.wraps_packed && (given > likely_packing_most || given < likely_packing_least))
+        question(
+            insist, out,
+            fmt::format("{:.0f} wraps per inch laid side by side at this grist means {:.0f} % "
+                        "fibre; {}",
+                        in_wraps_per_inch(counted), 100 * given,
+                        given > likely_packing_most ? "were the wraps packed tight? then say so"
+                                                    : "is a length or a mass wrong?"));
 }
 
 void classify(const YarnTables& tables, YarnProfile& out) {

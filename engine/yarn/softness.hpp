@@ -10,6 +10,4 @@ namespace gristwright {
 // Source: Riverina Wool Testers; checked against published fleece tests.
 double share_over_prickle(Length mean, Length deviation = {});
 
-inline constexpr double prickle_felt_above = 0.05;
-
 }  // namespace gristwright

@@ -20,8 +20,6 @@ constexpr std::array<std::string_view, driver_count> driver_words{
     "thick-and-thin", "core-spun",  "boucle",     "chain-ply",      "cabled",     "energised",
     "fulled",         "overplied",  "underplied", "Z-plied"};
 
-constexpr double worth_saying = 0.03;
-
 template <class Enum, std::size_t n>
 std::optional<Enum> named(const std::array<std::string_view, n>& table, std::string_view word) {
     const auto found = std::find(table.begin(), table.end(), word);
@@ -84,7 +82,7 @@ Trait trait(TraitName name, const Drivers& drivers, const std::vector<TraitRow>&
         if (x) of_fibre += doubt;
         const double moved = row.adds * (share - 0.5);
         const auto& why = share > 0.5 ? row.more : row.less;
-        if (x && std::abs(moved) >= worth_saying && !why.empty())
+        if (x && std::abs(moved) >= trait_worth_saying && !why.empty())
             said.emplace_back(std::abs(moved), &why);
     }
     out.value = std::clamp(out.value, 0.0, 1.0);

@@ -30,6 +30,7 @@ std::string complaint(BatchText (*read)(std::string_view, const std::string&), c
 TEST_CASE("headers are read liberally and units come from header or cell") {
     for (const char* text :
          {"Skein,Length (yd),Weight (g)\nA,187,38.5\nB,223,45\n",
+          "Skein name,Skein length (yd),Skein mass (g)\nA,187,38.5\nB,223,45\n",
           "grams;metres;name\n38.5;171;A\n45;204;B\n", "id,Yards,oz\nA,187,1.358\nB,223,1.587\n",
           "name,length,mass\nA,187 yd,38.5g\nB,204 m,45 g\n",
           "\xEF\xBB\xBFHank\tMetres\tGrams\r\nA\t171\t38.5\r\nB\t204\t45\r\n"}) {
@@ -49,6 +50,22 @@ TEST_CASE("a column that is not used is said, one that is missing refused") {
     CHECK(read.notes[0] == "b: column 'dye lot' is not used");
     CHECK(complaint(read_batch_csv, "name,m\nA,171\n") ==
           "b:1: the header needs a column of masses, such as 'Length (yd)' or 'grams'");
+}
+
+TEST_CASE("the shares of a blend are the whole of it, but for rounding") {
+    // Shares that were 4 % off went unnoticed.
+    const auto blend = [](const char* shares) {
+        return complaint(read_batch_toml,
+                         (std::string("fibre = \"") + shares +
+                          "\"\n[[skein]]\nname = \"A\"\nlength = \"171m\"\nmass = \"38.5g\"\n")
+                             .c_str());
+    };
+    CHECK(blend("Corriedale 70%, silk 30%").empty());
+    CHECK(blend("Corriedale 33.3%, silk 33.3%, alpaca 33.3%").empty());
+    for (const char* shares : {"Corriedale 70%, silk 28%", "Corriedale 70%, silk 32%"}) {
+        CAPTURE(shares);
+        CHECK(blend(shares).find("not 100") != std::string::npos);
+    }
 }
 
 TEST_CASE("complaints about a table say the row") {

@@ -6,6 +6,7 @@
 
 #include "catalog/reference/catalogue.hpp"
 #include "engine/suitability/judgement.hpp"
+#include "engine/yarn/constants.hpp"
 #include "engine/yarn/softness.hpp"
 
 using namespace gristwright;
@@ -50,7 +51,7 @@ TEST_CASE("25-30 micron wool is medium fine: between fine and coarse, and wears 
     CHECK(has(medium, TraitName::wear) > has(fine, TraitName::wear));
     CHECK(has(coarse, TraitName::wear) > has(medium, TraitName::wear));
     CHECK(medium.grade.find("3/8 blood") != std::string::npos);  // USDA: the medium grades
-    CHECK(fine.share_over_prickle < prickle_felt_above);
+    CHECK(fine.share_over_prickle < constants::felt_share);
     CHECK(medium.share_over_prickle > fine.share_over_prickle);
     CHECK(medium.share_over_prickle < coarse.share_over_prickle);
 }

@@ -5,9 +5,11 @@
 #include <doctest/doctest.h>
 #include <fcntl.h>
 #include <sys/stat.h>
+#include <sys/syscall.h>
 #include <sys/sysmacros.h>
 #include <unistd.h>
 
+#include <cerrno>
 #include <filesystem>
 #include <fstream>
 #include <functional>
@@ -17,6 +19,18 @@
 #include "tests/cli/asked.hpp"
 
 using namespace gristwright::cli;
+
+namespace {
+int times_synced = 0;
+bool sync_fails = false;
+}  // namespace
+
+// In place of the system's: whether what is written was asked to reach the disk.
+extern "C" int fsync(int file) {
+    ++times_synced;
+    if (sync_fails) return errno = EIO, -1;
+    return static_cast<int>(::syscall(SYS_fsync, file));
+}
 
 namespace {
 
@@ -184,4 +198,19 @@ TEST_CASE("a whole disk is refused, whatever was asked for") {
         return;
     }
     CHECK(asked::holds(refused({disk, true}), "a whole disk"));
+}
+
+TEST_CASE("a file stands in its place only once the disk has it") {
+    // Without fsync a power cut left an empty file under the new name; no test missed it.
+    const asked::Folder folder;
+    const auto path = folder.file("out.html");
+    times_synced = 0;
+    write_file({path, false}, "first");
+    CHECK(times_synced == 1);
+    sync_fails = true;
+    CHECK_THROWS_AS(write_file({path, true}, "second"), CannotCreate);
+    CHECK_THROWS_AS(write_file({folder.file("other.html"), false}, "x"), CannotCreate);
+    sync_fails = false;
+    CHECK(contents(path) == "first");
+    CHECK(files_in(folder) == 1);
 }

@@ -138,6 +138,17 @@ TEST_CASE("a skein ends in the row where its share of the yarn does") {
     CHECK(ends[0].row / piece.rows == near(0.5, 0.01));  // of a triangle
 }
 
+TEST_CASE("a work that lies 2.5 deviations from its plan is questioned") {
+    // Asked at five deviations only, a wrong ball was believed.
+    Plan planned;
+    planned.need = {metres(400), 0.06};
+    const double together = std::hypot(0.06, 0.02);
+    for (const double side : {1.0, -1.0}) {
+        CHECK_FALSE(far_from_plan(planned, {std::exp(side * 2.4 * together), 0.02}));
+        CHECK(far_from_plan(planned, {std::exp(side * 2.6 * together), 0.02}));
+    }
+}
+
 TEST_CASE("two weighings tell what the weft takes, and how much of it is left") {
     Plan planned;
     PieceTemplate body;

@@ -3,9 +3,12 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <cmath>
+#include <numbers>
 #include <string>
 
 #include "engine/yarn/bad_yarn.hpp"
+#include "engine/yarn/constants.hpp"
 #include "tests/cases.hpp"
 #include "tests/near.hpp"
 
@@ -119,6 +122,29 @@ TEST_CASE("published handspun wraps mean the packings the bands were drawn from,
         CHECK(p.packing.mid < 0.45);
         CHECK(p.specific_volume * p.packing.mid == near(1 / 1.31, 1e-6));
     }
+}
+
+TEST_CASE("laid wraps that fill 45 % of the space are questioned, and taken when one insists") {
+    // A limit moved to 60 % went unnoticed.
+    const auto packed_to = [](double share) {
+        auto batch = batch_of({skein(metres(200), grams(50))});
+        const auto grist = grams(50) / metres(200);
+        const double area = grist.si() / (1000 * 1.31 * share);  // m2, of the laid cylinder
+        const double diameter = std::sqrt(4 * area / std::numbers::pi);
+        batch.wraps = WrapsReading{Wraps::from_si(1 / diameter), inches(1), WrapsHow::laid};
+        return batch;
+    };
+    CHECK(profiled(packed_to(0.42)).packing.mid == near(0.42, 0.02));
+    for (const double share : {0.49, 0.58, 0.015}) {
+        CAPTURE(share);
+        CHECK_THROWS_AS(profiled(packed_to(share)), ImplausibleYarn);
+        CHECK(warns(profiled(packed_to(share), true), Beware::insisted));
+    }
+}
+
+TEST_CASE("what a batch takes when nothing is said is what the figures' page says") {
+    CHECK(in_grams_per_cm3(FibrePart{}.density) == Approx(constants::wool_density));
+    CHECK(Measuring{}.loop == constants::loop_margin);
 }
 
 TEST_CASE("a skein straight off the reel is shortened and its metres less sure") {

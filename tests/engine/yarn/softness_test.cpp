@@ -1,5 +1,7 @@
 #include "engine/yarn/softness.hpp"
 
+#include "engine/yarn/constants.hpp"
+
 #include <doctest/doctest.h>
 
 #include <cmath>
@@ -21,7 +23,7 @@ TEST_CASE("comfort factor of tested Shetland fleeces within 3 points (published 
 }
 
 TEST_CASE("fine wool does not prickle, coarse wool does, 25-30 micron lies between") {
-    CHECK(share_over_prickle(microns(19)) < prickle_felt_above);
+    CHECK(share_over_prickle(microns(19)) < constants::felt_share);
     CHECK(share_over_prickle(microns(36)) > 0.5);
     CHECK(share_over_prickle(microns(25)) < share_over_prickle(microns(30)));
 }
