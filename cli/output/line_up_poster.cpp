@@ -120,10 +120,10 @@ Svg line_up_poster(const Ranked& ranked, const Question& q) {
              fmt::format("{} of {}: each alone at its largest size, all at one scale",
                          q.units.yarn(q.yarn.length.mid), yarn_in_words(q.measured.batch)),
              "label");
-    out.text(
-        {sheet_width - edge, 62},
-        fmt::format("solid: {} sure; dotted: with an even chance", percent(q.request.certainty)),
-        "label end");
+    auto key =
+        fmt::format("solid: {} sure; dotted: with an even chance", percent(q.request.certainty));
+    if (made.size() < every) key += fmt::format("; {} more are not drawn", every - made.size());
+    out.text({sheet_width - edge, 62}, key, "label end");
     for (const auto& cell : cells) draw(out, cell, scale);
     return out;
 }
