@@ -78,10 +78,13 @@ void unmark(std::vector<std::string>& values) {
     for (auto& value : values) value.erase(0, 1);
 }
 
-// "-o" is the one short option: --out, where a command writes a file.
+// "-o" is the one short option: --out, where a command writes a file. --main was called --keep, and
+// what people have written down goes on to work.
 std::vector<std::string> spelt_out(const Command& command, std::vector<std::string> typed) {
-    for (const auto& option : command.options)
+    for (const auto& option : command.options) {
         if (option.name == "out") std::replace(typed.begin(), typed.end(), "-o"s, "--out"s);
+        if (option.name == "main") std::replace(typed.begin(), typed.end(), "--keep"s, "--main"s);
+    }
     return typed;
 }
 
@@ -159,7 +162,7 @@ Arguments parse(const Command& command, const std::vector<std::string>& words) {
 
 std::string help(const Option& option) {
     return std::string(option.help) +
-           (option.usual.empty() ? "" : fmt::format(" (usual: {})", option.usual));
+           (option.by_default.empty() ? "" : fmt::format(" (default: {})", option.by_default));
 }
 
 std::string help(const Command& command) {

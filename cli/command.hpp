@@ -19,7 +19,7 @@ struct Option {
     std::string_view help;
     bool repeats = false;
     std::string_view words = "";  // all that it may be, "metric|imperial|both"; empty: not words
-    std::string_view usual = "";  // what holds when it is not given; empty: the help says
+    std::string_view by_default = "";  // what holds when it is not given; empty: the help says
 };
 
 // What was typed. Numbers stay text until our own readers read them.
@@ -62,7 +62,7 @@ std::vector<std::string> apart(std::string_view words, char at = '|');
 // an option does not know.
 Arguments parse(const Command& command, const std::vector<std::string>& typed);
 
-// An option's help with what is usual: "least chance, 50 to 99.9 % (usual: 90)".
+// An option's help with its default: "least chance, 50 to 99.9 % (default: 90)".
 std::string help(const Option& option);
 std::string help(const Command& command);
 

@@ -27,13 +27,13 @@ struct Question {
     std::string which_yarn;  // where the skeins are several: which of them this is about
 };
 
-// Options that give or correct a batch; that ask for a plan; that shape the answer.
 inline constexpr Option units_option{"units", "metric",
                                      "metric, imperial or both; else as you typed", false,
                                      "metric|imperial|both"};
 inline constexpr Option json_option{"json", "", "the answer as JSON (docs/schema)"};
-inline constexpr Option notebook_option{"notebook", "FILE", "another notebook than the usual one"};
+inline constexpr Option notebook_option{"notebook", "FILE", "another notebook than the default one"};
 inline constexpr Option date_option{"on", "2026-11-25", "the date, as you write it"};
+// Options that give or correct a batch; that ask for a plan; that shape the answer.
 std::vector<Option> batch_options();
 std::vector<Option> plan_options();
 std::vector<Option> answer_options();
@@ -44,7 +44,7 @@ catalog::Catalogue whole_catalogue();
 // Which of those templates were left out, and why: for stderr.
 std::vector<std::string> notes_on(const catalog::Catalogue& catalogue);
 
-// Where the notebook is that --notebook names, or the usual one; empty without a home folder.
+// Where the notebook is that --notebook names, or the default one; empty without a home folder.
 std::filesystem::path notebook_place(const Arguments& arguments);
 // That notebook.
 catalog::Notebook notebook(const Arguments& arguments, catalog::Notebook::Mode mode);
@@ -72,15 +72,15 @@ YarnProfile informed_yarn(const catalog::MeasuredBatch& measured,
                           const std::vector<catalog::SwatchText>& swatches,
                           const catalog::Catalogue& catalogue, bool insist);
 
-// But for capitals.
+// The same but for capitals.
 bool same_name(std::string_view a, std::string_view b);
 
-// `batch` names a batch file or a remembered batch, or is empty when all is given by options. What
-// the swatches of a remembered batch and the person's hands have told is in the profile. A
-// remembered batch goes by the name that finds it, whatever else it was called.
 // Where the skeins are several yarns, an answer is about one of them (--yarn), or about the batch
 // as it is measured and kept.
 enum class Skeins { of_one_yarn, all };
+// `batch` names a batch file or a remembered batch, or is empty when all is given by options. What
+// the swatches of a remembered batch and the person's hands have told is in the profile. A
+// remembered batch goes by the name that finds it, whatever else it was called.
 Question ask(const Arguments& arguments, const std::string& batch,
              Skeins skeins = Skeins::of_one_yarn);
 

@@ -135,7 +135,7 @@ SplitAsked asked_of(const Arguments& arguments, const Question& q) {
     asked.effort = effort_of(arguments);
     if (arguments.has("reserve")) request.reserve = read_length_option(arguments, "reserve");
     std::vector<Wish> articles;
-    for (const auto& name : arguments.all("keep"))
+    for (const auto& name : arguments.all("main"))
         articles.push_back(article_wish(asked, q, name, true));
     for (const auto& name : arguments.all("piece"))
         articles.push_back(article_wish(asked, q, name, false));
@@ -152,7 +152,7 @@ SplitAsked asked_of(const Arguments& arguments, const Question& q) {
     }
     if (request.wishes.empty())
         throw Misused(
-            "split needs something to make: --sample knitted, --keep TEMPLATE, --piece TEMPLATE");
+            "split needs something to make: --sample knitted, --main TEMPLATE, --piece TEMPLATE");
     return asked;
 }
 
@@ -162,7 +162,7 @@ std::vector<Option> split_options() {
          "a knitted or woven sample, in the fabric named or "
          "the project's own",
          true},
-        {"keep", "TEMPLATE", "the main project: must be made, as large as it can", true},
+        {"main", "TEMPLATE", "the main project: must be made, as large as it can", true},
         {"piece", "TEMPLATE", "a further article, if it fits", true},
         {"from", "D", "take the samples from this skein only"},
         {"whole-warp", "", "wind every warp from one skein"},
@@ -184,7 +184,7 @@ allocation::Split split_for(const SplitAsked& asked, const Question& q) {
 }
 
 bool asks_for_split(const Arguments& arguments) {
-    return arguments.has("sample") || arguments.has("keep") || arguments.has("piece");
+    return arguments.has("sample") || arguments.has("main") || arguments.has("piece");
 }
 
 Length left_in(std::size_t skein, const allocation::Split& split, const Question& q) {

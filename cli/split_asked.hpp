@@ -1,4 +1,4 @@
-// What a split is asked for: wishes read from --sample, --keep and --piece, and the cut list that
+// What a split is asked for: wishes read from --sample, --main and --piece, and the cut list that
 // answers them. Shared by split, its picture and the page.
 #pragma once
 
@@ -23,7 +23,7 @@ struct SplitAsked {
     double effort = 1;            // times the usual
 };
 
-// --sample, --keep, --piece and what bears on them.
+// --sample, --main, --piece and what bears on them.
 std::vector<Option> split_options();
 bool asks_for_split(const Arguments& arguments);
 

@@ -9,7 +9,7 @@
 
 namespace gristwright::catalog {
 
-// Hands change with the years, and an answer is not kept waiting: the batches swatched last.
+// Only the batches swatched last count: hands change with the years, and reading all would be slow.
 inline constexpr std::size_t batches_of_hands = 24;  // judgement
 
 // One for each batch that tells something, in the same order. A batch whose texts can no longer be

@@ -158,7 +158,7 @@ std::string by_turns(const Split& s, const SplitAsked& asked, const Question& q)
         return out;  // several yarns are not worked by turns
     const auto sure = q.yarn.agreement.answer == SameYarn::alternate
                           ? "its skeins are hardly"
-                          : "it is not sure that its skeins are";
+                          : "we cannot be sure that its skeins are";
     for (std::size_t j = 0; j < s.pieces.size(); ++j) {
         std::vector<std::string> skeins;
         const auto& wish = asked.request.wishes[s.pieces[j].wish];
@@ -168,8 +168,8 @@ std::string by_turns(const Split& s, const SplitAsked& asked, const Question& q)
         if (skeins.size() < 2) continue;
         const auto& piece = s.pieces[j].name;
         out +=
-            wrapped(fmt::format("{}{}: {} one yarn. Two rows of "
-                                "{} by turns, while both last, hide a change better than a join.",
+            wrapped(fmt::format("{}{}: {} one yarn. Alternate {} every two rows while "
+                                "both last: that hides the change better than a join.",
                                 wish.name, piece.empty() ? "" : " (" + piece + ")", sure,
                                 joined(skeins, " and ")),
                     2) +
@@ -331,7 +331,7 @@ Command split_command() {
                  batch_options(),
                  answer_options()}),
             run,
-            "heron.toml --sample knitted --keep triangle-shawl"};
+            "heron.toml --sample knitted --main triangle-shawl"};
 }
 
 }  // namespace gristwright::cli

@@ -75,7 +75,7 @@ std::string taken_line(const SuggestionAnswer& a, const Units& units) {
         out.push_back("for " + std::string(words(a.taken.wearer)));
     if (a.answered) {
         out.push_back(fmt::format("answered with {}{}{} ({})", a.article->title,
-                                  a.put_into.empty() ? "" : ", put into ", a.put_into,
+                                  a.put_into.empty() ? "" : ", worked in ", a.put_into,
                                   words(a.article->craft)));
         if (a.taken.wanted[a.main].sizes.empty())
             out.push_back(fmt::format("assumed: {} {}", a.article->measure, units.size(a.size)));

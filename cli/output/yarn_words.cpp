@@ -57,7 +57,7 @@ std::string words(const Assumption& assumption, const Units& units) {
             return fmt::format("no wraps given: about {:.0f} wpi guessed from the grist",
                                in_wraps_per_inch(assumption.wraps));
         case Assumed::wraps_laid:
-            return "wraps counted laid side by side, not packed";
+            return "wraps were counted side by side, not packed tight";
     }
     return "";
 }

@@ -14,6 +14,8 @@
 #include <string>
 #include <vector>
 
+#include "engine/allocation/constants.hpp"
+
 namespace gristwright::allocation {
 
 using Cm = std::int64_t;
@@ -55,8 +57,8 @@ struct Problem {
     std::vector<Piece> pieces;
     // Cost per gross cm of each skein (row) in each piece; nothing: they may not meet. Empty: 0.
     std::vector<std::vector<std::optional<Points>>> mismatch;
-    Cm tail = 30;                      // lost at every cut
-    Cm shortest = 200;                 // least net from one of several skeins
+    Cm tail = Cm(constants::cut_tail.value);  // lost at every cut
+    Cm shortest = Cm(constants::shortest_length.value);  // least net from one of several skeins
     Cm reserve = 0;                    // kept in one skein
     std::vector<TwoPieces> same;       // if both are made, from the same skeins
     std::vector<TwoPieces> different;  // if both are made, from no common skein

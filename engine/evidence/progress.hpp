@@ -27,7 +27,7 @@ struct [[nodiscard]] Progress {
     bool reaches = false;     // the whole plan, with the certainty asked
     double chance = 0;        // that it reaches the whole plan
     Mass keep_for_rest;       // for the pieces after this one (the border), at the certainty asked
-    double begin_rest_row = 0;  // then begin them after this row; 0: there are none
+    double begin_rest_row = 0;  // the last row before they must begin; 0: no piece follows
 };
 
 // `start` is what the yarn weighed when the work began, unless the first weighing is of row 0;

@@ -67,7 +67,7 @@ struct [[nodiscard]] SuggestionAnswer {
     std::size_t main = 0;             // of things: the one whose numbers follow
 
     std::shared_ptr<const Template> article;
-    std::string put_into;  // the fabric asked for, which no template of that kind is drawn in
+    std::string put_into;  // a fabric that was asked for, where our template is in another
     std::string fabric;    // of its largest piece
     Judgement judgement;
     std::vector<Obstacle> obstacles;

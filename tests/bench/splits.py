@@ -51,7 +51,7 @@ def line(dice, skeins, articles):
         words += ["--sample", sample]
     names = dice.some_of(TEMPLATES, articles)
     if dice.random() < 0.6:
-        words += ["--keep", names.pop()]
+        words += ["--main", names.pop()]
     for name in names:
         words += ["--piece", name]
     if dice.random() < 0.35:

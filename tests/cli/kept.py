@@ -190,7 +190,7 @@ def own(program, home):
     os.symlink("nobody@host", folder / ".#lock.toml")
     (folder / "mine.toml").write_text(scarf)
     assert run(program, "batch", "add", "heron", HERON, **env).returncode == 0
-    for words in [["yarn", "heron"], ["makes", "heron"], ["plan", "mine", "heron"], ["split", "heron", "--keep", "mine"],
+    for words in [["yarn", "heron"], ["makes", "heron"], ["plan", "mine", "heron"], ["split", "heron", "--main", "mine"],
                   ["compare", "scarf", "heron"], ["answer", "heron", "--idea", "hat"], ["templates"],
                   ["templates", "show", "mine"], ["spin-for", "mine"], ["start", "mine", "heron"]]:
         done = run(program, *words, **env)

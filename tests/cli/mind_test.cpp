@@ -35,7 +35,7 @@ TEST_CASE("what can hurt is said in every answer, once") {
     const char* neck = "round the neck: away from sleeping babies";
     const std::pair<const char*, Typed> commands[] = {{"makes", {heron}},
                                                       {"compare", {"scarf", heron}},
-                                                      {"split", {heron, "--keep", "garter-scarf"}},
+                                                      {"split", {heron, "--main", "garter-scarf"}},
                                                       {"spin-for", {"garter-scarf"}},
                                                       {"answer", {heron, "--idea", "scarf"}}};
     for (const auto& [command, typed] : commands) {

@@ -57,7 +57,7 @@ std::string without_own(std::string text) {
 TEST_CASE("any number of own templates on one line give the answers of the same built in") {
     const Own own;
     const auto heron = asked::example("heron.toml");
-    const Typed split{heron,     "--sample",         "knitted", "--keep",        "garter-scarf",
+    const Typed split{heron,     "--sample",         "knitted", "--main",        "garter-scarf",
                       "--piece", "fingerless-mitts", "--piece", "triangle-shawl"};
     auto as_json = split, twice = split;
     as_json.push_back("--json");
@@ -87,7 +87,7 @@ TEST_CASE("pictures and pages of two own templates are those of the same built i
         return without_own(written(file));
     };
     const auto heron = asked::example("heron.toml");
-    const Typed wishes{"--keep", "garter-scarf", "--piece", "fingerless-mitts"};
+    const Typed wishes{"--main", "garter-scarf", "--piece", "fingerless-mitts"};
     for (const auto& [command, words] :
          {std::pair<std::string, Typed>{"picture", {"split", heron}}, {"page", {heron}}}) {
         auto typed = words;

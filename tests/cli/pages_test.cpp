@@ -123,7 +123,7 @@ TEST_CASE("a page shows forty answers and counts the others") {
 }
 
 TEST_CASE("a page's split tells every cut; one that cannot be says so") {
-    const auto typed = asked::arguments("split", {"--sample", "knitted", "--keep", "watch-cap"});
+    const auto typed = asked::arguments("split", {"--sample", "knitted", "--main", "watch-cap"});
     auto q = ask(typed, asked::example("heron.toml"));
     const auto wanted = asked_of(typed, q);
     const auto split = allocation::split(q.yarn, wanted.request);

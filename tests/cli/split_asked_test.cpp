@@ -41,11 +41,11 @@ std::string refused(const Typed& typed) {
 }
 
 const Typed several[] = {
-    {"--sample", "knitted", "--sample", "woven", "--keep", "triangle-shawl"},
-    {"--sample", "knitted:cables", "--from", "D", "--keep", "woven-cowl", "--reserve", "5m"},
-    {"--keep", "watch-cap", "--piece", "fingerless-mitts", "--piece", "wrist-cuffs", "--units",
+    {"--sample", "knitted", "--sample", "woven", "--main", "triangle-shawl"},
+    {"--sample", "knitted:cables", "--from", "D", "--main", "woven-cowl", "--reserve", "5m"},
+    {"--main", "watch-cap", "--piece", "fingerless-mitts", "--piece", "wrist-cuffs", "--units",
      "both"},
-    {"--keep", "woven-headband", "--whole-warp", "--join-cost", "high", "--units", "imperial"},
+    {"--main", "woven-headband", "--whole-warp", "--join-cost", "high", "--units", "imperial"},
     {"--sample", "woven:plain", "--loom-waste", "10cm"},
 };
 
@@ -59,7 +59,7 @@ TEST_CASE("what cannot be split says what is wrong and what would be right") {
     const Case cases[] = {
         {{},
          "split needs something to make",
-         "--sample knitted, --keep TEMPLATE, --piece TEMPLATE"},
+         "--sample knitted, --main TEMPLATE, --piece TEMPLATE"},
         {{"--reserve", "5m"}, "split needs something to make", "--sample knitted"},
         {{"--sample", "kniten"}, "--sample is knitted or woven", "did you mean 'knitted'?"},
         {{"--sample", ""}, "not ''", "(knitted:cables)"},
@@ -67,9 +67,9 @@ TEST_CASE("what cannot be split says what is wrong and what would be right") {
         {{"--sample", "knitted:cabels"}, "there is no stitch 'cabels'", "did you mean 'cables'?"},
         {{"--sample", "knitted:plain"}, "there is no stitch 'plain'", ""},
         {{"--sample", "woven:plian"}, "there is no weave 'plian'", "did you mean 'plain'?"},
-        {{"--keep", "triangle-shwal"}, "no template 'triangle-shwal'", "mean 'triangle-shawl'?"},
+        {{"--main", "triangle-shwal"}, "no template 'triangle-shwal'", "mean 'triangle-shawl'?"},
         {{"--piece", "crr"}, "there is no template 'crr'", "see gristwright templates"},
-        {{"--keep", "twill-scarf"}, "twill-scarf: ", "shafts"},
+        {{"--main", "twill-scarf"}, "twill-scarf: ", "shafts"},
         {{"--sample", "knitted", "--from", "E"}, "--from: there is no skein 'E'", "A, B, C, D"},
         {{"--sample", "knitted", "--reserve", "5"}, "--reserve: cannot read '5'", "171m"},
         {{"--sample", "woven", "--loom-waste", "35"}, "--loom-waste: cannot read '35'", "171m"},
@@ -90,7 +90,7 @@ TEST_CASE("what cannot be split says what is wrong and what would be right") {
 TEST_CASE("what is asked for is what was typed") {
     const auto arguments = asked::arguments(
         "split", {"--piece", "wrist-cuffs", "--sample", "knitted:cables", "--sample", "woven",
-                  "--keep", "triangle-shawl", "--from", "D", "--whole-warp", "--join-cost", "low",
+                  "--main", "triangle-shawl", "--from", "D", "--whole-warp", "--join-cost", "low",
                   "--reserve", "5m", "--certainty", "80"});
     auto q = cli::ask(arguments, asked::example("heron.toml"));
     const auto all = asked_of(arguments, q);
@@ -119,9 +119,9 @@ TEST_CASE("a sample without a fabric is in the one that the project needs") {
     const std::pair<Typed, const char*> cases[] = {
         {{"--sample", "knitted"}, "stocking stitch"},
         {{"--sample", "woven"}, "plain"},
-        {{"--sample", "knitted", "--keep", "garter-scarf"}, "garter"},
-        {{"--sample", "knitted", "--keep", "woven-scarf"}, "stocking stitch"},
-        {{"--sample", "knitted:cables", "--keep", "garter-scarf"}, "cables"}};
+        {{"--sample", "knitted", "--main", "garter-scarf"}, "garter"},
+        {{"--sample", "knitted", "--main", "woven-scarf"}, "stocking stitch"},
+        {{"--sample", "knitted:cables", "--main", "garter-scarf"}, "cables"}};
     for (const auto& [typed, fabric] : cases) {
         const auto arguments = asked::arguments("split", typed);
         auto q = cli::ask(arguments, asked::example("heron.toml"));

@@ -54,7 +54,7 @@ TEST_CASE("makes and answer fit the terminal, and a wide one gets title, range a
         {"makes", {heron}},
         {"answer", {heron, asked::example("suggestions.csv")}},
         {"compare", {"scarf", heron}},
-        {"split", {heron, "--keep", "garter-scarf"}}};
+        {"split", {heron, "--main", "garter-scarf"}}};
     for (const char* columns : {"64", "80", "100", "140"}) {
         const Columns set(columns);
         for (const auto& [command, typed] : commands)

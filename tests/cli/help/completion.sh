@@ -43,7 +43,7 @@ expect knitted makes --craft ''
 expect 'open\ or\ fulled' swatch heron --finish o
 expect 'hard\ fulled' swatch heron --finish ''
 expect triangle-shawl plan tri
-expect triangle-shawl split heron --keep tri
+expect triangle-shawl split heron --main tri
 expect heron plan triangle-shawl he
 expect heron swatch ''
 expect heron batch show he

@@ -114,7 +114,7 @@ TYPOS = [
     (["picture", "clot", "garter-scarf", HERON, "-o", "x.svg"], "cloth"),
     (["plan", "triangel-shawl", HERON], "triangle-shawl"), (["compare", "shwal", HERON], "shawl"),
     (["spin-for", "wovn-shawl"], "woven-shawl"), (["spin-more", "wovn-shawl", HERON], "woven-shawl"),
-    (["split", HERON, "--keep", "triangel-shawl"], "triangle-shawl"),
+    (["split", HERON, "--main", "triangel-shawl"], "triangle-shawl"),
     (["split", HERON, "--piece", "mitens"], "mittens"),
     (["split", HERON, "--sample", "knited"], "knitted"),
     (["split", HERON, "--sample", "knitted:cabels"], "cables"),

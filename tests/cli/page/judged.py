@@ -14,7 +14,7 @@ import browser
 
 PROGRAM, ROOT, BUILD = map(os.path.abspath, sys.argv[1:4])
 HERON = os.path.join(ROOT, "docs/examples/heron.toml")
-ASKED = ["--suggestions", os.path.join(ROOT, "docs/examples/suggestions.csv"), "--keep", "triangle-shawl", "--sample", "knitted"]
+ASKED = ["--suggestions", os.path.join(ROOT, "docs/examples/suggestions.csv"), "--main", "triangle-shawl", "--sample", "knitted"]
 DARK = "--blink-settings=preferredColorScheme=0"
 
 

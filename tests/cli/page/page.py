@@ -285,7 +285,7 @@ def check_cards(folder, heron):
 
 def check_asked(folder, heron):
     """A split and answers, when they are asked for; suggestions as hostile as names."""
-    split = ["--sample", "knitted:cables", "--keep", "triangle-shawl", "--reserve", "5m"]
+    split = ["--sample", "knitted:cables", "--main", "triangle-shawl", "--reserve", "5m"]
     ideas = os.path.join(folder, "ideas.csv")
     with open(ideas, "w", encoding="utf-8") as file:
         file.write("idea,from\nknit a cabled hat,a guild friend\nweave a scarf,\n")
@@ -302,7 +302,7 @@ def check_asked(folder, heron):
     check_inside(bars)
     looks = [e.get("class") for e in bars.iter()]
     assert looks.count("notch") == 2, looks  # A before the reserve, C after the sample: B and D are used up
-    run("picture", "split", heron, "--keep", "yoke-pullover", "--sample", "knitted", "-o", os.path.join(folder, "n.svg"), code=65)
+    run("picture", "split", heron, "--main", "yoke-pullover", "--sample", "knitted", "-o", os.path.join(folder, "n.svg"), code=65)
 
 
 def check_open(folder, heron):
@@ -352,7 +352,7 @@ def main():
         if not browser.installed():
             return print("CHROMIUM IS NOT INSTALLED: the browser run is left out")
         full = os.path.join(folder, "full.html")
-        written(full, "page", heron, "--suggestions", os.path.join(ROOT, "docs/examples/suggestions.csv"), "--keep", "triangle-shawl",
+        written(full, "page", heron, "--suggestions", os.path.join(ROOT, "docs/examples/suggestions.csv"), "--main", "triangle-shawl",
                 "--sample", "knitted")
         check_browser(folder, full, os.path.join(folder, "cards.html"))
     print("the page and the pictures hold")
