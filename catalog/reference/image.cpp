@@ -1,7 +1,5 @@
 #include "catalog/reference/image.hpp"
 
-#include <SQLiteCpp/SQLiteCpp.h>
-#include <fmt/core.h>
 #include <sqlite3.h>
 
 #include <algorithm>
@@ -9,150 +7,17 @@
 #include <map>
 #include <stdexcept>
 
-#include "catalog/reference/image_schema.hpp"
+#include "catalog/reference/image_rows.hpp"
 
 namespace gristwright::catalog {
-namespace {
 
-// Binds the values in order and runs the statement once.
-class Insert {
-  public:
-    Insert(SQLite::Database& db, const std::string& table, int columns)
-        : statement_(db, fmt::format("INSERT INTO {} VALUES ({}?)", table, places(columns - 1))) {}
-
-    template <class... Values>
-    void operator()(const Values&... values) {
-        int at = 0;
-        (put(++at, values), ...);
-        statement_.exec();
-        statement_.reset();
-        statement_.clearBindings();
-    }
-
-  private:
-    static std::string places(int count) {
-        std::string out;
-        while (count-- > 0) out += "?,";
-        return out;
-    }
-    void put(int at, const std::optional<double>& v) {
-        if (v) statement_.bind(at, *v);
-    }
-    void put(int at, const std::optional<Length>& v) {
-        if (v) statement_.bind(at, v->si());
-    }
-    template <class Whole>
-        requires std::is_enum_v<Whole> || std::is_same_v<Whole, bool>
-    void put(int at, const std::optional<Whole>& v) {
-        if (v) statement_.bind(at, static_cast<int>(*v));
-    }
-    void put(int at, Length v) { statement_.bind(at, v.si()); }
-    void put(int at, double v) { statement_.bind(at, v); }
-    void put(int at, const std::string& v) { statement_.bind(at, v); }
-    template <class Whole>
-        requires std::is_enum_v<Whole> || std::is_integral_v<Whole>
-    void put(int at, Whole v) {
-        statement_.bind(at, static_cast<int>(v));
-    }
-
-    SQLite::Statement statement_;
-};
-
-// Reads the columns of the current row in order.
-class Columns {
-  public:
-    explicit Columns(SQLite::Statement& row) : row_(row) {}
-
-    template <class T>
-    Columns& operator>>(T& out) {
-        take(row_.getColumn(at_++), out);
-        return *this;
-    }
-
-  private:
-    static void take(const SQLite::Column& c, double& out) { out = c.getDouble(); }
-    static void take(const SQLite::Column& c, std::string& out) { out = c.getString(); }
-    static void take(const SQLite::Column& c, Length& out) { out = metres(c.getDouble()); }
-    static void take(const SQLite::Column& c, Density& out) {
-        out = Density::from_si(c.getDouble());
-    }
-    template <class T>
-    static void take(const SQLite::Column& c, std::optional<T>& out) {
-        if (c.isNull()) return out.reset();
-        T value{};
-        take(c, value);
-        out = value;
-    }
-    template <class Whole>
-        requires std::is_enum_v<Whole> || std::is_integral_v<Whole>
-    static void take(const SQLite::Column& c, Whole& out) {
-        out = static_cast<Whole>(c.getInt());
-    }
-
-    SQLite::Statement& row_;
-    int at_ = 0;
-};
-
-template <class Row, class Read>
-std::vector<Row> read_all(SQLite::Database& db, const std::string& table, Read read) {
-    SQLite::Statement query(db, "SELECT * FROM " + table);
-    std::vector<Row> out;
-    while (query.executeStep()) {
-        Columns columns(query);
-        read(columns, out.emplace_back());
-    }
-    return out;
-}
-
-void write_tables(SQLite::Database& db, const Catalogue& c) {
-    Insert weight_class(db, "weight_class", 11);
-    for (const auto& r : c.yarn.classes)
-        weight_class(r.number, r.name, r.stitches_4in_low, r.stitches_4in_high, r.needle_mm_low,
-                     r.needle_mm_high, r.wpi_low, r.wpi_high, r.yd_per_lb_low, r.yd_per_lb_high,
-                     r.source);
-    Insert grade(db, "wool_grade", 6);
-    for (const auto& r : c.yarn.grades)
-        grade(r.blood, r.count, r.low, r.high, r.most_deviation, r.source);
-    Insert trait_row(db, "trait_row", 9);
-    for (const auto& r : c.yarn.traits)
-        trait_row(r.trait, r.driver, r.from, r.to, r.adds, r.more, r.less, r.mark, r.source);
-    Insert knitted(db, "knitted_fabric", 18);
-    for (const auto& r : c.fabrics.knitted)
-        knitted(r.name, r.metres, r.metres_low, r.metres_high, r.stitches, r.rows, r.growth,
-                r.growth_low, r.growth_high, r.stitch_repeat, r.row_repeat, r.definition,
-                r.openness, r.loose_loops, r.mark, r.source, r.chart, r.longest_strand);
-    Insert weave(db, "weave", 17);
-    for (const auto& r : c.fabrics.weaves)
-        weave(r.name, r.interlacing.threads, r.interlacing.intersections, r.sett, r.picks,
-              r.warp_float, r.weft_float, r.shafts, r.take_up, r.most_in_hole, r.end_repeat,
-              r.pick_repeat, r.definition, r.loose_loops, r.mark, r.source, r.chart);
-    Insert body(db, "body_size", 7);
-    for (const auto& r : c.bodies) body(r.who, r.measure, r.low, r.mid, r.high, r.mark, r.source);
-    Insert words(db, "words", 1);
-    words(c.words);
-    Insert spoken(db, "spoken", 4);
-    for (const auto& [list, words] : c.spoken.lists)
-        for (const auto& [word, said] : words) spoken(list, word, said.means, said.note);
-    Insert fibre(db, "fibre", 11);
-    for (const auto& r : c.fibres)
-        fibre(r.name, r.kind, r.category, r.density.si(), r.micron_low, r.micron_high, r.staple_low,
-              r.staple_high, r.felting, r.mark, r.source);
-    Insert behaviour(db, "fibre_behaviour", 5);
-    for (const auto& r : c.fibres)
-        for (std::size_t b = 0; b < behaviour_count; ++b)
-            if (const auto& level = r.behaviour.levels[b])
-                behaviour(r.name, b, level->low, level->high, level->mark);
-}
-
-// Levels from 0 to 1 as text, four places each: one column instead of many rows.
-std::string levels_text(const std::vector<double>& levels) {
+std::string packed(const std::vector<double>& levels) {
     std::string out;
     for (const double level : levels) out += fmt::format("{:.4f} ", level);
     return out;
 }
 
-std::vector<double> levels_of(std::string_view text) {
-    std::vector<double> out;
+void unpack(std::string_view text, std::vector<double>& out) {
     while (!text.empty()) {
         double level = 0;
         const auto read = std::from_chars(text.data(), text.data() + text.size(), level);
@@ -160,17 +25,15 @@ std::vector<double> levels_of(std::string_view text) {
         out.push_back(level);
         text.remove_prefix(static_cast<std::size_t>(read.ptr - text.data()) + 1);
     }
-    return out;
 }
 
-std::string joined(const Listed& listed) {
+std::string packed(const Listed& listed) {
     std::string out = listed.none_of ? "!" : "";
     for (const auto& word : listed.words) out += word + "|";
     return out;
 }
 
-Listed listed(std::string_view text) {
-    Listed out;
+void unpack(std::string_view text, Listed& out) {
     out.none_of = text.starts_with('!');
     if (out.none_of) text.remove_prefix(1);
     while (!text.empty()) {
@@ -178,201 +41,91 @@ Listed listed(std::string_view text) {
         out.words.emplace_back(text.substr(0, bar));
         text.remove_prefix(bar + 1);
     }
+}
+
+namespace {
+
+std::vector<SpokenRow> spoken_rows(const SpokenWords& spoken) {
+    std::vector<SpokenRow> out;
+    for (const auto& [list, words] : spoken.lists)
+        for (const auto& [word, said] : words) out.push_back({list, word, said});
     return out;
 }
 
-void write_needs(SQLite::Database& db, const Catalogue& c) {
-    Insert need(db, "need", 14);
-    for (const auto& r : c.needs)
-        need(joined(r.article), joined(r.fabric), r.craft, r.touches, r.hard_fulled, r.for_baby,
-             r.demand.trait, r.demand.enough, r.demand.lacking, r.demand.left, r.demand.reason,
-             r.demand.remedy, r.demand.mark, r.demand.source);
-    Insert ordinary(db, "ordinary_yarn", 5);
-    for (const auto& r : c.ordinary)
-        ordinary(r.fibre, r.preparation, r.draw, r.plies, r.metres_per_gram);
-    Insert standing(db, "standing", 2);
-    for (const auto& t : c.templates) standing(t.name, levels_text(t.calling->levels));
+std::vector<LevelRow> level_rows(const std::vector<FibrePart>& fibres) {
+    std::vector<LevelRow> out;
+    for (const auto& fibre : fibres)
+        for (std::size_t b = 0; b < behaviour_count; ++b)
+            if (const auto& level = fibre.behaviour.levels[b])
+                out.push_back({fibre.name, b, *level});
+    return out;
 }
 
-void read_needs(SQLite::Database& db, Catalogue& c) {
-    c.needs = read_all<DemandFor>(db, "need", [](Columns& in, DemandFor& r) {
-        std::string articles, fabrics;
-        auto& d = r.demand;
-        in >> articles >> fabrics >> r.craft >> r.touches >> r.hard_fulled >> r.for_baby >>
-            d.trait >> d.enough >> d.lacking >> d.left >> d.reason >> d.remedy >> d.mark >>
-            d.source;
-        r.article = listed(articles);
-        r.fabric = listed(fabrics);
-    });
-    c.ordinary = read_all<OrdinaryYarn>(db, "ordinary_yarn", [](Columns& in, OrdinaryYarn& r) {
-        in >> r.fibre >> r.preparation >> r.draw >> r.plies >> r.metres_per_gram;
-    });
-}
+// What a template holds besides its own columns.
+struct Parts {
+    std::vector<PieceRow> pieces;
+    std::vector<WishRow> wishes;
+    std::vector<SayingRow> sayings;
+    std::vector<StandingRow> standings;
 
-void write_cautions(SQLite::Database& db, const std::vector<Caution>& cautions) {
-    Insert caution(db, "caution", 6);
-    for (const auto& r : cautions) caution(r.when, r.text, r.brief, r.harm, r.mark, r.source);
-}
-
-std::vector<Caution> read_cautions(SQLite::Database& db) {
-    return read_all<Caution>(db, "caution", [](Columns& in, Caution& r) {
-        in >> r.when >> r.text >> r.brief >> r.harm >> r.mark >> r.source;
-    });
-}
+    void add(const Template& t) {
+        int place = 0;
+        for (const auto& piece : t.pieces) pieces.push_back({t.name, place++, piece});
+        for (std::size_t w = 0; w < asked_count; ++w)
+            if (t.wishes[w].weight > 0) wishes.push_back({t.name, w, t.wishes[w]});
+        place = 0;
+        for (const auto& step : t.steps) sayings.push_back({t.name, true, place++, step});
+        place = 0;
+        for (const auto& said : t.cautions) sayings.push_back({t.name, false, place++, said});
+        standings.push_back({t.name, t.calling->levels});
+    }
+};
 
 void write_templates(SQLite::Database& db, const std::vector<Template>& templates) {
-    Insert article(db, "template", 22), piece(db, "piece", 14), wish(db, "wish", 4),
-        saying(db, "saying", 4);
-    for (const auto& t : templates) {
-        article(t.name, t.title, t.article, t.about, t.craft, t.skill, t.touches, t.for_baby,
-                t.sample, t.measure, t.smallest, t.ideal, t.largest, t.fitted, t.finest, t.thickest,
-                t.firmness, t.spacing, t.finish, t.fringe, t.loom_waste, t.role);
-        int place = 0;
-        for (const auto& p : t.pieces)
-            piece(t.name, place++, p.name, p.fabric, p.outline.shape, p.outline.width,
-                  p.outline.length, p.outline.narrow, p.grows, p.count, p.yarn, p.unbroken,
-                  p.of_warp, p.of_weft);
-        for (std::size_t w = 0; w < asked_count; ++w)
-            if (t.wishes[w].weight > 0) wish(t.name, w, t.wishes[w].at_least, t.wishes[w].weight);
-        place = 0;
-        for (const auto& step : t.steps) saying(t.name, std::string("step"), place++, step);
-        place = 0;
-        for (const auto& said : t.cautions) saying(t.name, std::string("caution"), place++, said);
-    }
+    Parts parts;
+    for (const auto& t : templates) parts.add(t);
+    write_rows(db, templates);
+    write_rows(db, parts.pieces);
+    write_rows(db, parts.wishes);
+    write_rows(db, parts.sayings);
+    write_rows(db, parts.standings);
 }
 
 // The rows stand in the order of the fibres.
 void read_behaviour(SQLite::Database& db, std::vector<FibrePart>& fibres) {
-    SQLite::Statement rows(db, "SELECT * FROM fibre_behaviour");
     auto fibre = fibres.begin();
-    while (rows.executeStep()) {
-        Columns in(rows);
-        std::string name;
-        std::size_t which = 0;
-        Level level;
-        in >> name >> which >> level.low >> level.high >> level.mark;
-        fibre = std::find_if(fibre, fibres.end(), [&](const auto& f) { return f.name == name; });
+    for (const auto& row : rows_of<LevelRow>(db)) {
+        fibre =
+            std::find_if(fibre, fibres.end(), [&](const auto& f) { return f.name == row.fibre; });
         if (fibre == fibres.end()) throw std::runtime_error("a behaviour of an unknown fibre");
-        fibre->behaviour.levels.at(which) = level;
-    }
-}
-
-void read_tables(SQLite::Database& db, Catalogue& c) {
-    c.yarn.classes = read_all<WeightClass>(db, "weight_class", [](Columns& in, WeightClass& r) {
-        in >> r.number >> r.name >> r.stitches_4in_low >> r.stitches_4in_high >> r.needle_mm_low >>
-            r.needle_mm_high >> r.wpi_low >> r.wpi_high >> r.yd_per_lb_low >> r.yd_per_lb_high >>
-            r.source;
-    });
-    c.yarn.grades = read_all<WoolGrade>(db, "wool_grade", [](Columns& in, WoolGrade& r) {
-        in >> r.blood >> r.count >> r.low >> r.high >> r.most_deviation >> r.source;
-    });
-    c.yarn.traits = read_all<TraitRow>(db, "trait_row", [](Columns& in, TraitRow& r) {
-        in >> r.trait >> r.driver >> r.from >> r.to >> r.adds >> r.more >> r.less >> r.mark >>
-            r.source;
-    });
-    c.fabrics.knitted = read_all<KnitFabric>(db, "knitted_fabric", [](Columns& in, KnitFabric& r) {
-        in >> r.name >> r.metres >> r.metres_low >> r.metres_high >> r.stitches >> r.rows >>
-            r.growth >> r.growth_low >> r.growth_high >> r.stitch_repeat >> r.row_repeat >>
-            r.definition >> r.openness >> r.loose_loops >> r.mark >> r.source >> r.chart >>
-            r.longest_strand;
-    });
-    c.fabrics.weaves = read_all<Weave>(db, "weave", [](Columns& in, Weave& r) {
-        in >> r.name >> r.interlacing.threads >> r.interlacing.intersections >> r.sett >> r.picks >>
-            r.warp_float >> r.weft_float >> r.shafts >> r.take_up >> r.most_in_hole >>
-            r.end_repeat >> r.pick_repeat >> r.definition >> r.loose_loops >> r.mark >> r.source >>
-            r.chart;
-    });
-    c.bodies = read_all<BodySize>(db, "body_size", [](Columns& in, BodySize& r) {
-        in >> r.who >> r.measure >> r.low >> r.mid >> r.high >> r.mark >> r.source;
-    });
-    SQLite::Statement words(db, "SELECT * FROM words");
-    if (words.executeStep()) Columns(words) >> c.words;
-    SQLite::Statement spoken(db, "SELECT * FROM spoken");
-    while (spoken.executeStep()) {
-        std::string list, word;
-        Spoken said;
-        Columns in(spoken);
-        in >> list >> word >> said.means >> said.note;
-        c.spoken.lists[list].emplace(std::move(word), std::move(said));
-    }
-    c.fibres = read_all<FibrePart>(db, "fibre", [](Columns& in, FibrePart& r) {
-        in >> r.name >> r.kind >> r.category >> r.density >> r.micron_low >> r.micron_high >>
-            r.staple_low >> r.staple_high >> r.felting >> r.mark >> r.source;
-    });
-    read_behaviour(db, c.fibres);
-}
-
-// The rows of a template's own tables, handed to `read` with the template they belong to.
-template <class Read>
-void read_parts(SQLite::Database& db, const std::string& query,
-                const std::map<std::string, Template*>& by_name, Read read) {
-    SQLite::Statement rows(db, query);
-    std::string name;
-    while (rows.executeStep()) {
-        Columns in(rows);
-        in >> name;
-        read(in, *by_name.at(name));
+        fibre->behaviour.levels.at(row.behaviour) = row.level;
     }
 }
 
 void read_templates(SQLite::Database& db, const std::vector<DemandFor>& needs,
                     std::vector<Template>& templates) {
-    templates = read_all<Template>(db, "template ORDER BY name", [](Columns& in, Template& t) {
-        in >> t.name >> t.title >> t.article >> t.about >> t.craft >> t.skill >> t.touches >>
-            t.for_baby >> t.sample >> t.measure >> t.smallest >> t.ideal >> t.largest >> t.fitted >>
-            t.finest >> t.thickest >> t.firmness >> t.spacing >> t.finish >> t.fringe >>
-            t.loom_waste >> t.role;
-        t.origin = "built in";
-    });
-    std::map<std::string, Template*> by_name;
-    for (auto& t : templates) by_name[t.name] = &t;
-    read_parts(db,
-               "SELECT template, name, fabric, shape, width_m, length_m, narrow_m, grows, alike, "
-               "yarn, unbroken, of_warp, of_weft FROM piece ORDER BY template, place",
-               by_name, [](Columns& in, Template& t) {
-                   auto& p = t.pieces.emplace_back();
-                   in >> p.name >> p.fabric >> p.outline.shape >> p.outline.width >>
-                       p.outline.length >> p.outline.narrow >> p.grows >> p.count >> p.yarn >>
-                       p.unbroken >> p.of_warp >> p.of_weft;
-               });
-    read_parts(db, "SELECT template, levels FROM standing", by_name, [&](Columns& in, Template& t) {
-        std::string levels;
-        in >> levels;
+    templates = rows_of<Template>(db);
+    std::map<std::string, Template*, std::less<>> named;
+    for (auto& t : templates) t.origin = "built in", named[t.name] = &t;
+    for (auto& row : rows_of<PieceRow>(db))
+        named.at(row.article)->pieces.push_back(std::move(row.piece));
+    for (const auto& row : rows_of<WishRow>(db))
+        named.at(row.article)->wishes.at(row.asked) = row.wish;
+    for (auto& row : rows_of<SayingRow>(db)) {
+        auto& t = *named.at(row.article);
+        (row.step ? t.steps : t.cautions).push_back(std::move(row.text));
+    }
+    for (auto& row : rows_of<StandingRow>(db)) {
+        auto& t = *named.at(row.article);
         t.calling =
-            std::make_shared<const Calling>(Calling{demands_of(t, needs), levels_of(levels)});
-    });
-    read_parts(db, "SELECT * FROM wish", by_name, [](Columns& in, Template& t) {
-        std::size_t asked = 0;
-        in >> asked;
-        in >> t.wishes.at(asked).at_least >> t.wishes.at(asked).weight;
-    });
-    read_parts(db, "SELECT template, kind, text FROM saying ORDER BY template, kind, place",
-               by_name, [](Columns& in, Template& t) {
-                   std::string kind, text;
-                   in >> kind >> text;
-                   (kind == "step" ? t.steps : t.cautions).push_back(text);
-               });
+            std::make_shared<const Calling>(Calling{demands_of(t, needs), std::move(row.levels)});
+    }
 }
 
-}  // namespace
-
-void write_image(const Catalogue& catalogue, const std::string& path) {
-    SQLite::Database db(path, SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
-    SQLite::Transaction transaction(db);
-    db.exec(image_schema);
-    write_tables(db, catalogue);
-    write_cautions(db, catalogue.cautions);
-    write_needs(db, catalogue);
-    write_templates(db, catalogue.templates);
-    db.exec(fmt::format("PRAGMA user_version = {}", image_version));
-    transaction.commit();
-    db.exec("VACUUM");
-}
-
-Catalogue read_image(std::span<const unsigned char> image) {
+// The bytes as a database: read only and not copied, since SQLite never writes to or frees them.
+SQLite::Database opened(std::span<const unsigned char> image) {
     // One thread reads it, once: no locks.
     SQLite::Database db(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_NOMUTEX);
-    // Read only, and not copied: SQLite never writes to or frees the bytes.
     auto* bytes = const_cast<unsigned char*>(image.data());
     const auto size = static_cast<sqlite3_int64>(image.size());
     if (sqlite3_deserialize(db.getHandle(), "main", bytes, size, size,
@@ -382,10 +135,50 @@ Catalogue read_image(std::span<const unsigned char> image) {
     if (version != image_version)
         throw std::runtime_error(fmt::format("the catalogue has layout {}, this program reads {}",
                                              version, image_version));
+    return db;
+}
+
+}  // namespace
+
+void write_image(const Catalogue& c, const std::string& path) {
+    SQLite::Database db(path, SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+    SQLite::Transaction transaction(db);
+    write_rows(db, c.yarn.classes);
+    write_rows(db, c.yarn.grades);
+    write_rows(db, c.yarn.traits);
+    write_rows(db, c.fabrics.knitted);
+    write_rows(db, c.fabrics.weaves);
+    write_rows(db, c.bodies);
+    write_rows(db, std::vector<PackedWords>{{c.words}});
+    write_rows(db, spoken_rows(c.spoken));
+    write_rows(db, c.fibres);
+    write_rows(db, level_rows(c.fibres));
+    write_rows(db, c.cautions);
+    write_rows(db, c.needs);
+    write_rows(db, c.ordinary);
+    write_templates(db, c.templates);
+    db.exec(fmt::format("PRAGMA user_version = {}", image_version));
+    transaction.commit();
+    db.exec("VACUUM");
+}
+
+Catalogue read_image(std::span<const unsigned char> image) {
+    auto db = opened(image);
     Catalogue out;
-    read_tables(db, out);
-    out.cautions = read_cautions(db);
-    read_needs(db, out);
+    out.yarn.classes = rows_of<WeightClass>(db);
+    out.yarn.grades = rows_of<WoolGrade>(db);
+    out.yarn.traits = rows_of<TraitRow>(db);
+    out.fabrics.knitted = rows_of<KnitFabric>(db);
+    out.fabrics.weaves = rows_of<Weave>(db);
+    out.bodies = rows_of<BodySize>(db);
+    for (auto& row : rows_of<PackedWords>(db)) out.words = std::move(row.packed);
+    for (auto& row : rows_of<SpokenRow>(db))
+        out.spoken.lists[row.list].emplace(std::move(row.word), std::move(row.said));
+    out.fibres = rows_of<FibrePart>(db);
+    read_behaviour(db, out.fibres);
+    out.cautions = rows_of<Caution>(db);
+    out.needs = rows_of<DemandFor>(db);
+    out.ordinary = rows_of<OrdinaryYarn>(db);
     read_templates(db, out.needs, out.templates);
     return out;
 }

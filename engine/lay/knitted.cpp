@@ -6,6 +6,7 @@
 #include <string_view>
 
 #include "engine/lay/constants.hpp"
+#include "engine/lay/eased.hpp"
 #include "engine/lay/half_loop.hpp"
 #include "engine/lay/stitch.hpp"
 #include "engine/lay/wales.hpp"
@@ -15,7 +16,6 @@ namespace {
 
 using namespace constants;
 
-double eased(double t) { return t * t * (3 - 2 * t); }
 double mixed(double a, double b, double share) { return a + (b - a) * share; }
 
 double share(const Chart& chart, std::string_view letters) {

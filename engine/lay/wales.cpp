@@ -5,15 +5,11 @@
 #include <numbers>
 
 #include "engine/lay/constants.hpp"
+#include "engine/lay/eased.hpp"
 #include "engine/lay/stitch.hpp"
 
 namespace gristwright::lay {
 namespace {
-
-double eased(double t) {
-    t = std::clamp(t, 0.0, 1.0);
-    return t * t * (3 - 2 * t);
-}
 
 int floor_div(int a, int n) { return a >= 0 ? a / n : -((-a + n - 1) / n); }
 
