@@ -2,6 +2,7 @@
 
 #include <array>
 
+#include "catalog/reference/choices.hpp"
 #include "catalog/reference/tables.hpp"
 #include "catalog/text/table_row.hpp"
 
@@ -26,26 +27,17 @@ Listed listed(const Row& row, std::string_view column) {
     return out;
 }
 
-template <class T>
-using Choice = std::pair<std::string_view, T>;
-
 // One of the choices, or nothing where the field is empty.
-template <class T, std::size_t n>
-std::optional<T> chosen(const Row& row, std::string_view column,
-                        const std::array<Choice<T>, n>& choices) {
+template <class T>
+std::optional<T> chosen(const Row& row, std::string_view column, const Choices<T>& choices) {
     const auto& text = row.text(column);
     if (text.empty()) return {};
-    for (const auto& [word, value] : choices)
-        if (word == text) return value;
+    if (const auto* found = meant(choices, text)) return *found;
     throw row.wrong(fmt::format("{}: '{}' is not known", column, text));
 }
 
-constexpr std::array<Choice<Craft>, 2> crafts{
-    {{"knitted", Craft::knitted}, {"woven", Craft::woven}}};
-constexpr std::array<Choice<Touches>, 3> touched{
-    {{"skin", Touches::skin}, {"clothes", Touches::clothes}, {"nothing", Touches::nothing}}};
-constexpr std::array<Choice<bool>, 2> hard{{{"hard fulled", true}, {"!hard fulled", false}}};
-constexpr std::array<Choice<bool>, 2> babies{{{"yes", true}, {"no", false}}};
+const Choices<bool> hard{{"hard fulled", true}, {"!hard fulled", false}};
+const Choices<bool> babies{{"yes", true}, {"no", false}};
 
 Demand demand(const Row& row) {
     Demand out;
@@ -71,7 +63,7 @@ DemandFor demand_for(const Row& row) {
     out.article = listed(row, "article");
     out.fabric = listed(row, "fabric");
     out.craft = chosen(row, "craft", crafts);
-    out.touches = chosen(row, "touches", touched);
+    out.touches = chosen(row, "touches", touching);
     out.hard_fulled = chosen(row, "finish", hard);
     out.for_baby = chosen(row, "baby", babies);
     out.demand = demand(row);
@@ -86,10 +78,9 @@ double amount(const Row& row, std::string_view text) {
     return value;
 }
 
-constexpr std::array<Choice<Preparation>, 2> preparations{
-    {{"carded", Preparation::carded}, {"combed", Preparation::combed}}};
-constexpr std::array<Choice<Draw>, 2> draws{
-    {{"long", Draw::long_draw}, {"short", Draw::short_draw}}};
+const Choices<Preparation> preparations{{"carded", Preparation::carded},
+                                        {"combed", Preparation::combed}};
+const Choices<Draw> draws{{"long", Draw::long_draw}, {"short", Draw::short_draw}};
 
 }  // namespace
 

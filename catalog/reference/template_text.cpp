@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "catalog/reference/choices.hpp"
 #include "catalog/reference/own_fabric.hpp"
 #include "catalog/text/nearest.hpp"
 #include "catalog/text/toml_text.hpp"
@@ -17,35 +18,18 @@ namespace {
 constexpr std::array<const char*, asked_count> wish_keys{"definition",   "drape",      "softness",
                                                          "wear",         "warmth",     "elasticity",
                                                          "warp_fitness", "consistency"};
-const std::vector<std::pair<std::string, Craft>> crafts{{"knitted", Craft::knitted},
-                                                        {"woven", Craft::woven}};
-const std::vector<std::pair<std::string, Skill>> skills{{"first project", Skill::first_project},
-                                                        {"some practice", Skill::some_practice},
-                                                        {"experienced", Skill::experienced}};
-const std::vector<std::pair<std::string, Touches>> touching{
-    {"skin", Touches::skin}, {"clothes", Touches::clothes}, {"nothing", Touches::nothing}};
-const std::vector<std::pair<std::string, Firmness>> firmnesses{{"lace", Firmness::lace},
-                                                               {"drapey", Firmness::drapey},
-                                                               {"ordinary", Firmness::ordinary},
-                                                               {"firm", Firmness::firm},
-                                                               {"sock", Firmness::sock}};
-const std::vector<std::pair<std::string, Spacing>> spacings{{"open", Spacing::open},
-                                                            {"scarf", Spacing::scarf},
-                                                            {"general", Spacing::general},
-                                                            {"firm", Spacing::firm}};
-const std::vector<std::pair<std::string, Finish>> finishes{
-    {"light", Finish::light},
-    {"open or fulled", Finish::open_or_fulled},
-    {"hard fulled", Finish::hard_fulled}};
-const std::vector<std::pair<std::string, Grows>> growing{{"neither", Grows::neither},
-                                                         {"width", Grows::width},
-                                                         {"length", Grows::length},
-                                                         {"both", Grows::both}};
+const Choices<Spacing> spacings{{"open", Spacing::open},
+                                {"scarf", Spacing::scarf},
+                                {"general", Spacing::general},
+                                {"firm", Spacing::firm}};
+const Choices<Grows> growing{{"neither", Grows::neither},
+                             {"width", Grows::width},
+                             {"length", Grows::length},
+                             {"both", Grows::both}};
 // What a template by itself may say of this batch's part; the rest is asked for.
-const std::vector<std::pair<std::string, Role>> parts_played{{"weft", Role::weft},
-                                                             {"colour", Role::colour}};
-const std::vector<std::pair<std::string, Shape>> shapes = [] {
-    std::vector<std::pair<std::string, Shape>> out;
+const Choices<Role> parts_played{{"weft", Role::weft}, {"colour", Role::colour}};
+const Choices<Shape> shapes = [] {
+    Choices<Shape> out;
     for (int s = 0; s <= static_cast<int>(Shape::taper); ++s)
         out.emplace_back(words(static_cast<Shape>(s)), static_cast<Shape>(s));
     return out;

@@ -4,6 +4,7 @@
 
 #include <charconv>
 
+#include "catalog/reference/choices.hpp"
 #include "catalog/text/named_reading.hpp"
 #include "catalog/text/nearest.hpp"
 #include "engine/units/failure.hpp"
@@ -37,12 +38,7 @@ double number(const std::string& text, double low, double high) {
 }
 
 Firmness read_firmness(const std::string& text) {
-    for (const auto& [word, value] : {std::pair{"lace", Firmness::lace},
-                                      {"drapey", Firmness::drapey},
-                                      {"ordinary", Firmness::ordinary},
-                                      {"firm", Firmness::firm},
-                                      {"sock", Firmness::sock}})
-        if (text == word) return value;
+    if (const auto* found = meant(firmnesses, text)) return *found;
     throw Unreadable(text, "this is no firmness", "as lace, drapey, ordinary, firm or sock");
 }
 
@@ -53,9 +49,7 @@ bool read_yes(const std::string& text) {
 }
 
 Finish read_finish(const std::string& text) {
-    if (text == "light") return Finish::light;
-    if (text == "open or fulled") return Finish::open_or_fulled;
-    if (text == "hard fulled") return Finish::hard_fulled;
+    if (const auto* found = meant(finishes, text)) return *found;
     throw Unreadable(text, "this is no finish", "as light, 'open or fulled' or 'hard fulled'");
 }
 

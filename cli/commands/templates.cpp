@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <nlohmann/json.hpp>
 
+#include "catalog/reference/choices.hpp"
 #include "catalog/reference/source.hpp"
 #include "catalog/text/nearest.hpp"
 #include "cli/output/json.hpp"
@@ -13,12 +14,6 @@
 
 namespace gristwright::cli {
 namespace {
-
-std::string skill(Skill s) {
-    return s == Skill::first_project   ? "first project"
-           : s == Skill::some_practice ? "some practice"
-                                       : "experienced";
-}
 
 std::string sizes(const Template& t, const Units& units) {
     return fmt::format("{} {} to {}, ideal {}", t.measure, units.size(t.smallest),
@@ -49,8 +44,8 @@ std::string piece_line(const PieceTemplate& p, const Units& units) {
 std::string show(const Template& t, const Units& units) {
     constexpr const char* asked[] = {"definition", "drape",      "softness",     "wear",
                                      "warmth",     "elasticity", "warp fitness", "consistency"};
-    auto out = fmt::format("{} ({}; {})\n{}\n", heading(t.title), words(t.craft), skill(t.skill),
-                           wrapped(t.about, 0));
+    auto out = fmt::format("{} ({}; {})\n{}\n", heading(t.title), words(t.craft),
+                           catalog::word_for(catalog::skills, t.skill), wrapped(t.about, 0));
     out += "\nSize     " + sizes(t, units) + "\n";
     for (const auto& p : t.pieces) out += labelled("Piece   ", piece_line(p, units), 0) + "\n";
     std::vector<std::string> wants;
@@ -73,7 +68,7 @@ std::string list_json(const catalog::Catalogue& catalogue) {
                                     {"title", inert(t.title)},
                                     {"article", inert(t.article)},
                                     {"craft", words(t.craft)},
-                                    {"skill", skill(t.skill)},
+                                    {"skill", catalog::word_for(catalog::skills, t.skill)},
                                     {"measure", inert(t.measure)},
                                     {"smallest_cm", in_centimetres(t.smallest)},
                                     {"ideal_cm", in_centimetres(t.ideal)},
