@@ -276,3 +276,28 @@ TEST_CASE("a stated amount is what a pattern asks one to buy: it is enough when 
     s.idea = "scarf takes 480 m";
     CHECK(q.answer(s).reach != Reach::enough);
 }
+
+TEST_CASE(
+    "another craft is offered where the metres reach and the yarn serves, not where it does not") {
+    // Offered though the yarn is no warp: nobody noticed.
+    Question q(invented::yarn(300, 200));
+    q.templates = {invented::knitted_scarf(), invented::woven_scarf()};
+    auto& knitted = q.templates[0];
+    knitted.pieces[0] = invented::piece("plain", 60, 300, Grows::length);
+    knitted.smallest = knitted.ideal = knitted.largest = centimetres(300);
+    auto& woven = q.templates[1];
+    woven.pieces[0] = invented::piece("tabby", 15, 80, Grows::length);
+    woven.smallest = woven.ideal = woven.largest = centimetres(80);
+    const auto offered = [&](double warp_fitness) {
+        woven.wishes[static_cast<std::size_t>(Asked::warp_fitness)] = {1, 1};
+        q.yarn.traits[static_cast<std::size_t>(TraitName::warp_fitness)].value = warp_fitness;
+        const auto a = q.answer({"knitted scarf"});
+        REQUIRE(a.answered);
+        REQUIRE(a.reach == Reach::short_of);
+        REQUIRE(a.other_craft);
+        CHECK(a.other_reach == Reach::enough);
+        return a.other_craft_reaches;
+    };
+    CHECK(offered(1));
+    CHECK_FALSE(offered(0));
+}
