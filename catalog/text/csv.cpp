@@ -165,7 +165,7 @@ Csv read_csv(std::string_view text, const std::string& file) {
 }
 
 void for_each_row(const std::string& path,
-                  const std::function<void(const std::vector<std::string>&)>& header,
+                  const std::function<bool(const std::vector<std::string>&)>& header,
                   const std::function<void(const CsvRow&)>& row) {
     std::ifstream file(path, std::ios::binary);
     std::error_code none;
@@ -173,7 +173,10 @@ void for_each_row(const std::string& path,
         throw MissingFile("cannot open '" + path + "'");
     std::optional<std::size_t> columns;
     Records records([&](CsvRow now) {
-        if (!columns) return columns = now.fields.size(), header(now.fields);
+        if (!columns) {
+            if (header(now.fields)) columns = now.fields.size();
+            return;
+        }
         drop_empty_beyond(now.fields, *columns);
         if (now.fields.size() < *columns) now.fields.resize(*columns);
         row(now);
