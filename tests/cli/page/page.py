@@ -342,6 +342,7 @@ def main():
             check_page(written(os.path.join(folder, "b.html"), "page", os.path.join(ROOT, "docs/examples", batch)))
         check_page(written(os.path.join(folder, "o.html"), "page", "--skein", "90m/30g", "--units", "imperial"))
         check_svg(written(os.path.join(folder, "y.svg"), "picture", "yarn", heron))
+        check_svg(written(os.path.join(folder, "l.svg"), "picture", "lineup", heron))
         check_pictures(folder, heron)
         check_hostile(folder)
         run("page", heron, "-o", "/nowhere/x.html", code=73)
