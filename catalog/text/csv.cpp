@@ -172,7 +172,9 @@ void for_each_row(const std::string& path,
     if (!file || std::filesystem::is_directory(path, none))
         throw MissingFile("cannot open '" + path + "'");
     std::optional<std::size_t> columns;
+    bool empty = true;
     Records records([&](CsvRow now) {
+        empty = false;
         if (!columns) {
             if (header(now.fields)) columns = now.fields.size();
             return;
@@ -185,7 +187,7 @@ void for_each_row(const std::string& path,
         first ? feed_start(part, records, path) : records.feed(part, path);
     });
     records.finish(path);
-    if (!columns) throw BadText(path, 0, "there is no header line");
+    if (empty) throw BadText(path, 0, "there is no header line");
 }
 
 std::string csv_cell(std::string_view text) {

@@ -27,7 +27,7 @@ class SuggestionSheet {
   public:
     explicit SuggestionSheet(std::string file) : file_(std::move(file)) {}
 
-    // False: a title above the headings. Throws BadText when no headings come.
+    // False: a title above the headings, of which ten lines may stand there.
     bool header(const std::vector<std::string>& fields);
 
     // Nothing: a second line of headings, or a total.

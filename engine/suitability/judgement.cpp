@@ -164,9 +164,10 @@ void combine(const Plan& plan, const YarnProfile& yarn, Judgement& out) {
         own = 1 - standing_weight;
         points = 100 * (own * out.served + standing_weight * out.better_than);
     }
-    if (!is_known(yarn)) points *= not_known_leaves;
+    const double known = is_known(yarn) ? 1.0 : double{not_known_leaves};
+    points *= known;
     out.score = points * equipment.desirability;
-    price(100 * own * out.served * equipment.desirability, out);
+    price(100 * known * own * out.served * equipment.desirability, out);
     equipment.cost = points - out.score;
 }
 
