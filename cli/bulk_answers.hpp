@@ -33,12 +33,12 @@ class BulkAnswers {
     std::vector<SuggestionGroup> ranked() const { return groups_.ranked(); }
     std::size_t rows() const { return rows_; }
     std::size_t bad() const { return bad_; }
+    const std::vector<std::string>& notes() const { return notes_; }  // what the sheet left out
     const std::vector<std::string>& complaints() const { return complaints_; }
     const std::vector<catalog::KeptSuggestion>& good() const { return good_; }
     SuggestionAnswer answer(const Suggestion& s) { return answerer_.answer(s); }
 
   private:
-    void take(const catalog::CsvRow& row, const std::vector<std::string>& column_keys);
     void take(std::size_t row, const catalog::SuggestionText& text, const std::string& wrong);
     void add(std::size_t row, Suggestion suggestion);
     void tick(bool last) const;
@@ -48,7 +48,7 @@ class BulkAnswers {
     bool keep_;
     std::vector<catalog::KeptSuggestion> good_;
     SuggestionGroups groups_;
-    std::vector<std::string> complaints_;
+    std::vector<std::string> complaints_, notes_;
     std::size_t rows_ = 0, bad_ = 0;
 };
 
