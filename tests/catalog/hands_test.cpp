@@ -69,7 +69,8 @@ TEST_CASE("hands: a look is told against the table, knitted or woven alike") {
     REQUIRE(seen[0].look);
     CHECK(*seen[0].look > *seen[1].look);  // 0.9 of a yarn of which less is expected
     CHECK(!(seen[0].made == seen[1].made));
-    CHECK(seen[0].made == MakeUp{Preparation::carded, Draw::long_draw, 2, ""});
+    CHECK(seen[0].made == gristwright::MakeUp{gristwright::Preparation::carded,
+                                              gristwright::Draw::long_draw, 2, ""});
     CHECK(without(seen, "heron").size() == 1);
     CHECK(without(seen, "heron")[0].batch == "wren");
 }

@@ -161,13 +161,15 @@ TEST_CASE("the verdict of the metres is the reach, with what lacks") {
 
 TEST_CASE("a reply names no fault that costs less than three points") {
     // Named from one point on, it talked every article down; nobody noticed.
-    auto a = Answerer(ground_of(asked::heron())).answer({"a triangle shawl"});
+    Suggestion shawl;
+    shawl.idea = "a triangle shawl";
+    auto a = Answerer(ground_of(asked::heron())).answer(shawl);
     REQUIRE(a.answered);
     for (auto& factor : a.judgement.factors) factor = {1, 0, 1, 1, 0};
     auto& cover = a.judgement.factors[static_cast<std::size_t>(FactorName::cover)];
     const auto said = [&](double cost) {
         cover.cost = cost;
-        return reply({"a triangle shawl"}, a, asked::heron().yarn, asked::heron().units);
+        return reply(shawl, a, asked::heron().yarn, asked::heron().units);
     };
     CHECK_FALSE(holds(said(2.9), "would not close"));
     CHECK(holds(said(3.1), "would not close"));

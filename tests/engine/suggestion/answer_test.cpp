@@ -291,7 +291,9 @@ TEST_CASE(
     const auto offered = [&](double warp_fitness) {
         woven.wishes[static_cast<std::size_t>(Asked::warp_fitness)] = {1, 1};
         q.yarn.traits[static_cast<std::size_t>(TraitName::warp_fitness)].value = warp_fitness;
-        const auto a = q.answer({"knitted scarf"});
+        Suggestion s;
+        s.idea = "knitted scarf";
+        const auto a = q.answer(s);
         REQUIRE(a.answered);
         REQUIRE(a.reach == Reach::short_of);
         REQUIRE(a.other_craft);
