@@ -21,7 +21,7 @@ std::string metres_of(Length l) { return std::to_string(std::lround(in_metres(l)
 
 std::string filled(const char* step, const Plan& plan) {
     const auto needle = [](Length q) { return std::to_string(in_millimetres(q)) + " mm"; };
-    const auto heddle = [](Sett q) { return std::to_string(in_ends_per_10cm(q)) + "/10 cm"; };
+    const auto heddle = [](Sett q) { return std::to_string(in_ends_per_10cm(q)).substr(0, 4) + "/10 cm"; };
     const auto mass = [](Mass q) { return std::to_string(in_grams(q)) + " g"; };
     return filled_in(step, plan, {centimetres_of, metres_of, mass, needle, heddle});
 }
