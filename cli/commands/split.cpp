@@ -136,7 +136,7 @@ std::string wasteful(const Split& s, const SplitAsked& asked, const Question& q)
         if (!sample || !s.parts[w].made || sample->linear == 0) continue;
         const auto waste = metres(sample->linear * s.parts[w].size.si());
         if (waste > s.parts[w].metres * constants::much_waste)
-            out += wrapped(fmt::format("Of the woven sample's metres {} are loom waste: another "
+            out += wrapped(fmt::format("Of the woven sample's yarn {} are loom waste: another "
                                        "yarn as warp, or a pin frame, would teach as much.",
                                        q.units.yarn(waste)),
                            2) +
@@ -167,13 +167,12 @@ std::string by_turns(const Split& s, const SplitAsked& asked, const Question& q)
             if (cut.piece == j) skeins.push_back(inert(q.yarn.skeins[cut.skein].name));
         if (skeins.size() < 2) continue;
         const auto& piece = s.pieces[j].name;
-        out +=
-            wrapped(fmt::format("{}{}: {} one yarn. Alternate {} every two rows while "
-                                "both last: that hides the change better than a join.",
-                                wish.name, piece.empty() ? "" : " (" + piece + ")", sure,
-                                joined(skeins, " and ")),
-                    2) +
-            "\n";
+        out += wrapped(fmt::format("{}{}: {} one yarn. Alternate {} every two rows while "
+                                   "both last: that hides the change better than a join.",
+                                   wish.name, piece.empty() ? "" : " (" + piece + ")", sure,
+                                   joined(skeins, " and ")),
+                       2) +
+               "\n";
     }
     return out;
 }
