@@ -280,11 +280,11 @@ TEST_CASE("a stated amount is what a pattern asks one to buy: it is enough when 
 TEST_CASE(
     "another craft is offered where the metres reach and the yarn serves, not where it does not") {
     // Offered though the yarn is no warp: nobody noticed.
-    Question q(invented::yarn(300, 200));
+    Question q(invented::yarn(900, 200));
     q.templates = {invented::knitted_scarf(), invented::woven_scarf()};
     auto& knitted = q.templates[0];
-    knitted.pieces[0] = invented::piece("plain", 60, 300, Grows::length);
-    knitted.smallest = knitted.ideal = knitted.largest = centimetres(300);
+    knitted.pieces[0] = invented::piece("plain", 100, 500, Grows::length);
+    knitted.smallest = knitted.ideal = knitted.largest = centimetres(500);
     auto& woven = q.templates[1];
     woven.pieces[0] = invented::piece("tabby", 15, 80, Grows::length);
     woven.smallest = woven.ideal = woven.largest = centimetres(80);
