@@ -8,7 +8,7 @@
 using namespace gristwright;
 
 int main() {
-    const auto [length, mass] = read_skein("171m/38.5g");
+    const auto [length, mass] = read_skein("139m/38.5g");
     std::printf("%.0f tex\n", in_tex(mass.value / length.value));
     Template scarf;
     scarf.name = scarf.article = "scarf";
