@@ -33,6 +33,41 @@ inline constexpr Constant ordinary_tightness{
     "sqrt(tex)/mm",
     Mark::derived,
     "the trade's weight table (gauge against yards per pound), classes 1 to 5"};
+inline constexpr Constant fine_from{"grist from which plain knitting is worked looser",
+                                    4.4,
+                                    4.0,
+                                    5.0,
+                                    "m/g",
+                                    Mark::derived,
+                                    "the trade's weight table: its lace row has 33 to 40 stitches "
+                                    "from 4.8 m/g up, where one tightness would have 30 to 60"};
+inline constexpr Constant fine_eases{"power of the grist by which it does",
+                                     0.25,
+                                     0.20,
+                                     0.30,
+                                     "1",
+                                     Mark::derived,
+                                     "the same row: 35 stitches at 9 m/g, 40 at 15 m/g"};
+inline constexpr Constant coarse_from{
+    "grist up to which plain knitting is worked looser",    1.8, 1.6, 2.0, "m/g", Mark::derived,
+    "the same table, from its medium row to its bulky ones"};
+inline constexpr Constant coarse_eases{
+    "power of the grist by which thick yarn is",
+    0.08,
+    0.05,
+    0.12,
+    "1",
+    Mark::derived,
+    "the same table: 12 to 15 stitches at 1 m/g, 7 to 11 below 0.8 m/g"};
+inline constexpr Constant rows_to_stitches{
+    "rows to stitches of hand-knitted stocking stitch",
+    1.37,
+    1.30,
+    1.43,
+    "1",
+    Mark::derived,
+    "nine published gauges, a series counted once, have 1.40 in the median and seven soaked "
+    "swatches 1.35"};
 inline constexpr Constant tightest{
     "tightness beyond which stitches jam",       1.6, 1.5, 1.7, "sqrt(tex)/mm", Mark::judgement,
     "machine plain is published from 1.3 to 1.5"};

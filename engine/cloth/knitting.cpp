@@ -112,8 +112,9 @@ void measure(const YarnProfile& yarn, KnitCloth& cloth) {
     const double stretch = std::sqrt(cloth.growth.mid);
     cloth.stitches = cloth.gauge.mid * (fabric.stitches / stretch);
     const double row_ratio = yarn.evidence.rows ? yarn.evidence.rows->mid : 1;
-    cloth.rows = rows_from_loop(cloth.loop, Relaxation::full) * (row_ratio * fabric.rows / stretch);
-    // Loops per area ks / l^2: metres per area go as the root of stitches x rows.
+    cloth.rows = rows_by_hand(cloth.gauge.mid) * (row_ratio * fabric.rows / stretch);
+    // The loop's length tells the metres, as the constants have it; only rows that were counted
+    // move them. Loops per area ks / l^2: metres per area go as the root of stitches x rows.
     const auto plain = plain_metres_per_area(cloth.loop, Relaxation::full) * std::sqrt(row_ratio);
     cloth.metres_per_area = {plain * (fabric.metres / cloth.growth.mid),
                              metres_margin(cloth, yarn.evidence)};

@@ -53,6 +53,9 @@ StitchesRows stitches_and_rows(const Outline& outline, Gauge stitches, Gauge row
 double yarn_after_rows(const Outline& outline, double rows_share);
 double rows_for_yarn(const Outline& outline, double yarn_share);
 
+// How deep a cap's crown is, as a share of its length.
+double crown_of(const Outline& cap);
+
 // True where width and length both follow from `width`.
 bool one_measure(Shape shape);
 

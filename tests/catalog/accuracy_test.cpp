@@ -14,6 +14,7 @@
 #include "engine/yarn/constants.hpp"
 #include "engine/yarn/count.hpp"
 #include "engine/yarn/profile.hpp"
+#include "tests/catalog/finished_pieces.hpp"
 #include "tests/catalog/published.hpp"
 
 using namespace gristwright;
@@ -191,6 +192,7 @@ std::string report() {
               "printed gauge is\ntaken as a washed swatch's. These are four hand-knitted cases "
               "that print a length of yarn and\nthe article's size.",
               knitted);
+    out += finished::section() + finished::needle_section();
     out +=
         table("What one piece tells of the next",
               "A whole piece, weighed or used up, taken as the swatch for another. K01: no grist "

@@ -151,7 +151,7 @@ TEST_CASE("5 st/in of a plain fabric is 0.764 yd a square inch, as worked by han
     const auto inch = inches(1) * inches(1);
     CHECK(in_yards(cloth.metres_per_area.mid * inch) == near(0.764, 0.001));
     CHECK(in_stitches_per_inch(cloth.stitches) == Approx(5));
-    CHECK(cloth.rows / cloth.stitches == Approx(5.5 / 4.2));
+    CHECK(cloth.rows / cloth.stitches == Approx(constants::rows_to_stitches.value));
     CHECK(cloth.mass_per_area.si() == Approx(cloth.metres_per_area.mid.si() * 400e-6));
 }
 

@@ -54,7 +54,7 @@ TEST_CASE("a sentence says what the yarn had, what was wanted, and its two stron
     CHECK(sentence(FactorName::equipment, t.judged, t.plan, t.yarn) ==
           "equipment: nothing stands in the way");
     CHECK(sentence(FactorName::cover, t.judged, t.plan, t.yarn) ==
-          "cover: tightness 1.05, 0.96 to 1.16 wanted");
+          "cover: tightness 1.05, 0.93 to 1.12 wanted");
 }
 
 TEST_CASE("what counts against comes dearest first, what speaks for heaviest first") {
