@@ -6,9 +6,9 @@
 #include <unordered_map>
 #include <vector>
 
-#include "catalog/csv.hpp"
-#include "catalog/notebook.hpp"
-#include "catalog/suggestion_text.hpp"
+#include "catalog/notebook/notebook.hpp"
+#include "catalog/text/csv.hpp"
+#include "catalog/typed/suggestion_text.hpp"
 #include "cli/question.hpp"
 #include "engine/suggestion/answer.hpp"
 

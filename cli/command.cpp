@@ -5,7 +5,7 @@
 #include <CLI/CLI.hpp>
 #include <algorithm>
 
-#include "catalog/nearest.hpp"
+#include "catalog/text/nearest.hpp"
 #include "cli/output/layout.hpp"
 #include "engine/units/failure.hpp"
 

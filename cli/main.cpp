@@ -1,17 +1,13 @@
-// The one place where a failure becomes an exit code and a next step.
+// The one place where an answer or a failure leaves the program.
 #include <cstdio>
 #include <exception>
-#include <filesystem>
 #include <string>
 
-#include "catalog/notebook.hpp"
-#include "catalog/source.hpp"
 #include "cli/command.hpp"
 #include "cli/commands/help.hpp"
 #include "cli/exit_codes.hpp"
+#include "cli/failure.hpp"
 #include "cli/output/layout.hpp"
-#include "cli/output/new_file.hpp"
-#include "engine/units/failure.hpp"
 
 namespace {
 
@@ -27,8 +23,11 @@ int print(const std::string& text, int exit_code, const std::string& stands = ""
 }
 
 // A complaint may quote what was typed: no byte of it may drive the terminal.
-int complain(const std::exception& error, int code) {
-    std::fprintf(stderr, "gristwright: %s\n", cli::inert(error.what()).c_str());
+int complain(const std::exception& error) {
+    const auto code = cli::exit_code_of(error);
+    std::fprintf(stderr, "gristwright: %s%s\n",
+                 code == cli::our_bug ? "this is our mistake, please report it: " : "",
+                 cli::inert(error.what()).c_str());
     return code;
 }
 
@@ -57,23 +56,7 @@ int run(const std::vector<std::string>& typed) {
 int main(int argc, char** argv) {
     try {
         return run({argv + 1, argv + argc});
-    } catch (const cli::Misused& error) {
-        return complain(error, cli::usage);
-    } catch (const catalog::MissingFile& error) {
-        return complain(error, cli::no_input);
-    } catch (const catalog::NotebookBusy& error) {
-        return complain(error, cli::busy);
-    } catch (const cli::CannotCreate& error) {
-        return complain(error, cli::cannot_create);
-    } catch (const catalog::StorageFailed& error) {
-        return complain(error, cli::io_error);
-    } catch (const std::filesystem::filesystem_error& error) {
-        return complain(error, cli::io_error);
-    } catch (const Refused& error) {
-        return complain(error, cli::bad_data);
-    } catch (const std::invalid_argument& error) {  // until every complaint is a Refused
-        return complain(error, cli::bad_data);
     } catch (const std::exception& error) {
-        return complain(error, cli::our_bug);
+        return complain(error);
     }
 }

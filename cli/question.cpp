@@ -7,12 +7,12 @@
 #include <filesystem>
 #include <optional>
 
-#include "catalog/named_reading.hpp"
-#include "catalog/nearest.hpp"
-#include "catalog/ordinary.hpp"
-#include "catalog/own_templates.hpp"
-#include "catalog/source.hpp"
-#include "catalog/swatch_text.hpp"
+#include "catalog/reference/ordinary.hpp"
+#include "catalog/reference/own_templates.hpp"
+#include "catalog/reference/source.hpp"
+#include "catalog/text/named_reading.hpp"
+#include "catalog/text/nearest.hpp"
+#include "catalog/typed/swatch_text.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/yarns.hpp"
 #include "engine/units/ascii.hpp"

@@ -6,10 +6,10 @@
 #include <string>
 #include <vector>
 
-#include "catalog/batch_text.hpp"
-#include "catalog/catalogue.hpp"
-#include "catalog/hands_text.hpp"
-#include "catalog/notebook.hpp"
+#include "catalog/notebook/notebook.hpp"
+#include "catalog/reference/catalogue.hpp"
+#include "catalog/typed/batch_text.hpp"
+#include "catalog/typed/hands_text.hpp"
 #include "cli/command.hpp"
 #include "cli/output/units.hpp"
 #include "engine/project/plan.hpp"

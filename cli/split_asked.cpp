@@ -4,7 +4,7 @@
 
 #include <cstdlib>
 
-#include "catalog/nearest.hpp"
+#include "catalog/text/nearest.hpp"
 #include "cli/lifesign.hpp"
 #include "cli/output/layout.hpp"
 #include "engine/allocation/constants.hpp"

@@ -4,8 +4,8 @@
 
 #include <algorithm>
 
-#include "catalog/catalogue.hpp"
-#include "catalog/nearest.hpp"
+#include "catalog/reference/catalogue.hpp"
+#include "catalog/text/nearest.hpp"
 #include "cli/exit_codes.hpp"
 #include "cli/output/embedded.hpp"
 #include "cli/output/layout.hpp"

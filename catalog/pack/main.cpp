@@ -3,8 +3,8 @@
 #include <exception>
 #include <filesystem>
 
-#include "catalog/image.hpp"
-#include "catalog/source.hpp"
+#include "catalog/reference/image.hpp"
+#include "catalog/reference/source.hpp"
 
 int main(int argc, char** argv) {
     if (argc != 3) return std::fputs("usage: pack FOLDER IMAGE\n", stderr), 64;

@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <nlohmann/json.hpp>
 
-#include "catalog/nearest.hpp"
+#include "catalog/text/nearest.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/mind.hpp"
@@ -17,27 +17,18 @@
 namespace gristwright::cli {
 namespace {
 
-constexpr std::size_t label_width = 13, column_width = 31;
+constexpr std::size_t label_width = 13, gap = 2;
 
-std::vector<std::string> lines_of(const std::string& text) {
-    std::vector<std::string> out;
-    const auto folded = wrapped(text, text_width - column_width);
-    std::size_t from = 0;
-    while (from <= folded.size()) {
-        const auto end = std::min(folded.find('\n', from), folded.size());
-        out.push_back(folded.substr(from + text_width - column_width,
-                                    end - from - (text_width - column_width)));
-        from = end + 1;
-    }
-    return out;
-}
+// Two of them and the label side by side.
+std::size_t column_width() { return (text_width() - label_width - gap) / 2; }
 
 std::string row(const std::string& label, const std::string& left, const std::string& right) {
-    const auto a = lines_of(left), b = lines_of(right);
+    const auto wide = column_width();
+    const auto a = apart(wrapped(left, 0, wide), '\n'), b = apart(wrapped(right, 0, wide), '\n');
     std::string out;
     for (std::size_t i = 0; i < std::max(a.size(), b.size()); ++i) {
         auto line = padded(i == 0 ? label : "", label_width) +
-                    padded(i < a.size() ? a[i] : "", column_width + 2) + (i < b.size() ? b[i] : "");
+                    padded(i < a.size() ? a[i] : "", wide + gap) + (i < b.size() ? b[i] : "");
         while (!line.empty() && line.back() == ' ') line.pop_back();
         out += line + "\n";
     }
@@ -98,11 +89,12 @@ Answer run(const Arguments& arguments) {
         out["woven"]["cautions"] = texts(cautions(woven->plan, q));
         return {dumped(out), notes};
     }
-    return {wrapped(batch_line(q), 0) + "\n\n" + side_by_side(*knitted, *woven, q) + "\n" +
-                pair_verdict(*knitted, *woven) + "\n" +
-                care_line(cautions_on(q, {knitted->plan.article.get(), woven->plan.article.get()})) +
-                (q.working ? plan_working(*knitted, q) + plan_working(*woven, q) : ""),
-            notes};
+    return {
+        wrapped(batch_line(q), 0) + "\n\n" + side_by_side(*knitted, *woven, q) + "\n" +
+            pair_verdict(*knitted, *woven) + "\n" +
+            care_line(cautions_on(q, {knitted->plan.article.get(), woven->plan.article.get()})) +
+            (q.working ? plan_working(*knitted, q) + plan_working(*woven, q) : ""),
+        notes};
 }
 
 }  // namespace

@@ -2,7 +2,7 @@
 
 #include <fmt/core.h>
 
-#include "catalog/nearest.hpp"
+#include "catalog/text/nearest.hpp"
 #include "cli/output/completion.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/manual.hpp"

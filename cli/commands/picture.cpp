@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-#include "catalog/nearest.hpp"
+#include "catalog/text/nearest.hpp"
 #include "cli/out_file.hpp"
 #include "cli/output/charts.hpp"
 #include "cli/output/cloth_picture.hpp"

@@ -5,8 +5,8 @@
 #include <algorithm>
 #include <nlohmann/json.hpp>
 
-#include "catalog/nearest.hpp"
-#include "catalog/source.hpp"
+#include "catalog/reference/source.hpp"
+#include "catalog/text/nearest.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/question.hpp"

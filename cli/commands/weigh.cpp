@@ -4,7 +4,7 @@
 
 #include <nlohmann/json.hpp>
 
-#include "catalog/swatch_text.hpp"
+#include "catalog/typed/swatch_text.hpp"
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"

@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-#include "catalog/storage_failed.hpp"
+#include "catalog/text/storage_failed.hpp"
 
 namespace gristwright::cli {
 

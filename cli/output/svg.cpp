@@ -50,28 +50,6 @@ std::string shortened(std::string_view text, std::size_t most) {
     return std::string(text.substr(0, end)) + "…";
 }
 
-std::string decimal(double value) {
-    if (!std::isfinite(value)) return "0";
-    auto text = fmt::format("{:.2f}", value);
-    text.erase(text.find_last_not_of('0') + 1);
-    if (text.back() == '.') text.pop_back();
-    return text == "-0" ? "0" : text;
-}
-
-Path& Path::move(Point to) { return text_ += "M" + at(to), *this; }
-Path& Path::line(Point to) { return text_ += "L" + at(to), *this; }
-Path& Path::close() { return text_ += "Z", *this; }
-
-Path& Path::curve(Point c1, Point c2, Point to) {
-    return text_ += "C" + at(c1) + " " + at(c2) + " " + at(to), *this;
-}
-
-Path& Path::arc(double radius, Point to, bool clockwise, bool large) {
-    text_ += fmt::format("A{0} {0} 0 {1} {2} {3}", decimal(radius), large ? 1 : 0,
-                         clockwise ? 1 : 0, at(to));
-    return *this;
-}
-
 Svg::Svg(double width, double height, std::string_view title, std::string_view description)
     : width_(width), height_(height), title_(escaped(title)), description_(escaped(description)) {}
 
@@ -152,6 +130,20 @@ std::string Svg::opening(std::string_view id, std::string_view more) const {
 }
 
 std::string Svg::inlined(std::string_view id) const { return opening(id, "") + body_ + "</svg>\n"; }
+
+std::string Svg::inlined(std::string_view id, double units) const {
+    const auto size = fmt::format("width=\"{}em\" height=\"{}em\" ", decimal(width_ / units),
+                                  decimal(height_ / units));
+    return opening(id, size) + body_ + "</svg>\n";
+}
+
+std::string Svg::silent() const {
+    return fmt::format(
+               "<svg class=\"picture\" aria-hidden=\"true\" focusable=\"false\" viewBox=\"0 0 {} "
+               "{}\">\n",
+               decimal(width_), decimal(height_)) +
+           body_ + "</svg>\n";
+}
 
 std::string Svg::file() const {
     const auto size =

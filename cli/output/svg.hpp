@@ -7,6 +7,8 @@
 #include <string>
 #include <string_view>
 
+#include "cli/output/path.hpp"
+
 namespace gristwright::cli {
 
 // For text and attributes of HTML and XML: & < > " ' as entities; what could drive or hide
@@ -15,27 +17,6 @@ std::string escaped(std::string_view text);
 
 // At most `most` characters, the last one "…" where something was left out.
 std::string shortened(std::string_view text, std::size_t most);
-
-// "12.5", "3", "-0.25": two decimals, no zeros at the end, never "-0". Not finite: "0".
-std::string decimal(double value);
-
-struct Point {
-    double x = 0, y = 0;
-};
-
-// The outline or line of a path.
-class Path {
-  public:
-    Path& move(Point to);
-    Path& line(Point to);
-    Path& curve(Point c1, Point c2, Point to);
-    Path& arc(double radius, Point to, bool clockwise, bool large = false);
-    Path& close();
-    const std::string& text() const { return text_; }
-
-  private:
-    std::string text_;
-};
 
 class Svg {
   public:
@@ -64,6 +45,10 @@ class Svg {
 
     // For an HTML page; `id` must be the page's only one of its kind, letters and digits.
     std::string inlined(std::string_view id) const;
+    // The same, `units` of it to the size of a letter, so that a page can set the scale of many.
+    std::string inlined(std::string_view id, double units) const;
+    // For an HTML page where its words stand beside it: a screen reader passes it by.
+    std::string silent() const;
     // A file of its own, with its style and paper.
     std::string file() const;
 

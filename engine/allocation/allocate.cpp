@@ -13,8 +13,8 @@ namespace {
 
 // A node takes the longer, the larger the problem is: about as its size to the power 1.5. A first
 // look finds the plan to start with.
-constexpr double nodes_times_size = 4e6;
-constexpr double first_nodes_times_size = 1e6;
+constexpr double nodes_times_size = 1e7;
+constexpr double first_nodes_times_size = 3e6;
 
 std::size_t size(const Problem& p) {
     return std::max<std::size_t>(1, p.skeins.size() * p.pieces.size());

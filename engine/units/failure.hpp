@@ -1,5 +1,5 @@
 // Whose fault it is: families of failure, so that nobody is told that their data are wrong when we
-// are. The third family, storage that fails, is of the catalogue (catalog/storage_failed.hpp).
+// are. The third family, storage that fails, is of the catalogue (catalog/text/storage_failed.hpp).
 #pragma once
 
 #include <stdexcept>

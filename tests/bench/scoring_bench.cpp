@@ -1,5 +1,5 @@
 // How many template variants the engine plans and judges in a second on one core.
-#include "catalog/catalogue.hpp"
+#include "catalog/reference/catalogue.hpp"
 #include "engine/suitability/best_set.hpp"
 #include "engine/suitability/judgement.hpp"
 #include "tests/bench/timing.hpp"

@@ -1,9 +1,9 @@
 // A batch means the same however it is written down, and what is unclear is refused with its place.
-#include "catalog/batch_text.hpp"
+#include "catalog/typed/batch_text.hpp"
 
 #include <doctest/doctest.h>
 
-#include "catalog/bad_text.hpp"
+#include "catalog/text/bad_text.hpp"
 #include "tests/near.hpp"
 
 using namespace gristwright;

@@ -3,7 +3,7 @@
 #include <map>
 #include <set>
 
-#include "catalog/source.hpp"
+#include "catalog/reference/source.hpp"
 #include "engine/project/body.hpp"
 
 using namespace gristwright;

@@ -1,5 +1,5 @@
 // UTF-8 by RFC 3629, sections 3 and 4: which bytes are a character, and which characters drive.
-#include "catalog/characters.hpp"
+#include "catalog/text/characters.hpp"
 
 #include <doctest/doctest.h>
 

@@ -2,9 +2,9 @@
 
 #include <cmath>
 
-#include "catalog/bad_text.hpp"
-#include "catalog/source.hpp"
-#include "catalog/tables.hpp"
+#include "catalog/reference/source.hpp"
+#include "catalog/reference/tables.hpp"
+#include "catalog/text/bad_text.hpp"
 #include "engine/lay/draft.hpp"
 #include "engine/lay/knitted.hpp"
 #include "engine/lay/stitch.hpp"

@@ -1,8 +1,8 @@
-#include "catalog/csv.hpp"
+#include "catalog/text/csv.hpp"
 
 #include <doctest/doctest.h>
 
-#include "catalog/bad_text.hpp"
+#include "catalog/text/bad_text.hpp"
 
 using namespace gristwright::catalog;
 

@@ -1,9 +1,9 @@
 // What remembered batches tell about the hands, read from their texts.
-#include "catalog/hands_text.hpp"
+#include "catalog/typed/hands_text.hpp"
 
 #include <doctest/doctest.h>
 
-#include "catalog/swatch_text.hpp"
+#include "catalog/typed/swatch_text.hpp"
 #include "notebook_help.hpp"
 #include "tests/near.hpp"
 

@@ -1,5 +1,5 @@
 // The image gives back what was put in, column by column.
-#include "catalog/image.hpp"
+#include "catalog/reference/image.hpp"
 
 #include <doctest/doctest.h>
 
@@ -10,7 +10,7 @@
 #include <iterator>
 #include <vector>
 
-#include "catalog/source.hpp"
+#include "catalog/reference/source.hpp"
 
 using namespace gristwright;
 using namespace gristwright::catalog;

@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-#include "catalog/catalogue.hpp"
+#include "catalog/reference/catalogue.hpp"
 #include "engine/suitability/judgement.hpp"
 #include "engine/yarn/softness.hpp"
 

@@ -1,4 +1,4 @@
-#include "catalog/nearest.hpp"
+#include "catalog/text/nearest.hpp"
 
 #include <doctest/doctest.h>
 

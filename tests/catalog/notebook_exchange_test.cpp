@@ -1,7 +1,7 @@
 // Out and in again gives the same notebook; what is no export is refused whole.
 #include <doctest/doctest.h>
 
-#include "catalog/csv.hpp"
+#include "catalog/text/csv.hpp"
 #include "notebook_help.hpp"
 
 using namespace notebook_tests;

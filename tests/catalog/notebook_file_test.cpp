@@ -8,8 +8,8 @@
 #include <cstdlib>
 #include <thread>
 
-#include "catalog/notebook_file.hpp"
-#include "catalog/notebook_schema.hpp"
+#include "catalog/notebook/file.hpp"
+#include "catalog/notebook/schema.hpp"
 #include "notebook_help.hpp"
 
 using namespace notebook_tests;

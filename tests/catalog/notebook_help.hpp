@@ -9,7 +9,7 @@
 #include <string>
 #include <vector>
 
-#include "catalog/notebook.hpp"
+#include "catalog/notebook/notebook.hpp"
 
 namespace notebook_tests {
 

@@ -1,5 +1,5 @@
 // What of a damaged notebook can still be read comes out, and can be imported.
-#include "catalog/notebook_rescue.hpp"
+#include "catalog/notebook/rescue.hpp"
 
 #include <doctest/doctest.h>
 #include <fmt/core.h>

@@ -1,5 +1,5 @@
 // The notebook keeps what it was told, takes it back step by step, and refuses what cannot be.
-#include "catalog/notebook.hpp"
+#include "catalog/notebook/notebook.hpp"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <doctest/doctest.h>

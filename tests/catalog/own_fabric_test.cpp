@@ -1,8 +1,8 @@
 #include <doctest/doctest.h>
 
-#include "catalog/bad_text.hpp"
-#include "catalog/source.hpp"
-#include "catalog/template_text.hpp"
+#include "catalog/reference/source.hpp"
+#include "catalog/reference/template_text.hpp"
+#include "catalog/text/bad_text.hpp"
 
 using namespace gristwright;
 using namespace gristwright::catalog;

@@ -1,5 +1,5 @@
 // The person's own templates: what is wrong with one of them costs that one only.
-#include "catalog/own_templates.hpp"
+#include "catalog/reference/own_templates.hpp"
 
 #include <doctest/doctest.h>
 #include <sys/stat.h>
@@ -8,8 +8,9 @@
 #include <fstream>
 #include <iterator>
 
-#include "catalog/bad_text.hpp"
-#include "catalog/deep_keys.hpp"
+#include "catalog/text/bad_text.hpp"
+#include "catalog/text/deep_keys.hpp"
+#include "engine/units/failure.hpp"
 
 using namespace gristwright::catalog;
 
@@ -80,6 +81,26 @@ TEST_CASE("one bad template of a person's own never stops the rest") {
         CHECK(bad.why.find(bad.name + ".toml") != std::string::npos);
     }
     CHECK(names == "My Scarf;dangling;escape;folder;garter-scarf;half;pipe;");
+}
+
+TEST_CASE("only what is wrong with a template leaves it out; a mistake of ours passes on") {
+    // A bug in the reader used to be told as "your template is wrong" and the run went on.
+    const Folder own;
+    own.put("good.toml", good());
+    const auto left_out = [&](const auto& failure) {
+        auto catalogue = built_in();
+        add_own_templates(
+            catalogue, own.path(),
+            [&](const fs::path&, const gristwright::Fabrics&) -> gristwright::Template {
+                throw failure;
+            });
+        return catalogue.left_out.size();
+    };
+    CHECK(left_out(gristwright::Refused("the title is empty")) == 1);
+    CHECK(left_out(StorageFailed("the disk is gone")) == 1);
+    CHECK_THROWS_AS(left_out(std::invalid_argument("stod")), std::invalid_argument);
+    CHECK_THROWS_AS(left_out(gristwright::OurMistake("no shape")), gristwright::OurMistake);
+    CHECK_THROWS_AS(left_out(std::out_of_range("vector")), std::out_of_range);
 }
 
 TEST_CASE("a templates folder that is not there is empty, one that is a file is said") {

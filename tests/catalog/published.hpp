@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "catalog/catalogue.hpp"
+#include "catalog/reference/catalogue.hpp"
 #include "tests/cases.hpp"
 
 namespace published {

@@ -8,8 +8,8 @@
 #include <string>
 #include <vector>
 
-#include "catalog/batch_text.hpp"
-#include "catalog/suggestion_text.hpp"
+#include "catalog/typed/batch_text.hpp"
+#include "catalog/typed/suggestion_text.hpp"
 #include "engine/cloth/constants.hpp"
 #include "engine/suggestion/answer.hpp"
 #include "tests/cases.hpp"
@@ -69,6 +69,7 @@ struct Spinner {
                            catalogue.fabrics,
                            measured.owned,
                            catalogue.words,
+                           catalogue.bodies,
                            {}});
         return answerer.answer(read_suggestion(text, catalogue.yarn.classes));
     }

@@ -14,7 +14,7 @@
 #include <set>
 #include <sstream>
 
-#include "catalog/catalogue.hpp"
+#include "catalog/reference/catalogue.hpp"
 #include "engine/suitability/ranking.hpp"
 #include "engine/yarn/count.hpp"
 #include "tests/cases.hpp"

@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "catalog/catalogue.hpp"
+#include "catalog/reference/catalogue.hpp"
 #include "engine/suggestion/understand.hpp"
 #include "tests/cases.hpp"
 

@@ -1,9 +1,9 @@
 // Spreadsheets of skeins as people keep them: read rightly, asked or refused, nothing in silence.
 #include <doctest/doctest.h>
 
-#include "catalog/bad_text.hpp"
-#include "catalog/batch_text.hpp"
-#include "catalog/encoding.hpp"
+#include "catalog/text/bad_text.hpp"
+#include "catalog/text/encoding.hpp"
+#include "catalog/typed/batch_text.hpp"
 #include "tests/near.hpp"
 
 using namespace gristwright;

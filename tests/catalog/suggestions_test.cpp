@@ -4,10 +4,10 @@
 
 #include <cmath>
 
-#include "catalog/bad_text.hpp"
-#include "catalog/batch_text.hpp"
-#include "catalog/suggestion_text.hpp"
-#include "catalog/tables.hpp"
+#include "catalog/reference/tables.hpp"
+#include "catalog/text/bad_text.hpp"
+#include "catalog/typed/batch_text.hpp"
+#include "catalog/typed/suggestion_text.hpp"
 #include "engine/suggestion/answer.hpp"
 #include "tests/cases.hpp"
 
@@ -27,6 +27,7 @@ struct Demo {
                        catalogue.fabrics,
                        measured.owned,
                        catalogue.words,
+                       catalogue.bodies,
                        {}}};
 
     SuggestionAnswer answer(const SuggestionText& text) {
@@ -123,6 +124,7 @@ TEST_CASE("a shortfall, spun, closes it") {
                     demo.catalogue.fabrics,
                     demo.measured.owned,
                     demo.catalogue.words,
+                    demo.catalogue.bodies,
                     {}});
     CHECK(again
               .answer(read_suggestion({{"idea", "pullover"}, {"needs", "1200m"}},

@@ -1,5 +1,5 @@
 // What is typed about a swatch and a weighing, read or refused by its key.
-#include "catalog/swatch_text.hpp"
+#include "catalog/typed/swatch_text.hpp"
 
 #include <doctest/doctest.h>
 

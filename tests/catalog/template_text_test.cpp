@@ -1,10 +1,10 @@
 // Every complaint about a template names file, line and key, and says what would be right.
-#include "catalog/template_text.hpp"
+#include "catalog/reference/template_text.hpp"
 
 #include <doctest/doctest.h>
 
-#include "catalog/bad_text.hpp"
-#include "catalog/catalogue.hpp"
+#include "catalog/reference/catalogue.hpp"
+#include "catalog/text/bad_text.hpp"
 
 using namespace gristwright;
 using namespace gristwright::catalog;

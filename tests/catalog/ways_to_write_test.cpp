@@ -7,7 +7,7 @@
 #include <functional>
 #include <sstream>
 
-#include "catalog/batch_text.hpp"
+#include "catalog/typed/batch_text.hpp"
 #include "engine/units/reading.hpp"
 #include "tests/cases.hpp"
 

@@ -1,5 +1,5 @@
 // A batch as written down, read and understood.
-#include "catalog/batch_text.hpp"
+#include "catalog/typed/batch_text.hpp"
 #include "tests/fuzz/reader.hpp"
 
 using namespace gristwright;

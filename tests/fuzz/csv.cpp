@@ -1,6 +1,6 @@
 // A spreadsheet as text, and as the skeins of a batch.
-#include "catalog/csv.hpp"
-#include "catalog/batch_text.hpp"
+#include "catalog/text/csv.hpp"
+#include "catalog/typed/batch_text.hpp"
 #include "tests/fuzz/reader.hpp"
 
 using namespace gristwright;

@@ -4,7 +4,7 @@
 #include <filesystem>
 #include <fstream>
 
-#include "catalog/notebook.hpp"
+#include "catalog/notebook/notebook.hpp"
 #include "tests/fuzz/reader.hpp"
 
 using namespace gristwright;

@@ -1,5 +1,5 @@
 // A notebook's export, read back: what is taken is written the same again.
-#include "catalog/notebook_exchange.hpp"
+#include "catalog/notebook/exchange.hpp"
 #include "tests/fuzz/reader.hpp"
 
 using namespace gristwright;

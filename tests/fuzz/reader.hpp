@@ -9,7 +9,7 @@
 #include <string>
 #include <string_view>
 
-#include "catalog/catalogue.hpp"
+#include "catalog/reference/catalogue.hpp"
 
 namespace gristwright::fuzz {
 

@@ -1,6 +1,6 @@
 // A spreadsheet of suggestions: headers in anybody's words, rows in anybody's measurements.
-#include "catalog/csv.hpp"
-#include "catalog/suggestion_text.hpp"
+#include "catalog/text/csv.hpp"
+#include "catalog/typed/suggestion_text.hpp"
 #include "engine/suggestion/understand.hpp"
 #include "tests/fuzz/reader.hpp"
 

@@ -1,5 +1,5 @@
 // A template of one's own.
-#include "catalog/template_text.hpp"
+#include "catalog/reference/template_text.hpp"
 #include "tests/fuzz/reader.hpp"
 
 using namespace gristwright;

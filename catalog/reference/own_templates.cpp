@@ -1,0 +1,75 @@
+#include "catalog/reference/own_templates.hpp"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <system_error>
+#include <vector>
+
+#include "catalog/reference/ordinary.hpp"
+#include "catalog/text/storage_failed.hpp"
+#include "engine/units/failure.hpp"
+
+namespace gristwright::catalog {
+namespace {
+
+namespace fs = std::filesystem;
+
+// In the order of their names. What of the folder cannot be listed is said in `error`.
+std::vector<fs::path> template_files(const fs::path& folder, std::error_code& error) {
+    std::vector<fs::path> out;
+    for (auto at = fs::directory_iterator(folder, error); !error && at != fs::directory_iterator();
+         at.increment(error)) {
+        const auto& path = at->path();
+        if (path.extension() == ".toml" && path.filename().string().front() != '.')
+            out.push_back(path);
+    }
+    std::sort(out.begin(), out.end());
+    return out;
+}
+
+void add_file(Catalogue& catalogue, const fs::path& file, const TemplateReader& read) {
+    std::error_code none;
+    if (!fs::is_regular_file(file, none))  // a pipe would keep us waiting
+        throw Refused(fmt::format("{}: is not a file", file.string()));
+    auto own = read(file, catalogue.fabrics);
+    check_new_template(catalogue, own);
+    catalogue.templates.push_back(std::move(own));
+}
+
+void add_or_leave_out(Catalogue& catalogue, const fs::path& file, const TemplateReader& read) {
+    const auto leave_out = [&](const std::exception& wrong) {
+        catalogue.left_out.push_back({file.stem().string(), wrong.what()});
+    };
+    try {
+        add_file(catalogue, file, read);
+    } catch (const Refused& wrong) {
+        leave_out(wrong);
+    } catch (const StorageFailed& wrong) {
+        leave_out(wrong);
+    }
+}
+
+}  // namespace
+
+void check_new_template(const Catalogue& catalogue, const Template& own) {
+    if (catalogue.template_named(own.name))
+        throw Refused(
+            fmt::format("{}: there is already a template called '{}'; give the file another name",
+                        own.origin, own.name));
+}
+
+void add_own_templates(Catalogue& catalogue, const fs::path& folder, const TemplateReader& read) {
+    std::error_code error;
+    const auto built_in = catalogue.templates.size();
+    for (const auto& file : template_files(folder, error)) add_or_leave_out(catalogue, file, read);
+    if (catalogue.templates.size() > built_in) {
+        const auto ordinary = ordinary_yarns(catalogue);
+        for (auto t = built_in; t < catalogue.templates.size(); ++t)
+            make_ready(catalogue.templates[t], catalogue, ordinary);
+    }
+    if (error && error != std::errc::no_such_file_or_directory)
+        catalogue.left_out.push_back({"", fmt::format("{}: {}", folder.string(), error.message())});
+}
+
+}  // namespace gristwright::catalog

@@ -1,0 +1,295 @@
+#include "catalog/reference/tables.hpp"
+
+#include <array>
+#include <charconv>
+#include <set>
+
+#include "catalog/text/bad_text.hpp"
+#include "catalog/text/table_row.hpp"
+#include "engine/lay/chart.hpp"
+#include "engine/lay/draft.hpp"
+#include "engine/lay/stitch.hpp"
+#include "engine/suggestion/lexicon.hpp"
+#include "engine/suggestion/taken.hpp"
+#include "engine/units/failure.hpp"
+
+namespace gristwright::catalog {
+namespace {
+
+WeightClass weight_class(const Row& row) {
+    return {row.whole("number"),        row.text("name"),          row.maybe("st_per_4in_lo"),
+            row.maybe("st_per_4in_hi"), row.maybe("needle_mm_lo"), row.maybe("needle_mm_hi"),
+            row.maybe("wpi_lo"),        row.maybe("wpi_hi"),       row.maybe("yd_per_lb_lo"),
+            row.maybe("yd_per_lb_hi"),  row.text("source")};
+}
+
+WoolGrade wool_grade_row(const Row& row) {
+    return {row.text("blood"),
+            row.text("count"),
+            microns(row.number("micron_lo")),
+            microns(row.number("micron_hi")),
+            microns(row.number("max_sd_micron")),
+            row.text("source")};
+}
+
+TraitRow trait_row(const Row& row) {
+    TraitRow out;
+    out.trait = row.word("trait", trait_named);
+    out.driver = row.word("driver", driver_named);
+    out.from = row.number("from");
+    out.to = row.number("to");
+    if (out.from == out.to) throw row.wrong("from and to must differ");
+    out.adds = row.number("adds");
+    out.more = row.text("more");
+    out.less = row.text("less");
+    out.mark = row.word("mark", mark_named);
+    out.source = row.text("source");
+    return out;
+}
+
+// A whole number of charts makes a repeat; empty: there is none.
+std::string chart(const Row& row, std::string_view letters, int across, int up) {
+    const auto& text = row.text("chart");
+    if (text.empty()) return text;
+    try {
+        const auto read = lay::read_chart(text, letters);
+        if (across % read.across() == 0 && up % read.up() == 0) return text;
+    } catch (const Refused& wrong) {
+        throw row.wrong(wrong.what());
+    }
+    throw row.wrong("a whole number of charts must make a repeat");
+}
+
+// The metres stand in the row, or follow from its chart.
+double metres_of(const Row& row, const KnitFabric& fabric) {
+    if (const auto typed = row.maybe("metres")) return *typed;
+    if (fabric.chart.empty()) throw row.wrong("metres: a number is missing, or a chart");
+    return lay::metres_by_chart(lay::read_chart(fabric.chart, lay::stitch_letters), fabric.stitches,
+                                fabric.rows);
+}
+
+KnitFabric knitted_fabric(const Row& row) {
+    KnitFabric out;
+    out.name = row.text("name");
+    out.metres_low = row.number("metres_low");
+    out.metres_high = row.number("metres_high");
+    out.stitches = row.number("stitches");
+    out.rows = row.number("rows");
+    out.growth = row.number("growth");
+    out.growth_low = row.number("growth_low");
+    out.growth_high = row.number("growth_high");
+    out.stitch_repeat = row.whole("stitch_repeat");
+    out.row_repeat = row.whole("row_repeat");
+    out.definition = row.number("definition");
+    out.openness = row.number("openness");
+    out.loose_loops = row.yes("loose_loops");
+    out.mark = row.word("mark", mark_named);
+    out.source = row.text("source");
+    out.chart = chart(row, lay::stitch_letters, out.stitch_repeat, out.row_repeat);
+    out.metres = metres_of(row, out);
+    if (!out.chart.empty())
+        out.longest_strand = lay::longest_strand(lay::read_chart(out.chart, lay::stitch_letters));
+    const auto inside = [](double low, double mid, double high) {
+        return 0 < low && low <= mid && mid <= high;
+    };
+    if (!inside(out.metres_low, out.metres, out.metres_high) ||
+        !inside(out.growth_low, out.growth, out.growth_high) || out.stitches <= 0 ||
+        out.rows <= 0 || out.stitch_repeat < 1 || out.row_repeat < 1)
+        throw row.wrong("each range must hold its value, and factors and repeats be positive");
+    return out;
+}
+
+// What the chart tells of the weave.
+void draw_in(const Row& row, Weave& out) {
+    if (out.chart.empty()) throw row.wrong("a weave needs its chart");
+    try {
+        const auto draft = lay::draft_of(lay::read_chart(out.chart, lay::weave_letters));
+        out.interlacing = {static_cast<double>(draft.threads), draft.intersections};
+        out.warp_float = draft.warp_float;
+        out.weft_float = draft.weft_float;
+        if (out.shafts > std::max(2, draft.shafts))
+            throw row.wrong("shafts: its ends rise in fewer ways than that");
+    } catch (const Refused& wrong) {
+        throw row.wrong(wrong.what());
+    }
+}
+
+Weave weave(const Row& row) {
+    Weave out;
+    out.name = row.text("name");
+    out.shafts = row.whole("shafts");
+    out.sett = row.maybe("sett").value_or(0);
+    out.picks = row.number("picks");
+    out.take_up = row.number("take_up");
+    out.most_in_hole = row.whole("most_in_hole");
+    out.end_repeat = row.whole("end_repeat");
+    out.pick_repeat = row.whole("pick_repeat");
+    out.definition = row.number("definition");
+    out.loose_loops = row.yes("loose_loops");
+    out.mark = row.word("mark", mark_named);
+    out.source = row.text("source");
+    out.chart = chart(row, lay::weave_letters, out.end_repeat, out.pick_repeat);
+    draw_in(row, out);
+    if (out.sett < 0 || out.picks <= 0 || out.shafts < 2 || out.most_in_hole < 1 ||
+        out.end_repeat < 1 || out.pick_repeat < 1)
+        throw row.wrong("setts, picks and repeats must be positive, shafts at least 2");
+    return out;
+}
+
+BodySize body_size_row(const Row& row) {
+    BodySize out{row.text("who"),
+                 row.text("measure"),
+                 centimetres(row.number("low_cm")),
+                 centimetres(row.number("mid_cm")),
+                 centimetres(row.number("high_cm")),
+                 row.word("mark", mark_named),
+                 row.text("source")};
+    if (body_named(out.who) != out.who) throw row.wrong("who: nobody is called so");
+    if (!(Length{} < out.low && out.low <= out.mid && out.mid <= out.high))
+        throw row.wrong("low, mid and high must rise");
+    return out;
+}
+
+// "cables/", "/2/2 twill": on the needles and on the loom; empty is allowed on one side.
+bool names_fabric(const std::string& means, const Fabrics& fabrics) {
+    const auto stroke = means.find('/');
+    if (stroke == std::string::npos || means.size() < 2) return false;
+    const auto knitted = means.substr(0, stroke), woven = means.substr(stroke + 1);
+    return (knitted.empty() || fabrics.knitted_named(knitted)) &&
+           (woven.empty() || fabrics.weave_named(woven));
+}
+
+// What is wrong with a meaning of that class; nullptr: nothing.
+const char* wrong_meaning(WordClass of, std::string means, const Fabrics& fabrics) {
+    const auto without_last = [&](std::string_view end) {
+        if (means.size() > end.size() && means.substr(means.size() - end.size()) == end)
+            means.resize(means.size() - end.size());
+    };
+    switch (of) {
+        case WordClass::article:
+            if (means.empty()) return "an article means a kind, or '?'";
+            if (const auto at = means.find('@');
+                at != std::string::npos && !wearer_named(means.substr(at + 1)))
+                return "there is no such wearer";
+            return nullptr;
+        case WordClass::fabric:
+            return names_fabric(means, fabrics)
+                       ? nullptr
+                       : "a fabric stands in the table of knitted fabrics or of weaves";
+        case WordClass::role:
+            return yarn_role_named(means) ? nullptr : "there is no such role";
+        case WordClass::person:
+            without_last(" for");
+            return wearer_named(means) ? nullptr : "there is no such wearer";
+        case WordClass::topic:
+            without_last("!");
+            return topic_named(means) ? nullptr : "there is no such topic";
+        default:
+            return nullptr;
+    }
+}
+
+// Densities from Morton and Hearle, Physical Properties of Textile Fibres (from memory).
+Density density_of(const std::string& kind, const std::string& category) {
+    if (kind == "silk") return grams_per_cm3(1.34);
+    if (kind == "plant") return grams_per_cm3(category == "seed hair" ? 1.52 : 1.50);
+    if (category == "regenerated cellulose") return grams_per_cm3(1.52);
+    if (category == "synthetic") return grams_per_cm3(1.14);
+    return grams_per_cm3(1.31);
+}
+
+// "0.62", or "0.35-0.89" where a group or disagreeing sources leave a range.
+double level_end(const Row& row, std::string_view text) {
+    double value = 0;
+    const auto read = std::from_chars(text.data(), text.data() + text.size(), value);
+    if (read.ec != std::errc{} || read.ptr != text.data() + text.size() || value < 0 || value > 1)
+        throw row.wrong(fmt::format("'{}' is no level from 0 to 1", text));
+    return value;
+}
+
+std::optional<Level> level(const Row& row, Behaviour which) {
+    const std::string column(words(which));
+    const auto& text = row.text(column);
+    if (text.empty()) return {};
+    const auto dash = text.find('-');
+    const auto low = level_end(row, std::string_view(text).substr(0, dash));
+    const auto high =
+        dash == std::string::npos ? low : level_end(row, std::string_view(text).substr(dash + 1));
+    if (high < low) throw row.wrong(fmt::format("{}: '{}' runs downwards", column, text));
+    return Level{low, high, row.word(column + "_mark", mark_named)};
+}
+
+FibrePart fibre(const Row& row) {
+    FibrePart out;
+    out.name = row.text("name");
+    out.kind = row.text("kind");
+    out.category = row.text("category");
+    if (out.category == "silk") out.kind = "silk";
+    const auto density = row.maybe("density");
+    out.density = density ? grams_per_cm3(*density) : density_of(out.kind, out.category);
+    for (std::size_t b = 0; b < behaviour_count; ++b)
+        out.behaviour.levels[b] = level(row, static_cast<Behaviour>(b));
+    const auto read = [&](std::string_view column, double unit) -> std::optional<Length> {
+        const auto value = row.maybe(column);
+        if (!value) return {};
+        return metres(*value * unit);
+    };
+    out.micron_low = read("micron_lo", 1e-6);
+    out.micron_high = read("micron_hi", 1e-6);
+    out.staple_low = read("staple_lo_mm", 1e-3);
+    out.staple_high = read("staple_hi_mm", 1e-3);
+    out.felting = row.text("felting");
+    out.source = row.text("source");
+    const auto& how = row.text("how_known");
+    if (how.find("from memory") != std::string::npos) out.source += " (from memory)";
+    return out;
+}
+
+}  // namespace
+
+std::optional<Mark> mark_named(std::string_view word) {
+    if (word == "common practice") return Mark::common_practice;
+    for (const auto mark : {Mark::read, Mark::derived, Mark::memory, Mark::judgement})
+        if (words(mark) == word) return mark;
+    return {};
+}
+
+std::vector<WeightClass> read_weight_classes(const std::string& text, const std::string& file) {
+    return read_rows(text, file, weight_class);
+}
+
+std::vector<WoolGrade> read_wool_grades(const std::string& text, const std::string& file) {
+    return read_rows(text, file, wool_grade_row);
+}
+std::vector<TraitRow> read_traits(const std::string& text, const std::string& file) {
+    return read_rows(text, file, trait_row);
+}
+std::vector<KnitFabric> read_knitted_fabrics(const std::string& text, const std::string& file) {
+    return read_rows(text, file, knitted_fabric);
+}
+std::vector<Weave> read_weaves(const std::string& text, const std::string& file) {
+    return read_rows(text, file, weave);
+}
+std::vector<BodySize> read_body_sizes(const std::string& text, const std::string& file) {
+    return read_rows(text, file, body_size_row);
+}
+std::string read_words(const std::string& text, const std::string& file, const Fabrics& fabrics) {
+    const auto csv = read_csv(text, file);
+    std::string out;
+    std::set<std::pair<std::string, WordClass>> seen;
+    for (const auto& line : csv.rows) {
+        const Row row(csv, line, file);
+        const auto& word = row.text("word");
+        const auto of = row.word("class", word_class_named);
+        if (const auto* wrong = wrong_meaning(of, row.text("means"), fabrics))
+            throw row.wrong(wrong);
+        if (!seen.emplace(word, of).second) throw row.wrong("this word stands twice in its class");
+        out += word + '\t' + row.text("class") + '\t' + row.text("means") + '\n';
+    }
+    return out;
+}
+std::vector<FibrePart> read_fibres(const std::string& text, const std::string& file) {
+    return read_rows(text, file, fibre);
+}
+
+}  // namespace gristwright::catalog

@@ -1,0 +1,344 @@
+// What the texts of a batch mean: every measurement read, every word known or asked about.
+#include <algorithm>
+#include <array>
+#include <charconv>
+
+#include <cmath>
+#include <numbers>
+
+#include "catalog/text/bad_text.hpp"
+#include "catalog/text/named_reading.hpp"
+#include "catalog/text/nearest.hpp"
+#include "catalog/typed/batch_text.hpp"
+#include "catalog/typed/fibre_reading.hpp"
+#include "catalog/typed/needle_reading.hpp"
+#include "engine/units/constants.hpp"
+#include "engine/units/failure.hpp"
+#include "engine/units/plain.hpp"
+#include "engine/units/reading.hpp"
+#include "engine/units/scanner.hpp"
+#include "engine/yarn/loft.hpp"
+
+namespace gristwright::catalog {
+namespace {
+
+using namespace constants;
+
+Refused wrong(const Written& at, const std::string& why) {
+    return Refused(fmt::format("{}: {}", at.where, why));
+}
+
+template <class Read>
+auto measured(const Written& at, Read read) {
+    return read_named(at.where, at.text, read);
+}
+
+template <class Enum>
+Enum one_of(const Written& at, std::initializer_list<std::pair<const char*, Enum>> list) {
+    std::vector<std::string> words;
+    for (const auto& [word, value] : list) {
+        if (at.text == word) return value;
+        words.emplace_back(word);
+    }
+    throw wrong(at, not_one_of(at.text, words));
+}
+
+int whole(const Written& at, int low, int high) {
+    int value = 0;
+    const auto end = at.text.data() + at.text.size();
+    const auto read = std::from_chars(at.text.data(), end, value);
+    if (read.ec != std::errc{} || read.ptr != end || value < low || value > high ||
+        (at.text.size() > 1 && at.text[0] == '0'))
+        throw wrong(at,
+                    fmt::format("'{}' is not a whole number from {} to {}", at.text, low, high));
+    return value;
+}
+
+bool imperial(const std::string& length) {
+    const auto typed = plain(length);
+    for (const char* unit : {"yd", "yard", "ft", "feet", "foot", "in", "\"", "'"})
+        if (typed.find(unit) != std::string::npos) return true;
+    return false;
+}
+
+Refused out_of_range(const Written& at, std::string_view what, const Constant& least,
+                     const Constant& most) {
+    return wrong(at, fmt::format("'{}': {} {} to {} {}", at.text, what, plainly(least),
+                                 plainly(most), most.unit));
+}
+
+// "2-ply", "two ply", "2x2 cable", "3-ply chain": how many singles lie side by side; 0 for none.
+int count_of_plies(const std::string& typed, const SpokenWords& spoken) {
+    const auto text = as_spoken(typed);
+    Scanner from(text);
+    const auto count = [&]() -> double {
+        if (const auto number = from.number(Fractions::none)) return number->value;
+        const auto* said = spoken.find("plies", from.next_word());
+        if (!said || said->means.empty()) return 0;
+        from.word();
+        return said->means[0] - '0';
+    };
+    double out = count();
+    if (from.take("x")) out *= count();
+    from.any(std::array{"ply", "plies", "plied", "strands", "strand", "singles"});
+    from.any(std::array{"cabled", "cable", "chain", "chained", "yarn"});
+    return from.done() && out >= 1 && out <= 12 && out == std::floor(out) ? static_cast<int>(out)
+                                                                          : 0;
+}
+
+class Meaning {
+  public:
+    Meaning(const BatchText& text, const Catalogue& catalogue)
+        : text_(text), catalogue_(catalogue) {}
+
+    MeasuredBatch read() {
+        out_.notes = text_.notes;
+        read_skeins();
+        read_make_up();
+        read_fibre();
+        read_equipment();
+        return std::move(out_);
+    }
+
+  private:
+    const Written* one(std::string_view key) const {
+        const auto found = text_.fields.find(key);
+        if (found == text_.fields.end() || found->second.empty()) return nullptr;
+        const auto& last = found->second.back();
+        return last.text.empty() ? nullptr : &last;
+    }
+
+    void read_skeins() {
+        auto& batch = out_.batch;
+        if (text_.skeins.empty())
+            throw Refused("a batch has at least one skein: --skein 171m/38.5g, or a file");
+        const auto all = one("measured") ? state_of(*one("measured")) : LengthState::unknown;
+        Mass finest = kilograms(1);
+        Length ruler = metres(1000);
+        for (const auto& s : text_.skeins) {
+            const auto [length, mass] = skein(s);
+            const auto name = s.name.text.empty() ? fmt::format("skein {}", batch.skeins.size() + 1)
+                                                  : s.name.text;
+            if (std::any_of(batch.skeins.begin(), batch.skeins.end(),
+                            [&](const Skein& other) { return other.name == name; }))
+                throw wrong(s.name, fmt::format("two skeins are called '{}'", name));
+            batch.skeins.push_back(
+                {name, length.value, mass.value, s.state.text.empty() ? all : state_of(s.state)});
+            out_.yards = out_.yards || imperial(s.length.text);
+            finest = std::min(finest, mass.step);
+            ruler = std::min(ruler, length.step);
+        }
+        batch.measuring.scale_step =
+            one("scale")
+                ? measured(*one("scale"), [](const std::string& t) { return read_mass(t); }).value
+                : finest;
+        batch.measuring.length_step = ruler;
+    }
+
+    // Both halves of a skein; a complaint about one says where that one stands.
+    std::pair<Reading<Length>, Reading<Mass>> skein(const SkeinText& s) const {
+        try {
+            return read_skein(s.length.text, s.mass.text);
+        } catch (const Unreadable& both) {
+            measured(s.length, [](const std::string& t) { return read_length(t); });
+            measured(s.mass, [](const std::string& t) { return read_mass(t); });
+            throw wrong(s.length, both.what());
+        }
+    }
+
+    // What the word at `at` means in that list: one of `words`; a note is said with it.
+    std::string meant(const Written& at, std::string_view list,
+                      const std::vector<std::string>& words) {
+        const auto* said = catalogue_.spoken.find(list, at.text);
+        if (!said) throw wrong(at, not_one_of(at.text, words));
+        if (said->means.empty())
+            throw wrong(at, fmt::format("'{}': {}: which?", at.text, said->note));
+        if (!said->note.empty()) note(said->note);
+        return said->means;
+    }
+
+    void note(const std::string& said) {
+        if (std::find(out_.notes.begin(), out_.notes.end(), said) == out_.notes.end())
+            out_.notes.push_back(said);
+    }
+
+    LengthState state_of(const Written& at) {
+        if (at.text.empty()) return LengthState::unknown;
+        const auto word = meant(at, "measured", {"washed", "off the reel", "on the reel"});
+        if (word == "washed") return LengthState::washed;
+        return word == "on the reel" ? LengthState::on_reel : LengthState::off_reel;
+    }
+
+    void read_made(const Written& at) {
+        if (at.text.empty()) return;
+        const auto made = made_named(at.text);
+        if (!made) {
+            std::vector<std::string> known;
+            for (std::size_t m = 0; m < made_count; ++m)
+                known.emplace_back(words(static_cast<Made>(m)));
+            throw wrong(at, not_one_of(at.text, known));
+        }
+        out_.batch.made[static_cast<std::size_t>(*made)] = true;
+    }
+
+    void read_make_up() {
+        auto& batch = out_.batch;
+        if (const auto* at = one("name")) batch.name = at->text;
+        if (const auto made = text_.fields.find("made"); made != text_.fields.end())
+            for (const auto& at : made->second) read_made(at);
+        if (const auto* at = one("variegated"))
+            batch.variegated = one_of<bool>(*at, {{"yes", true}, {"no", false}});
+        read_spinning();
+        if (const auto* at = one("plies")) batch.plies = plies_of(*at);
+        read_wraps();
+        if (const auto* at = one("twist")) read_ply_twist(*at);
+        if (const auto* at = one("gauge")) {
+            const auto gauge =
+                measured(*at, [](const std::string& t) { return read_gauge_and_rows(t); });
+            batch.washed_gauge = gauge.stitches;
+            if (gauge.rows) note("the rows of the gauge are not used; a swatch takes them");
+        }
+    }
+
+    // A word such as woollen says both; what is said by itself comes first.
+    void read_spinning() {
+        const auto* prepared = one("preparation");
+        const auto* drawn = one("draw");
+        if (prepared)
+            out_.batch.preparation =
+                meant(*prepared, "preparation", {"carded", "combed"}) == "carded"
+                    ? Preparation::carded
+                    : Preparation::combed;
+        const bool both = !drawn && prepared && catalogue_.spoken.find("draw", prepared->text);
+        if (both) drawn = prepared;
+        if (drawn)
+            out_.batch.draw = meant(*drawn, "draw", {"long", "short"}) == "long" ? Draw::long_draw
+                                                                                 : Draw::short_draw;
+        if (both)
+            note(fmt::format("{} is taken as {} and drawn {}", prepared->text,
+                             meant(*prepared, "preparation", {}), meant(*drawn, "draw", {})));
+    }
+
+    int plies_of(const Written& at) {
+        if (const auto* said = catalogue_.spoken.find("plies", at.text); said)
+            return whole({meant(at, "plies", {}), at.where}, 1, 12);
+        const bool noughts = at.text.size() > 1 && at.text[0] == '0';
+        const int count = noughts ? 0 : count_of_plies(at.text, catalogue_.spoken);
+        if (count > 0) return count;
+        throw wrong(at, fmt::format("'{}' is no number of plies from 1 to 12, such as 2, 3-ply, "
+                                    "singles or chain",
+                                    at.text));
+    }
+
+    void read_wraps() {
+        auto& batch = out_.batch;
+        if (const auto* at = one("wraps")) {
+            const auto counted =
+                measured(*at, [](const std::string& t) { return read_wraps_count(t); });
+            batch.wraps = WrapsReading{counted.count, counted.over};
+            if (counted.bare) note(fmt::format("wraps {}: taken as wraps per inch", at->text));
+        }
+        if (const auto* at = one("wraps_how")) {
+            const auto how = meant(*at, "wraps_how", {"laid", "packed"});
+            if (!batch.wraps) throw wrong(*at, "says how wraps were counted, but there are none");
+            batch.wraps->how = how == "packed" ? WrapsHow::packed : WrapsHow::laid;
+        }
+    }
+
+    // An angle is the plies' to the yarn's axis: its tangent is the girth times the turns.
+    void read_ply_twist(const Written& at) {
+        const auto read = measured(at, [](const std::string& t) { return read_twist_or_angle(t); });
+        if (read.direction) note("the direction of the twist changes no figure");
+        out_.batch.ply_twist = read.twist;
+        if (read.twist) return;
+        if (!out_.batch.wraps || out_.batch.wraps->how == WrapsHow::packed)
+            throw wrong(at,
+                        "an angle gives the turns only with wraps laid side by side: give "
+                        "wraps too, or the turns, such as 5tpi");
+        const double girth = std::numbers::pi * diameter_from_wraps(out_.batch.wraps->count).si();
+        out_.batch.ply_twist =
+            Twist::from_si(std::tan(*read.degrees * std::numbers::pi / 180) / girth);
+    }
+
+    void read_fibre() {
+        auto& fibre = out_.batch.fibre;
+        const auto named = text_.fields.find("fibre");
+        double shares = 0;
+        if (named != text_.fields.end())
+            for (const auto& at : named->second) {
+                const auto read = measured(
+                    at, [&](const std::string& t) { return read_fibres_said(t, catalogue_); });
+                for (const auto& part : read.parts) fibre.push_back(part), shares += part.share;
+                for (const auto& said : read.notes) note(said);
+            }
+        if (!fibre.empty() && std::abs(shares - 1) > 0.005)
+            throw wrong(named->second.back(),
+                        fmt::format("the shares of the blend sum to {:.0f} %, not 100: write "
+                                    "'Corriedale 70%' and the rest",
+                                    100 * shares));
+        const auto* micron = one("micron");
+        const auto* staple = one("staple");
+        if ((micron || staple) && fibre.empty()) {
+            fibre.push_back({});
+            fibre[0].kind = "sheep";  // the profile says that wool is assumed
+        }
+        if ((micron || staple) && fibre.size() > 1)
+            throw wrong(micron ? *micron : *staple, "give micron and staple, or a blend, not both");
+        if (micron) {
+            const auto range =
+                measured(*micron, [](const std::string& t) { return read_micron_range(t); });
+            fibre[0].micron_low = range.first;
+            fibre[0].micron_high = range.second;
+        }
+        if (staple) {
+            const auto range =
+                measured(*staple, [](const std::string& t) { return read_length_range(t); });
+            if (range.first < millimetres(shortest_staple) ||
+                range.second > millimetres(longest_staple))
+                throw out_of_range(*staple, "staples are", shortest_staple, longest_staple);
+            fibre[0].staple_low = range.first;
+            fibre[0].staple_high = range.second;
+        }
+    }
+
+    // The texts of `key`, those that stand in one text apart.
+    std::vector<Written> each(const char* key) const {
+        std::vector<Written> out;
+        const auto found = text_.fields.find(key);
+        if (found == text_.fields.end()) return out;
+        for (const auto& at : found->second)
+            for (auto& part : apart(at.text)) out.push_back({std::move(part), at.where});
+        return out;
+    }
+
+    void read_equipment() {
+        for (const auto& at : each("heddles"))
+            out_.owned.heddles.push_back(
+                measured(at, [](const std::string& t) { return read_heddle(t); }));
+        for (const auto& at : each("needles"))
+            out_.owned.needles.push_back(measured(
+                at, [&](const std::string& t) { return read_needle(t, catalogue_.spoken); }));
+        if (const auto* at = one("loom_width")) {
+            const auto width = measured(*at, [](const std::string& t) {
+                return read_length(t, {centimetres(narrowest_loom), centimetres(widest_loom)})
+                    .value;
+            });
+            if (width < centimetres(narrowest_loom) || width > centimetres(widest_loom))
+                throw out_of_range(*at, "looms are", narrowest_loom, widest_loom);
+            out_.owned.loom_width = width;
+        }
+        if (const auto* at = one("shafts")) out_.owned.shafts = whole(*at, 2, 32);
+    }
+
+    const BatchText& text_;
+    const Catalogue& catalogue_;
+    MeasuredBatch out_;
+};
+
+}  // namespace
+
+MeasuredBatch interpret(const BatchText& text, const Catalogue& catalogue) {
+    return Meaning(text, catalogue).read();
+}
+
+}  // namespace gristwright::catalog

@@ -1,0 +1,203 @@
+#include "catalog/typed/fibre_reading.hpp"
+
+#include <fmt/core.h>
+#include <fmt/ranges.h>
+
+#include <algorithm>
+#include <cstdlib>
+#include <optional>
+
+#include "catalog/text/nearest.hpp"
+#include "engine/units/failure.hpp"
+#include "engine/units/plain.hpp"
+#include "engine/units/reading.hpp"
+
+namespace gristwright::catalog {
+namespace {
+
+constexpr std::string_view list = "fibre";
+
+Refused asked(std::string_view typed, std::string_view ways) {
+    return Refused(fmt::format("'{}' can mean {}: which?", typed, ways));
+}
+
+// "merino", "Jacob (US)": a fibre, what is said with it; nothing when the name is not known.
+class Names {
+  public:
+    explicit Names(const Catalogue& catalogue) : catalogue_(catalogue) {}
+
+    std::optional<FibrePart> find(std::string_view typed, std::vector<std::string>& notes) const {
+        auto name = as_spoken(typed);
+        const bool superwash = take_word(name, "superwash") || take_word(name, "super wash");
+        if (superwash && name.empty()) name = "wool";
+        auto found = known(name, notes);
+        for (auto less = without_besides(name); !found && !less.empty();
+             less = without_besides(less))
+            found = known(less, notes);
+        if (found && superwash) {
+            found->felting = "none";
+            if (auto& felts = found->behaviour.of(Behaviour::felts)) felts = Level{};
+            notes.push_back("superwash: taken as a wool that does not felt");
+        }
+        return found;
+    }
+
+    Refused unknown(std::string_view typed) const {
+        auto near = catalogue_.fibre_names();
+        const auto spoken = catalogue_.spoken.words(list);
+        near.insert(near.end(), spoken.begin(), spoken.end());
+        return Refused(fmt::format(
+            "there is no fibre '{}' in the table{} (gristwright help fibres lists it; or "
+            "give your own by micron and staple)",
+            typed, did_you_mean_nearly(typed, near)));
+    }
+
+  private:
+    std::optional<FibrePart> known(const std::string& name, std::vector<std::string>& notes) const {
+        if (const auto* row = catalogue_.fibre_called(name)) return *row;
+        if (const auto* said = catalogue_.spoken.find(list, name)) {
+            if (said->means.empty()) throw asked(name, said->note);
+            if (!said->note.empty()) notes.push_back(said->note);
+            return *catalogue_.fibre_called(said->means);
+        }
+        if (const auto* row = catalogue_.fibre_named(name)) return *row;
+        return {};
+    }
+
+    // Whether `name` begins or ends with `word`, which is then taken off.
+    static bool take_word(std::string& name, std::string_view word) {
+        if (name == word) return name.clear(), true;
+        if (name.size() <= word.size() + 1) return false;
+        if (name.compare(0, word.size() + 1, std::string(word) + " ") == 0)
+            return name.erase(0, word.size() + 1), true;
+        const auto from = name.size() - word.size() - 1;
+        if (name.compare(from, std::string::npos, " " + std::string(word)) != 0) return false;
+        return name.erase(from), true;
+    }
+
+    // The name without one word that says nothing of the fibre; empty when there is none.
+    std::string without_besides(const std::string& name) const {
+        for (const auto& word : catalogue_.spoken.words("fibre besides"))
+            if (auto less = name; take_word(less, word)) return less;
+        return {};
+    }
+
+    const Catalogue& catalogue_;
+};
+
+// What a blend is made of, in the order it was typed.
+struct Pieces {
+    std::vector<std::string> names;
+    std::vector<double> shares;  // of 100
+};
+
+bool is_figure(char c) { return (c >= '0' && c <= '9') || c == '.'; }
+
+// A word, a number or a mark of its own from the front of `rest`, which holds no leading space.
+std::string_view take_token(std::string_view& rest) {
+    constexpr std::string_view marks = "/,;+&:()%";
+    std::size_t size = 1;
+    if (marks.find(rest[0]) == std::string_view::npos) {
+        const bool figure = is_figure(rest[0]);
+        while (size < rest.size() && rest[size] != ' ' && is_figure(rest[size]) == figure &&
+               marks.find(rest[size]) == std::string_view::npos)
+            ++size;
+    }
+    const auto token = rest.substr(0, size);
+    rest.remove_prefix(size);
+    while (!rest.empty() && rest[0] == ' ') rest.remove_prefix(1);
+    return token;
+}
+
+bool is_mark(std::string_view token) {
+    for (const std::string_view mark :
+         {"/", ",", ";", "+", "&", ":", "(", ")", "%", "and", "with", "percent"})
+        if (token == mark) return true;
+    return false;
+}
+
+Pieces apart(std::string_view typed) {
+    auto text = plain(typed);
+    std::replace(text.begin(), text.end(), '-', ' ');
+    Pieces out;
+    bool open = false;  // a name is being read
+    for (std::string_view rest = text; !rest.empty();) {
+        const auto token = take_token(rest);
+        if (is_mark(token)) {
+            open = false;
+        } else if (is_figure(token[0])) {
+            out.shares.push_back(std::strtod(std::string(token).c_str(), nullptr));
+            open = false;
+        } else {
+            if (!open) out.names.emplace_back();
+            if (open) out.names.back() += ' ';
+            out.names.back() += token;
+            open = true;
+        }
+    }
+    return out;
+}
+
+// "merino silk": two known names side by side become two, where there is one way to part them.
+std::vector<std::string> parted(const std::string& name, const Names& names) {
+    std::vector<std::vector<std::string>> ways;
+    for (auto at = name.find(' '); at != std::string::npos; at = name.find(' ', at + 1)) {
+        std::vector<std::string> unused;
+        const auto first = name.substr(0, at), second = name.substr(at + 1);
+        if (names.find(first, unused) && names.find(second, unused))
+            ways.push_back({first, second});
+    }
+    return ways.size() == 1 ? ways[0] : std::vector{name};
+}
+
+// The text without a share in front or behind, "Silk, Bombyx 30%", and that share.
+std::optional<double> take_share(std::string& text) {
+    const auto last = text.find_last_of(' ');
+    const auto first = text.find(' ');
+    for (const bool behind : {true, false}) {
+        if (last == std::string::npos) return {};
+        const auto token = behind ? text.substr(last + 1) : text.substr(0, first);
+        if (token.size() < 2 || token.back() != '%' || !is_figure(token[0])) continue;
+        text = behind ? text.substr(0, last) : text.substr(first + 1);
+        return read_share(token);
+    }
+    return {};
+}
+
+Refused without_shares(const std::vector<std::string>& names) {
+    return Refused(fmt::format("{} in what shares: which? Write '{} 70% {} 30%'",
+                               fmt::join(names, " and "), names[0], names[1]));
+}
+
+}  // namespace
+
+FibresRead read_fibres_said(const std::string& text, const Catalogue& catalogue) {
+    const Names names(catalogue);
+    FibresRead out;
+    constexpr std::size_t longest = 200;
+    if (text.size() > longest) throw names.unknown(text.substr(0, longest));
+    if (catalogue.spoken.find("fibre unknown", text)) return out;
+    auto whole = text;
+    const auto share = take_share(whole);
+    if (auto one = names.find(whole, out.notes)) {
+        one->share = share.value_or(1);
+        out.parts.push_back(*one);
+        return out;
+    }
+    auto pieces = apart(text);
+    if (pieces.names.size() == 1 && pieces.shares.size() != 1)
+        pieces.names = parted(pieces.names[0], names);
+    if (pieces.names.size() > 1 && pieces.shares.empty()) throw without_shares(pieces.names);
+    if (pieces.names.empty() || (pieces.names.size() != pieces.shares.size() &&
+                                 pieces.names.size() + pieces.shares.size() > 1))
+        throw names.unknown(text);
+    for (std::size_t n = 0; n < pieces.names.size(); ++n) {
+        auto part = names.find(pieces.names[n], out.notes);
+        if (!part) throw names.unknown(pieces.names.size() == 1 ? text : pieces.names[n]);
+        part->share = pieces.shares.empty() ? 1 : pieces.shares[n] / 100;
+        out.parts.push_back(*part);
+    }
+    return out;
+}
+
+}  // namespace gristwright::catalog

@@ -1,0 +1,152 @@
+#include "catalog/typed/headings.hpp"
+
+#include <algorithm>
+#include <array>
+
+#include "engine/units/measure.hpp"
+#include "engine/units/plain.hpp"
+
+namespace gristwright::catalog {
+namespace {
+
+std::vector<std::string> words_of(const std::string& header) {
+    std::vector<std::string> words(1);
+    for (const char c : plain(header))
+        if (c >= 'a' && c <= 'z')
+            words.back() += c;
+        else if (!words.back().empty())
+            words.emplace_back();
+    if (words.back().empty()) words.pop_back();
+    return words;
+}
+
+struct General {
+    const char* word;
+    Holds holds;
+};
+
+// Words for what a column holds; units say it too, and decide.
+constexpr General general[] = {
+    {"name", Holds::name},       {"skein", Holds::name},     {"hank", Holds::name},
+    {"ball", Holds::name},       {"label", Holds::name},     {"id", Holds::name},
+    {"bobbin", Holds::name},     {"no", Holds::name},        {"number", Holds::name},
+    {"length", Holds::length},   {"yardage", Holds::length}, {"meterage", Holds::length},
+    {"metreage", Holds::length}, {"mass", Holds::mass},      {"weight", Holds::mass},
+    {"state", Holds::state},     {"measured", Holds::state},
+};
+
+struct Other {
+    const char *word, *why;
+};
+
+// Words that make a column something else, whatever unit stands in it.
+constexpr Other others[] = {
+    {"grist", "it is a grist"},
+    {"per", "it is a rate"},
+    {"ypp", "it is a grist"},
+    {"wpi", "it counts wraps"},
+    {"wraps", "it counts wraps"},
+    {"twist", "it is a twist"},
+    {"turns", "it is a twist"},
+    {"tpi", "it is a twist"},
+    {"tpm", "it is a twist"},
+    {"gauge", "it is a gauge"},
+    {"sett", "it is a sett"},
+    {"epi", "it is a sett"},
+    {"price", "it is money"},
+    {"cost", "it is money"},
+    {"value", "it is money"},
+    {"paid", "it is money"},
+    {"needle", "it is a needle"},
+    {"needles", "it is a needle"},
+    {"staple", "it is a staple"},
+    {"micron", "it is a diameter"},
+    {"fibre", "it is what was spun from"},
+    {"fiber", "it is what was spun from"},
+    {"fleece", "it is what was spun from"},
+    {"roving", "it is what was spun from"},
+    {"top", "it is what was spun from"},
+    {"batt", "it is what was spun from"},
+    {"greasy", "it is what was spun from"},
+    {"class", "it is a weight class"},
+    {"category", "it is a weight class"},
+    {"left", "it is what is left"},
+    {"used", "it is what was used"},
+    {"diameter", "it is a diameter"},
+    {"width", "it is a width"},
+    {"circumference", "it is a girth"},
+};
+
+// "m/100g", "yd/lb": a length over a mass, or the other way.
+bool is_rate(const std::string& header) {
+    const auto text = plain(header);
+    for (auto at = text.find('/'); at != std::string::npos; at = text.find('/', at + 1)) {
+        const auto before = words_of(text.substr(0, at));
+        const auto after = words_of(text.substr(at + 1));
+        if (before.empty() || after.empty()) continue;
+        const auto* over = unit_word(before.back());
+        const auto* under = unit_word(after.front());
+        if (over && under && over->dimension != under->dimension) return true;
+    }
+    return false;
+}
+
+Holds held_by(const UnitWord& unit) {
+    return unit.dimension == Dimension::length ? Holds::length : Holds::mass;
+}
+
+void read_word(const std::string& word, Heading& out) {
+    for (const auto& g : general)
+        if (word == g.word && (out.holds == Holds::nothing_known || out.holds == Holds::name))
+            out.holds = g.holds;
+    // "in" is a word before it is a unit: "length in yards"; the last unit decides
+    if (const auto* unit = unit_word(word); unit && (word != "in" || out.unit.empty())) {
+        if (out.holds == Holds::nothing_known || out.holds == Holds::name)
+            out.holds = held_by(*unit);
+        if (out.holds == held_by(*unit)) out.unit = word;
+    }
+    if (word == "before" || word == "unwashed") out.before_washing = true;
+    for (const char* done : {"after", "washed", "finished", "yarn", "skein", "final"})
+        if (word == done) out.finished = true;
+}
+
+}  // namespace
+
+Heading heading_of(const std::string& header) {
+    Heading out;
+    const auto words = words_of(header);
+    const bool of_yarn = std::find(words.begin(), words.end(), "yarn") != words.end() ||
+                         std::find(words.begin(), words.end(), "skein") != words.end();
+    for (const auto& word : words) {
+        for (const auto& other : others)
+            if (word == other.word && out.why_not.empty()) out.why_not = other.why;
+        read_word(word, out);
+    }
+    if (is_rate(header)) out.why_not = "it is a grist";
+    const bool spun_from = out.why_not == "it is what was spun from";
+    if (spun_from && of_yarn) out.why_not.clear();
+    if (!out.why_not.empty()) out.holds = Holds::other;
+    return out;
+}
+
+bool names_a_total(const std::string& cell) {
+    const auto words = words_of(cell);
+    constexpr std::array totals{"total",   "totals", "sum",       "subtotal", "all",
+                                "average", "mean",   "grand",     "overall",  "together",
+                                "summe",   "gesamt", "altogether"};
+    constexpr std::array besides{"skeins", "yarn", "of", "the", "in", "m", "g"};
+    const auto in = [](const auto& list, const std::string& word) {
+        return std::find(list.begin(), list.end(), word) != list.end();
+    };
+    return std::any_of(words.begin(), words.end(), [&](const auto& w) { return in(totals, w); }) &&
+           std::all_of(words.begin(), words.end(),
+                       [&](const auto& w) { return in(totals, w) || in(besides, w); });
+}
+
+bool bare_number(const std::string& cell) {
+    const auto text = plain(cell);
+    return text.find_first_of("0123456789") != std::string::npos &&
+           text.find_first_not_of("0123456789.,/-~' ") == std::string::npos;
+}
+
+}  // namespace gristwright::catalog

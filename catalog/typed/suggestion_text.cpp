@@ -1,0 +1,149 @@
+#include "catalog/typed/suggestion_text.hpp"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <stdexcept>
+
+#include "catalog/text/named_reading.hpp"
+#include "catalog/text/nearest.hpp"
+#include "engine/units/ascii.hpp"
+#include "engine/units/failure.hpp"
+#include "engine/units/reading.hpp"
+
+namespace gristwright::catalog {
+namespace {
+
+const std::string* given(const SuggestionText& text, std::string_view key) {
+    const auto found = text.find(key);
+    return found == text.end() || found->second.empty() ? nullptr : &found->second;
+}
+
+// "440yd" or "150g".
+void read_needs(const std::string& written, Suggestion& out) {
+    try {
+        out.needs = read_length(written).value;
+    } catch (const Unreadable&) {
+        out.needs_mass =
+            read_named("needs", written, [](const std::string& t) { return read_mass(t).value; });
+    }
+}
+
+// "400m/100g", "1200yd/lb".
+LinearDensity read_grist(const std::string& written) {
+    const auto stroke = written.find('/');
+    const char* right = "such as 400m/100g";
+    if (stroke == std::string::npos) throw Unreadable(written, "this is no grist", right);
+    auto under = written.substr(stroke + 1);
+    if (under.find_first_of("0123456789") == std::string::npos) under = "1" + under;
+    return read_mass(under).value / read_length(written.substr(0, stroke)).value;
+}
+
+int read_class(const std::string& written, const std::vector<WeightClass>& classes) {
+    for (const auto& c : classes)
+        if (c.name == written || fmt::format("{}", c.number) == written) return c.number;
+    throw Refused(fmt::format("weight: there is no weight class '{}'{}", written,
+                              did_you_mean_or_all(written, names_of(classes))));
+}
+
+// "100cm, 130cm, 160cm"; the unit may stand once, at the end.
+std::vector<Length> read_sizes(const std::string& written) {
+    const auto last = written.find_last_of("0123456789.");
+    const auto unit = last == std::string::npos ? "" : written.substr(last + 1);
+    std::vector<Length> out;
+    std::size_t from = 0;
+    while (from <= written.size()) {
+        const auto end = std::min(written.find_first_of(",;", from), written.size());
+        auto one = written.substr(from, end - from);
+        if (one.find_first_not_of("0123456789. ") == std::string::npos) one += unit;
+        out.push_back(read_length(one).value);
+        from = end + 1;
+    }
+    return out;
+}
+
+int read_colours(const std::string& written) {
+    if (written.size() == 1 && written[0] >= '1' && written[0] <= '9') return written[0] - '0';
+    throw Refused(fmt::format("colours: '{}' is not a number from 1 to 9", written));
+}
+
+std::string lower_letters(const std::string& text) {
+    std::string out;
+    for (const char c : text)
+        if (ascii::is_letter(c)) out += ascii::lower(c);
+    return out;
+}
+
+struct Synonym {
+    const char *word, *key;
+};
+constexpr Synonym synonyms[] = {
+    {"idea", "idea"},          {"suggestion", "idea"},
+    {"article", "idea"},       {"project", "idea"},
+    {"what", "idea"},          {"craft", "craft"},
+    {"needs", "needs"},        {"length", "needs"},
+    {"yardage", "needs"},      {"amount", "needs"},
+    {"yarnneeded", "needs"},   {"weight", "weight"},
+    {"weightclass", "weight"}, {"class", "weight"},
+    {"grist", "grist"},        {"gauge", "gauge"},
+    {"tension", "gauge"},      {"sett", "sett"},
+    {"epi", "sett"},           {"needle", "needle"},
+    {"needles", "needle"},     {"size", "size"},
+    {"finishedsize", "size"},  {"sizes", "sizes"},
+    {"comesin", "sizes"},      {"colours", "colours"},
+    {"colors", "colours"},     {"who", "who"},
+    {"forwhom", "who"},        {"wearer", "who"},
+    {"from", "from"},          {"by", "from"},
+    {"name", "from"},          {"when", "when"},
+    {"date", "when"},
+};
+
+}  // namespace
+
+Suggestion read_suggestion(const SuggestionText& text, const std::vector<WeightClass>& classes) {
+    Suggestion out;
+    const auto keep = [&](std::string_view key, std::string& to) {
+        if (const auto* written = given(text, key)) to = *written;
+    };
+    keep("idea", out.idea);
+    keep("who", out.who);
+    keep("from", out.from);
+    keep("when", out.when);
+    if (const auto* craft = given(text, "craft")) {
+        const auto word = lower_letters(*craft);
+        if (word.substr(0, 4) != "knit" && word.substr(0, 3) != "wov" &&
+            word.substr(0, 5) != "weave")
+            throw Refused(fmt::format("craft: knitted or woven, not '{}'", craft->substr(0, 40)));
+        out.craft = word[0] == 'k' ? Craft::knitted : Craft::woven;
+    }
+    if (const auto* needs = given(text, "needs")) read_needs(*needs, out);
+    if (const auto* weight = given(text, "weight")) out.weight_class = read_class(*weight, classes);
+    if (const auto* grist = given(text, "grist"))
+        out.grist = read_named("grist", *grist, read_grist);
+    if (const auto* gauge = given(text, "gauge"))
+        out.gauge = read_named("gauge", *gauge, read_gauge);
+    if (const auto* sett = given(text, "sett")) out.sett = read_named("sett", *sett, read_sett);
+    const auto length = [](const std::string& t) { return read_length(t).value; };
+    if (const auto* needle = given(text, "needle"))
+        out.needle = read_named("needle", *needle, length);
+    if (const auto* size = given(text, "size")) out.size = read_named("size", *size, length);
+    if (const auto* sizes = given(text, "sizes"))
+        out.sizes = read_named("sizes", *sizes, read_sizes);
+    if (const auto* colours = given(text, "colours")) out.colours = read_colours(*colours);
+    return out;
+}
+
+std::vector<std::string> suggestion_keys(const std::vector<std::string>& headers) {
+    std::vector<std::string> out;
+    for (const auto& header : headers) {
+        const auto word = lower_letters(header.substr(0, header.find('(')));
+        std::string key;
+        for (const auto& s : synonyms)
+            if (word == s.word) key = s.key;
+        if (std::find(out.begin(), out.end(), key) != out.end()) key.clear();
+        out.push_back(key);
+    }
+    return out;
+}
+
+}  // namespace gristwright::catalog
