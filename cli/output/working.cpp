@@ -78,6 +78,8 @@ std::string ordinary_steps(const KnitCloth& k, const YarnProfile& yarn) {
         figure(constants::ordinary_tightness);
     if (1000 / in_tex(yarn.linear_density.mid) > constants::fine_from)
         out += figure(constants::fine_from) + figure(constants::fine_eases);
+    if (1000 / in_tex(yarn.linear_density.mid) < constants::coarse_from)
+        out += figure(constants::coarse_from) + figure(constants::coarse_eases);
     if (k.by_wraps.mid.si() > 0)
         out += step(fmt::format(
                    "by wraps = {:.2f} x {:.1f} wpi = {:.1f} st/10 cm, ± {:.0f} %; both "
@@ -125,9 +127,8 @@ std::string knit_steps(const KnitCloth& k, const YarnProfile& yarn) {
     const auto& loop = constants::loop_constants[static_cast<std::size_t>(Relaxation::full)];
     out += figure(loop.kw) + figure(loop.kc) + figure(constants::rows_to_stitches);
     out += step(fmt::format(
-        "metres per area = kw kc / loop x root of {:.2f} / (kc / kw) x {:.2f} for {} / {:.2f} "
-        "blocked = {:.0f} m/m2, ± {:.0f} %",
-        constants::rows_to_stitches.value, k.fabric->metres, k.fabric->name, k.growth.mid,
+        "metres per area = kw kc / loop x {:.2f} for {} / {:.2f} blocked = {:.0f} m/m2, ± {:.0f} %",
+        k.fabric->metres, k.fabric->name, k.growth.mid,
         in_metres_per_square_metre(k.metres_per_area.mid), 100 * k.metres_per_area.margin90()));
     out += wrapped(fmt::format("{}: {:.2f} to {:.2f}, blocked {:.2f} to {:.2f} [{}: {}]",
                                k.fabric->name, k.fabric->metres_low, k.fabric->metres_high,

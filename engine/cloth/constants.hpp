@@ -131,21 +131,21 @@ struct PurposeConstants {
 };
 
 inline constexpr std::string_view needles_met =
-    "needles of published shawls, scarves and haps, 1.6 to 10 m/g";
+    "set by hand beside the needles of published shawls, scarves and haps, 1.6 to 10 m/g";
 inline constexpr std::string_view no_least = "no least size: the yarn alone decides";
 
 inline constexpr std::array purpose_constants{
     PurposeConstants{
-        {"needle for lace", 1.25, 1.1, 1.5, "of ordinary", Mark::derived, needles_met},
-        {"needle for lace, least", 4.3, 3.5, 5.0, "mm at 4 m/g", Mark::derived, needles_met},
-        {"needle for lace, freedom", 0.20, 0.15, 0.25, "relative", Mark::derived, needles_met},
+        {"needle for lace", 1.25, 1.1, 1.5, "of ordinary", Mark::judgement, needles_met},
+        {"needle for lace, least", 4.3, 3.5, 5.0, "mm at 4 m/g", Mark::judgement, needles_met},
+        {"needle for lace, freedom", 0.20, 0.15, 0.25, "relative", Mark::judgement, needles_met},
         {"plain cloth blocked as lace", 1.20, 1.00, 1.45, "of its area", Mark::judgement,
          "lace with its holes grows 1.3 to 2.25 in published shawls"}},
     PurposeConstants{
-        {"needle for drapey cloth", 1.08, 1.0, 1.3, "of ordinary", Mark::derived, needles_met},
-        {"needle for drapey cloth, least", 3.9, 3.5, 5.0, "mm at 4 m/g", Mark::derived,
+        {"needle for drapey cloth", 1.08, 1.0, 1.3, "of ordinary", Mark::judgement, needles_met},
+        {"needle for drapey cloth, least", 3.9, 3.5, 5.0, "mm at 4 m/g", Mark::judgement,
          needles_met},
-        {"needle for drapey cloth, freedom", 0.15, 0.10, 0.20, "relative", Mark::derived,
+        {"needle for drapey cloth, freedom", 0.15, 0.10, 0.20, "relative", Mark::judgement,
          needles_met},
         {"plain cloth laid out to drape", 1.03, 0.97, 1.12, "of its area", Mark::judgement, ""}},
     PurposeConstants{
@@ -161,8 +161,8 @@ inline constexpr std::array purpose_constants{
         {"needle for firm cloth, freedom", 0.10, 0.08, 0.12, "relative", Mark::judgement, ""},
         {"plain cloth blocked as firm", 1, 1, 1, "of its area", Mark::common_practice, ""}},
     PurposeConstants{
-        {"needle for socks", 0.80, 0.74, 0.88, "of ordinary", Mark::derived,
-         "needles of published socks, 2.5 to 4.3 m/g: 2.25 to 3 mm"},
+        {"needle for socks", 0.80, 0.74, 0.88, "of ordinary", Mark::judgement,
+         "beside the needles of published socks, 2.5 to 4.3 m/g: 2.25 to 3 mm"},
         {"needle for socks, least", 0, 0, 0, "mm at 4 m/g", Mark::judgement, no_least},
         {"needle for socks, freedom", 0.10, 0.08, 0.12, "relative", Mark::judgement, ""},
         {"plain cloth blocked as socks", 1, 1, 1, "of its area", Mark::common_practice, ""}},
@@ -172,7 +172,7 @@ inline constexpr Constant least_falls{"power of the grist in the least needle fo
                                       -0.30,
                                       0.10,
                                       "1",
-                                      Mark::derived,
+                                      Mark::judgement,
                                       needles_met};
 
 inline constexpr Constant needle_slack{"needle as good as the one wanted",
@@ -190,12 +190,12 @@ inline constexpr Constant crimp_factor{
     "Peirce 1937, as read in teaching notes"};
 inline constexpr Constant no_swatch{
     "metres of knitting before any swatch",
+    0.21,
     0.14,
-    0.10,
-    0.20,
+    0.23,
     "relative",
-    Mark::judgement,
-    "set beside published finished pieces, and not yet held to them by a test"};
+    Mark::derived,
+    "so that ranges hold nine in ten of the published pieces, leaving one series out at a time"};
 inline constexpr Constant counted_swatch{"metres of knitting with a washed swatch's gauge",
                                          0.07,
                                          0.05,

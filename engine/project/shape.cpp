@@ -21,6 +21,10 @@ double crown_of(const Outline& o) {
     return std::min(1.0, constants::crown_depth * o.width.si() / o.length.si());
 }
 
+Area crown_leaves_out(const Outline& o) {
+    return o.shape == Shape::cap ? o.width * o.length * (crown_of(o) / 2) : Area{};
+}
+
 std::string_view words(Shape shape) { return shape_words[static_cast<std::size_t>(shape)]; }
 
 std::optional<Shape> shape_named(std::string_view word) {

@@ -9,7 +9,7 @@
 #include <optional>
 #include <set>
 
-#include "catalog/catalogue.hpp"
+#include "catalog/reference/catalogue.hpp"
 #include "engine/project/plan.hpp"
 #include "engine/yarn/profile.hpp"
 #include "tests/cases.hpp"
@@ -234,6 +234,12 @@ std::string rows_of(const std::vector<Piece>& all) {
     return out;
 }
 
+std::string without() {
+    std::string out = "\nNot planned:";
+    for (const auto& why : left_out()) out += (out.back() == ':' ? " " : "; ") + why;
+    return out + ".\n";
+}
+
 }  // namespace
 
 double Piece::ratio() const {
@@ -293,8 +299,9 @@ std::string section() {
            "hold an allowance of 20 %. Where no grist is printed, the middle of the named weight\n"
            "stands for it.\n" +
            summary(pieces(Known::yarn)) + left_out_by_turns(pieces(Known::yarn)) +
-           rows_of(pieces(Known::yarn)) + "\n### The same on the needle that the piece names\n" +
-           summary(pieces(Known::needle)) + left_out_by_turns(pieces(Known::needle)) +
+           rows_of(pieces(Known::yarn)) + without() +
+           "\n### The same on the needle that the piece names\n" + summary(pieces(Known::needle)) +
+           left_out_by_turns(pieces(Known::needle)) +
            "\n### The same at the gauge that the piece names\n" + summary(pieces(Known::gauge)) +
            left_out_by_turns(pieces(Known::gauge));
 }

@@ -97,7 +97,7 @@ TEST_CASE("a remedy is offered exactly where something is lacking") {
 
 TEST_CASE("an obstacle is told in its own words, with what to do about it") {
     const Told t(0.9, 0.9, {{}, {}, 0, {millimetres(3.25)}});
-    const std::string said{words(Obstacle::no_needle_fits)};
+    const std::string said{words(Obstacle::finer_than_needles)};
     CHECK(said_among(t.against(), said));
     CHECK(sentence(FactorName::equipment, t.judged, t.plan, t.yarn) == "equipment: " + said);
     CHECK(remedy(FactorName::equipment, t.judged, t.plan).find("borrow") == 0);
