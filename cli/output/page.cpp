@@ -47,6 +47,7 @@ PageData everything(const Question& q, const Ranked& ranked) {
     PageData out;
     add_head(out, best, q);
     add_cloth(out, ranked, q);
+    add_line_up(out, ranked, q);
     add_plans(out, ranked, minded, q);
     add_pairs(out, ranked, q);
     add_yarn(out, q);

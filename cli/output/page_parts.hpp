@@ -36,6 +36,14 @@ std::vector<const JudgedPlan*> best_few(const Ranked& ranked);
 std::vector<const JudgedPlan*> all_made(const Ranked& ranked);
 
 void add_cloth(PageData& data, const Ranked& ranked, const Question& q);
+// A place in a list or its card: what a drawing leads to.
+struct OnPage {
+    const JudgedPlan* judged;
+    std::string id;
+};
+// All of which the page says more than the title, best first; the best few by their cards.
+std::vector<OnPage> on_page(const Ranked& ranked);
+void add_line_up(PageData& data, const Ranked& ranked, const Question& q);
 void add_plans(PageData& data, const Ranked& ranked, const Minded& minded, const Question& q);
 void add_pairs(PageData& data, const Ranked& ranked, const Question& q);
 void add_yarn(PageData& data, const Question& q);

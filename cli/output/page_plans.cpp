@@ -2,11 +2,14 @@
 #include <fmt/core.h>
 
 #include <algorithm>
+#include <map>
 
 #include "cli/output/article_drawing.hpp"
 #include "cli/output/article_words.hpp"
 #include "cli/output/charts.hpp"
+#include "cli/output/figure.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/line_up.hpp"
 #include "cli/output/page_parts.hpp"
 #include "engine/suitability/reasons.hpp"
 
@@ -14,6 +17,11 @@ namespace gristwright::cli {
 namespace {
 
 constexpr std::size_t most_row = 40, most_short = 12;
+
+constexpr double line_up_units = 2;    // to the cm, so that lines are neither thick nor thin
+constexpr double line_up_letter = 20;  // units to the size of a letter: 10 cm
+
+std::string card_id(std::size_t place) { return fmt::format("best{}", place); }
 
 PageData plan_data(const JudgedPlan& judged, const Question& q) {
     const auto& p = judged.plan;
@@ -51,7 +59,7 @@ std::string lost_words(const Judgement& judged) {
 PageData card_data(const JudgedPlan& judged, const Minded& minded, const Question& q,
                    std::size_t place) {
     auto out = plan_data(judged, q);
-    const auto id = fmt::format("best{}", place);
+    const auto id = card_id(place);
     out.set("id", id);
     out.set("drawing", card_drawing(judged.plan, q.units).inlined("drawing" + id));
     if (curve_tells(judged.plan))
@@ -118,6 +126,45 @@ std::vector<std::string> short_lines(const Ranked& ranked, const Question& q) {
 }
 
 }  // namespace
+
+std::vector<OnPage> on_page(const Ranked& ranked) {
+    std::vector<OnPage> out;
+    const auto best = best_few(ranked);
+    for (std::size_t i = 0; i < best.size(); ++i) out.push_back({best[i], card_id(i)});
+    const auto add = [&](const std::vector<JudgedPlan>& plans, const char* id) {
+        for (std::size_t i = 0; i < std::min(plans.size(), most_row); ++i)
+            if (std::find(best.begin(), best.end(), &plans[i]) == best.end())
+                out.push_back({&plans[i], fmt::format("{}{}", id, i)});
+    };
+    add(ranked.best, "large");
+    add(ranked.also, "small");
+    add(ranked.samples, "sample");
+    return out;
+}
+
+void add_line_up(PageData& data, const Ranked& ranked, const Question& q) {
+    std::map<const JudgedPlan*, std::string> places;
+    std::vector<const JudgedPlan*> made;
+    for (const auto& one : on_page(ranked)) {
+        made.push_back(one.judged);
+        places[one.judged] = one.id;
+    }
+    const auto all = line_up(made, q);
+    if (all.empty()) return;
+    PageData each{PageData::type::list}, out;
+    for (const auto& lined_up : all) {
+        PageData one;
+        one.set("to", places[lined_up.judged]);
+        one.set("title", lined_up.judged->plan.article->title);
+        one.set("size", size_in_words(lined_up, q.units));
+        one.set("drawing", drawn(lined_up, line_up_units).silent(line_up_letter));
+        each << one;
+    }
+    out.set("each", each);
+    out.set("figure", drawn_figure(line_up_units).inlined("figure", line_up_letter));
+    out.set("tall", q.units.size(centimetres(figure_height)));
+    data.set("lineup", out);
+}
 
 void add_plans(PageData& data, const Ranked& ranked, const Minded& minded, const Question& q) {
     PageData cards{PageData::type::list};

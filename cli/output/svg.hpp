@@ -6,6 +6,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "cli/output/path.hpp"
 
@@ -17,6 +18,12 @@ std::string escaped(std::string_view text);
 
 // At most `most` characters, the last one "…" where something was left out.
 std::string shortened(std::string_view text, std::size_t most);
+
+// Text broken into lines of at most `most` characters; a word that is longer stays whole.
+std::vector<std::string> broken(std::string_view text, std::size_t most);
+
+// A figure keeps what belongs to it on its line: "205 x 46 cm", "12 %".
+std::string kept_together(std::string_view text);
 
 class Svg {
   public:
@@ -49,11 +56,16 @@ class Svg {
     std::string inlined(std::string_view id, double units) const;
     // For an HTML page where its words stand beside it: a screen reader passes it by.
     std::string silent() const;
-    // A file of its own, with its style and paper.
+    std::string silent(double units) const;
+    // A file of its own, with its style and paper, a unit two pixels large.
     std::string file() const;
+    // For paper: a unit is a point, 72 to the inch.
+    std::string poster() const;
 
   private:
     std::string opening(std::string_view id, std::string_view more) const;
+    std::string silent_as(std::string_view size) const;
+    std::string file_as(std::string_view size) const;
 
     double width_, height_;
     std::string title_, description_, body_;
