@@ -82,10 +82,13 @@ double unswatched(const std::optional<Estimate<double>>& habit) {
     return std::max<double>(counted_swatch, std::hypot(std::sqrt(besides), habit->spread));
 }
 
+// A swatch's gauge leaves the fabric's own range open. Before any, the margin is of published
+// pieces of every fabric, and holds that range unless it is the wider.
 double metres_margin(const KnitCloth& cloth, const Evidence& evidence) {
-    const double known = cloth.from_swatch ? counted_swatch : unswatched(evidence.habit);
     const double built = together(cloth.gauge.spread, besides_gauge);
-    return together(std::max(known, built), fabric_range(cloth));
+    if (cloth.from_swatch)
+        return together(std::max<double>(counted_swatch, built), fabric_range(cloth));
+    return std::max(unswatched(evidence.habit), together(built, fabric_range(cloth)));
 }
 
 // What weighed swatches tell of this fabric: its own swatch all of it; those of other fabrics only
