@@ -20,7 +20,10 @@ std::string centimetres_of(Length l) {
 std::string metres_of(Length l) { return std::to_string(std::lround(in_metres(l))) + " m"; }
 
 std::string filled(const char* step, const Plan& plan) {
-    return filled_in(step, plan, centimetres_of, metres_of);
+    const auto needle = [](Length q) { return std::to_string(in_millimetres(q)) + " mm"; };
+    const auto heddle = [](Sett q) { return std::to_string(in_ends_per_10cm(q)).substr(0, 4) + "/10 cm"; };
+    const auto mass = [](Mass q) { return std::to_string(in_grams(q)) + " g"; };
+    return filled_in(step, plan, {centimetres_of, metres_of, mass, needle, heddle});
 }
 
 }  // namespace
