@@ -10,8 +10,10 @@
 #include "catalog/text/named_reading.hpp"
 #include "catalog/text/nearest.hpp"
 #include "catalog/typed/batch_text.hpp"
+#include "catalog/typed/colour_reading.hpp"
 #include "catalog/typed/fibre_reading.hpp"
 #include "catalog/typed/needle_reading.hpp"
+#include "catalog/typed/ply_reading.hpp"
 #include "engine/units/constants.hpp"
 #include "engine/units/failure.hpp"
 #include "engine/units/plain.hpp"
@@ -65,25 +67,6 @@ Refused out_of_range(const Written& at, std::string_view what, const Constant& l
                      const Constant& most) {
     return wrong(at, fmt::format("'{}': {} {} to {} {}", at.text, what, plainly(least),
                                  plainly(most), most.unit));
-}
-
-// "2-ply", "two ply", "2x2 cable", "3-ply chain": how many singles lie side by side; 0 for none.
-int count_of_plies(const std::string& typed, const SpokenWords& spoken) {
-    const auto text = as_spoken(typed);
-    Scanner from(text);
-    const auto count = [&]() -> double {
-        if (const auto number = from.number(Fractions::none)) return number->value;
-        const auto* said = spoken.find("plies", from.next_word());
-        if (!said || said->means.empty()) return 0;
-        from.word();
-        return said->means[0] - '0';
-    };
-    double out = count();
-    if (from.take("x")) out *= count();
-    from.any(std::array{"ply", "plies", "plied", "strands", "strand", "singles"});
-    from.any(std::array{"cabled", "cable", "chain", "chained", "yarn"});
-    return from.done() && out >= 1 && out <= 12 && out == std::floor(out) ? static_cast<int>(out)
-                                                                          : 0;
 }
 
 class Meaning {
@@ -188,6 +171,7 @@ class Meaning {
             for (const auto& at : made->second) read_made(at);
         if (const auto* at = one("variegated"))
             batch.variegated = one_of<bool>(*at, {{"yes", true}, {"no", false}});
+        read_colour();
         read_spinning();
         if (const auto* at = one("plies")) batch.plies = plies_of(*at);
         read_wraps();
@@ -198,6 +182,26 @@ class Meaning {
             batch.washed_gauge = gauge.stitches;
             if (gauge.rows) note("the rows of the gauge are not used; a swatch takes them");
         }
+    }
+
+    // Several follow each other along the yarn, so they break up the surface, unless it is said
+    // that they do not.
+    void read_colour() {
+        const auto found = text_.fields.find("colour");
+        if (found == text_.fields.end()) return;
+        for (const auto& at : found->second) {
+            if (at.text.empty()) continue;
+            for (const auto& colour : measured(at, [&](const std::string& text) {
+                     return read_colours(text, catalogue_.spoken);
+                 }))
+                out_.colours.push_back(colour);
+        }
+        if (out_.colours.size() < 2 || one("variegated")) return;
+        out_.batch.variegated = true;
+        note(
+            "several colours are taken as following each other along the yarn; where they are "
+            "plied "
+            "together, say variegated = false in the batch's file");
     }
 
     // A word such as woollen says both; what is said by itself comes first.

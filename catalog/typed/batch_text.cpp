@@ -75,8 +75,8 @@ SkeinText read_skein(TomlTable from, const toml::table& table, const std::string
 
 const std::vector<std::string>& batch_keys() {
     static const std::vector<std::string> keys{
-        "name",      "preparation", "draw",  "plies",      "fibre", "micron",   "staple", "wraps",
-        "wraps_how", "twist",       "gauge", "variegated", "scale", "measured", "made"};
+        "name",      "preparation", "draw",  "plies",      "fibre",  "micron", "staple",   "wraps",
+        "wraps_how", "twist",       "gauge", "variegated", "colour", "scale",  "measured", "made"};
     return keys;
 }
 

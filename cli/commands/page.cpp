@@ -25,6 +25,12 @@ std::string answers(const Arguments& arguments, Question& q, const std::string& 
     return answers_section(answered(bulk), q);
 }
 
+std::string kept(const Arguments& arguments, const Question& q, const std::string& batch) {
+    if (!is_remembered(batch)) return "";
+    const auto book = notebook(arguments, catalog::Notebook::Mode::read_only);
+    return kept_section({book.swatches(batch), book.project(batch), book.weighings(batch)}, q);
+}
+
 std::string split(const Arguments& arguments, Question& q) {
     if (!asks_for_split(arguments)) return "";
     const auto asked = asked_of(arguments, q);
@@ -35,7 +41,8 @@ Answer run(const Arguments& arguments) {
     check_page_file(arguments, "page");
     const auto batch = arguments.words.empty() ? "" : arguments.words[0];
     auto q = ask(arguments, batch);
-    const PageSections sections{split(arguments, q), answers(arguments, q, batch)};
+    const PageSections sections{split(arguments, q), answers(arguments, q, batch),
+                                kept(arguments, q, batch)};
     return page_file(arguments, page(q, rank(q), sections), q);
 }
 

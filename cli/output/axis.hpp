@@ -30,7 +30,7 @@ inline std::vector<double> ticks(const Axis& axis, int wanted) {
                                  : rough / power < 7.5 ? 5
                                                        : 10);
     std::vector<double> out;
-    for (auto n = std::ceil(axis.from / step - 1e-9); n * step <= axis.to * (1 + 1e-9); ++n)
+    for (auto n = std::ceil(axis.from / step - 1e-9) + 0.0; n * step <= axis.to * (1 + 1e-9); ++n)
         out.push_back(n * step);
     return out;
 }

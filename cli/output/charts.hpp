@@ -7,6 +7,7 @@
 
 #include "cli/output/svg.hpp"
 #include "cli/question.hpp"
+#include "engine/evidence/progress.hpp"
 #include "engine/suitability/judgement.hpp"
 
 namespace gristwright::cli {
@@ -37,6 +38,11 @@ Svg lost_chart(const Judgement& judged);
 
 // The share of the batch that a plan takes, with its 90 % range.
 Svg batch_share_bar(const Plan& plan);
+
+// What the ball of the first piece weighs after so many rows, planned and weighed; of a knitted
+// piece of which one is made.
+bool can_be_charted(const Plan& plan);
+Svg weigh_chart(const Plan& plan, const YarnProfile& yarn, const std::vector<Weighing>& weighings);
 
 // A bar of 100 units, `share` of it filled (0 to 1).
 Svg share_bar(double share);

@@ -67,8 +67,8 @@ struct LaidPiece : Laid {
     std::array<lay::Fibres, 2> yarns;
 };
 
-LaidPiece laid_piece(const PlanPiece& piece, const YarnProfile& yarn, int plies) {
-    const auto fibres = fibres_of(yarn, plies);
+LaidPiece laid_piece(const PlanPiece& piece, const YarnProfile& yarn, const Question& q) {
+    const auto fibres = fibres_of(yarn, std::max(1, q.measured.batch.plies), q.measured.colours);
     LaidPiece out{by_cloth(
                       piece, [&](const KnitCloth& k) { return laid_knitted(k, fibres.thickness); },
                       [&](const WovenCloth& w) { return laid_woven(w, fibres.thickness); }),
@@ -90,12 +90,10 @@ lay::Picture table_view(const LaidPiece& laid) {
     return seen(laid, life_width / per_mm, life_height / per_mm, table_pixels * per_mm);
 }
 
-Views views_of(const PlanPiece& piece, const YarnProfile& yarn, int plies) {
-    const auto laid = laid_piece(piece, yarn, plies);
+Views views_of(const PlanPiece& piece, const YarnProfile& yarn, const Question& q) {
+    const auto laid = laid_piece(piece, yarn, q);
     return {near_view(laid), table_view(laid), laid.near_mm};
 }
-
-int plies_of(const Question& q) { return std::max(1, q.measured.batch.plies); }
 
 std::string drawn_as(const std::string& name, const std::string& chart, const char* instead) {
     return chart.empty() ? fmt::format("{} (drawn as {}: no chart of it yet)", name, instead)
@@ -185,10 +183,9 @@ Svg alone(const lay::Picture& picture, double width, double height, const std::s
 
 Svg cloth_picture(const Plan& plan, const Question& q) {
     const auto& piece = telling_piece(plan);
-    const int plies = plies_of(q);
-    const auto yours = views_of(piece, q.yarn, plies);
+    const auto yours = views_of(piece, q.yarn, q);
     const auto combed_yarn = combed_alike(q);
-    const auto combed = views_of(piece, combed_yarn, plies);
+    const auto combed = views_of(piece, combed_yarn, q);
     const auto said = capital(cloth_words(piece, q.units));
     const auto answer = answer_words(piece, q.yarn, combed_yarn);
     const double second = 2 * edge + near_width, top = 112;
@@ -212,7 +209,7 @@ Svg cloth_picture(const Plan& plan, const Question& q) {
 
 ClothNear cloth_near(const Plan& plan, const Question& q) {
     const auto& piece = telling_piece(plan);
-    const auto laid = laid_piece(piece, q.yarn, plies_of(q));
+    const auto laid = laid_piece(piece, q.yarn, q);
     return {
         capital(cloth_words(piece, q.units)),
         alone(near_view(laid), near_width, near_height, plan.article->title + ": the cloth, near",
@@ -223,8 +220,8 @@ ClothNear cloth_near(const Plan& plan, const Question& q) {
 ClothViews cloth_views(const Plan& plan, const Question& q) {
     const auto& piece = telling_piece(plan);
     const auto combed_yarn = combed_alike(q);
-    const auto yours = laid_piece(piece, q.yarn, plies_of(q));
-    const auto combed = laid_piece(piece, combed_yarn, plies_of(q));
+    const auto yours = laid_piece(piece, q.yarn, q);
+    const auto combed = laid_piece(piece, combed_yarn, q);
     const auto answer = answer_words(piece, q.yarn, combed_yarn);
     const auto table = [&](const LaidPiece& laid, const char* whose) {
         return alone(table_view(laid), life_width, life_height,

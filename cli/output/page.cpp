@@ -2,6 +2,7 @@
 
 #include <fmt/core.h>
 
+#include "catalog/typed/colour_reading.hpp"
 #include "cli/output/article_words.hpp"
 #include "cli/output/embedded.hpp"
 #include "cli/output/layout.hpp"
@@ -28,6 +29,7 @@ void add_contents(PageData& data, const PageSections& sections) {
         << link("both", "Knit or weave");
     if (!sections.split.empty()) out << link("split", "The split");
     if (!sections.answers.empty()) out << link("answers", "Answers");
+    if (!sections.kept.empty()) out << link("kept", "The work so far");
     out << link("yarn", "The yarn") << link("mind", "Mind") << link("ground", "What this rests on");
     data.set("contents", out);
 }
@@ -41,11 +43,27 @@ void add_head(PageData& data, const std::vector<const JudgedPlan*>& best, const 
     data.set("asked", percent(q.request.certainty));
 }
 
+// Drawings in the yarn's own colour, lines that stand out from it; a strip of all its colours.
+void add_colours(PageData& data, const Question& q) {
+    const auto& colours = q.measured.colours;
+    if (colours.empty()) return;
+    const auto& first = colours.front();
+    const bool dark = 0.2126 * first.red + 0.7152 * first.green + 0.0722 * first.blue < 0.45;
+    data.set("own_style", fmt::format(".piece:not(.other) {{ fill: {}; stroke: {}; }}",
+                                      catalog::hexadecimal(first), dark ? "#f8f3e8" : "#33271e"));
+    Svg strip(240, 14, "", "");
+    const double wide = strip.width() / double(colours.size());
+    for (std::size_t i = 0; i < colours.size(); ++i)
+        strip.fill({wide * double(i), 0}, wide, strip.height(), catalog::hexadecimal(colours[i]));
+    data.set("strip", strip.silent(16));
+}
+
 PageData everything(const Question& q, const Ranked& ranked) {
     const auto best = best_few(ranked);
     const Minded minded(q, all_made(ranked));
     PageData out;
     add_head(out, best, q);
+    add_colours(out, q);
     add_cloth(out, ranked, q);
     add_line_up(out, ranked, q);
     add_plans(out, ranked, minded, q);
@@ -97,6 +115,7 @@ std::string page(const Question& q, const Ranked& ranked, const PageSections& se
     add_contents(data, sections);
     set_text(data, "split", sections.split);
     set_text(data, "answers", sections.answers);
+    set_text(data, "kept", sections.kept);
     return rendered(embedded::page_template, data);
 }
 

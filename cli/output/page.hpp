@@ -10,7 +10,7 @@ namespace gristwright::cli {
 
 // Markup of the sections that were asked for; empty: not asked.
 struct PageSections {
-    std::string split, answers;
+    std::string split, answers, kept;
 };
 
 std::string page(const Question& q, const Ranked& ranked, const PageSections& sections);

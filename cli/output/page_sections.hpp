@@ -22,6 +22,15 @@ struct Answered {
 std::vector<Answered> answered(BulkAnswers& bulk);
 
 // Shows the first forty and counts the others.
+// What the notebook holds of a remembered batch beside its measurements.
+struct KeptWork {
+    std::vector<catalog::SwatchText> swatches;
+    std::optional<catalog::ProjectText> project;
+    std::vector<catalog::WeighingText> weighings;
+};
+// Empty where nothing is kept.
+std::string kept_section(const KeptWork& work, const Question& q);
+
 std::string answers_section(const std::vector<Answered>& answers, const Question& q);
 
 }  // namespace gristwright::cli

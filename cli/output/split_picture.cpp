@@ -2,9 +2,12 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
+
 #include "cli/output/axis.hpp"
 #include "cli/output/charts.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/short_names.hpp"
 #include "cli/output/split_words.hpp"
 
 namespace gristwright::cli {
@@ -12,9 +15,9 @@ namespace {
 
 using allocation::Split;
 
-constexpr double bar_left = 82, bar_right = chart_width - 14, bar_height = 12, row_height = 48;
-constexpr std::size_t most_skeins = 24, looks = 5;
-constexpr double room_for_letter = 9, room_for_metres = 38;
+constexpr double bar_left = 8, bar_right = chart_width - 8, bar_height = 14;
+constexpr double room_for_letter = 9, line = 16;
+constexpr std::size_t most_skeins = 24, longest_name = 40, longest_line = 44;
 
 struct Part {
     Length length;
@@ -22,19 +25,44 @@ struct Part {
     bool cut = false;  // wound off here
 };
 
-std::string look_of(std::size_t wish) { return fmt::format("part{}", wish % looks); }
+// One look for each role, whatever else is in the split: solid, striped, lined.
+std::string look_of(const allocation::Wish& wish) {
+    return wish.main ? "share-main" : wish.sample ? "share-sample" : "share-further";
+}
 
-std::vector<Part> parts_of(std::size_t skein, const Split& s, const Question& q) {
+std::vector<Part> parts_of(std::size_t skein, const Split& s, const SplitAsked& asked,
+                           const Question& q) {
     std::vector<Part> out;
     for (const auto& cut : s.cuts)
         if (cut.skein == skein)
-            out.push_back({cut.length, std::string(1, letter_of(s, cut.wish)), look_of(cut.wish),
-                           cut.ball_length > all_of_it});
+            out.push_back({cut.length, std::string(1, letter_of(s, cut.wish)),
+                           look_of(asked.request.wishes[cut.wish]), cut.ball_length > all_of_it});
     if (s.placed.list.reserve == skein)
         out.push_back({centimetres(static_cast<double>(s.problem.reserve)), "~", "reserve", false});
     const auto left = left_in(skein, s, q);
-    if (left > all_of_it) out.push_back({left, "", "band", false});
+    if (left > all_of_it) out.push_back({left, "", "share-left", false});
     return out;
+}
+
+// A share of a bar; stripes and lines tell the roles apart where colours do not.
+void share(Svg& svg, Point corner, double wide, double high, const std::string& look) {
+    svg.rect(corner, wide, high, look);
+    if (look == "share-sample")
+        for (double x = corner.x + 3; x < corner.x + wide - 1; x += 5)
+            svg.line({x, corner.y}, {x, corner.y + high}, "stripe");
+    if (look == "share-further")
+        svg.line({corner.x, corner.y + high / 2}, {corner.x + wide, corner.y + high / 2}, "stripe");
+}
+
+// "A 12 m, 3.3 g; B 127 m, 35 g; left 27 m, 7.5 g": the small ones too, which are wound off first.
+std::string skein_words(const std::vector<Part>& parts, const SkeinGrist& skein,
+                        const Units& units) {
+    std::vector<std::string> said;
+    for (const auto& part : parts)
+        said.push_back(kept_together(fmt::format(
+            "{} {}, {}", part.letter.empty() ? "left" : part.letter, units.yarn(part.length),
+            units.mass(part.length * skein.linear_density.mid))));
+    return joined(said, "; ");
 }
 
 // Where the knife goes: across the bar, with a notch above it.
@@ -44,33 +72,61 @@ void cut_mark(Svg& svg, double x, double top) {
              "notch");
 }
 
-void skein_bar(Svg& svg, double top, const Axis& axis, std::size_t skein, const Split& s,
-               const Question& q) {
-    svg.text({bar_left - 6, top + 10}, shortened(inert(q.yarn.skeins[skein].name), 11),
-             "label end");
+// Draws a skein's bar below `top`; returns where the next begins.
+double skein_bar(Svg& svg, double top, const Axis& axis, std::size_t skein, const std::string& name,
+                 const Split& s, const SplitAsked& asked, const Question& q) {
+    svg.text({bar_left, top + 12}, name, "label strong");
+    const double bar = top + 36;
     double start = bar_left;
-    for (const auto& part : parts_of(skein, s, q)) {
-        const double wide = axis.at(in_metres(part.length)) - bar_left, middle = start + wide / 2;
-        svg.rect({start, top}, wide, bar_height, part.look);
-        if (wide > room_for_letter) svg.text({middle, top - 5}, part.letter, "label strong middle");
-        if (wide > room_for_metres)
-            svg.text({middle, top + bar_height + 14}, q.units.yarn(part.length), "faint middle");
+    const auto parts = parts_of(skein, s, asked, q);
+    for (const auto& part : parts) {
+        const double wide = axis.at(in_metres(part.length)) - bar_left;
+        share(svg, {start, bar}, wide, bar_height, part.look);
+        if (wide > room_for_letter)
+            svg.text({start + wide / 2, bar - 6}, part.letter, "label strong middle");
         start += wide;
-        if (part.cut) cut_mark(svg, start, top);
+        if (part.cut) cut_mark(svg, start, bar);
     }
+    return svg.lines({bar_left, bar + bar_height + 17},
+                     skein_words(parts, q.yarn.skeins[skein], q.units), longest_line, "label") -
+           2;
 }
 
-double key_rows(Svg& svg, double y, const Split& s, const SplitAsked& asked) {
+double key_rows(Svg& svg, double y, const Split& s, const SplitAsked& asked, bool left_over) {
     const auto row = [&](const std::string& look, const std::string& words) {
-        svg.rect({12, y - 9}, 18, 10, look).text({38, y}, words, "label");
-        y += 18;
+        share(svg, {bar_left, y - 10}, 22, 11, look);
+        svg.text({bar_left + 30, y}, words, "label");
+        y += line + 3;
     };
     for (std::size_t w = 0; w < s.parts.size(); ++w)
         if (s.parts[w].made)
-            row(look_of(w), fmt::format("{}: {}", letter_of(s, w),
-                                        shortened(asked.request.wishes[w].name, 44)));
+            row(look_of(asked.request.wishes[w]),
+                fmt::format("{}: {}", letter_of(s, w),
+                            shortened(asked.request.wishes[w].name, 36)));
     if (s.placed.list.reserve) row("reserve", "~: reserve for mending");
-    row("band", "left over");
+    if (left_over) row("share-left", "left over");
+    return y;
+}
+
+double draw_split(Svg& svg, const Split& s, const SplitAsked& asked, const Question& q) {
+    const auto drawn = std::min(q.yarn.skeins.size(), most_skeins);
+    Axis axis{.from = 0, .to = 0, .start = bar_left, .stop = bar_right};
+    std::vector<std::string> names;
+    bool left_over = false;
+    for (std::size_t i = 0; i < q.yarn.skeins.size(); ++i) {
+        axis.to = std::max(axis.to, in_metres(q.yarn.skeins[i].length));
+        names.push_back(q.yarn.skeins[i].name);
+        left_over = left_over || left_in(i, s, q) > all_of_it;
+    }
+    names = short_names(names, longest_name);
+    double y = 4;
+    for (std::size_t i = 0; i < drawn; ++i) y = skein_bar(svg, y, axis, i, names[i], s, asked, q);
+    y = key_rows(svg, y + line, s, asked, left_over);
+    if (drawn < q.yarn.skeins.size()) {
+        svg.text({bar_left, y}, fmt::format("and {} more skeins", q.yarn.skeins.size() - drawn),
+                 "faint");
+        y += line;
+    }
     return y;
 }
 
@@ -84,19 +140,10 @@ std::string spoken(const Split& s, const SplitAsked& asked, const Question& q) {
 }  // namespace
 
 Svg split_chart(const Split& s, const SplitAsked& asked, const Question& q) {
-    const auto drawn = std::min(q.yarn.skeins.size(), most_skeins);
-    std::size_t keys = s.placed.list.reserve ? 2 : 1;
-    for (const auto& part : s.parts) keys += part.made ? 1 : 0;
-    const double first = 22, bottom = first + row_height * double(drawn);
-    Svg svg(chart_width, bottom + 18 * double(keys) + 22, "What comes off which skein",
-            spoken(s, asked, q));
-    Axis axis{.from = 0, .to = 0, .start = bar_left, .stop = bar_right};
-    for (const auto& skein : q.yarn.skeins) axis.to = std::max(axis.to, in_metres(skein.length));
-    for (std::size_t i = 0; i < drawn; ++i)
-        skein_bar(svg, first + row_height * double(i), axis, i, s, q);
-    const double y = key_rows(svg, bottom + 12, s, asked);
-    if (drawn < q.yarn.skeins.size())
-        svg.text({12, y}, fmt::format("and {} more skeins", q.yarn.skeins.size() - drawn), "faint");
+    Svg measured(chart_width, 0, "", "");  // drawn once to learn its height
+    const double height = draw_split(measured, s, asked, q);
+    Svg svg(chart_width, height, "What comes off which skein", spoken(s, asked, q));
+    draw_split(svg, s, asked, q);
     return svg;
 }
 

@@ -102,6 +102,13 @@ Svg& Svg::rect(Point corner, double width, double height, std::string_view look,
     return *this;
 }
 
+Svg& Svg::fill(Point corner, double width, double height, std::string_view colour) {
+    body_ +=
+        fmt::format("<rect fill=\"{}\" x=\"{}\" y=\"{}\" width=\"{}\" height=\"{}\"/>\n", colour,
+                    decimal(corner.x), decimal(corner.y), decimal(width), decimal(height));
+    return *this;
+}
+
 Svg& Svg::circle(Point centre, double radius, std::string_view look) {
     body_ += fmt::format("<circle class=\"{}\" cx=\"{}\" cy=\"{}\" r=\"{}\"/>\n", look,
                          decimal(centre.x), decimal(centre.y), decimal(radius));

@@ -32,6 +32,8 @@ class Svg {
 
     Svg& line(Point a, Point b, std::string_view look);
     Svg& rect(Point corner, double width, double height, std::string_view look, double round = 0);
+    // In a colour of its own, "#4a8c8c".
+    Svg& fill(Point corner, double width, double height, std::string_view colour);
     Svg& circle(Point centre, double radius, std::string_view look);
     Svg& path(const Path& path, std::string_view look);
     // `look` may hold an anchor: "label middle", "label end".

@@ -19,7 +19,7 @@ double ply_turn(const YarnProfile& yarn) {
 
 }  // namespace
 
-lay::Fibres fibres_of(const YarnProfile& yarn, int plies) {
+lay::Fibres fibres_of(const YarnProfile& yarn, int plies, std::vector<lay::Colour> colours) {
     using namespace constants;
     const double definition = yarn.trait(TraitName::definition).value;
     lay::Fibres out;
@@ -29,6 +29,7 @@ lay::Fibres fibres_of(const YarnProfile& yarn, int plies) {
     out.halo = yarn.trait(TraitName::bloom).value;
     out.blur =
         std::clamp((drawn_crisp_from - definition) / (drawn_crisp_from - blurred_from), 0.0, 1.0);
+    out.colours = std::move(colours);
     return out;
 }
 

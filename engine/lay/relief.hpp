@@ -6,13 +6,10 @@
 #include <cstdint>
 #include <vector>
 
+#include "engine/lay/colour.hpp"
 #include "engine/lay/strand.hpp"
 
 namespace gristwright::lay {
-
-struct Colour {  // 0..1
-    double red = 0.86, green = 0.82, blue = 0.74;
-};
 
 // How one yarn looks.
 struct Fibres {

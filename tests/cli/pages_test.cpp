@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "catalog/typed/colour_reading.hpp"
 #include "cli/output/card.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/page.hpp"
@@ -150,4 +151,35 @@ TEST_CASE(
         CHECK(fibres_of(combed, 2).halo <= look.halo);
         CHECK(fibres_of(combed, 2).blur <= look.blur);
     }
+}
+
+TEST_CASE("what is kept of a batch is on its page: swatches, the work begun, weighings") {
+    const auto& q = asked::heron();
+    CHECK(kept_section({}, q).empty());
+    KeptWork work;
+    work.swatches = {{catalog::SwatchText::Kind::knitted,
+                      {{"stitches", "25/10.2cm"}, {"mass", "5.9g"}},
+                      "2026-11-20",
+                      true}};
+    work.project = catalog::ProjectText{"triangle-shawl", "120cm", "", "2026-11-21"};
+    work.weighings = {{"60", "", "133g", "2026-11-23"}, {"90", "", "<b>112g", ""}};
+    work.weighings[1].ball = "112g";
+    work.weighings[0].date = "<blink>";
+    const auto section = kept_section(work, q);
+    for (const char* said : {"25/10.2cm", "5.9g", "Begun: Triangle shawl", "2026-11-21", "row 60",
+                             "133g", "After row 90 112.0 g", "&lt;blink&gt;"})
+        CHECK(holds(section, said));
+    work.project->template_name = "woven-scarf";
+    work.weighings = {{"", "41cm", "60g", ""}};
+    CHECK(holds(kept_section(work, q), "41cm woven"));
+}
+
+TEST_CASE("a page shows the yarn's colours, and draws in the first") {
+    auto q = asked::of_heron();
+    const auto ranked = rank(q);
+    CHECK_FALSE(holds(page(q, ranked, {}), ".piece:not(.other) { fill: #2f7377"));
+    q.measured.colours = catalog::read_colours("teal,#8a8885", q.catalogue.spoken);
+    const auto text = page(q, ranked, {});
+    CHECK(holds(text, ".piece:not(.other) { fill: #2f7377"));
+    CHECK(holds(text, "fill=\"#8a8885\""));
 }

@@ -145,6 +145,16 @@ def check_contrast():
         assert contrast(ink, paper) >= 4.5, name
 
 
+def check_shares():
+    """Fills of shares and marks of every picture stand out from the paper, 3 to 1 (WCAG 2.2, 1.4.11), and from each other."""
+    for file, paper in (("picture.css", "#f8f3e8"), ("page.css", "#1c1713")):
+        css = open(os.path.join(ROOT, "cli/output", file), encoding="utf-8").read()
+        looks = {name: re.search(r"\." + name + r" \{ fill: (#\w{6})", css)[1] for name in ("share-main", "share-sample", "share-further", "lost", "grist")}
+        for name, fill in looks.items():
+            assert contrast(fill, paper) >= 3, (file, name, contrast(fill, paper))
+        check_seen_without_red_or_green([looks[n] for n in ("share-main", "share-sample", "share-further")])
+
+
 def seen(colour, weights):
     """How a dichromat sees it: Machado, Oliveira and Fernandes 2009, severity 1 (from memory)."""
     linear = [int(colour[i:i + 2], 16) / 255 for i in (1, 3, 5)]
@@ -246,7 +256,33 @@ CLOTHS = ["gauge-swatch", "garter-scarf", "ribbed-scarf", "watch-cap", "seed-mug
           "slipped-bag-panel", "stranded-hat", "woven-scarf", "twill-scarf", "woven-pickup-scarf"]
 
 
+def check_nothing_cut(folder, page):
+    """Boxes of text as the browser sets them: none leaves its picture or the page, at three widths; letters of charts are 12 px."""
+    text = re.sub(r'<meta http-equiv="Content-Security-Policy"[^>]*>', "", open(page, encoding="utf-8").read())
+    probe = """<script>addEventListener("load", () => { const out = [], wide = document.documentElement.clientWidth;
+      for (const t of document.querySelectorAll("svg text")) { const b = t.getBoundingClientRect(), s = t.ownerSVGElement.getBoundingClientRect();
+        if (!b.width) continue;
+        if (b.left < s.left - 1 || b.right > s.right + 1 || b.top < s.top - 2 || b.bottom > s.bottom + 2) out.push("cut: " + t.textContent);
+        const size = parseFloat(getComputedStyle(t).fontSize) * s.width / t.ownerSVGElement.viewBox.baseVal.width;
+        if (wide >= 390 && size < 11.9) out.push(size + " px: " + t.textContent); }
+      if (document.documentElement.scrollWidth > wide + 1) out.push("wider than the page: " + document.documentElement.scrollWidth);
+      const e = document.createElement("pre"); e.id = "cut"; e.textContent = JSON.stringify(out.slice(0, 9)); document.body.replaceChildren(e); });</script>"""
+    inner = os.path.join(folder, "inner.html")
+    with open(inner, "w", encoding="utf-8") as file:
+        file.write(text.replace("</body>", probe + "</body>"))
+    for wide in (320, 390, 820, 1400):
+        frame = os.path.join(folder, "frame.html")
+        with open(frame, "w", encoding="utf-8") as file:
+            file.write(f"""<!DOCTYPE html><body><iframe id="f" src="file://{inner}" width="{wide}" height="900"></iframe><script>
+            addEventListener("load", () => setTimeout(() => {{ document.body.replaceChildren(Object.assign(document.createElement("pre"), {{
+              id: "said", textContent: document.getElementById("f").contentDocument.getElementById("cut").textContent }})); }}, 300));</script></body>""")
+        done = browser.chromium(folder, frame, "--allow-file-access-from-files", "--virtual-time-budget=20000", f"--window-size={wide + 60},900", "--dump-dom")
+        found = re.search(r'<pre id="said">(.*?)</pre>', done.stdout, re.S)
+        assert found and found[1] == "[]", (wide, found and found[1], done.stderr[-400:] if not found else "")
+
+
 def check_browser(folder, page, cards):
+    check_nothing_cut(folder, page)
     for one in (page, cards):
         done = browser.chromium(folder, one, "--dump-dom")
         assert "CONSOLE" not in done.stderr, [l for l in done.stderr.splitlines() if "CONSOLE" in l]
@@ -330,6 +366,7 @@ def check_open(folder, heron):
 def main():
     heron = os.path.join(ROOT, "docs/examples/heron.toml")
     check_contrast()
+    check_shares()
     with tempfile.TemporaryDirectory() as folder:
         path = os.path.join(folder, "heron.html")
         text = written(path, "page", heron)
