@@ -30,12 +30,26 @@ struct Filled {
     std::string_view option, key;
 };
 constexpr Filled filled[] = {
-    {"name", "name"},         {"prep", "preparation"}, {"draw", "draw"},
-    {"ply", "plies"},         {"fibre", "fibre"},      {"micron", "micron"},
-    {"staple", "staple"},     {"wraps", "wraps"},      {"wraps-how", "wraps_how"},
-    {"twist", "twist"},       {"gauge", "gauge"},      {"scale", "scale"},
-    {"measured", "measured"}, {"heddles", "heddles"},  {"loom-width", "loom_width"},
-    {"shafts", "shafts"},     {"needles", "needles"},  {"made", "made"},
+    {"name", "name"},
+    {"prep", "preparation"},
+    {"draw", "draw"},
+    {"ply", "plies"},
+    {"fibre", "fibre"},
+    {"micron", "micron"},
+    {"staple", "staple"},
+    {"wraps", "wraps"},
+    {"wraps-how", "wraps_how"},
+    {"twist", "twist"},
+    {"gauge", "gauge"},
+    {"scale", "scale"},
+    {"measured", "measured"},
+    {"heddles", "heddles"},
+    {"loom-width", "loom_width"},
+    {"loom-waste", "loom_waste"},
+    {"fringe", "fringe"},
+    {"shafts", "shafts"},
+    {"needles", "needles"},
+    {"made", "made"},
 };
 
 catalog::BatchText typed_batch(const Arguments& arguments) {
@@ -111,8 +125,13 @@ std::vector<Option> batch_options() {
         {"gauge", "27st/10cm", "stocking stitch, counted on a washed swatch of this yarn"},
         {"scale", "0.1g", "what the scale reads to; else as the masses are written"},
         {"measured", "washed", "when lengths were taken: washed, off the reel, on the reel"},
-        {"heddles", "30/10cm,40/10cm", "rigid heddles or reeds you own", true},
+        {"heddles", "30/10cm,40/10cm",
+         "rigid heddles or reeds you own; the hole too if you measured it: '10 epi hole 1.5mm'",
+         true},
         {"loom-width", "60cm", "weaving width of your loom"},
+        {"loom-waste", "45cm",
+         "what your loom leaves of each end; the outer fringes are cut of it"},
+        {"fringe", "12cm", "of what has a fringe, at each end; 0cm for none"},
         {"shafts", "2", "2 for one rigid heddle"},
         {"needles", "3mm,3.5mm", "needles you own", true},
         notebook_option,
@@ -235,6 +254,7 @@ Question ask(const Arguments& arguments, const std::string& batch, Skeins skeins
     q.measured.notes.insert(q.measured.notes.end(), notes.begin(), notes.end());
     q.request = request_of(arguments);
     q.units = units_of(arguments, q.measured.yards ? "imperial" : "metric");
+    if (q.units.imperial()) q.measured.owned.sold_by = SoldBy::by_the_inch;
     q.json = arguments.has("json");
     q.working = arguments.has("working");
     q.hands = book ? hands_besides(*book, batch, q.catalogue)

@@ -95,7 +95,7 @@ std::string several_yarns(const Question& q) {
         const auto knit =
             knit_cloth(yarn, KnitFabric{}, Firmness::ordinary, q.measured.owned.needles);
         const auto woven =
-            weave_cloth(yarn, Weave{}, Spacing::scarf, Finish::light, q.measured.owned);
+            weave_cloth(yarn, Weave{}, {Spacing::scarf, Finish::light}, q.measured.owned);
         out += labelled(fmt::format("{}.", y + 1),
                         fmt::format("{}: {}, {}; {:.0f} tex, {}; stocking stitch {:.0f} to {:.0f} "
                                     "st/10 cm, plain scarf {:.0f} to {:.0f} ends/10 cm",

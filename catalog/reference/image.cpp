@@ -221,12 +221,12 @@ std::vector<Caution> read_cautions(SQLite::Database& db) {
 }
 
 void write_templates(SQLite::Database& db, const std::vector<Template>& templates) {
-    Insert article(db, "template", 22), piece(db, "piece", 14), wish(db, "wish", 4),
+    Insert article(db, "template", 24), piece(db, "piece", 14), wish(db, "wish", 4),
         saying(db, "saying", 4);
     for (const auto& t : templates) {
         article(t.name, t.title, t.article, t.about, t.craft, t.skill, t.touches, t.for_baby,
                 t.sample, t.measure, t.smallest, t.ideal, t.largest, t.fitted, t.finest, t.thickest,
-                t.firmness, t.spacing, t.finish, t.fringe, t.loom_waste, t.role);
+                t.firmness, t.spacing, t.finish, t.loom, t.fringe, t.hem, t.loom_waste, t.role);
         int place = 0;
         for (const auto& p : t.pieces)
             piece(t.name, place++, p.name, p.fabric, p.outline.shape, p.outline.width,
@@ -320,8 +320,8 @@ void read_templates(SQLite::Database& db, const std::vector<DemandFor>& needs,
     templates = read_all<Template>(db, "template ORDER BY name", [](Columns& in, Template& t) {
         in >> t.name >> t.title >> t.article >> t.about >> t.craft >> t.skill >> t.touches >>
             t.for_baby >> t.sample >> t.measure >> t.smallest >> t.ideal >> t.largest >> t.fitted >>
-            t.finest >> t.thickest >> t.firmness >> t.spacing >> t.finish >> t.fringe >>
-            t.loom_waste >> t.role;
+            t.finest >> t.thickest >> t.firmness >> t.spacing >> t.finish >> t.loom >> t.fringe >>
+            t.hem >> t.loom_waste >> t.role;
         t.origin = "built in";
     });
     std::map<std::string, Template*> by_name;

@@ -16,6 +16,7 @@
 #include "engine/cloth/weaving.hpp"
 #include "engine/yarn/count.hpp"
 #include "engine/yarn/softness.hpp"
+#include "engine/yarn/squeezed.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -67,11 +68,11 @@ std::string classes(const YarnProfile& yarn) {
     if (!yarn.wraps_measured) return out;
     const auto same = yarn.class_by_grist.front().name == yarn.class_by_wraps.front().name &&
                       yarn.class_by_grist.size() == yarn.class_by_wraps.size();
-    return out +
-           (same
-                ? "  The two agree.\n"
-                : wrapped("Trust the grist for metres and mass, the wraps for gauge and sett.", 2) +
-                      "\n");
+    return out + (same ? "  The two agree.\n"
+                       : wrapped("Trust the grist for metres and mass, the wraps for gauge; setts "
+                                 "go between the two.",
+                                 2) +
+                             "\n");
 }
 
 std::string behaviour(const YarnProfile& yarn) {
@@ -119,7 +120,7 @@ std::string gauge(const Question& q, Firmness purpose, const char* name) {
 
 std::string sett(const Question& q, Spacing purpose, const char* name) {
     const Weave plain;
-    const auto cloth = weave_cloth(q.yarn, plain, purpose, Finish::light, q.measured.owned);
+    const auto cloth = weave_cloth(q.yarn, plain, {purpose, Finish::light}, q.measured.owned);
     const auto share = cloth.wanted;
     auto out = fmt::format("  {:<12}{:.0f} to {:.0f} ends/10 cm ({:.1f} to {:.1f} epi)", name,
                            in_ends_per_10cm(cloth.greatest * share.low),
@@ -130,6 +131,15 @@ std::string sett(const Question& q, Spacing purpose, const char* name) {
         out +=
             (cloth.within_reach ? "; of yours " : "; nearest of yours ") + q.units.sett(cloth.ends);
     return out + "\n";
+}
+
+// The rule that many weavers go by, beside ours.
+std::string half_of_wraps(const YarnProfile& yarn) {
+    if (!yarn.wraps_measured || yarn.wraps_packed) return "";
+    const auto half = half_the_wraps(yarn.laid_wraps.mid);
+    return fmt::format("  {:<12}{:.0f} ends/10 cm ({:.1f} epi), {:.0f} % of the greatest sett\n",
+                       "half wraps", in_ends_per_10cm(half), in_ends_per_inch(half),
+                       100 * (half / greatest_sett(yarn.packed_diameter, plain_weave)));
 }
 
 std::string yarn_text(const Question& q, bool all) {
@@ -148,7 +158,8 @@ std::string yarn_text(const Question& q, bool all) {
     out += gauge(q, Firmness::drapey, "drapey") + gauge(q, Firmness::ordinary, "ordinary") +
            gauge(q, Firmness::firm, "firm");
     out += "\n" + heading("Woven, plain weave") + "\n" + sett(q, Spacing::open, "open shawl") +
-           sett(q, Spacing::scarf, "scarf") + sett(q, Spacing::general, "general") + "\n";
+           sett(q, Spacing::scarf, "scarf") + sett(q, Spacing::general, "general") +
+           half_of_wraps(q.yarn) + "\n";
     if (!q.yarn.cautions.empty()) out += labelled("Mind:", joined(q.yarn.cautions, "; "), 0) + "\n";
     out += stands_on(q.yarn);
     out += labelled("Assumed:", joined(assumptions(q.yarn, q.units), "; "), 0) + "\n";

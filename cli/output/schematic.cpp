@@ -5,6 +5,8 @@
 #include <algorithm>
 
 #include "cli/output/layout.hpp"
+#include "engine/cloth/spacing_words.hpp"
+#include "engine/project/on_the_loom.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -148,15 +150,15 @@ std::string woven_words(const std::string& length, int count) {
 double draw_warp(Svg& svg, double y, const PlanPiece& p, const WovenCloth& cloth, const Template& t,
                  const Units& units) {
     const int count = p.piece->count;
-    const auto panel = p.panel.warp_per_end - t.loom_waste / count;
-    const auto whole = panel * count + t.loom_waste;
+    const auto waste = waste_beyond_fringe(t);
+    const auto panel = p.panel.warp_per_end - waste / count;
+    const auto whole = panel * count + waste;
     const double scale = (page_width - 2 * margin) / whole.si();
     const double thick = std::clamp(p.panel.reed_width.si() * scale, 8.0, 120.0);
     svg.text({margin, y}, "Warp, from one end to the other", "head");
     y = svg.lines({margin, y + 15},
                   fmt::format("{} ends of {}; {} wide in the {}", p.panel.ends, units.yarn(whole),
-                              units.size(p.panel.reed_width),
-                              cloth.weave->shafts > 2 ? "reed" : "heddle"),
+                              units.size(p.panel.reed_width), spaced_in(cloth)),
                   line_width, "faint") -
         30;
     double x = margin;
@@ -169,15 +171,16 @@ double draw_warp(Svg& svg, double y, const PlanPiece& p, const WovenCloth& cloth
         part(panel - t.fringe * 2, "cloth");
         part(t.fringe, "fringe");
     }
-    part(t.loom_waste, "waste");
+    part(waste, "waste");
     svg.rect({margin, y + 26}, x - margin, thick, "edge");
     y += 26 + thick + 22;
     y = key_row(svg, y, "cloth", woven_words(units.size(panel - t.fringe * 2), count));
     if (t.fringe.si() > 0)
-        y = key_row(svg, y, "fringe", units.size(t.fringe) + " at each end for fringe or hem");
-    return key_row(svg, y, "waste",
-                   fmt::format("{} loom waste, {} of yarn", units.size(t.loom_waste),
-                               units.yarn(t.loom_waste * p.panel.ends))) +
+        y = key_row(svg, y, "fringe", units.size(t.fringe) + " at each end for the fringe");
+    return key_row(
+               svg, y, "waste",
+               fmt::format("{} loom waste{}, {} of yarn", units.size(waste),
+                           t.fringe.si() > 0 ? " besides" : "", units.yarn(waste * p.panel.ends))) +
            18;
 }
 

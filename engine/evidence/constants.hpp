@@ -36,9 +36,6 @@ inline constexpr Constant swatch_and_rest{"metres per area of the work against i
                                           ""};
 inline constexpr Constant rated_look{
     "a look rated on a swatch", 0.08, 0.05, 0.15, "of 1", Mark::judgement, ""};
-inline constexpr Constant loss_prior{
-    "shrinkage against the published records", 0.04, 0.03, 0.08, "relative", Mark::derived,
-    "nine weavers' published records"};
 inline constexpr Constant rows_between_knitters{"rows for their stitches, between knitters",
                                                 0.076,
                                                 0.046,

@@ -4,8 +4,8 @@
 
 #include <algorithm>
 #include <array>
-#include <cmath>
 
+#include "engine/cloth/spacing_words.hpp"
 #include "engine/units/failure.hpp"
 
 namespace gristwright {
@@ -49,10 +49,6 @@ std::string needle(const KnitCloth& cloth) {
     return fmt::format("{:g} mm", in_millimetres(cloth.needle));
 }
 
-std::string heddle(const WovenCloth& cloth) {
-    return fmt::format("{:g}/10 cm", std::round(10 * in_ends_per_10cm(cloth.heddle)) / 10);
-}
-
 std::string field_of(const PlanPiece& p, std::string_view field, WriteLength size,
                      WriteLength yarn) {
     if (field == "stitches") return fmt::format("{}", p.stitches);
@@ -79,7 +75,7 @@ std::string filled_in(std::string_view step, const Plan& plan, WriteLength size,
     return replaced(step, [&](std::string_view word) -> std::string {
         const auto& first = plan.pieces.front();
         if (word == "needle" && first.knit) return needle(*first.knit);
-        if (word == "heddle" && first.woven) return heddle(*first.woven);
+        if (word == "heddle" && first.woven) return spacing_words(*first.woven);
         if (word == "size") return size(plan.size);
         const auto dot = word.find('.');
         for (const auto& p : plan.pieces)

@@ -46,7 +46,7 @@ TEST_CASE("a woven plan's own numbers stand in the step") {
     const auto& panel = p.pieces[0].panel;
     CHECK(filled("{body.ends}/{body.picks}", p) ==
           std::to_string(panel.ends) + "/" + std::to_string(panel.picks));
-    CHECK(filled("{heddle}", p) == "49.2/10 cm");
+    CHECK(filled("{heddle}", p) == "12.5 epi heddle");
     CHECK(filled("{body.warp_each}", p) == centimetres_of(panel.warp_per_end));
     CHECK(filled("{body.warp} and {body.weft}", p) ==
           metres_of(panel.warp) + " and " + metres_of(panel.weft));
