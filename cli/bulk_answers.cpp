@@ -10,6 +10,7 @@
 #include "catalog/typed/suggestion_text.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/reply.hpp"
+#include "engine/project/role.hpp"
 #include "engine/units/failure.hpp"
 
 namespace gristwright::cli {
@@ -39,7 +40,7 @@ std::string read_besides(const Taken& t) {
                            wanted.sizes.size() > 1 ? rounded(wanted.sizes[1].si()) : 0);
     const auto of = [](const auto& q) { return q ? rounded(q->si()) : 0; };
     return out + fmt::format("|{}|{}|{}|{}|{}|{}", of(t.gauge), of(t.sett), of(t.needle),
-                             of(t.loom_width), t.shoe.value_or(0), t.other_yarn);
+                             of(t.loom_width), t.shoe, t.other_yarn);
 }
 
 // Alike: read alike, and so answered alike; amounts within a few per cent of each other.
@@ -54,13 +55,13 @@ std::string near_alike(const Suggestion& s, const SuggestionAnswer& a) {
 }  // namespace
 
 Ground ground_of(const Question& q) {
-    return {q.yarn,
-            q.catalogue.templates,
-            q.catalogue.yarn.classes,
-            q.catalogue.fabrics,
-            q.measured.owned,
-            q.catalogue.words,
-            q.request};
+    Ground out{
+        q.yarn,           q.catalogue.templates, q.catalogue.yarn.classes, q.catalogue.fabrics,
+        q.measured.owned, q.catalogue.words,     q.catalogue.bodies,       q.request};
+    out.as_two_strands = [&q](Role role) {
+        return profile(two_strands(q.measured.batch, role), q.catalogue.yarn, true);
+    };
+    return out;
 }
 
 void BulkAnswers::read(const std::string& file) {

@@ -7,6 +7,8 @@
 
 #include "catalog/text/named_reading.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/size_words.hpp"
+#include "cli/output/table.hpp"
 #include "engine/cloth/constants.hpp"
 #include "engine/cloth/sett.hpp"
 #include "engine/project/constants.hpp"
@@ -127,16 +129,17 @@ Question doubled(const Question& q) {
     return out;
 }
 
-std::string entry(const InPart& part, const Question& q) {
+const char* as_typed(Role role) { return role == Role::doubled ? "double" : "weft"; }
+
+std::vector<Cell> row_of(const InPart& part, const Question& q) {
     const auto& plan = part.judged.plan;
-    auto out = fmt::format("{:>3.0f}  {}, {}\n", part.judged.judgement.score,
-                           heading(plan.article->title), words(part.role));
-    auto uses =
-        fmt::format("{}; uses {}", reach_line(plan, q.units), q.units.yarn_range(plan.need));
-    if (part.role == Role::doubled) uses += " of the doubled yarn";
-    if (plan.second_to_have.si() > 0)
-        uses += fmt::format(", and {} of another yarn", q.units.yarn(plan.second_to_have));
-    return out + wrapped(uses, 5) + "\n";
+    const bool two = plan.second_to_have.si() > 0;
+    const auto mark = smaller_than_ideal(plan) ? " *" : "";
+    return {{fmt::format("{:.0f}", part.judged.judgement.score)},
+            {fmt::format("{} --as {}", plan.article->name, as_typed(part.role))},
+            {short_size(plan, q.units) + mark},
+            {q.units.yarn(plan.need.mid)},
+            {two ? q.units.yarn(plan.second_to_have) : ""}};
 }
 
 std::string doubled_text(const Plan& plan, const Question& q) {
@@ -214,11 +217,13 @@ std::string better_in_part(const Ranked& alone, const Question& q, std::string_v
         return a.judged.judgement.score > b.judged.judgement.score;
     });
     std::map<Role, std::size_t> said;
-    std::string out;
+    Table table(
+        {{"   ", true}, {"for plan"}, {"size"}, {"uses", true}, {"and of another", true, 1}});
     for (const auto& part : parts)
-        if (said[part.role]++ < most_named) out += entry(part, q);
-    return "\n" + heading("Serves better as a part, or doubled") + "\n" + out +
-           "     in full: gristwright plan NAME BATCH --as weft (or double)\n";
+        if (said[part.role]++ < most_named) table.add(row_of(part, q));
+    const auto lines = table.lines(table_width());
+    return "\n" + heading("Serves better as a part, or doubled") + "\n" + lines.head +
+           joined(lines.rows, "");
 }
 
 }  // namespace gristwright::cli

@@ -10,10 +10,12 @@
 #include "catalog/typed/suggestion_text.hpp"
 #include "cli/bulk_answers.hpp"
 #include "cli/out_file.hpp"
+#include "cli/output/answer_lines.hpp"
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/mind.hpp"
+#include "cli/output/next.hpp"
 #include "cli/output/reply.hpp"
 #include "cli/output/taken.hpp"
 #include "engine/suggestion/constants.hpp"
@@ -22,8 +24,7 @@
 namespace gristwright::cli {
 namespace {
 
-constexpr std::size_t idea_kept = 120;  // bytes of an idea that is listed
-constexpr std::size_t listed = 20;      // of the ranked list as text
+constexpr std::size_t listed = 20;  // of the ranked list as text
 
 // --- one suggestion
 
@@ -190,6 +191,13 @@ std::string one_text(const Suggestion& s, const SuggestionAnswer& a, const Quest
            "\n";
 }
 
+// The article that the idea was answered with, in full.
+std::string plan_next(const SuggestionAnswer& a, const std::string& batch,
+                      const Arguments& arguments) {
+    if (!a.answered) return "";
+    return "\n" + next_line({"plan", a.article->name}, batch, arguments);
+}
+
 std::vector<std::string> not_known(const SuggestionAnswer& a) {
     std::vector<std::string> out;
     for (const auto& unmade : a.taken.not_known) out.push_back(unmade.said);
@@ -282,24 +290,19 @@ std::string bulk_text(BulkAnswers& bulk, const Question& q, bool all) {
                                                         bulk.bad() == 1 ? "" : "s")
                                           : "");
     const auto most = all ? ranked.size() : std::min(listed, ranked.size());
-    for (std::size_t i = 0; i < most; ++i) {
-        const auto& group = ranked[i];
-        const auto a = bulk.answer(group.suggestion);
-        const auto idea = inert(first_bytes(group.suggestion.idea, idea_kept));
-        out += fmt::format(
-            "{:>3}  {}{}\n", a.answered ? fmt::format("{:.0f}", a.judgement.score) : "?", idea,
-            group.rows.size() > 1 ? fmt::format("  ({} times)", group.rows.size()) : "");
-        out +=
-            wrapped(a.answered ? fmt::format("{}; {}; needs {}", words(serves(a.judgement.score)),
-                                             group.verdict, q.units.yarn(a.need.mid))
-                               : a.ask,
-                    5) +
-            "\n";
-    }
+    out += answer_lines(bulk, most, q);
     if (ranked.size() > most)
         out += fmt::format("and {} more: --all lists them, --out FILE keeps them\n",
                            ranked.size() - most);
     return out;
+}
+
+// The replies are in the file that --out writes.
+std::string replies_next(const Arguments& arguments) {
+    std::vector<std::string> words{"answer"};
+    words.insert(words.end(), arguments.words.begin(), arguments.words.end());
+    words.insert(words.end(), {"--out", "replies.csv"});
+    return "\n" + next_line(words, "", arguments);
 }
 
 constexpr int some_rows_bad = 65;
@@ -322,7 +325,8 @@ Answer answer_many(const Arguments& arguments, const Question& q, BulkAnswers& b
         said.exit_code = code;
         return said;
     }
-    return {q.json ? bulk_json(bulk, q) : bulk_text(bulk, q, arguments.has("all")),
+    return {q.json ? bulk_json(bulk, q)
+                   : bulk_text(bulk, q, arguments.has("all")) + replies_next(arguments),
             joined(notes, "\n"), code};
 }
 
@@ -395,7 +399,9 @@ Answer run(const Arguments& arguments) {
     Answerer answerer(ground_of(q));
     const auto a = answerer.answer(s);
     const auto notes = joined(q.measured.notes, "\n");
-    if (!q.json) return {one_text(s, a, q) + (q.working ? working(a) : ""), notes};
+    if (!q.json)
+        return {one_text(s, a, q) + (q.working ? working(a) : "") + plan_next(a, batch, arguments),
+                notes};
     auto out = json_answer("answer");
     out["rows"] = 1;
     out["rows_refused"] = 0;

@@ -17,27 +17,18 @@
 namespace gristwright::cli {
 namespace {
 
-constexpr std::size_t label_width = 13, column_width = 31;
+constexpr std::size_t label_width = 13, gap = 2;
 
-std::vector<std::string> lines_of(const std::string& text) {
-    std::vector<std::string> out;
-    const auto folded = wrapped(text, text_width - column_width);
-    std::size_t from = 0;
-    while (from <= folded.size()) {
-        const auto end = std::min(folded.find('\n', from), folded.size());
-        out.push_back(folded.substr(from + text_width - column_width,
-                                    end - from - (text_width - column_width)));
-        from = end + 1;
-    }
-    return out;
-}
+// Two of them and the label side by side.
+std::size_t column_width() { return (text_width() - label_width - gap) / 2; }
 
 std::string row(const std::string& label, const std::string& left, const std::string& right) {
-    const auto a = lines_of(left), b = lines_of(right);
+    const auto wide = column_width();
+    const auto a = apart(wrapped(left, 0, wide), '\n'), b = apart(wrapped(right, 0, wide), '\n');
     std::string out;
     for (std::size_t i = 0; i < std::max(a.size(), b.size()); ++i) {
         auto line = padded(i == 0 ? label : "", label_width) +
-                    padded(i < a.size() ? a[i] : "", column_width + 2) + (i < b.size() ? b[i] : "");
+                    padded(i < a.size() ? a[i] : "", wide + gap) + (i < b.size() ? b[i] : "");
         while (!line.empty() && line.back() == ' ') line.pop_back();
         out += line + "\n";
     }

@@ -6,10 +6,11 @@
 #include <array>
 #include <nlohmann/json.hpp>
 
-#include "catalog/text/nearest.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/mind.hpp"
+#include "cli/output/next.hpp"
+#include "cli/output/ranked_lines.hpp"
 #include "cli/output/working.hpp"
 #include "cli/output/yarn_words.hpp"
 #include "cli/ranking.hpp"
@@ -73,49 +74,17 @@ std::string part(const std::string& title, const std::vector<JudgedPlan>& plans,
     return out;
 }
 
-std::string out_of_reach(const std::vector<JudgedPlan>& plans, std::size_t most,
-                         const Question& q) {
-    if (plans.empty()) return "";
-    std::vector<std::string> said;
-    for (const auto& judged : plans) {
-        if (said.size() == most) {
-            said.push_back(fmt::format("and {} more", plans.size() - most));
-            break;
-        }
-        said.push_back(fmt::format("{} ({}) by {}", judged.plan.article->title,
-                                   words(judged.plan.article->craft),
-                                   q.units.yarn(judged.plan.short_by)));
-    }
-    return "\n" + heading("Out of reach even at the smallest useful size") + "\n" +
-           wrapped(joined(said), 5) + "\n";
-}
-
-// The need that decides, else the wish that costs most.
-std::string why_not(const JudgedPlan& judged, const YarnProfile& yarn) {
-    const auto con = against(judged.judgement, judged.plan, yarn);
-    return con.empty() ? "any ordinary yarn serves it better" : con.front();
-}
-
 // By reason, so that each is said once: "does not felt: fulled scarf (woven), fulled bag (woven)".
 std::string not_for_this_yarn(const std::vector<JudgedPlan>& plans, const Question& q,
                               std::size_t most) {
     if (plans.empty()) return "";
-    std::vector<std::pair<std::string, std::vector<std::string>>> reasons;
-    for (const auto& judged : plans) {
-        const auto why = why_not(judged, q.yarn);
-        auto at = std::find_if(reasons.begin(), reasons.end(),
-                               [&](const auto& r) { return r.first == why; });
-        if (at == reasons.end()) at = reasons.insert(at, {why, {}});
-        at->second.push_back(
-            fmt::format("{} ({})", judged.plan.article->title, words(judged.plan.article->craft)));
-    }
     auto out = "\n" + heading("Wasted on it, or does not serve") + "\n";
-    for (auto& [why, titles] : reasons) {
-        const auto more = titles.size();
-        if (more > most) {
-            titles.resize(most);
-            titles.push_back(fmt::format("and {} more", more - most));
-        }
+    for (const auto& [why, articles] : by_reason(plans, q.yarn)) {
+        std::vector<std::string> titles;
+        for (std::size_t i = 0; i < std::min(most, articles.size()); ++i)
+            titles.push_back(fmt::format("{} ({})", articles[i]->title, words(articles[i]->craft)));
+        if (articles.size() > most)
+            titles.push_back(fmt::format("and {} more", articles.size() - most));
         out += labelled("-", why + ": " + joined(titles), 2) + "\n";
     }
     return out;
@@ -160,12 +129,28 @@ std::string foot(const Ranked& ranked, const Question& q, std::size_t most) {
                                 q.units.imperial() ? "8epi,10epi" : "30/10cm,40/10cm"),
                     0) +
             "\n";
-    out += "One in full, with steps and reasons: gristwright plan NAME BATCH\n";
     return out;
 }
 
-std::string makes_text(const Ranked& ranked, const Question& q, std::size_t most,
-                       std::string_view craft) {
+std::string in_full(const Ranked& ranked, const Question& q, std::size_t most) {
+    return part("What it is for", ranked.best, most, q) +
+           part("Also serves", ranked.also, most, q) +
+           part("To learn from", ranked.samples, std::min<std::size_t>(most, 2), q);
+}
+
+// What to ask next of the first that it makes; of what it nearly makes, how much more to spin.
+std::string next_step(const Ranked& ranked, const Arguments& arguments) {
+    const auto batch = arguments.words.empty() ? "" : arguments.words[0];
+    for (const auto* part : {&ranked.best, &ranked.also, &ranked.samples})
+        if (!part->empty())
+            return next_line({"plan", part->front().plan.article->name}, batch, arguments);
+    if (ranked.short_of.empty()) return "";
+    return next_line({"spin-more", ranked.short_of.front().plan.article->name}, batch, arguments);
+}
+
+std::string makes_text(const Ranked& ranked, const Question& q, const Arguments& arguments) {
+    const bool whole = arguments.has("long");
+    const auto most = arguments.has("all") ? all_of_them : usual_most;
     auto out =
         wrapped(batch_line(q), 0) + "\n" + wrapped(capital(class_line(q.yarn)) + ".", 0) + "\n\n";
     out += wrapped(fmt::format("What it can make, at the largest size with a {} chance that the "
@@ -173,14 +158,15 @@ std::string makes_text(const Ranked& ranked, const Question& q, std::size_t most
                                percent(q.request.certainty)),
                    0) +
            "\n";
-    out += part("What it is for", ranked.best, most, q);
-    out += part("Also serves", ranked.also, most, q);
-    out += part("To learn from", ranked.samples, std::min<std::size_t>(most, 2), q);
+    out += whole ? in_full(ranked, q, most) : ranked_lines(ranked, most, q);
     if (ranked.best.empty())
         out += "\nNothing in the catalogue suits this batch: what it lacks stands below.\n";
-    return out + better_in_part(ranked, q, craft) + set_text(best_set_of(ranked), q) +
-           out_of_reach(ranked.short_of, 2 * most, q) + not_for_this_yarn(ranked.unfit, q, most) +
-           foot(ranked, q, most);
+    return out + better_in_part(ranked, q, arguments.text("craft")) +
+           set_text(best_set_of(ranked), q) +
+           out_of_reach_lines(ranked.short_of, whole ? 2 * most : most, q) +
+           (whole ? not_for_this_yarn(ranked.unfit, q, most)
+                  : not_served_lines(ranked.unfit, most, q)) +
+           foot(ranked, q, most) + next_step(ranked, arguments);
 }
 
 // The working of the plan that stands first; any other is shown by gristwright plan --working.
@@ -217,13 +203,10 @@ std::string makes_json(const Ranked& ranked, const Question& q) {
 }
 
 Answer run(const Arguments& arguments) {
-    const auto craft = arguments.text("craft");
     const auto q = ask(arguments, arguments.words.empty() ? "" : arguments.words[0]);
-    const auto ranked = rank(q, craft);
-    const auto most = arguments.has("all") ? all_of_them : usual_most;
-    return {q.json
-                ? makes_json(ranked, q)
-                : makes_text(ranked, q, most, craft) + (q.working ? first_working(ranked, q) : ""),
+    const auto ranked = rank(q, arguments.text("craft"));
+    return {q.json ? makes_json(ranked, q)
+                   : makes_text(ranked, q, arguments) + (q.working ? first_working(ranked, q) : ""),
             joined(q.measured.notes, "\n")};
 }
 
@@ -238,6 +221,7 @@ Command makes_command() {
         0,
         1,
         together({{{"craft", "woven", "only knitted or only woven things", false, "knitted|woven"},
+                   {"long", "", "each article with its gauge or sett and reasons"},
                    {"all", "", "list everything, not the first six of each part"}},
                   plan_options(),
                   batch_options(),

@@ -9,8 +9,10 @@
 #include "cli/output/charts.hpp"
 #include "cli/output/cloth_picture.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/line_up.hpp"
 #include "cli/output/schematic.hpp"
 #include "cli/output/split_picture.hpp"
+#include "cli/ranking.hpp"
 #include "engine/units/failure.hpp"
 
 namespace gristwright::cli {
@@ -47,20 +49,24 @@ Svg drawn_split(const Arguments& arguments, const Question& q) {
 }
 
 // Their own words are of a batch alone; a plan and a cloth are of a TEMPLATE first.
-bool of_batch(const std::string& what) { return what == "yarn" || what == "split"; }
+bool of_batch(const std::string& what) {
+    return what == "yarn" || what == "split" || what == "lineup";
+}
 
-Svg drawn(const std::string& what, const Arguments& arguments, const Question& q) {
-    if (what == "yarn") return yarn_picture(q);
-    if (what == "split") return drawn_split(arguments, q);
+std::string drawn(const std::string& what, const Arguments& arguments, const Question& q) {
+    if (what == "lineup") return line_up_poster(rank(q), q).poster();
+    if (what == "yarn") return yarn_picture(q).file();
+    if (what == "split") return drawn_split(arguments, q).file();
     const auto judged = planned(arguments, q);
-    return what == "plan" ? plan_picture(judged, q) : cloth_picture(judged.plan, q);
+    return (what == "plan" ? plan_picture(judged, q) : cloth_picture(judged.plan, q)).file();
 }
 
 void check(const std::string& what, const Arguments& arguments) {
-    const std::vector<std::string> known{"plan", "split", "cloth", "yarn"};
+    const std::vector<std::string> known{"plan", "lineup", "split", "cloth", "yarn"};
     if (std::find(known.begin(), known.end(), what) == known.end())
-        throw Misused(fmt::format("picture draws a plan, a split, a cloth or a yarn, not '{}'{}",
-                                  what, catalog::did_you_mean(what, known)));
+        throw Misused(
+            fmt::format("picture draws a plan, a lineup, a split, a cloth or a yarn, not '{}'{}",
+                        what, catalog::did_you_mean(what, known)));
     if (!of_batch(what) && arguments.words.size() < 2)
         throw Misused(fmt::format("picture {} needs a TEMPLATE; see gristwright templates", what));
     if (of_batch(what) && arguments.words.size() > 2)
@@ -76,7 +82,7 @@ Answer run(const Arguments& arguments) {
     auto q = ask(arguments, arguments.words.size() > batch ? arguments.words[batch] : "",
                  what == "yarn" ? Skeins::all : Skeins::of_one_yarn);
     const auto file = out_file(arguments);
-    return written(file, drawn(what, arguments, q).file(), "Written: " + inert(file.path),
+    return written(file, drawn(what, arguments, q), "Written: " + inert(file.path),
                    q.measured.notes);
 }
 
@@ -85,10 +91,10 @@ Answer run(const Arguments& arguments) {
 Command picture_command() {
     return {
         "picture",
-        "An SVG file: an article drawn to scale (plan), skeins and cuts (split), the cloth it is "
-        "made of beside a smooth combed yarn's (cloth), or the yarn among the weight classes "
-        "(yarn).",
-        "plan|split|cloth|yarn [TEMPLATE] [BATCH.toml | SKEINS.csv]",
+        "An SVG file: an article drawn to scale (plan), all that the batch makes beside a standing "
+        "figure, for A3 (lineup), skeins and cuts (split), the cloth it is made of beside a smooth "
+        "combed yarn's (cloth), or the yarn among the weight classes (yarn).",
+        "plan|lineup|split|cloth|yarn [TEMPLATE] [BATCH.toml | SKEINS.csv]",
         1,
         3,
         together({out_options("shawl.svg"),

@@ -11,6 +11,7 @@
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/mind.hpp"
+#include "cli/output/next.hpp"
 #include "cli/output/split_words.hpp"
 #include "cli/split_asked.hpp"
 #include "cli/yarns.hpp"
@@ -23,13 +24,14 @@ namespace {
 using allocation::Split;
 
 std::string bars(const Split& s, const Question& q) {
-    constexpr double widest = 56;
+    constexpr std::size_t usual_bar = 56;
     Length longest;
     std::size_t name_width = 5;
     for (const auto& skein : q.yarn.skeins) {
         longest = std::max(longest, skein.length);
         name_width = std::max(name_width, std::min<std::size_t>(14, characters(skein.name)));
     }
+    const double widest = static_cast<double>(std::min(usual_bar, text_width() - name_width - 3));
     std::string out;
     for (std::size_t i = 0; i < q.yarn.skeins.size(); ++i) {
         std::string bar;
@@ -245,6 +247,20 @@ std::string split_text(const Split& s, const SplitAsked& asked, const Question& 
            proof(s.allocation) + "\n";
 }
 
+// The first of the articles in full, at the size that it gets.
+std::string plan_next(const Split& s, const SplitAsked& asked, const Question& q,
+                      const Arguments& arguments) {
+    const auto batch = arguments.words.empty() ? "" : arguments.words[0];
+    for (std::size_t w = 0; w < s.parts.size(); ++w) {
+        const auto& wish = asked.request.wishes[w];
+        if (s.parts[w].made && wish.plan)
+            return next_line(
+                {"plan", wish.plan->article->name, "--size", q.units.typed_size(s.parts[w].size)},
+                batch, arguments);
+    }
+    return "";
+}
+
 std::string split_json(const Split& s, const SplitAsked& asked, const Question& q) {
     using Outcome = allocation::Allocation::Outcome;
     auto out = json_answer("split");
@@ -292,7 +308,8 @@ Answer run(const Arguments& arguments) {
         notes += std::string(notes.empty() ? "" : "\n") + "stopped: this is the best so far";
     const int code = s.stopped ? interrupted : answered;
     if (q.json) return {split_json(s, asked, q), notes, code};
-    return {split_text(s, asked, q) + (q.working && s.found() ? split_working(s, asked) : ""),
+    return {split_text(s, asked, q) + (q.working && s.found() ? split_working(s, asked) : "") +
+                plan_next(s, asked, q, arguments),
             notes, code};
 }
 

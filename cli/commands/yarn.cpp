@@ -9,6 +9,7 @@
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/next.hpp"
 #include "cli/output/working.hpp"
 #include "cli/output/yarn_words.hpp"
 #include "cli/yarns.hpp"
@@ -169,10 +170,13 @@ std::string yarn_text(const Question& q, bool all) {
 }
 
 Answer run(const Arguments& arguments) {
-    const auto q = ask(arguments, arguments.words.empty() ? "" : arguments.words[0], Skeins::all);
+    const auto batch = arguments.words.empty() ? "" : arguments.words[0];
+    const auto q = ask(arguments, batch, Skeins::all);
     const auto notes = joined(q.measured.notes, "\n");
     if (!q.json)
-        return {yarn_text(q, arguments.has("counts")) + (q.working ? yarn_working(q) : ""), notes};
+        return {yarn_text(q, arguments.has("counts")) + (q.working ? yarn_working(q) : "") +
+                    next_line({"makes"}, batch, arguments),
+                notes};
     auto out = json_answer("yarn");
     out["batch"] = to_json(q);
     return {dumped(out), notes};

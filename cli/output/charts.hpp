@@ -1,5 +1,9 @@
-// Pictures of a yarn and of a plan's metres, each 360 units wide: a phone's width.
+// Pictures of a yarn and of a plan's metres, each 300 units wide: they fill a phone and
+// their letters stay at 12 pixels or more.
 #pragma once
+
+#include <string>
+#include <vector>
 
 #include "cli/output/svg.hpp"
 #include "cli/question.hpp"
@@ -7,7 +11,7 @@
 
 namespace gristwright::cli {
 
-inline constexpr double chart_width = 360;
+inline constexpr double chart_width = 300;
 
 // The trade's weight classes by grist and by wraps over one axis, with this yarn's two readings.
 // Wraps stand where a yarn of ordinary loft has that grist: wraps to the left of the grist mean a
@@ -21,10 +25,20 @@ Svg skein_chart(const YarnProfile& yarn, const Units& units);
 // Chance that the yarn reaches, against the article's size.
 Svg certainty_chart(const Plan& plan, const Units& units);
 
-// What the plan asks of the yarn, factor by factor: how far each is met, 0 to 1.
-Svg factor_chart(const Judgement& judged);
+// Points of 100 that each wish or need costs, dearest first; what costs less than half a point is
+// met.
+struct PointsLost {
+    std::string to;
+    double points = 0;
+};
+std::vector<PointsLost> points_lost(const Judgement& judged);
+std::vector<std::string> fully_met(const Judgement& judged);
+Svg lost_chart(const Judgement& judged);
+
+// The share of the batch that a plan takes, with its 90 % range.
+Svg batch_share_bar(const Plan& plan);
 
 // A bar of 100 units, `share` of it filled (0 to 1).
-Svg share_bar(double share, std::string_view title);
+Svg share_bar(double share);
 
 }  // namespace gristwright::cli

@@ -3,6 +3,7 @@
 #include <fmt/core.h>
 
 #include <algorithm>
+#include <array>
 #include <functional>
 
 #include "cli/output/image.hpp"
@@ -17,8 +18,8 @@ namespace {
 
 // CSS pixels: 96 to the inch, so that a patch drawn so is as large as life on paper.
 constexpr double per_mm = 96 / 25.4;
-constexpr double edge = 16, near_width = 330, near_height = 280, table_width = 60 * per_mm,
-                 table_height = 50 * per_mm;
+constexpr double edge = 16, near_width = 330, near_height = 280, life_width = 60 * per_mm,
+                 life_height = 50 * per_mm;
 constexpr double stitches_shown = 9, threads_shown = 15;  // across the near view
 constexpr double near_pixels = 1.4, table_pixels = 2;     // of the picture, to a CSS pixel
 
@@ -61,20 +62,40 @@ Laid laid_woven(const WovenCloth& cloth, double thickness) {
             shown(end, chart.across(), threads_shown)};
 }
 
-Views views_of(const PlanPiece& piece, const YarnProfile& yarn, int plies) {
+// A piece's cloth with the yarns that are in it.
+struct LaidPiece : Laid {
+    std::array<lay::Fibres, 2> yarns;
+};
+
+LaidPiece laid_piece(const PlanPiece& piece, const YarnProfile& yarn, int plies) {
     const auto fibres = fibres_of(yarn, plies);
-    const auto laid = by_cloth(
-        piece, [&](const KnitCloth& k) { return laid_knitted(k, fibres.thickness); },
-        [&](const WovenCloth& w) { return laid_woven(w, fibres.thickness); });
-    const auto seen = [&](double width, double height, double pixels) {
-        auto second = fibres;
-        if (piece.knit) second.colours = {other_yarn};
-        return lay::relief(laid.strands(width, height), {fibres, second}, {width, height, pixels});
-    };
-    const double mm = laid.near_mm;
-    return {seen(mm, mm * near_height / near_width, near_pixels * near_width / mm),
-            seen(table_width / per_mm, table_height / per_mm, table_pixels * per_mm), mm};
+    LaidPiece out{by_cloth(
+                      piece, [&](const KnitCloth& k) { return laid_knitted(k, fibres.thickness); },
+                      [&](const WovenCloth& w) { return laid_woven(w, fibres.thickness); }),
+                  {fibres, fibres}};
+    if (piece.knit) out.yarns[1].colours = {other_yarn};
+    return out;
 }
+
+lay::Picture seen(const LaidPiece& laid, double width, double height, double pixels) {
+    return lay::relief(laid.strands(width, height), laid.yarns, {width, height, pixels});
+}
+
+lay::Picture near_view(const LaidPiece& laid) {
+    const double mm = laid.near_mm;
+    return seen(laid, mm, mm * near_height / near_width, near_pixels * near_width / mm);
+}
+
+lay::Picture table_view(const LaidPiece& laid) {
+    return seen(laid, life_width / per_mm, life_height / per_mm, table_pixels * per_mm);
+}
+
+Views views_of(const PlanPiece& piece, const YarnProfile& yarn, int plies) {
+    const auto laid = laid_piece(piece, yarn, plies);
+    return {near_view(laid), table_view(laid), laid.near_mm};
+}
+
+int plies_of(const Question& q) { return std::max(1, q.measured.batch.plies); }
 
 std::string drawn_as(const std::string& name, const std::string& chart, const char* instead) {
     return chart.empty() ? fmt::format("{} (drawn as {}: no chart of it yet)", name, instead)
@@ -140,34 +161,41 @@ std::string answer_words(const PlanPiece& piece, const YarnProfile& yarn,
 void draw_views(Svg& out, double x, double top, const std::string& title, const Views& views,
                 const YarnProfile& yarn) {
     out.text({x, top}, title, "label strong");
-    out.lines({x, top + 17}, cover_words(views, yarn), 54, "faint");
+    out.lines({x, top + 17}, cover_words(views, yarn), 50, "faint");
     const double near = top + 40, table = near + near_height + 40;
     out.image({x, near}, near_width, near_height, data_address(views.near));
     const double bar = 10 * near_width / views.near_mm;
     out.line({x, near + near_height + 12}, {x + bar, near + near_height + 12}, "edge");
     out.text({x + bar + 8, near + near_height + 16}, "10 mm", "label");
-    out.image({x, table}, table_width, table_height, data_address(views.table));
+    out.image({x, table}, life_width, life_height, data_address(views.table));
+}
+
+// One view as a picture of its own.
+Svg alone(const lay::Picture& picture, double width, double height, const std::string& title,
+          const std::string& said) {
+    Svg out(width, height, title, said + " " + not_a_photograph);
+    return out.image({0, 0}, width, height, data_address(picture));
 }
 
 }  // namespace
 
 Svg cloth_picture(const Plan& plan, const Question& q) {
     const auto& piece = telling_piece(plan);
-    const int plies = std::max(1, q.measured.batch.plies);
+    const int plies = plies_of(q);
     const auto yours = views_of(piece, q.yarn, plies);
     const auto combed_yarn = combed_alike(q);
     const auto combed = views_of(piece, combed_yarn, plies);
     const auto said = capital(cloth_words(piece, q.units));
     const auto answer = answer_words(piece, q.yarn, combed_yarn);
     const double second = 2 * edge + near_width, top = 112;
-    const double foot = top + 80 + near_height + table_height;
+    const double foot = top + 80 + near_height + life_height;
     Svg out(second + near_width + edge, foot + 44, plan.article->title + ": the cloth",
             fmt::format("{} {}. Yours: {} Smooth combed: {} {}", answer, said,
                         cover_words(yours, q.yarn), cover_words(combed, combed_yarn),
                         not_a_photograph));
     out.text({edge, 26}, plan.article->title, "head");
     out.lines({edge, 48}, answer, 72, "answer");
-    out.lines({edge, 84}, said, 110, "label");
+    out.lines({edge, 84}, said, 100, "label");
     draw_views(out, edge, top, "From this yarn", yours, q.yarn);
     draw_views(out, second, top, "From a smooth combed yarn of the same grist", combed,
                combed_yarn);
@@ -175,6 +203,32 @@ Svg cloth_picture(const Plan& plan, const Question& q) {
              "faint");
     out.text({edge, foot + 32}, not_a_photograph, "faint");
     return out;
+}
+
+ClothNear cloth_near(const Plan& plan, const Question& q) {
+    const auto& piece = telling_piece(plan);
+    const auto laid = laid_piece(piece, q.yarn, plies_of(q));
+    return {
+        capital(cloth_words(piece, q.units)),
+        alone(near_view(laid), near_width, near_height, plan.article->title + ": the cloth, near",
+              fmt::format("{}; {:.0f} mm across.", capital(cloth_words(piece, q.units)),
+                          laid.near_mm))};
+}
+
+ClothViews cloth_views(const Plan& plan, const Question& q) {
+    const auto& piece = telling_piece(plan);
+    const auto combed_yarn = combed_alike(q);
+    const auto yours = laid_piece(piece, q.yarn, plies_of(q));
+    const auto combed = laid_piece(piece, combed_yarn, plies_of(q));
+    const auto answer = answer_words(piece, q.yarn, combed_yarn);
+    const auto table = [&](const LaidPiece& laid, const char* whose) {
+        return alone(table_view(laid), life_width, life_height,
+                     fmt::format("{}: the cloth across the table, {}", plan.article->title, whose),
+                     fmt::format("6 x 5 cm of it. {}", answer));
+    };
+    auto near = cloth_near(plan, q);
+    return {answer, std::move(near.about), std::move(near.near), table(yours, "from this yarn"),
+            table(combed, "from a smooth combed yarn")};
 }
 
 }  // namespace gristwright::cli

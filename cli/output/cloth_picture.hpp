@@ -10,4 +10,18 @@ namespace gristwright::cli {
 
 Svg cloth_picture(const Plan& plan, const Question& q);
 
+// For a page, which says the words itself: what cloth it is, and about ten of its stitches.
+struct ClothNear {
+    std::string about;
+    Svg near;
+};
+ClothNear cloth_near(const Plan& plan, const Question& q);
+
+// The same, and 6 x 5 cm of the cloth as large as life, from this yarn and from a combed one.
+struct ClothViews {
+    std::string answer, about;
+    Svg near, yours, combed;
+};
+ClothViews cloth_views(const Plan& plan, const Question& q);
+
 }  // namespace gristwright::cli

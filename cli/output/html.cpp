@@ -17,7 +17,11 @@ std::string rendered(std::string_view page_template, const PageData& data) {
 
 PageData lines_of(const std::vector<std::string>& said) {
     PageData out{PageData::type::list};
-    for (const auto& one : said) out << PageData{"text", capital(one)};
+    for (const auto& one : said) {
+        PageData line{"text", capital(one)};
+        line.set("number", std::to_string(out.list_value().size() + 1));
+        out << line;
+    }
     return out;
 }
 

@@ -17,7 +17,7 @@ using PageData = kainjow::mustache::basic_data<std::string>;
 // Throws OurMistake for a template that is none.
 std::string rendered(std::string_view page_template, const PageData& data);
 
-// A list of lines, {{#each}}{{text}}{{/each}}, each with a capital.
+// A list of lines, {{#each}}{{number}} {{text}}{{/each}}, numbered from 1, each with a capital.
 PageData lines_of(const std::vector<std::string>& said);
 
 }  // namespace gristwright::cli

@@ -1,8 +1,6 @@
 #include "cli/output/layout.hpp"
 
-#include <unistd.h>
-
-#include <cstdlib>
+#include <algorithm>
 
 #include "catalog/text/characters.hpp"
 
@@ -26,13 +24,6 @@ std::string_view next_word(std::string_view text) {
                : number;
 }
 
-bool wants_colour() {
-    const char* term = std::getenv("TERM");
-    const char* no_colour = std::getenv("NO_COLOR");
-    return isatty(STDOUT_FILENO) == 1 && !(no_colour && *no_colour) && term &&
-           std::string_view(term) != "dumb";
-}
-
 }  // namespace
 
 std::size_t characters(std::string_view text) {
@@ -54,6 +45,10 @@ std::string padded(std::string text, std::size_t width) {
 }
 
 std::string wrapped(std::string_view text, std::size_t indent) {
+    return wrapped(text, indent, text_width());
+}
+
+std::string wrapped(std::string_view text, std::size_t indent, std::size_t width) {
     std::string out(indent, ' ');
     std::size_t column = indent;
     bool fresh = true;
@@ -62,7 +57,7 @@ std::string wrapped(std::string_view text, std::size_t indent) {
         text.remove_prefix(std::min(text.size(), word.size() + 1));
         if (word.empty()) continue;
         const auto wide = characters(word);
-        if (!fresh && column + 1 + wide > text_width) {
+        if (!fresh && column + 1 + wide > width) {
             out += "\n" + std::string(indent, ' ');
             column = indent;
             fresh = true;
@@ -101,9 +96,6 @@ std::string capital(std::string text) {
 
 std::string inert(std::string_view text) { return catalog::inert(text); }
 
-std::string heading(std::string_view text) {
-    static const bool colour = wants_colour();
-    return colour ? "\033[1m" + std::string(text) + "\033[0m" : std::string(text);
-}
+std::string heading(std::string_view text) { return dyed(text, Dye::heading); }
 
 }  // namespace gristwright::cli

@@ -1,17 +1,18 @@
-// Text for an 80-column terminal.
+// Running text for the terminal's width.
 #pragma once
 
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "cli/output/terminal.hpp"
+
 namespace gristwright::cli {
 
-inline constexpr std::size_t text_width = 79;
-
-// The text broken into lines of at most `text_width`, each after `indent` spaces; no end of line.
+// The text broken into lines of at most text_width(), each after `indent` spaces; no end of line.
 // Widths count characters of UTF-8, not bytes.
 std::string wrapped(std::string_view text, std::size_t indent);
+std::string wrapped(std::string_view text, std::size_t indent, std::size_t width);
 
 // The first line after `label`, the others under the text: "for: soft,\n     warm".
 std::string labelled(std::string_view label, std::string_view text, std::size_t indent);
@@ -28,7 +29,7 @@ std::string padded(std::string text, std::size_t width);
 // cannot drive the terminal.
 std::string inert(std::string_view text);
 
-// Bold where the output is a terminal that wants colour (NO_COLOR unset, TERM not dumb).
+// Bold where colour is wanted.
 std::string heading(std::string_view text);
 
 }  // namespace gristwright::cli

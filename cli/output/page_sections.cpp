@@ -18,7 +18,7 @@ namespace {
 
 constexpr std::size_t most_answers = 40, longest_idea = 120;
 
-PageData answer_data(const Answered& one, const Question& q, std::size_t place) {
+PageData answer_data(const Answered& one, const Question& q) {
     const auto& a = one.answer;
     PageData out;
     out.set("idea", shortened(inert(one.suggestion.idea), longest_idea));
@@ -33,9 +33,7 @@ PageData answer_data(const Answered& one, const Question& q, std::size_t place) 
     known.set("title", a.article->title);
     known.set("craft", std::string(words(a.article->craft)));
     known.set("score", fmt::format("{:.0f}", a.judgement.score));
-    known.set("bar", share_bar(a.judgement.score / 100,
-                               fmt::format("suitability {:.0f} of 100", a.judgement.score))
-                         .inlined(fmt::format("answer{}", place)));
+    known.set("bar", share_bar(a.judgement.score / 100).silent());
     known.set("verdict", capital(fmt::format("{}; {}", words(serves(a.judgement.score)),
                                              metres_verdict(a, q.units))));
     known.set("reply", inert(with_care(reply(one.suggestion, a, q.yarn, q.units),
@@ -76,7 +74,7 @@ std::vector<Answered> answered(BulkAnswers& bulk) {
 std::string answers_section(const std::vector<Answered>& answers, const Question& q) {
     PageData out, rows{PageData::type::list};
     for (std::size_t i = 0; i < std::min(answers.size(), most_answers); ++i)
-        rows << answer_data(answers[i], q, i);
+        rows << answer_data(answers[i], q);
     out.set("rows", rows);
     if (answers.size() > most_answers)
         out.set("more", fmt::format("{}", answers.size() - most_answers));

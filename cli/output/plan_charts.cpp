@@ -1,5 +1,7 @@
 #include <fmt/core.h>
 
+#include <algorithm>
+
 #include "cli/output/axis.hpp"
 #include "cli/output/charts.hpp"
 #include "cli/output/describe.hpp"
@@ -7,7 +9,8 @@
 namespace gristwright::cli {
 namespace {
 
-constexpr double left = 42, right = chart_width - 14, top = 14, bottom = 150;
+constexpr double least_told = 0.5;  // points
+constexpr double left = 48, right = chart_width - 14, top = 14, bottom = 150;
 
 double shown(Length size, const Units& units) {
     return units.imperial() ? in_inches(size) : in_centimetres(size);
@@ -44,12 +47,20 @@ void frame(Svg& svg, const Axis& x, const Axis& y, const Plan& plan, const Units
     }
     for (const double value : ticks(x, 5)) {
         svg.line({x.at(value), bottom}, {x.at(value), bottom + 4}, "axis");
-        svg.text({x.at(value), bottom + 16}, fmt::format("{:g}", value), "faint middle");
+        svg.text({x.at(value), bottom + 20}, fmt::format("{:g}", value), "faint middle");
     }
     svg.line({left, bottom}, {right, bottom}, "axis");
-    svg.text({right, bottom + 31},
-             fmt::format("{}, {}", plan.article->measure, units.imperial() ? "in" : "cm"),
+    svg.text({right, bottom + 37},
+             fmt::format("{}, {}; ▲ ideal", plan.article->measure, units.imperial() ? "in" : "cm"),
              "faint end");
+}
+
+// The size that the article is best at, as a mark on the axis.
+void mark_ideal(Svg& svg, const Axis& x, const Template& t, const Units& units) {
+    const double at = x.at(shown(t.ideal, units));
+    svg.path(
+        Path().move({at, bottom + 1}).line({at - 4, bottom + 7}).line({at + 4, bottom + 7}).close(),
+        "notch");
 }
 
 }  // namespace
@@ -58,7 +69,7 @@ Svg certainty_chart(const Plan& plan, const Units& units) {
     const auto& t = *plan.article;
     const auto x = size_axis(plan, units);
     const Axis y{0, 1, bottom, top};
-    Svg svg(chart_width, bottom + 38, "Chance that the yarn reaches, against " + t.measure,
+    Svg svg(chart_width, bottom + 44, "Chance that the yarn reaches, against " + t.measure,
             fmt::format("{} at {} {}, {} at {}, {} at {}.", percent(plan.certainty_at(t.smallest)),
                         t.measure, units.size(t.smallest), percent(plan.certainty),
                         units.size(plan.size), percent(plan.certainty_at(t.largest)),
@@ -66,36 +77,66 @@ Svg certainty_chart(const Plan& plan, const Units& units) {
     frame(svg, x, y, plan, units);
     curve(svg, x, y, plan, units);
     svg.line({left, y.at(plan.asked)}, {right, y.at(plan.asked)}, "asked");
-    svg.text({left + 4, y.at(plan.asked) + 13}, percent(plan.asked) + " asked", "asked-text");
+    svg.text({left + 4, y.at(plan.asked) + 15}, percent(plan.asked) + " asked", "asked-text");
+    mark_ideal(svg, x, t, units);
     const Point here{x.at(shown(plan.size, units)), y.at(plan.certainty_at(plan.size))};
     svg.line(here, {here.x, bottom}, "measure").circle(here, 5, "mark");
     const bool late = here.x > chart_width * 0.62;
-    svg.text({here.x + (late ? -8 : 8), bottom - 8}, units.size(plan.size),
+    svg.text({here.x + (late ? -8 : 8), bottom - 8},
+             fmt::format("{}, {}", units.size(plan.size), percent(plan.certainty)),
              late ? "label strong end" : "label strong");
     return svg;
 }
 
-Svg factor_chart(const Judgement& judged) {
-    std::vector<FactorName> asked;
-    std::string said;
+std::vector<PointsLost> points_lost(const Judgement& judged) {
+    std::vector<PointsLost> out;
+    for (const auto& need : judged.unmet)
+        if (need.cost >= least_told) out.push_back({need.demand->reason, need.cost});
     for (std::size_t f = 0; f < factor_count; ++f)
-        if (judged.factors[f].weight > 0) asked.push_back(static_cast<FactorName>(f));
-    for (const auto name : asked)
-        said += fmt::format("{}{} {:.0f} of 100", said.empty() ? "" : ", ", words(name),
-                            100 * judged.factor(name).desirability);
-    const double row = 17;
-    Svg svg(chart_width, row * double(asked.size()), "How far each wish is met", said);
-    for (std::size_t i = 0; i < asked.size(); ++i) {
-        const double y = row * double(i), share = judged.factor(asked[i]).desirability;
-        svg.text({0, y + 12}, words(asked[i]), "label");
-        svg.rect({100, y + 3}, 220, 10, "band", 2).rect({100, y + 3}, 220 * share, 10, "grist", 2);
-        svg.text({chart_width, y + 12}, fmt::format("{:.0f}", 100 * share), "faint end");
+        if (judged.factors[f].weight > 0 && judged.factors[f].cost >= least_told)
+            out.push_back({std::string(words(static_cast<FactorName>(f))), judged.factors[f].cost});
+    std::stable_sort(out.begin(), out.end(),
+                     [](const auto& a, const auto& b) { return a.points > b.points; });
+    return out;
+}
+
+std::vector<std::string> fully_met(const Judgement& judged) {
+    std::vector<std::string> out;
+    for (std::size_t f = 0; f < factor_count; ++f)
+        if (judged.factors[f].weight > 0 && judged.factors[f].cost < least_told)
+            out.emplace_back(words(static_cast<FactorName>(f)));
+    return out;
+}
+
+Svg lost_chart(const Judgement& judged) {
+    const auto lost = points_lost(judged);
+    std::string said;
+    for (const auto& one : lost)
+        said += fmt::format("{}{} {:.1f} points", said.empty() ? "" : ", ", one.to, one.points);
+    constexpr double row = 36, most_points = 20;
+    Svg svg(chart_width, row * double(lost.size()) + 2, "Points lost", said);
+    const Axis x{0, std::max(most_points, lost.empty() ? 0 : lost.front().points), 0,
+                 chart_width - 44};
+    for (std::size_t i = 0; i < lost.size(); ++i) {
+        const double y = row * double(i);
+        svg.text({0, y + 13}, shortened(lost[i].to, 44), "label");
+        svg.rect({0, y + 18}, x.stop, 10, "band", 2);
+        svg.rect({0, y + 18}, x.at(lost[i].points), 10, "lost", 2);
+        svg.text({chart_width, y + 28}, fmt::format("{:.0f}", lost[i].points), "faint end");
     }
     return svg;
 }
 
-Svg share_bar(double share, std::string_view title) {
-    Svg svg(100, 10, title, "");
+Svg batch_share_bar(const Plan& plan) {
+    Svg svg(100, 10, "", "");
+    const Axis x{0, 1, 0, 100};
+    const auto at = [&](Length q) { return x.at(q / plan.have.mid); };
+    svg.rect({0, 1}, 100, 8, "band", 2).rect({0, 1}, at(plan.need.mid), 8, "grist", 2);
+    return svg.line({at(plan.need.low()), 5}, {at(plan.need.high()), 5}, "whisker");
+}
+
+Svg share_bar(double share) {
+    Svg svg(100, 10, "", "");
     svg.rect({0, 1}, 100, 8, "band", 2).rect({0, 1}, 100 * share, 8, "grist", 2);
     for (int i = 1; i < 10; ++i) svg.line({10.0 * i, 1}, {10.0 * i, 9}, "weft");
     return svg;

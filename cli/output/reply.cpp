@@ -33,13 +33,21 @@ std::string with_article(const std::string& noun) {
     return (vowel ? "an " : "a ") + noun;
 }
 
+// "3 hats", "2 pairs of mitts".
+std::string counted(int count, const std::string& craft, const std::string& kind) {
+    const bool pairs = kind.back() == 's' && kind != "squares";
+    return fmt::format("{}{} {}{}{}", count, pairs ? " pairs of" : "",
+                       craft.empty() ? "" : craft + " ", kind,
+                       pairs               ? ""
+                       : kind == "squares" ? ""
+                                           : "s");
+}
+
 // The catalogue's word for it; the word as typed for what the catalogue does not have.
 std::string said_of(const ThingAnswer& thing) {
     const bool ours = thing.article && !thing.as_nearest;
     auto word = ours ? thing.wanted.kind : thing.wanted.said;
-    if (thing.wanted.count > 1)
-        return fmt::format("{} {}{}", thing.wanted.count, word, word.back() == 's' ? "" : "s");
-    return with_article(word);
+    return thing.wanted.count > 1 ? counted(thing.wanted.count, "", word) : with_article(word);
 }
 
 std::string thanks(const SuggestionAnswer& a) {
@@ -84,7 +92,7 @@ std::string subject(const SuggestionAnswer& a, const Units& units) {
     if (main.wanted.count < 2 && a.article->measure == "length")
         out += " of " + units.size(a.size);
     else if (main.wanted.count < 2)
-        out += fmt::format(" ({} {})", a.article->measure, units.size(a.size));
+        out += fmt::format(" ({})", measured(*a.article, units.size(a.size)));
     if (a.taken.role == YarnRole::weft_only) out = "the weft of " + out;
     if (a.taken.role == YarnRole::warp_only) out = "the warp of " + out;
     return capital(out);
@@ -93,13 +101,15 @@ std::string subject(const SuggestionAnswer& a, const Units& units) {
 std::string needs_words(const SuggestionAnswer& a, const Units& units) {
     const auto mid = units.yarn(a.need.mid);
     if (a.basis == SuggestionAnswer::Basis::template_plan) return "would take about " + mid;
+    const auto& main = a.things[a.main].wanted;
+    const bool plural = main.count > 1 || main.kind.back() == 's' || a.things.size() > 1;
+    const auto said = plural ? "are said to take" : "is said to take";
     if (a.stitches_kept)
         return fmt::format(
-            "is said to take {}, in this yarn about {},",
+            "{} {}, in this yarn about {},", said,
             a.stated_mass.si() > 0 ? units.mass(a.stated_mass) : units.yarn(a.stated), mid);
-    if (a.basis == SuggestionAnswer::Basis::stated_length)
-        return fmt::format("is said to take {}", mid);
-    return fmt::format("is said to take {}, here about {},", units.mass(a.stated_mass), mid);
+    if (a.basis == SuggestionAnswer::Basis::stated_length) return fmt::format("{} {}", said, mid);
+    return fmt::format("{} {}, here about {},", said, units.mass(a.stated_mass), mid);
 }
 
 std::string metres_sentence(const SuggestionAnswer& a, const YarnProfile& yarn,
@@ -116,8 +126,8 @@ std::string metres_sentence(const SuggestionAnswer& a, const YarnProfile& yarn,
             if (a.size_that_fits >= a.size * (1 - constants::blocking_slack))
                 return fmt::format("{}: enough for {}, and blocking moves it by more than that.",
                                    needs, units.size(a.size_that_fits));
-            return fmt::format("{}: enough if the {} is {}, not {}.", needs, t.measure,
-                               units.size(a.size_that_fits), units.size(a.size));
+            return fmt::format("{}: enough if it is {}, not {}.", needs,
+                               measured(t, units.size(a.size_that_fits)), units.size(a.size));
         case Reach::short_of:
             return fmt::format(
                 "{}: with {} for safety it is short by {}; about {} of fibre more "
@@ -132,15 +142,14 @@ std::string each_sentence(const SuggestionAnswer& a, const Units& units) {
     const auto& main = a.things[a.main];
     std::string each;
     if (main.wanted.count > 1)
-        each = fmt::format("That is about {} each.", units.yarn(main.need.mid / main.wanted.count));
+        each = fmt::format("That is about {} {}.", units.yarn(main.need.mid / main.wanted.count),
+                           main.wanted.kind.back() == 's' ? "for each pair" : "each");
     if (a.things.size() < 2) return each;
     std::vector<std::string> parts;
     for (std::size_t i = 0; i < a.things.size(); ++i) {
         const auto& thing = a.things[i];
         if (!thing.article || (a.taken.alternatives && i == a.main)) continue;
-        parts.push_back(fmt::format(
-            "{} about {}{}", named(thing), units.yarn(thing.need.mid),
-            thing.wanted.count > 1 ? fmt::format(" for {} of them", thing.wanted.count) : ""));
+        parts.push_back(fmt::format("{} about {}", named(thing), units.yarn(thing.need.mid)));
     }
     if (parts.empty()) return each;
     return (each.empty() ? "" : each + " ") +
@@ -148,7 +157,7 @@ std::string each_sentence(const SuggestionAnswer& a, const Units& units) {
                fmt::format("{}{}.", listed(parts, "and"), a.taken.alternatives ? " instead" : ""));
 }
 
-std::string role_sentence(const SuggestionAnswer& a) {
+std::string role_sentence(const SuggestionAnswer& a, const Units& units) {
     switch (a.taken.role) {
         case YarnRole::weft_only:
             return a.role_reckoned ? "The warp is then another yarn."
@@ -158,18 +167,33 @@ std::string role_sentence(const SuggestionAnswer& a) {
                                    : "As warp I have not reckoned it.";
         case YarnRole::border:
             return a.role_reckoned ? "That is the border; the middle is another yarn."
-                                   : "The border alone I have not reckoned: the figure is for the "
-                                     "whole piece.";
+                                   : fmt::format(
+                                         "The border or edge alone ({}) I have not "
+                                         "reckoned: the figure is for the whole piece.",
+                                         a.taken.role_said);
         case YarnRole::doubled:
-            return "Doubled I have not reckoned it: the figure is for a single strand.";
+            return a.role_reckoned
+                       ? "That is held double: two strands of it in every stitch."
+                       : "Doubled I have not reckoned it: the figure is for a single strand.";
         case YarnRole::with_another:
-            return "A second yarn would share the work: the figure is for all of it in this one.";
+            return fmt::format(
+                "A second yarn would share the work: the figure is for all of it in "
+                "this one; half and half it takes about {}.",
+                units.yarn(a.need.mid / 2));
         case YarnRole::plied_again:
-            return "Plied again it is another yarn, which I have not reckoned: measure it anew.";
+            return a.role_reckoned
+                       ? "That is plied again, two of it together: it is another yarn then, so "
+                         "measure it before you begin."
+                       : "Plied again it is another yarn, which I have not reckoned: measure it "
+                         "anew.";
         case YarnRole::fulled:
             return "Fulling cannot be undone: full a sample first.";
         case YarnRole::all:
-            return fmt::format("With every metre used the {} decides itself.", a.article->measure);
+            return a.largest < a.article->smallest
+                       ? fmt::format("All of it comes to {}, smaller than it is made.",
+                                     measured(*a.article, units.size(a.largest)))
+                       : fmt::format("With every metre used it comes to about {}.",
+                                     measured(*a.article, units.size(a.largest)));
         case YarnRole::part:
         case YarnRole::unsaid:
             break;
@@ -212,6 +236,17 @@ std::string width_sentence(const SuggestionAnswer& a, const Units& units) {
                        units.size(only ? sizes[0] : sizes[1]));
 }
 
+// A size in numbers of the trade of shoes, or without a unit, is not a length to us.
+std::string unclear_size_sentence(const SuggestionAnswer& a, const Units& units) {
+    if (!a.taken.shoe.empty())
+        return fmt::format(
+            "The shoe size {} I cannot turn into a length: I took {} of foot, so "
+            "measure first.",
+            a.taken.shoe, units.size(a.size));
+    if (a.taken.no_unit.empty()) return "";
+    return fmt::format("{}: in centimetres or inches? I kept my own size.", a.taken.no_unit);
+}
+
 std::string loom_sentence(const SuggestionAnswer& a, const Units& units) {
     if (a.off_loom.si() <= 0) return "";
     return fmt::format("From a loom of {} it comes off at most {} wide.",
@@ -227,7 +262,8 @@ std::string form_sentence(const SuggestionAnswer& a) {
 
 std::string fabric_sentence(const SuggestionAnswer& a) {
     const auto& wanted = a.things[a.main].wanted;
-    if (!wanted.fabric.named() || !left_out(a).empty()) return "";
+    if (!left_out(a).empty()) return "";
+    if (!wanted.fabric.named()) return a.plain ? "" : fmt::format("That is in {}.", a.fabric);
     return fmt::format("I reckoned it in {}.", wanted.fabric.in(a.article->craft));
 }
 
@@ -241,7 +277,17 @@ std::string weight_sentence(const SuggestionAnswer& a, const YarnProfile& yarn) 
                                                    : yarn.class_by_grist.front().name);
 }
 
-std::string wearer_sentence(const SuggestionAnswer& a) {
+// "child 6" is a child of 6; "18 months" a baby of 18 months.
+std::string body_words(const std::string& body) {
+    const auto space = body.find(' ');
+    return body.starts_with("child ") ? "a child of" + body.substr(space) : "a baby of " + body;
+}
+
+std::string wearer_sentence(const SuggestionAnswer& a, const Units& units) {
+    const auto& body = a.things[a.main].body;
+    if (!body.empty())
+        return fmt::format("For {} I took {}: no cords or long fringes.", body_words(body),
+                           measured(*a.article, units.size(a.size)));
     switch (a.taken.wearer) {
         case Wearer::baby:
             return "For a baby: no cords, fringes or loose loops, and nothing that prickles.";
@@ -251,6 +297,7 @@ std::string wearer_sentence(const SuggestionAnswer& a) {
             return a.article->fitted ? "The figure is for a grown-up's size: a child's takes less."
                                      : "For a child no cords or long fringes.";
         case Wearer::animal:
+            if (a.made_for == Wearer::animal) return "Measure the animal first.";
             return fmt::format("For the {} I have no sizes: measure first.",
                                a.taken.wearer_said.empty() ? "animal" : a.taken.wearer_said);
         default:
@@ -312,11 +359,12 @@ std::vector<std::string> answered_sentences(const Suggestion& s, const Suggestio
     std::vector<std::string> out{thanks(a), not_known_sentence(a), form_sentence(a),
                                  metres_sentence(a, yarn, units), each_sentence(a, units)};
     for (const auto topic : a.taken.topics) out.push_back(topic_sentence(topic, a, yarn, units));
-    out.push_back(wearer_sentence(a));
-    out.push_back(role_sentence(a));
+    out.push_back(wearer_sentence(a, units));
+    out.push_back(role_sentence(a, units));
     out.push_back(gauge_sentence(a, s, units));
     out.push_back(needle_sentence(a, s));
     out.push_back(width_sentence(a, units));
+    out.push_back(unclear_size_sentence(a, units));
     out.push_back(loom_sentence(a, units));
     if (a.taken.other_yarn) out.emplace_back("The figures are for my yarn, not for your own.");
     out.push_back(weight_sentence(a, yarn));
@@ -374,9 +422,7 @@ std::string named(const ThingAnswer& thing) {
     if (!thing.article) return said_of(thing);
     const auto& kind = thing.article->article;
     const auto craft = words(thing.article->craft);
-    if (thing.wanted.count > 1)
-        return fmt::format("{} {} {}{}", thing.wanted.count, craft, kind,
-                           kind.back() == 's' ? "" : "s");
+    if (thing.wanted.count > 1) return counted(thing.wanted.count, std::string(craft), kind);
     // Mitts and socks come in pairs: "knitted socks", but "a knitted hat".
     return fmt::format("{}{} {}", kind.back() == 's' ? "" : "a ", craft, kind);
 }

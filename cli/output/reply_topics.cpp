@@ -2,6 +2,8 @@
 
 #include <fmt/core.h>
 
+#include <utility>
+
 #include "cli/output/layout.hpp"
 #include "engine/yarn/constants.hpp"
 
@@ -17,6 +19,21 @@ constexpr double high_from = 0.65, middle_from = 0.4;
 std::string on(const Scale& scale, double value) {
     return value >= high_from ? scale.high : value >= middle_from ? scale.middle : scale.low;
 }
+
+// How a size is said after the number.
+constexpr std::pair<std::string_view, std::string_view> measured_words[] = {
+    {"length", "long"},
+    {"height", "high"},
+    {"width", "wide"},
+    {"side", "a side"},
+    {"span", "across"},
+    {"chest", "at the chest"},
+    {"foot length", "of foot"},
+    {"straight edge", "along the straight edge"},
+    {"short side", "along the short side"},
+    {"side of a square", "a square"},
+    {"length of a panel", "a panel"},
+};
 
 std::string itch(const YarnProfile& yarn) {
     const Scale soft{"It is soft, and few people would find that it itches.",
@@ -73,13 +90,20 @@ std::string warp(const YarnProfile& yarn) {
     return on(stands, yarn.trait(TraitName::warp_fitness).value);
 }
 
+std::string spring(const YarnProfile& yarn) {
+    const Scale springs{"It has spring: it stretches and comes back.",
+                        "It stretches a little; a rib holds better with it than a plain edge.",
+                        "It has little stretch: it grows in wear and does not come back."};
+    return on(springs, yarn.trait(TraitName::elasticity).value);
+}
+
 std::string sizes(const SuggestionAnswer& a, const Units& units) {
     if (!a.answered) return "";
     const auto& t = *a.article;
     if (a.largest < t.smallest)
-        return fmt::format("The {} could be at most {}, and it is made from {} on.", t.measure,
-                           units.size(a.largest), units.size(t.smallest));
-    return fmt::format("The {} could be up to about {}.", t.measure, units.size(a.largest));
+        return fmt::format("It could be at most {}, and it is made from {} on.",
+                           measured(t, units.size(a.largest)), units.size(t.smallest));
+    return fmt::format("It could be up to about {}.", measured(t, units.size(a.largest)));
 }
 
 std::string how_many(const SuggestionAnswer& a) {
@@ -145,6 +169,13 @@ std::string of_making(Topic topic, const SuggestionAnswer& a, const YarnProfile&
 
 }  // namespace
 
+std::string measured(const Template& t, const std::string& size) {
+    for (const auto& [measure, words] : measured_words)
+        if (t.measure == measure) return fmt::format("{} {}", size, words);
+    const bool around = t.measure.starts_with("round") || t.measure == "across";
+    return fmt::format("{} {}{}", size, around ? "" : "in ", t.measure);
+}
+
 std::string topic_sentence(Topic topic, const SuggestionAnswer& a, const YarnProfile& yarn,
                            const Units& units) {
     switch (topic) {
@@ -156,6 +187,8 @@ std::string topic_sentence(Topic topic, const SuggestionAnswer& a, const YarnPro
             return warmth(yarn);
         case Topic::drape:
             return drape(yarn);
+        case Topic::spring:
+            return spring(yarn);
         case Topic::stitches:
             return stitches(a, yarn);
         case Topic::care:

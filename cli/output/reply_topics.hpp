@@ -10,6 +10,9 @@ namespace gristwright::cli {
 
 // Empty where the reply's own numbers answer it already. Without an article (not answered) it is
 // about the yarn itself.
+// "56 cm round the head", "150 cm in span".
+std::string measured(const Template& t, const std::string& size);
+
 std::string topic_sentence(Topic topic, const SuggestionAnswer& answer, const YarnProfile& yarn,
                            const Units& units);
 

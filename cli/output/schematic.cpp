@@ -11,7 +11,7 @@
 namespace gristwright::cli {
 namespace {
 
-constexpr double page_width = 360, margin = 16, tallest = 250;
+constexpr double page_width = 425, margin = 16, tallest = 250;
 constexpr std::size_t line_width = 54;  // characters
 
 // A skein's end inside the first piece, as a share of its rows.

@@ -29,6 +29,12 @@ std::string_view entity(char c) {
     }
 }
 
+// Width and height in the size of a letter, so that a page's style sets the scale.
+std::string in_letters(double width, double height, double units) {
+    return fmt::format("width=\"{}em\" height=\"{}em\" ", decimal(width / units),
+                       decimal(height / units));
+}
+
 }  // namespace
 
 std::string escaped(std::string_view text) {
@@ -50,26 +56,33 @@ std::string shortened(std::string_view text, std::size_t most) {
     return std::string(text.substr(0, end)) + "…";
 }
 
-std::string decimal(double value) {
-    if (!std::isfinite(value)) return "0";
-    auto text = fmt::format("{:.2f}", value);
-    text.erase(text.find_last_not_of('0') + 1);
-    if (text.back() == '.') text.pop_back();
-    return text == "-0" ? "0" : text;
+std::string kept_together(std::string_view text) {
+    const auto digit = [&](std::size_t i) {
+        return i < text.size() && text[i] >= '0' && text[i] <= '9';
+    };
+    std::string out;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const bool after_figure = i > 0 && digit(i - 1);
+        const bool after_times = i > 1 && text[i - 1] == 'x' && text[i - 2] == ' ' && digit(i + 1);
+        out += text[i] == ' ' && (after_figure || after_times) ? "\u00a0" : std::string(1, text[i]);
+    }
+    return out;
 }
 
-Path& Path::move(Point to) { return text_ += "M" + at(to), *this; }
-Path& Path::line(Point to) { return text_ += "L" + at(to), *this; }
-Path& Path::close() { return text_ += "Z", *this; }
-
-Path& Path::curve(Point c1, Point c2, Point to) {
-    return text_ += "C" + at(c1) + " " + at(c2) + " " + at(to), *this;
-}
-
-Path& Path::arc(double radius, Point to, bool clockwise, bool large) {
-    text_ += fmt::format("A{0} {0} 0 {1} {2} {3}", decimal(radius), large ? 1 : 0,
-                         clockwise ? 1 : 0, at(to));
-    return *this;
+std::vector<std::string> broken(std::string_view words, std::size_t most) {
+    std::vector<std::string> out{""};
+    while (!words.empty()) {
+        const auto word = words.substr(0, words.find(' '));
+        words.remove_prefix(std::min(words.size(), word.size() + 1));
+        auto& line = out.back();
+        if (line.empty())
+            line = word;
+        else if (characters(line) + 1 + characters(word) > most)
+            out.emplace_back(word);
+        else
+            line += " " + std::string(word);
+    }
+    return out;
 }
 
 Svg::Svg(double width, double height, std::string_view title, std::string_view description)
@@ -108,19 +121,10 @@ Svg& Svg::text(Point where, std::string_view text, std::string_view look) {
 
 double Svg::lines(Point where, std::string_view words, std::size_t most, std::string_view look) {
     constexpr double line_height = 15;
-    std::string line;
-    const auto end_line = [&] {
+    for (const auto& line : broken(words, most)) {
         text(where, line, look);
         where.y += line_height;
-        line.clear();
-    };
-    while (!words.empty()) {
-        const auto word = words.substr(0, words.find(' '));
-        words.remove_prefix(std::min(words.size(), word.size() + 1));
-        if (!line.empty() && characters(line) + 1 + characters(word) > most) end_line();
-        line += line.empty() ? std::string(word) : " " + std::string(word);
     }
-    end_line();
     return where.y;
 }
 
@@ -153,14 +157,40 @@ std::string Svg::opening(std::string_view id, std::string_view more) const {
 
 std::string Svg::inlined(std::string_view id) const { return opening(id, "") + body_ + "</svg>\n"; }
 
-std::string Svg::file() const {
-    const auto size =
-        fmt::format("xmlns=\"http://www.w3.org/2000/svg\" width=\"{}\" height=\"{}\" ",
-                    decimal(2 * width_), decimal(2 * height_));
-    return opening("p", size) + "<style>\n" + std::string(embedded::picture_style) + "</style>\n" +
+std::string Svg::inlined(std::string_view id, double units) const {
+    return opening(id, in_letters(width_, height_, units)) + body_ + "</svg>\n";
+}
+
+std::string Svg::silent_as(std::string_view size) const {
+    return fmt::format(
+               "<svg {}class=\"picture\" aria-hidden=\"true\" focusable=\"false\" "
+               "viewBox=\"0 0 {} {}\">\n",
+               size, decimal(width_), decimal(height_)) +
+           body_ + "</svg>\n";
+}
+
+std::string Svg::silent() const { return silent_as(""); }
+
+std::string Svg::silent(double units) const {
+    return silent_as(in_letters(width_, height_, units));
+}
+
+std::string Svg::file_as(std::string_view size) const {
+    const auto space = fmt::format("xmlns=\"http://www.w3.org/2000/svg\" {}", size);
+    return opening("p", space) + "<style>\n" + std::string(embedded::picture_style) + "</style>\n" +
            fmt::format("<rect class=\"paper\" width=\"{}\" height=\"{}\"/>\n", decimal(width_),
                        decimal(height_)) +
            body_ + "</svg>\n";
+}
+
+std::string Svg::file() const {
+    return file_as(
+        fmt::format("width=\"{}\" height=\"{}\" ", decimal(2 * width_), decimal(2 * height_)));
+}
+
+std::string Svg::poster() const {
+    return file_as(
+        fmt::format("width=\"{}pt\" height=\"{}pt\" ", decimal(width_), decimal(height_)));
 }
 
 }  // namespace gristwright::cli

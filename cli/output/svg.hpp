@@ -6,6 +6,9 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
+
+#include "cli/output/path.hpp"
 
 namespace gristwright::cli {
 
@@ -16,26 +19,11 @@ std::string escaped(std::string_view text);
 // At most `most` characters, the last one "…" where something was left out.
 std::string shortened(std::string_view text, std::size_t most);
 
-// "12.5", "3", "-0.25": two decimals, no zeros at the end, never "-0". Not finite: "0".
-std::string decimal(double value);
+// Text broken into lines of at most `most` characters; a word that is longer stays whole.
+std::vector<std::string> broken(std::string_view text, std::size_t most);
 
-struct Point {
-    double x = 0, y = 0;
-};
-
-// The outline or line of a path.
-class Path {
-  public:
-    Path& move(Point to);
-    Path& line(Point to);
-    Path& curve(Point c1, Point c2, Point to);
-    Path& arc(double radius, Point to, bool clockwise, bool large = false);
-    Path& close();
-    const std::string& text() const { return text_; }
-
-  private:
-    std::string text_;
-};
+// A figure keeps what belongs to it on its line: "205 x 46 cm", "12 %".
+std::string kept_together(std::string_view text);
 
 class Svg {
   public:
@@ -64,11 +52,20 @@ class Svg {
 
     // For an HTML page; `id` must be the page's only one of its kind, letters and digits.
     std::string inlined(std::string_view id) const;
-    // A file of its own, with its style and paper.
+    // The same, `units` of it to the size of a letter, so that a page can set the scale of many.
+    std::string inlined(std::string_view id, double units) const;
+    // For an HTML page where its words stand beside it: a screen reader passes it by.
+    std::string silent() const;
+    std::string silent(double units) const;
+    // A file of its own, with its style and paper, a unit two pixels large.
     std::string file() const;
+    // For paper: a unit is a point, 72 to the inch.
+    std::string poster() const;
 
   private:
     std::string opening(std::string_view id, std::string_view more) const;
+    std::string silent_as(std::string_view size) const;
+    std::string file_as(std::string_view size) const;
 
     double width_, height_;
     std::string title_, description_, body_;

@@ -43,6 +43,11 @@ std::string Units::size(Length q) const {
     return choose(figures(in_centimetres(q)) + " cm", figures(in_inches(q)) + " in");
 }
 
+std::string Units::typed_size(Length q) const {
+    return imperial() ? fmt::format("{:.0f}in", std::floor(in_inches(q)))
+                      : fmt::format("{:.0f}cm", std::floor(in_centimetres(q)));
+}
+
 std::string Units::sizes(Length a, Length b) const {
     return choose(fmt::format("{} x {} cm", figures(in_centimetres(a)), figures(in_centimetres(b))),
                   fmt::format("{} x {} in", figures(in_inches(a)), figures(in_inches(b))));

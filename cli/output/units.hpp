@@ -17,6 +17,7 @@ class Units {
     std::string yarn(Length q) const;                         // "659 m", "721 yd", "659 m (721 yd)"
     std::string yarn_range(const Estimate<Length>& q) const;  // "540 m (440 to 660)"
     std::string size(Length q) const;                         // "139 cm", "55 in"
+    std::string typed_size(Length q) const;                   // as --size takes it: "139cm"
     std::string sizes(Length a, Length b) const;              // "20 x 160 cm"
     std::string mass(Mass q) const;                           // "148 g", "5.2 oz"
     std::string step(Mass q) const;                           // "0.1 g", "0.0035 oz", of a scale

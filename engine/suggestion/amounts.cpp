@@ -44,12 +44,34 @@ class Joiner {
         return item->amount->number;
     }
 
+    std::optional<double> word(std::size_t ahead) const {
+        const auto* item = peek(ahead);
+        if (!item || !item->is(WordClass::number)) return {};
+        return figure_of(item->as(WordClass::number));
+    }
+
+    // "a dozen", "half a", "thirty six".
+    double take_word() {
+        const double tens = word(0).value_or(0);
+        const double ones = word(1).value_or(0);
+        const bool compound = tens >= 20 && tens < 100 && ones >= 1 && ones < 10;
+        begin(compound ? 2 : 1);
+        return compound ? tens + ones : tens;
+    }
+
+    // "ten pairs of mitts": as many as there are pairs.
+    void pass_pairs() {
+        for (const char* pairs : {"pair", "pairs", "pair of", "pairs of", "prs"})
+            if (says(pairs)) return use(1);
+    }
+
     // "3/4", "1 3/4", "170", "a dozen", "half a".
     std::optional<double> take_number() {
         const auto* first = peek();
         if (first->is(WordClass::number)) {
-            const double value = figure_of(first->as(WordClass::number)).value_or(0);
-            return begin(1), value;
+            const double value = take_word();
+            if (value > 1) pass_pairs();
+            return value;
         }
         if (!figure(0)) return {};
         const double whole = *figure(0);
@@ -60,6 +82,7 @@ class Joiner {
         else if (figure(1) && says("/", 2) && figure(3) && *figure(1) < *figure(3))
             value = whole + *figure(1) / *figure(3), taken = 4;
         begin(taken);
+        if (value > 1) pass_pairs();
         return value;
     }
 
@@ -135,7 +158,8 @@ class Joiner {
             now_.amount->number /= months ? 12.0 : 1.0;
             now_.amount->of = Of::age;
         }
-        if (says("x") && (figure(1) || (peek(1) && peek(1)->is(WordClass::number)))) {
+        if ((says("x") || says("by")) &&
+            (figure(1) || (peek(1) && peek(1)->is(WordClass::number)))) {
             now_.amount->times_next = true;
             ++at_;
         }
@@ -177,7 +201,9 @@ class Joiner {
             }
         for (const char* mass : {"g", "kg", "oz", "lb"})
             if (u == mass) return made(Of::mass, [&] { amount.mass = read_mass(text).value; });
-        if (u == "epi") return made(Of::sett, [&] { amount.sett = ends_per_inch(amount.number); });
+        // The holes of a heddle hold an end each.
+        if (u == "epi" || u == "dpi")
+            return made(Of::sett, [&] { amount.sett = ends_per_inch(amount.number); });
         if (u == "ends/cm")
             return made(Of::sett, [&] { amount.sett = ends_per_cm(amount.number); });
         if (u == "st/in")
@@ -199,7 +225,7 @@ class Joiner {
 
     // "six years old", "aged 6": else years and months tell when, not how old.
     Item aged(bool months) {
-        const bool old = says("old") || says("of", 0);
+        const bool old = says("old") || says("of");
         return made(old ? Of::age : Of::time, [&] {
             if (months) now_.amount->number /= 12;
         });
@@ -209,7 +235,10 @@ class Joiner {
     void multiply() {
         for (std::size_t i = 0; i + 1 < out_.size(); ++i) {
             auto& first = out_[i];
-            if (!first.amount || first.amount->of != Of::number) continue;
+            if (!first.amount) continue;
+            if (first.amount->of == Of::length) share_unit_with_next(i);
+            if (first.amount->of == Of::skeins) multiply_skeins(i);
+            if (first.amount->of != Of::number) continue;
             auto next = i + 1;
             const bool share = first.amount->number < 1 && first.amount->number > 0;
             while (share && next + 1 < out_.size() && next < i + 3 &&
@@ -228,6 +257,29 @@ class Joiner {
         if (what.amount->mass) what.amount->mass = *what.amount->mass * by.amount->number;
         if (what.amount->length) what.amount->length = *what.amount->length * by.amount->number;
         by.idle = true;
+    }
+
+    // "seven feet by two", "7 inches wide and 60 long": a bare number takes the unit before it.
+    void share_unit_with_next(std::size_t at) {
+        const bool times = out_[at].amount->times_next;
+        for (auto i = at + 1; i < out_.size() && i <= at + 4; ++i) {
+            auto& item = out_[i];
+            if (item.sign && item.text != "," && item.text != "(") return;
+            if (!item.amount) continue;
+            if (item.amount->of != Of::number || item.is(WordClass::needle)) return;
+            const bool sized = i + 1 < out_.size() && out_[i + 1].is(WordClass::tool) &&
+                               (out_[i + 1].as(WordClass::tool) == "size" ||
+                                out_[i + 1].as(WordClass::tool) == "width");
+            if ((times && i == at + 1) || sized) lend_unit(item, *out_[at].amount);
+            return;
+        }
+    }
+
+    // "two skeins of 50 g".
+    void multiply_skeins(std::size_t at) {
+        const auto next = at + 1 < out_.size() && out_[at + 1].text == "of" ? at + 2 : at + 1;
+        if (next < out_.size() && out_[next].amount && out_[next].amount->of == Of::mass)
+            scale(out_[at], out_[next]);
     }
 
     static void lend_unit(Item& to, const Amount& from) {

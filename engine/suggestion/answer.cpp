@@ -8,6 +8,7 @@
 #include "engine/evidence/spin.hpp"
 #include "engine/suggestion/best.hpp"
 #include "engine/suggestion/constants.hpp"
+#include "engine/suggestion/items.hpp"
 
 namespace gristwright {
 namespace {
@@ -131,7 +132,6 @@ Suggestion with_what_was_read(Suggestion s, const Taken& taken, const Ground& gr
     if (!s.grist) s.grist = of_class(ground.classes, s.weight_class, grist_of);
     if (taken.wanted.empty()) return s;
     const auto& first = taken.wanted.front();
-    if (!s.size && !first.sizes.empty() && !first.only_width) s.size = first.sizes.front();
     if (!s.needs && !s.needs_mass) s.needs = first.needs, s.needs_mass = first.needs_mass;
     return s;
 }
@@ -177,7 +177,7 @@ void look_around(const Ground& ground, const Plan& plan, SuggestionAnswer& out) 
     }
     const auto& t = *plan.article;
     const double aside = set_aside(ground.request.certainty, plan.need.spread, plan.have.spread);
-    const double one = plan.by_size.at(out.size / t.ideal) * aside;
+    const double one = plan.by_size.at(out.size / t.ideal) / articles_made(t) * aside;
     out.possible = static_cast<int>(std::floor(plan.have.mid.si() / one));
     const double fits =
         plan.by_size.largest(plan.have.mid.si() / aside, t.largest / t.ideal) * t.ideal.si();
@@ -196,6 +196,19 @@ NamedFabric known_fabric(const std::string& said, const Fabrics& fabrics) {
     return out;
 }
 
+// "5 ft across" is the size of what has no length: of a shawl, a square, a circle.
+bool is_a_size(const Wanted& wanted, const Template& article) {
+    return !wanted.sizes.empty() &&
+           (!wanted.only_width || (article.measure != "length" && article.measure != "height"));
+}
+
+// Of two strands held or plied together each metre takes so many of this yarn.
+void count_in_strands(double strands, SuggestionAnswer& out) {
+    for (auto* metres : {&out.need.mid, &out.left, &out.short_by, &out.margin, &out.stated})
+        *metres = *metres * strands;
+    out.spin_more = out.spin_more * strands;
+}
+
 // The part in a plan that reckons with it; whole: no plan can.
 Role part_of(YarnRole role) {
     switch (role) {
@@ -205,6 +218,10 @@ Role part_of(YarnRole role) {
             return Role::warp;
         case YarnRole::border:
             return Role::border;
+        case YarnRole::doubled:
+            return Role::doubled;
+        case YarnRole::plied_again:
+            return Role::plied_again;
         default:
             return Role::whole;
     }
@@ -240,6 +257,25 @@ void Answerer::resolve(Taken& taken) const {
     if (!taken.craft && (taken.gauge || taken.needle)) taken.craft = Craft::knitted;
 }
 
+// A child or a baby of so many years, as the table of bodies has them; empty: no age was said.
+std::string Answerer::body_of(const Taken& taken) const {
+    if (!taken.years) return "";
+    const double years = *taken.years;
+    std::string best;
+    double nearest = 1;  // of years apart
+    for (const auto& row : ground_.bodies) {
+        const auto space = row.who.find(' ');
+        const bool months = row.who.ends_with("months");
+        if (!months && !row.who.starts_with("child ")) continue;
+        const auto number =
+            figure_of(months ? row.who.substr(0, space) : row.who.substr(space + 1));
+        if (!number) continue;
+        const double apart = std::abs(years - *number / (months ? 12 : 1));
+        if (apart < nearest) nearest = apart, best = row.who;
+    }
+    return best;
+}
+
 ThingAnswer Answerer::look_at(const Wanted& wanted, const Taken& taken, std::optional<Craft> craft,
                               Best*& found) {
     ThingAnswer out;
@@ -252,7 +288,9 @@ ThingAnswer Answerer::look_at(const Wanted& wanted, const Taken& taken, std::opt
               taken.wearer,
               taken.role == YarnRole::fulled,
               part_of(taken.role),
-              {}};
+              {},
+              body_of(taken),
+              wanted.count > 1 || !wanted.plural ? wanted.count : 0};
     if (!wanted.sizes.empty() && !wanted.only_width) wish.size = wanted.sizes.front();
     found = best(wish);
     if (!found && !wanted.nearest.empty()) {
@@ -263,12 +301,19 @@ ThingAnswer Answerer::look_at(const Wanted& wanted, const Taken& taken, std::opt
     if (!found) return out;
     out.article = found->plan.article;
     const auto& t = *out.article;
-    out.form_missed = !wanted.form.empty() && !has_form(t, wanted.form);
-    out.size = wish.size ? *wish.size : t.ideal;
-    out.need = {metres(found->plan.by_size.at(out.size / t.ideal) * wanted.count),
+    const bool square = wanted.form == "square" && t.measure == "side";
+    out.form_missed = !wanted.form.empty() && !has_form(t, wanted.form) && !square;
+    out.wanted.only_width = wanted.only_width && !is_a_size(wanted, t);
+    if (is_a_size(wanted, t)) wish.size = wanted.sizes.front();
+    out.size = size_wished(wish, t);
+    if (!wish.size && out.size != t.ideal) out.body = wish.body;
+    const int made = articles_made(t);
+    if (wish.count == 0) out.wanted.count = made;
+    out.need = {metres(found->plan.by_size.at(out.size / t.ideal) * out.wanted.count / made),
                 found->plan.need.spread};
-    if (wanted.needs) out.need = {*wanted.needs, stated_amount};
+    if (wanted.needs) out.need = {*wanted.needs / found->strands, stated_amount};
     out.reach = reach_of(out.need, found->plan, ground_.request.certainty);
+    out.need.mid = out.need.mid * found->strands;
     return out;
 }
 
@@ -296,30 +341,35 @@ void Answerer::reckon(const Suggestion& s, Best& found, SuggestionAnswer& out) {
     if (!found.drawn) out.put_into = main.wanted.fabric.in(out.article->craft);
     out.judgement = found.judgement;
     out.role_reckoned = found.in_role;
+    out.plain = found.plain;
     out.made_for = found.made_for;
     out.obstacles = plan.obstacles;
-    out.size = s.size ? *s.size : main.size;
+    out.size = main.size;
     if (s.needs || s.needs_mass) {
         using Basis = SuggestionAnswer::Basis;
         out.basis = s.needs ? Basis::stated_length : Basis::stated_mass;
         if (!s.needs) out.stated_mass = *s.needs_mass;
-        take_stated(s, ground_, plan, s.needs ? *s.needs : *s.needs_mass / *s.grist, out);
+        const auto stated = s.needs ? *s.needs : *s.needs_mass / *s.grist;
+        take_stated(s, ground_, plan, stated / found.strands, out);
     } else {
-        out.need = {metres(plan.by_size.at(out.size / out.article->ideal) * main.wanted.count),
+        out.need = {metres(plan.by_size.at(out.size / out.article->ideal) * main.wanted.count /
+                           articles_made(*out.article)),
                     plan.need.spread};
         if (s.gauge && plan.pieces.front().knit)
             out.tightness = tightness(ground_.yarn.linear_density.mid,
                                       loop_from_stitches(*s.gauge, Relaxation::full));
     }
     main.need = out.need;
+    main.need.mid = main.need.mid * found.strands;
     if (!out.taken.alternatives)
         for (std::size_t i = 0; i < out.things.size(); ++i)
-            if (i != out.main) out.need.mid += out.things[i].need.mid;
+            if (i != out.main) out.need.mid += out.things[i].need.mid / found.strands;
     look_at_sett(s, plan, out);
     compare_metres(ground_, plan, out);
     look_at_sizes(s, ground_, plan, out);
     count_repeats(plan, out);
     main.size = out.size;
+    count_in_strands(found.strands, out);
     look_around(ground_, plan, out);
 }
 
@@ -339,7 +389,10 @@ SuggestionAnswer Answerer::answer(const Suggestion& suggestion) {
     std::vector<Best*> found;
     for (const auto& wanted : out.taken.wanted) {
         Best* one = nullptr;
-        out.things.push_back(look_at(wanted, out.taken, s.craft, one));
+        auto asked = wanted;
+        if (s.size && out.things.empty()) asked.sizes = {*s.size}, asked.only_width = false;
+        out.things.push_back(look_at(asked, out.taken, s.craft, one));
+        out.taken.wanted[out.things.size() - 1].only_width = out.things.back().wanted.only_width;
         found.push_back(one);
     }
     // Of alternatives the first that reaches; of several things the first that can be made.

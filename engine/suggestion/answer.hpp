@@ -9,6 +9,7 @@
 #include <tuple>
 #include <vector>
 
+#include "engine/project/body.hpp"
 #include "engine/suggestion/suggestion.hpp"
 #include "engine/suggestion/understand.hpp"
 #include "engine/suitability/judgement.hpp"
@@ -21,13 +22,15 @@ struct Ground {
     using Lent = std::reference_wrapper<const T>;  // takes no temporary
     Ground(Lent<YarnProfile> its_yarn, Lent<std::vector<Template>> known_templates,
            Lent<std::vector<WeightClass>> known_classes, Lent<Fabrics> known_fabrics,
-           Lent<Equipment> is_owned, Lent<std::string> known_words, Request asked)
+           Lent<Equipment> is_owned, Lent<std::string> known_words,
+           Lent<std::vector<BodySize>> known_bodies, Request asked)
         : yarn(its_yarn),
           templates(known_templates),
           classes(known_classes),
           fabrics(known_fabrics),
           owned(is_owned),
           words(known_words),
+          bodies(known_bodies),
           request(asked) {}
 
     const YarnProfile& yarn;
@@ -36,7 +39,10 @@ struct Ground {
     const Fabrics& fabrics;
     const Equipment& owned;
     const std::string& words;  // the table, as Lexicon reads it
+    const std::vector<BodySize>& bodies;
     Request request;
+    // This yarn as two strands of itself, held double or plied again; nothing: not reckoned.
+    std::function<YarnProfile(Role)> as_two_strands = {};
 };
 
 // One of the things that were wanted, as it was looked at.
@@ -47,6 +53,7 @@ struct ThingAnswer {
     bool form_missed = false;                 // no template of the form that was named
     Estimate<Length> need;                    // of all that were counted
     Length size;                              // of one
+    std::string body;                         // whose the size is; empty: nobody's
     Reach reach{};
 };
 
@@ -93,6 +100,7 @@ struct [[nodiscard]] SuggestionAnswer {
     Length off_loom;  // the widest finished cloth of the loom that was named; 0: none was
     Sett usual_sett;  // woven; 0: knitted
     Wearer made_for = Wearer::unsaid;  // of the template: a baby, a child, an animal, or anybody
+    bool plain = true;                 // in a cloth that is taken where nobody names one
     bool role_reckoned = false;        // the metres are those of the part this yarn plays
 
     std::shared_ptr<const Template>
@@ -113,8 +121,11 @@ class Answerer {
     struct Best;
     struct Wish;
     void resolve(Taken& taken) const;
+    std::string body_of(const Taken& taken) const;
+    const YarnProfile& yarn_as(Role role);
     Best& realised(const Template& article, const std::string& fabric, Role role);
     Best* best(const Wish& wish);
+    Length size_wished(const Wish& wish, const Template& article) const;
     ThingAnswer look_at(const Wanted& wanted, const Taken& taken, std::optional<Craft> craft,
                         Best*& found);
     void add_other_craft(const Taken& taken, SuggestionAnswer& out);
@@ -123,6 +134,7 @@ class Answerer {
     Ground ground_;
     Lexicon lexicon_;
     Stemmer stemmer_;
+    std::map<Role, YarnProfile> strands_;
     std::map<std::tuple<const Template*, std::string, Role>, std::unique_ptr<Best>> known_;
 };
 

@@ -29,6 +29,13 @@ Template in_fabric(Template article, const std::string& fabric) {
     return article;
 }
 
+// In a cloth that is made where nobody names another.
+bool is_plain(const Template& article) {
+    const auto& fabric = article.pieces.front().fabric;
+    return std::find(std::begin(everyday_fabrics), std::end(everyday_fabrics), fabric) !=
+           std::end(everyday_fabrics);
+}
+
 // Whose size and safety are their own; anybody else is an adult.
 Wearer cared_for(Wearer wearer) {
     const bool own = wearer == Wearer::baby || wearer == Wearer::child || wearer == Wearer::animal;
@@ -48,8 +55,24 @@ bool has_form(const Template& article, const std::string& form) {
     return article.name.find(form) != std::string::npos;
 }
 
+int articles_made(const Template& article) {
+    const auto& piece = article.pieces.front();
+    const auto& kind = article.article;
+    const bool alone = article.pieces.size() == 1 && kind.size() >= piece.name.size();
+    const bool bears_its_name = alone && kind.substr(kind.size() - piece.name.size()) == piece.name;
+    return bears_its_name ? piece.count : 1;
+}
+
 Answerer::Answerer(const Ground& ground) : ground_(ground), lexicon_(ground.words) {}
 Answerer::~Answerer() = default;
+
+const YarnProfile& Answerer::yarn_as(Role role) {
+    const bool two = role == Role::doubled || role == Role::plied_again;
+    if (!two || !ground_.as_two_strands) return ground_.yarn;
+    const auto known = strands_.find(role);
+    if (known != strands_.end()) return known->second;
+    return strands_.emplace(role, ground_.as_two_strands(role)).first->second;
+}
 
 // The template planned and judged once; empty fabric: as it is drawn. An article that has no such
 // part is planned whole.
@@ -60,26 +83,39 @@ Answerer::Best& Answerer::realised(const Template& article, const std::string& f
     known->drawn = !fabric.empty() && is_in_fabric(article, fabric);
     const auto title = understand(article.title, lexicon_, stemmer_);
     known->unasked = !title.not_known.empty();
+    known->plain = is_plain(article);
     known->made_for = article.for_baby ? Wearer::baby : cared_for(title.wearer);
     auto planned = fabric.empty() ? article : in_fabric(article, fabric);
     if (role != Role::whole) try {
             planned = in_role(planned, role);
-            known->in_role = true;
+            const bool two = role == Role::doubled || role == Role::plied_again;
+            known->in_role = !two || ground_.as_two_strands;
         } catch (const Refused&) {
         }
     auto request = ground_.request;
     request.size = article.ideal;
-    known->plan = plan(planned, ground_.yarn, ground_.fabrics, ground_.owned, request);
+    const auto& yarn = yarn_as(role);
+    known->strands = ground_.yarn.length.mid / yarn.length.mid;
+    known->plan = plan(planned, yarn, ground_.fabrics, ground_.owned, request);
+    const bool all = role == Role::whole || role == Role::doubled || role == Role::plied_again;
     known->unasked = known->unasked || article.role != Role::whole ||
-                     (role == Role::whole && known->plan.second_yarn > Length{});
-    known->judgement = judge(known->plan, ground_.yarn);
+                     (all && known->plan.second_yarn > Length{});
+    known->judgement = judge(known->plan, yarn);
     return *known;
+}
+
+// As it was typed; else by the body; else as the template is best.
+Length Answerer::size_wished(const Wish& wish, const Template& article) const {
+    if (wish.size) return *wish.size;
+    const auto* body =
+        wish.body.empty() ? nullptr : body_size(ground_.bodies, wish.body, article.measure);
+    return body && article.fitted ? body->mid : article.ideal;
 }
 
 // Hard fulling, which cannot be undone, comes last unless it was asked for.
 Answerer::Best* Answerer::best(const Wish& wish) {
     Best* best = nullptr;
-    std::tuple<bool, bool, bool, bool, bool, bool, int, double> rank;
+    std::tuple<bool, bool, bool, bool, bool, bool, bool, int, double> rank;
     for (const auto& t : ground_.templates) {
         if (t.article != wish.kind || (wish.craft && t.craft != *wish.craft)) continue;
         const auto& fabric = wish.fabric.in(t.craft);
@@ -87,19 +123,24 @@ Answerer::Best* Answerer::best(const Wish& wish) {
         if (is_ruled_out(t, wish.fabrics_out)) continue;
         auto& next = realised(t, fabric, wish.role);
         const bool hard = t.craft == Craft::woven && t.finish == Finish::hard_fulled;
-        const double scale = wish.size ? *wish.size / t.ideal : 1;
+        const auto size = size_wished(wish, t);
+        const double scale = size / t.ideal;
+        const double share = wish.count > 0 ? double(wish.count) / articles_made(t) : 1;
         const auto certainty = [&](double s) {
             return chance_of_enough(
-                Estimate<Length>{metres(next.plan.by_size.at(s)), next.plan.need.spread},
+                Estimate<Length>{metres(next.plan.by_size.at(s) * share), next.plan.need.spread},
                 next.plan.have);
         };
+        const bool fits =
+            size >= t.smallest * (1 - blocking_slack) && size <= t.largest * (1 + blocking_slack);
         const int reaches = certainty(scale) >= ground_.request.certainty                  ? 2
                             : certainty(t.smallest / t.ideal) >= ground_.request.certainty ? 1
                                                                                            : 0;
-        const std::tuple next_rank(!wish.form.empty() && has_form(t, wish.form), next.drawn,
-                                   next.in_role, next.made_for == cared_for(wish.wearer),
-                                   hard == wish.fulled, !next.unasked, reaches,
-                                   next.judgement.score);
+        const std::tuple next_rank(
+            !wish.form.empty() && has_form(t, wish.form), next.drawn, next.in_role,
+            next.made_for == cared_for(wish.wearer), fits || !t.fitted, hard == wish.fulled,
+            !next.unasked, reaches,
+            next.judgement.score - (next.plain || wish.fabric.named() ? 0 : fancy_unasked));
         if (best && next_rank <= rank) continue;
         best = &next;
         rank = next_rank;

@@ -16,6 +16,8 @@ struct Answerer::Wish {
     bool fulled = false;
     Role role = Role::whole;
     std::optional<Length> size;
+    std::string body;  // whose size decides where a body does, as body_sizes.csv has it
+    int count = 0;     // how many; 0: as many as the template makes
 };
 
 struct Answerer::Best {
@@ -25,7 +27,12 @@ struct Answerer::Best {
     bool unasked = false;  // a way of making, or another yarn beside this one, that an idea names
     bool in_role = false;  // the metres are those of the part that was named
     bool drawn = false;    // in the fabric that was asked for
+    double strands = 1;    // metres of this yarn in a metre of the plan's
+    bool plain = false;    // in a cloth that is taken where nobody names one
 };
+
+// How many whole articles a template makes: of "four napkins" each piece is a napkin.
+int articles_made(const Template& article);
 
 bool has_form(const Template& article, const std::string& form);
 

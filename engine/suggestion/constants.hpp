@@ -1,6 +1,8 @@
 // The figures behind answers: each with its range, unit, mark and source.
 #pragma once
 
+#include <string_view>
+
 #include "engine/estimate/constant.hpp"
 
 namespace gristwright::constants {
@@ -24,6 +26,14 @@ inline constexpr Constant stated_allowance{
 inline constexpr Constant longest_cloth{
     "a length beyond which yarn is meant and not cloth",   5, 4, 10, "m", Mark::judgement,
     "the longest piece of one warp or one pair of needles"};
+inline constexpr Constant fancy_unasked{
+    "suitability by which a patterned cloth nobody asked for must be better than a plain one",
+    10,
+    5,
+    20,
+    "points",
+    Mark::judgement,
+    "who says only 'scarf' pictures a plain one"};
 inline constexpr Constant blocking_slack{"of a size, what blocking and hands move it by anyway",
                                          0.03,
                                          0.02,
@@ -47,5 +57,11 @@ inline constexpr Constant spinning_losses{"fibre lost in carding, drafting, plyi
                                           "relative",
                                           Mark::judgement,
                                           ""};
+
+// Cloths that a knitter or a weaver takes where nobody names one: common practice, no source.
+inline constexpr std::string_view everyday_fabrics[] = {
+    "stocking stitch",        "garter",           "1x1 rib",          "2x2 rib", "seed", "plain",
+    "fulled stocking stitch", "weft-faced plain", "warp-faced plain",
+};
 
 }  // namespace gristwright::constants

@@ -93,7 +93,10 @@ void Lexicon::add(std::string_view word, WordClass of, std::string_view means, S
         stems += (stems.empty() ? "" : " ") + stem;
         vocabulary_.insert(token.text);
         stems_.insert(stem);
-        if (is_trade(of) && token.text.size() + 1 >= least_slip && token.text[0] >= 'a' &&
+        // Of "hat stand" or "blanket for the cat" no word is of the trade by itself.
+        const bool alone =
+            tokens.size() == 1 || of == WordClass::fabric || of == WordClass::technique;
+        if (is_trade(of) && alone && token.text.size() + 1 >= least_slip && token.text[0] >= 'a' &&
             token.text[0] <= 'z')
             trade_[static_cast<std::size_t>(token.text[0] - 'a')].push_back(token.text);
     }

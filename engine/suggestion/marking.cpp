@@ -29,6 +29,12 @@ bool tells_a_tale(const std::vector<Item>& items, std::size_t at) {
     return false;
 }
 
+// "a shawl like my gran's": what follows is hers.
+void set_aside_from(std::vector<Item>& items, std::size_t at) {
+    for (auto i = at; i < items.size() && items[i].clause == items[at].clause; ++i)
+        items[i].idle = true;
+}
+
 bool turns_away(const Item& item) {
     if (!item.is(remark)) return false;
     const auto& what = item.as(remark);
@@ -53,6 +59,54 @@ bool ends_reach(const Item& item) {
 bool joins_on(const Item& item) {
     if (item.is(joiner)) return item.as(joiner) == "or" || item.as(joiner) == "and";
     return item.text == "nor";
+}
+
+// What the past is told of goes on in a clause that "and" begins with another verb of the past:
+// "I spun some last year, and turned it into a hat".
+bool goes_on(const std::vector<Item>& items, std::size_t from) {
+    const auto& first = items[from];
+    if (!first.is(joiner) || first.as(joiner) != "and" || from + 1 >= items.size()) return false;
+    const auto& verb = items[from + 1].text;
+    const bool past = verb.size() > 4 && verb.substr(verb.size() - 2) == "ed";
+    return past || verb == "it" || verb == "made" || verb == "was" || verb == "knit";
+}
+
+// Clauses without a thing between are passed over: "..., 3 ply, and turned it into ...".
+void set_aside_what_goes_on(std::vector<Item>& items, std::size_t from) {
+    const auto told = items[from];
+    for (auto i = from + 1; i < items.size() && items[i].sentence == told.sentence; ++i) {
+        if (items[i].clause == items[i - 1].clause || items[i].clause == told.clause) continue;
+        const auto clause = items[i].clause;
+        const auto start = items[i].sign && i + 1 < items.size() ? i + 1 : i;
+        if (goes_on(items, start)) {
+            for (auto& item : items)
+                if (item.clause == clause) item.idle = true;
+        } else if (in_clause(items, clause, [](const Item& x) {
+                       return x.is(article) || (x.is(joiner) && x.as(joiner) == "but");
+                   })) {
+            return;
+        }
+    }
+}
+
+// A question whether it is too scratchy for a cowl rules out no cowl.
+bool rules_out(const Item& item) {
+    if (!item.is(negation) || item.idle) return false;
+    return !(item.asks && item.text.substr(0, 4) == "too ");
+}
+
+// What is ruled out once is not wanted where it is named again: "Not a hat! You always do hats."
+void rule_out_everywhere(std::vector<Item>& items, const Taken& out) {
+    for (auto& item : items) {
+        if (item.is(article))
+            item.out = item.out ||
+                       std::count(out.ruled_out.begin(), out.ruled_out.end(), kind_of(item)) > 0;
+        if (!item.is(fabric) || item.is(article)) continue;
+        const auto& means = item.as(fabric);
+        const auto stroke = means.find('/');
+        const NamedFabric named{means.substr(0, stroke), means.substr(stroke + 1)};
+        item.out = item.out || std::count(out.fabrics_out.begin(), out.fabrics_out.end(), named);
+    }
 }
 
 // From a negation to what it rules out; further things only after "or", "nor", "and".
@@ -85,7 +139,9 @@ void reach(std::vector<Item>& items, std::size_t from, Taken& out) {
 void set_remarks_aside(std::vector<Item>& items) {
     for (std::size_t i = 0; i < items.size(); ++i) {
         const auto clause = items[i].clause;
-        if (tells_a_tale(items, i)) {
+        if (items[i].is(remark) && items[i].as(remark) == "aside") {
+            set_aside_from(items, i);
+        } else if (tells_a_tale(items, i)) {
             for (auto& item : items)
                 if (item.clause == clause) item.idle = true;
         } else if (turns_away(items[i]) && items[i].as(remark) == "spam") {
@@ -96,13 +152,15 @@ void set_remarks_aside(std::vector<Item>& items) {
                    })) {
             for (auto& item : items)
                 if (item.clause == clause) item.idle = true;
+            if (items[i].as(remark) == "past") set_aside_what_goes_on(items, i);
         }
     }
 }
 
 void rule_out(std::vector<Item>& items, Taken& out) {
     for (std::size_t i = 0; i < items.size(); ++i)
-        if (items[i].is(negation) && !items[i].idle) reach(items, i, out);
+        if (rules_out(items[i])) reach(items, i, out);
+    rule_out_everywhere(items, out);
 }
 
 }  // namespace gristwright

@@ -10,6 +10,13 @@ namespace {
 using enum WordClass;
 using Of = Amount::Of;
 
+constexpr std::string_view shoe_systems[] = {"size", "uk", "us", "eu", "uk size", "us size"};
+constexpr std::string_view before_an_age[] = {"is",   "aged",    "age",   "turning", "turned",
+                                              "he's", "she's",   "who's", "nearly",  "almost",
+                                              "just", "they're", "be",    "turns"};
+constexpr double grown_up = 18;            // years
+constexpr double least_without_unit = 10;  // below it a count or a rib is as likely
+
 class Measures {
   public:
     Measures(std::vector<Item>& items, Taken& out) : items_(items), out_(out) {}
@@ -23,17 +30,53 @@ class Measures {
   private:
     void take_one(std::size_t at) {
         const auto& amount = *items_[at].amount;
-        for (const char* unit : {"in", "ft", "yd", "oz", "lb", "epi", "st/in"})
+        for (const char* unit : {"in", "ft", "yd", "oz", "lb", "epi", "dpi", "st/in"})
             if (amount.unit == unit) out_.imperial = true;
         for (const char* unit : {"m", "cm", "g", "kg", "ends/cm"})
             if (amount.unit == unit && !out_.imperial) out_.imperial = false;
         if (amount.of == Of::gauge && !out_.gauge) out_.gauge = amount.gauge;
         if (amount.of == Of::sett && !out_.sett) out_.sett = amount.sett;
-        if (amount.of == Of::age) out_.years = amount.number;
+        if (amount.of == Of::age || is_an_age(at)) out_.years = amount.number;
         if (amount.of == Of::mass) take_mass(at);
         if (amount.of == Of::length) take_length(at);
-        if (amount.of == Of::number && cue(at, 2) == "foot" && says_before(at, "size"))
-            out_.shoe = amount.number;
+        if (amount.of == Of::number && is_of_a_shoe(at))
+            out_.shoe =
+                (items_[at - 1].text == "size" ? "" : items_[at - 1].said + " ") + items_[at].said;
+        if (amount.of == Of::number && amount.times_next) take_without_unit(at);
+    }
+
+    // Of somebody small: "a girl of 9", "my niece who is 8", "the twins (18 months)".
+    bool is_an_age(std::size_t at) const {
+        const auto& amount = *items_[at].amount;
+        if (out_.wearer != Wearer::child && out_.wearer != Wearer::baby) return false;
+        if (amount.of == Of::time) return amount.unit == "month" || amount.unit == "year";
+        if (amount.of != Of::number || amount.times_next || amount.number >= grown_up) return false;
+        const auto before = at > 0 ? items_[at - 1].text : std::string();
+        const auto last = before.substr(before.find_last_of(' ') + 1);
+        if (last == "of") return at > 1 && items_[at - 2].is(person);
+        return std::find(std::begin(before_an_age), std::end(before_an_age), last) !=
+               std::end(before_an_age);
+    }
+
+    // "size 10 feet", "socks, EU 42".
+    bool is_of_a_shoe(std::size_t at) const {
+        if (at == 0) return false;
+        const bool numbered =
+            std::any_of(std::begin(shoe_systems), std::end(shoe_systems),
+                        [&](std::string_view system) { return items_[at - 1].text == system; });
+        const bool foot = std::any_of(out_.wanted.begin(), out_.wanted.end(), [](const Wanted& w) {
+            return w.kind == "socks" || w.kind == "slippers" || w.kind == "bootees";
+        });
+        return numbered && (foot || cue(at, 2) == "foot");
+    }
+
+    // "180 by 20": nobody said of what.
+    void take_without_unit(std::size_t at) {
+        if (at + 1 >= items_.size() || out_.wanted.empty()) return;
+        const auto& next = items_[at + 1];
+        if (!next.amount || next.amount->of != Of::number || next.is(needle)) return;
+        if (std::max(items_[at].amount->number, next.amount->number) < least_without_unit) return;
+        out_.no_unit = items_[at].said + " by " + next.said;
     }
 
     // The tool word beside it: after it first, then before it, within so many items of its clause.
@@ -48,12 +91,6 @@ class Measures {
             if (items_[at - n].is(tool)) return items_[at - n].as(tool);
         }
         return {};
-    }
-
-    bool says_before(std::size_t at, std::string_view word) const {
-        for (std::size_t n = 1; n <= 2 && n <= at; ++n)
-            if (items_[at - n].text == word) return true;
-        return false;
     }
 
     bool clause_has(std::size_t at, std::string_view what) const {
@@ -120,7 +157,8 @@ class Measures {
         const auto& amount = *items_[at].amount;
         const auto length = *amount.length;
         const auto what = cue(at, 3);
-        if (what == "loom" || what == "sett") {
+        const bool heddle = at + 1 < items_.size() && items_[at + 1].text == "rigid heddle";
+        if (what == "loom" || what == "sett" || heddle) {
             out_.loom_width = length;
             return;
         }

@@ -70,6 +70,7 @@ enum class Topic {
     pattern,
     time,
     ply,
+    spring,
 };
 std::string_view words(Topic topic);
 std::optional<Topic> topic_named(std::string_view name);
@@ -121,7 +122,8 @@ struct Taken {
     std::optional<Sett> sett;
     std::optional<Length> needle;
     std::optional<Length> loom_width;
-    std::optional<double> shoe;
+    std::string shoe;              // its size as it was typed; empty: none was
+    std::string no_unit;           // "180 by 20": a size of which it was not said in what
     bool other_yarn = false;       // asked of a yarn of their own
     std::optional<bool> imperial;  // the units they wrote in; nothing: none
     bool not_an_idea = false;

@@ -120,7 +120,8 @@ class Things {
     }
 
     bool can_be_a_part(std::size_t i) const {
-        return i > 0 && items_[i - 1].clause == items_[i].clause &&
+        if (i == 0) return items_.size() < 3;  // "Cosy?"
+        return items_[i - 1].clause == items_[i].clause &&
                (items_[i - 1].text == "a" || items_[i - 1].text == "an" ||
                 items_[i - 1].is(craft) || items_[i - 1].is(number) || items_[i - 1].is(fabric) ||
                 items_[i - 1].is(material) || items_[i - 1].is(filler) || items_[i - 1].is(body) ||
@@ -156,6 +157,12 @@ class Things {
     void take_forms() {
         for (std::size_t i = 0; i < items_.size(); ++i) {
             if (!items_[i].live(form) || items_[i].is(article)) continue;
+            // "18 inches square" is a size.
+            if (i > 0 && items_[i - 1].amount && items_[i].is(tool)) continue;
+            // "Would a stole bias?" asks.
+            if (items_[i].asks && items_[i].is(topic) &&
+                (i + 1 == items_.size() || !items_[i + 1].is(article)))
+                continue;
             const auto& means = items_[i].as(form);
             if (auto* to = nearest_thing(i); to && to->form.empty())
                 to->form = means == "?" ? items_[i].text : means;
@@ -199,8 +206,16 @@ class Things {
 
     bool is_dropped_article(std::size_t i) const { return items_[i].is(article); }
 
+    // "hats for the twins": one each.
+    void take_twins() {
+        for (std::size_t i = 0; i < items_.size(); ++i)
+            if (items_[i].text.find("twins") != std::string::npos)
+                if (auto* to = last_before(i); to && to->plural && to->count == 1) to->count = 2;
+    }
+
     // "six beanies", "nine of them", "cowls for two sisters".
     void take_counts() {
+        take_twins();
         for (std::size_t i = 0; i < items_.size(); ++i) {
             auto& item = items_[i];
             if (!item.amount || item.amount->of != Amount::Of::number || item.idle) continue;
@@ -214,6 +229,10 @@ class Things {
     }
 
     Wanted* counted(std::size_t at) {
+        if (is_for_so_many(at) || is_times(at)) {
+            auto* to = last_before(at);
+            return to && (to->plural || is_times(at)) ? to : nullptr;
+        }
         for (auto i = at + 1; i < items_.size() && i <= at + 5; ++i) {
             const auto& item = items_[i];
             if (item.text.substr(0, 2) == "of" && item.text != "of") return last_before(at);
@@ -231,6 +250,24 @@ class Things {
         return nullptr;
     }
 
+    // "place mats for six": nothing else is counted before the clause ends.
+    bool is_for_so_many(std::size_t at) const {
+        if (at == 0) return false;
+        const auto& before = items_[at - 1].text;
+        if (before != "for" && before.substr(before.find_last_of(' ') + 1) != "for") return false;
+        return at + 1 == items_.size() || items_[at + 1].sign || items_[at + 1].is(joiner) ||
+               items_[at + 1].clause != items_[at].clause;
+    }
+
+    // "mug mats x 8", "hats (4)".
+    bool is_times(std::size_t at) const {
+        if (at == 0 || items_[at].amount->times_next) return false;
+        const auto& before = items_[at - 1].text;
+        const bool closed = at + 1 < items_.size() && items_[at + 1].text == ")";
+        return (before == "x" && at > 1 && items_[at - 2].is(article)) ||
+               (before == "(" && closed && at > 1 && items_[at - 2].is(article));
+    }
+
     Wanted* last_before(std::size_t at) {
         for (auto n = places_.size(); n-- > 0;)
             if (places_[n] < at) return &out_.wanted[n];
@@ -245,7 +282,8 @@ class Things {
                 if (items_[i].is(joiner) && items_[i].as(joiner) == "or") return true;
             }
         for (const auto& item : items_)
-            if (item.text == "any of those" || item.text == "any of" || item.text == "whichever")
+            if (item.text == "if not" || item.text == "any of those" || item.text == "any of" ||
+                item.text == "whichever")
                 return true;
         return false;
     }

@@ -28,6 +28,11 @@ int care(Wearer wearer) {
     return 0;
 }
 
+constexpr std::string_view stitches[] = {"stitch", "stitches"};
+constexpr std::string_view marks_a_way[] = {"stitch",   "stitches", "style",   "technique",
+                                            "method",   "weave",    "weaving", "knit",
+                                            "knitting", "knitted",  "woven",   "inlay"};
+
 class Words {
   public:
     Words(std::vector<Item>& items, Taken& out) : items_(items), out_(out) {}
@@ -37,22 +42,51 @@ class Words {
             const auto& item = items_[i];
             out_.asks = out_.asks || (item.asks && !item.idle);
             if (item.text == "my own" || item.text == "my own yarn") out_.other_yarn = true;
-            if (item.live(needle)) take_needle(item);
+            if (item.live(needle)) take_needle(i);
             if (item.live(craft)) take_craft(item);
             if (item.live(role)) take_role(item);
-            if (item.live(technique)) take_technique(item);
+            if (item.live(technique)) take_technique(i);
             if (item.live(person)) take_person(i);
             if (item.live(weight) && is_weight(i) && out_.weight.empty())
                 out_.weight = item.as(weight);
             if (item.is(topic) && !item.idle) take_topic(i);
         }
+        take_ways();
         take_unknown();
     }
 
   private:
+    // A way of making that no table has, by the word that marks it: "bubble stitch", "saori style",
+    // "Estonian lace".
+    void take_ways() {
+        for (std::size_t i = 1; i < items_.size(); ++i) {
+            auto& before = items_[i - 1];
+            const auto& item = items_[i];
+            if (item.idle || before.idle || before.clause != item.clause) continue;
+            const bool marks = has(marks_a_way, item.text);
+            const bool named = before.is(everyday) && !before.is(filler) && !before.is(colour) &&
+                               !before.is(material) && !before.is(remark) &&
+                               has(stitches, item.text);
+            const bool strange = before.unknown && (marks || item.live(fabric));
+            if (!strange && !named) continue;
+            out_.not_known.push_back({before.said + " " + item.said, {}, false, {}});
+            before.unknown = false;
+        }
+    }
+
+    template <std::size_t n>
+    static bool has(const std::string_view (&words)[n], const std::string& text) {
+        return std::find(std::begin(words), std::end(words), text) != std::end(words);
+    }
+
     // A bare "size 9" is a US size, unless the old UK ones are spoken of.
-    void take_needle(const Item& item) {
+    void take_needle(std::size_t at) {
+        const auto& item = items_[at];
         if (out_.needle) return;
+        if (is_of_a_shoe(at)) {
+            out_.shoe = item.said;
+            return;
+        }
         const auto& means = item.as(WordClass::needle);
         const auto stroke = means.find('/');
         const bool uk = std::any_of(items_.begin(), items_.end(), [](const Item& i) {
@@ -64,6 +98,21 @@ class Words {
         if (!mm) return;
         out_.needle = millimetres(*mm);
         out_.taken_as.push_back(fmt::format("{} as {} mm", item.text, size));
+    }
+
+    // "socks, size UK 7": worn on the foot, and no needle is spoken of.
+    bool is_of_a_shoe(std::size_t at) const {
+        const bool foot = std::any_of(out_.wanted.begin(), out_.wanted.end(), [](const Wanted& w) {
+            return w.kind == "socks" || w.kind == "slippers" || w.kind == "bootees";
+        });
+        if (!foot) return false;
+        for (std::size_t n = 1; n <= 2; ++n) {
+            if (at + n < items_.size() && items_[at + n].is(tool))
+                return items_[at + n].as(tool) != "needle";
+            if (at >= n && (items_[at - n].text == "on" || items_[at - n].text == "with"))
+                return false;
+        }
+        return true;
     }
 
     void take_craft(const Item& item) {
@@ -81,13 +130,18 @@ class Words {
         out_.role_said = item.text;
     }
 
-    void take_technique(const Item& item) {
+    void take_technique(std::size_t at) {
+        const auto& item = items_[at];
         if (item.is(fabric)) return;
         const auto& means = item.as(technique);
         const auto tilde = means.find('~');
         const auto word = means.substr(0, tilde);
         Unmade unmade;
         unmade.said = item.text;
+        for (auto i = at; i-- > 0 && items_[i].unknown && items_[i].clause == item.clause;) {
+            unmade.said = items_[i].said + " " + unmade.said;
+            items_[i].unknown = false;
+        }
         unmade.other_craft = word == "other";
         if (word == "knitted") unmade.craft = Craft::knitted;
         if (word == "woven") unmade.craft = Craft::woven;

@@ -69,6 +69,7 @@ struct Spinner {
                            catalogue.fabrics,
                            measured.owned,
                            catalogue.words,
+                           catalogue.bodies,
                            {}});
         return answerer.answer(read_suggestion(text, catalogue.yarn.classes));
     }

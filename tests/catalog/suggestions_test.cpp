@@ -27,6 +27,7 @@ struct Demo {
                        catalogue.fabrics,
                        measured.owned,
                        catalogue.words,
+                       catalogue.bodies,
                        {}}};
 
     SuggestionAnswer answer(const SuggestionText& text) {
@@ -123,6 +124,7 @@ TEST_CASE("a shortfall, spun, closes it") {
                     demo.catalogue.fabrics,
                     demo.measured.owned,
                     demo.catalogue.words,
+                    demo.catalogue.bodies,
                     {}});
     CHECK(again
               .answer(read_suggestion({{"idea", "pullover"}, {"needs", "1200m"}},

@@ -56,21 +56,24 @@ LossCase compared(const std::string& id, const std::string& what, const char* st
     return {id, what, states, 100 * ours.mid, 100 * ours.low, 100 * ours.high, lost};
 }
 
-// Every published woven piece whose fibre is said and of which two states were measured.
+// Every published woven piece of which two states were measured; what is lost in washing, where the
+// fibre is said.
 void add_piece(const CaseRow& row, std::vector<LossCase>& out) {
     const auto& fibre = row.at("fibre");
-    if (row.at("craft") != "woven" || fibre.empty()) return;
+    if (row.at("craft") != "woven") return;
     const auto finish = finish_of(row);
     const double weft = hair_in(fibre_of(fibre, "weft")), warp = hair_in(fibre_of(fibre, "warp"));
     const auto add = [&](const char* side, const char* states, Loss ours, double lost) {
         if (lost <= 0) return;
         out.push_back(compared(row.at("id"),
-                               fmt::format("{} of {}, {}", row.at("article"), fibre, side), states,
-                               ours, lost));
+                               fmt::format("{} of {}, {}", row.at("article"),
+                                           fibre.empty() ? "fibre not said" : fibre, side),
+                               states, ours, lost));
     };
     const double reed = number(row, "width_in_reed_cm"), woven = number(row, "woven_width_cm");
     if (reed > 0 && woven > 0)
         add("width", "reed to off the loom", draw_in(), 100 * (1 - woven / reed));
+    if (fibre.empty()) return;
     add("width", "reed to washed", width_loss(finish, weft), number(row, "width_loss_reed_pct"));
     if (woven > 0)
         add("width", "off the loom to washed", washing_width_loss(finish, weft),
@@ -115,7 +118,7 @@ std::string losses_section() {
     const auto cases = loss_cases();
     std::string out =
         "\n## What woven cloth loses\n\n"
-        "Published pieces whose fibre is said and of which two states were measured "
+        "Published pieces of which two states were measured "
         "(`finished_pieces.csv`, rows FW),\nand weavers' records (M). The ranges were set from "
         "these and a few more, so this is the fit: which state\nagainst which is what they "
         "differ by. Two of the wool rows are outside with a reason: one was pressed\nwith steam "

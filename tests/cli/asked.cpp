@@ -13,6 +13,7 @@ namespace {
 const bool apart_from_home = [] {
     ::setenv("XDG_DATA_HOME", ROOT_DIR "/tests/cli/no-such-folder", 1);
     ::setenv("NO_COLOR", "1", 1);
+    ::unsetenv("COLUMNS");
     return true;
 }();
 

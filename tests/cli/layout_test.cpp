@@ -56,10 +56,10 @@ TEST_CASE("a line is full: too long only for one word, too short for the next on
         std::size_t at = 0;
         for (const auto& line : out) {
             INFO(line);
-            if (characters(line) > text_width) CHECK(indent + width_of(words, at) > text_width);
+            if (characters(line) > text_width()) CHECK(indent + width_of(words, at) > text_width());
             const auto after = at + words_of(line).size();
             if (after < words.size())
-                CHECK(characters(line) + 1 + width_of(words, after) > text_width);
+                CHECK(characters(line) + 1 + width_of(words, after) > text_width());
             at = after;
         }
         CHECK(at == words.size());

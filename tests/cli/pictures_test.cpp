@@ -1,12 +1,15 @@
 // Every picture and chart, for yarns and articles of all kinds: well formed, inside its own edges.
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "cli/output/axis.hpp"
 #include "cli/output/charts.hpp"
 #include "cli/output/cloth_picture.hpp"
+#include "cli/output/layout.hpp"
 #include "cli/output/schematic.hpp"
+#include "cli/output/short_names.hpp"
 #include "cli/output/split_picture.hpp"
 #include "tests/cli/asked.hpp"
 #include "tests/cli/drawing.hpp"
@@ -100,10 +103,28 @@ TEST_CASE("names that people gave reach no further than their own text") {
     auto q = asked::of_heron();
     q.yarn.skeins[0].name = "</text><script>x</script>\xE2\x80\xAE";
     q.yarn.skeins[1].name = std::string(400, 'w');
-    q.yarn.skeins[2].name = "羊毛羊毛羊毛羊毛羊毛羊毛";
+    q.yarn.skeins[2].name = "羊毛羊毛羊毛羊毛羊毛羊毛羊毛羊毛羊毛羊毛";
     check_inside(skein_chart(q.yarn, q.units));
     check_inside(plan_picture(judged_plan(*q.catalogue.template_named("triangle-shawl"), q), q));
-    CHECK(drawing::read(skein_chart(q.yarn, q.units)).says("羊毛羊毛羊毛羊毛羊毛…"));
+    CHECK(drawing::read(skein_chart(q.yarn, q.units)).says("羊毛羊毛羊毛羊…羊毛羊毛羊毛羊毛"));
+}
+
+TEST_CASE("names cut to a width can still be told apart") {
+    const std::vector<std::vector<std::string>> many = {
+        {"Gorse 2026 autumn skein 1", "Gorse 2026 autumn skein 14", "Gorse 2026 autumn skein 2"},
+        {std::string(60, 'x') + "1", std::string(60, 'x') + "2"},
+        {std::string(30, 'a') + std::string(30, 'b'), std::string(31, 'a') + std::string(29, 'b')},
+        {"A", "B", "the alternative that was spun last of all", "the alternative that is neither"},
+        {"A", "A"}};
+    for (const auto& names : many) {
+        const auto cut = short_names(names, 16);
+        for (std::size_t i = 0; i < cut.size(); ++i) {
+            INFO(cut[i]);
+            CHECK(characters(cut[i]) <= 16);
+            for (std::size_t j = 0; j < i; ++j) CHECK((cut[i] != cut[j] || names[i] == names[j]));
+        }
+    }
+    CHECK(short_names({"A", "Bracken"}, 16) == std::vector<std::string>{"A", "Bracken"});
 }
 
 TEST_CASE(
@@ -115,27 +136,38 @@ TEST_CASE(
             const auto chart = certainty_chart(judged.plan, units);
             check_inside(chart);
             const auto drawn = drawing::read(chart);
-            CHECK(drawn.says(units.size(judged.plan.size)));
+            CHECK(drawn.says(units.size(judged.plan.size) + ", " + percent(judged.plan.certainty)));
             CHECK(drawn.says("90 % asked"));
             CHECK(holds(drawn.description, percent(judged.plan.certainty)));
         }
 }
 
-TEST_CASE("wishes are drawn one a row, and a share by its bar") {
+TEST_CASE("points lost are drawn dearest first, and what is met is named; together they are all") {
     const auto& q = asked::heron();
     for (const auto& article : q.catalogue.templates) {
         const auto judged = judged_plan(article, q);
-        const auto chart = factor_chart(judged.judgement);
+        const auto lost = points_lost(judged.judgement);
+        const auto chart = lost_chart(judged.judgement);
         check_inside(chart);
-        std::size_t asked = 0;
+        CHECK(drawing::read(chart).count("lost") == lost.size());
+        CHECK(std::is_sorted(lost.begin(), lost.end(),
+                             [](const auto& a, const auto& b) { return a.points > b.points; }));
+        std::size_t asked = 0, needs = 0;
         for (const auto& factor : judged.judgement.factors) asked += factor.weight > 0 ? 1 : 0;
-        CHECK(drawing::read(chart).count("grist") == asked);
+        for (const auto& need : judged.judgement.unmet) needs += need.cost >= 0.5 ? 1 : 0;
+        CHECK(lost.size() + fully_met(judged.judgement).size() == asked + needs);
     }
-    for (const double share : {0.0, 0.37, 1.0}) {
-        const auto bar = drawing::read(share_bar(share, "definition"));
-        CHECK(drawing::outside(bar).empty());
-        CHECK(bar.title == "definition");
-    }
+}
+
+TEST_CASE("a bar is filled by its share; of a batch it shows the range too") {
+    for (const double share : {0.0, 0.37, 1.0})
+        CHECK(holds(share_bar(share).silent(), "width=\"" + decimal(100 * share) + "\""));
+    const auto& q = asked::heron();
+    const auto plan = judged_plan(*q.catalogue.template_named("plain-socks"), q).plan;
+    const auto bar = batch_share_bar(plan).silent();
+    CHECK(holds(bar, "width=\"" + decimal(100 * (plan.need.mid / plan.have.mid)) + "\""));
+    CHECK(holds(bar, "whisker"));
+    CHECK(holds(bar, "aria-hidden"));
 }
 
 TEST_CASE("the cloth of knitted and woven articles is drawn inside its picture") {

@@ -17,6 +17,7 @@ import subprocess
 import sys
 import tempfile
 
+os.environ.pop("COLUMNS", None)  # lines as long as in a file, whatever the terminal
 ROOT = os.path.dirname(os.path.dirname(os.path.dirname(os.path.abspath(__file__))))
 
 

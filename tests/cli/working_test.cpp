@@ -29,7 +29,7 @@ std::string flat_text(const std::string& text) {
 void check_lines(const std::string& text) {
     for (const auto& line : asked::lines(text)) {
         INFO(line);
-        CHECK(characters(line) <= text_width);
+        CHECK(characters(line) <= text_width());
         CHECK_FALSE(holds(line, "nan"));
         CHECK_FALSE(holds(line, " inf"));
         CHECK_FALSE(holds(line, "-0 "));

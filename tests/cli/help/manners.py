@@ -21,6 +21,7 @@ class Shell:
     def __init__(self, program, folder, home):
         self.program, self.folder = program, folder
         self.env = {**os.environ, "HOME": home, "XDG_DATA_HOME": home, "NO_COLOR": "1"}
+        self.env.pop("COLUMNS", None)
 
     def run(self, *words):
         return subprocess.run([self.program, *words], capture_output=True, text=True,

@@ -37,10 +37,13 @@ struct Question {
     Fabrics fabrics = invented::fabrics();
     Equipment owned;
     std::string words = words_known;
+    std::vector<BodySize> bodies;
     Request request;
 
     explicit Question(YarnProfile of) : yarn(std::move(of)) {}
-    Ground ground() const { return {yarn, templates, classes, fabrics, owned, words, request}; }
+    Ground ground() const {
+        return {yarn, templates, classes, fabrics, owned, words, bodies, request};
+    }
     SuggestionAnswer answer(const Suggestion& s) const { return Answerer(ground()).answer(s); }
 };
 
@@ -180,7 +183,11 @@ TEST_CASE("the size that is said to fit does, and the largest of those offered i
         auto other = idea;
         for (const auto size : idea.sizes) {
             other.size = size;
-            CHECK((q.answer(other).reach == Reach::enough) == (size <= a.largest_offered));
+            const auto b = q.answer(other);
+            // At another size another template may serve better.
+            if (b.article->name != a.article->name || b.article->craft != a.article->craft)
+                continue;
+            CHECK((b.reach == Reach::enough) == (size <= a.largest_offered));
         }
         offered += a.largest_offered > Length{} ? 1 : 0;
         if (a.reach != Reach::enough_if_smaller) continue;

@@ -1,0 +1,67 @@
+#include "cli/output/article_drawing.hpp"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+
+#include "cli/output/article_words.hpp"
+#include "cli/output/layout.hpp"
+
+namespace gristwright::cli {
+namespace {
+
+constexpr double card_width = 300, card_height = 210, room_right = 66, room_below = 30, edge = 6;
+
+std::vector<const Placed*> from_below(const Assembled& article) {
+    std::vector<const Placed*> out;
+    for (const auto& placed : article.parts) out.push_back(&placed);
+    std::stable_sort(out.begin(), out.end(),
+                     [](const auto* a, const auto* b) { return a->layer < b->layer; });
+    return out;
+}
+
+}  // namespace
+
+void draw_parts(Svg& svg, const Assembled& article, const Pose& pose, bool with_loose) {
+    for (const auto& thread : article.fringe) svg.path(path_of(pose.at(thread), false), "thread");
+    for (const auto* placed : from_below(article)) {
+        if (placed->loose && !with_loose) continue;
+        const bool ours = placed->piece->ours.si() > 0;
+        svg.path(path_of(pose.at(placed->edge), true), ours ? "piece" : "piece other");
+    }
+}
+
+void measure_across(Svg& svg, Point from, double length, const std::string& words) {
+    svg.line(from, {from.x + length, from.y}, "measure");
+    for (const double x : {from.x, from.x + length})
+        svg.line({x, from.y - 3}, {x, from.y + 3}, "measure");
+    svg.text({from.x + length / 2, from.y + 16}, words, "label middle");
+}
+
+void measure_down(Svg& svg, Point from, double length, const std::string& words) {
+    svg.line(from, {from.x, from.y + length}, "measure");
+    for (const double y : {from.y, from.y + length})
+        svg.line({from.x - 3, y}, {from.x + 3, y}, "measure");
+    svg.text({from.x + 6, from.y + length / 2 + 4}, words, "label");
+}
+
+Svg card_drawing(const Plan& plan, const Units& units) {
+    const auto article = assembled(plan);
+    const auto box = article.bounds(false);
+    const double scale = std::min((card_width - room_right - edge) / box.width(),
+                                  (card_height - room_below - edge) / box.height());
+    const double wide = box.width() * scale, high = box.height() * scale;
+    const double left = edge + std::max(0.0, (card_width - room_right - edge - wide) / 2);
+    const Pose pose{{left - box.low.x * scale, edge - box.low.y * scale}, 0, scale, false};
+    Svg svg(card_width, high + room_below + edge, plan.article->title,
+            fmt::format("{}, laid flat; {} wide and {} high in all.",
+                        capital(size_in_words(plan, units)), units.size(centimetres(box.width())),
+                        units.size(centimetres(box.height()))));
+    draw_parts(svg, article, pose, false);
+    const auto across = units.size(centimetres(box.width()));
+    measure_across(svg, {left, edge + high + 8}, wide, across);
+    measure_down(svg, {left + wide + 8, edge}, high, units.size(centimetres(box.height())));
+    return svg;
+}
+
+}  // namespace gristwright::cli

@@ -1,0 +1,31 @@
+// An article put together, laid flat as it is worn or used: where each piece lies, in cm, x to the
+// right and y down. Whatever an article of its kind does not usually have lies beside it.
+#pragma once
+
+#include <functional>
+#include <vector>
+
+#include "cli/output/path.hpp"
+#include "engine/project/plan.hpp"
+
+namespace gristwright::cli {
+
+struct Placed {
+    const PlanPiece* piece = nullptr;  // of the plan, which must outlive it
+    Line edge;                         // closed
+    std::function<Line(double)> row;   // the line of work after that share of its rows
+    bool loose = false;                // not part of the shape: a band, a strap
+    bool backwards = false;            // worked from the narrow end of its outline
+    int layer = 0;                     // a higher one lies over the others
+};
+
+struct Assembled {
+    std::vector<Placed> parts;  // in the order of the work, each as often as its plan counts it
+    std::vector<Line> fringe;   // threads
+
+    Bounds bounds(bool with_loose) const;
+};
+
+Assembled assembled(const Plan& plan);
+
+}  // namespace gristwright::cli
