@@ -38,6 +38,9 @@ inline constexpr Constant hung_per_tex{
     "about the tension of a hand loom, and no more"};
 inline constexpr Constant least_hung{
     "the least that is hung on it", 50, 30, 100, "g", Mark::judgement, ""};
+inline constexpr Constant most_hung{
+    "the most that is hung on it", 250, 200, 300, "g", Mark::judgement,
+    "a hand loom pulls less on one end than it feels: 45 g in a weaver's sum"};
 inline constexpr Constant sized_below{
     "warp fitness below which a warp is sized", 0.5, 0.4, 0.6, "0 to 1", Mark::judgement, ""};
 
