@@ -7,7 +7,7 @@
 #include <cmath>
 #include <cstdio>
 
-#include "catalog/typed/suggestion_text.hpp"
+#include "catalog/typed/suggestion_sheet.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/reply.hpp"
 #include "engine/project/role.hpp"
@@ -65,16 +65,24 @@ Ground ground_of(const Question& q) {
 }
 
 void BulkAnswers::read(const std::string& file) {
-    std::vector<std::string> column_keys;
+    catalog::SuggestionSheet sheet(file);
+    bool found = false;
+    std::size_t columns = 0;
     catalog::for_each_row(
         file,
         [&](const std::vector<std::string>& headers) {
-            column_keys = catalog::suggestion_keys(headers);
-            if (std::find(column_keys.begin(), column_keys.end(), "idea") == column_keys.end())
-                throw Refused(fmt::format("{}:1: the header needs a column 'idea'; known: {}", file,
-                                          known_keys()));
+            columns = headers.size();
+            return found = sheet.header(headers);
         },
-        [&](const catalog::CsvRow& row) { take(row, column_keys); });
+        [&](const catalog::CsvRow& row) {
+            const auto text = sheet.row(row);
+            const bool too_many = row.fields.size() > columns;
+            if (text) take(row.number, *text, too_many ? "more fields than the header names" : "");
+        });
+    if (!found)
+        throw Refused(
+            fmt::format("{}:1: the header needs a column 'idea'; known: {}", file, known_keys()));
+    notes_ = sheet.notes();
     tick(true);
 }
 
@@ -109,14 +117,6 @@ std::vector<BulkAnswers::Group> BulkAnswers::ranked() const {
 void BulkAnswers::take_all(const std::vector<catalog::KeptSuggestion>& remembered) {
     for (const auto& text : remembered) take(rows_ + 1, text, "");
     tick(true);
-}
-
-void BulkAnswers::take(const catalog::CsvRow& row, const std::vector<std::string>& column_keys) {
-    catalog::SuggestionText text;
-    for (std::size_t c = 0; c < std::min(row.fields.size(), column_keys.size()); ++c)
-        if (!column_keys[c].empty()) text[column_keys[c]] = row.fields[c];
-    const bool too_many = row.fields.size() > column_keys.size();
-    take(row.number, text, too_many ? "more fields than the header names" : "");
 }
 
 void BulkAnswers::take(std::size_t row, const catalog::SuggestionText& text,

@@ -42,12 +42,12 @@ class BulkAnswers {
     std::vector<Group> ranked() const;
     std::size_t rows() const { return rows_; }
     std::size_t bad() const { return bad_; }
+    const std::vector<std::string>& notes() const { return notes_; }  // what the sheet left out
     const std::vector<std::string>& complaints() const { return complaints_; }
     const std::vector<catalog::KeptSuggestion>& good() const { return good_; }
     SuggestionAnswer answer(const Suggestion& s) { return answerer_.answer(s); }
 
   private:
-    void take(const catalog::CsvRow& row, const std::vector<std::string>& column_keys);
     void take(std::size_t row, const catalog::SuggestionText& text, const std::string& wrong);
     void add(std::size_t row, Suggestion suggestion);
     void tick(bool last) const;
@@ -58,7 +58,7 @@ class BulkAnswers {
     std::vector<catalog::KeptSuggestion> good_;
     std::unordered_map<std::string, std::size_t> places_;
     std::vector<Group> groups_;
-    std::vector<std::string> complaints_;
+    std::vector<std::string> complaints_, notes_;
     std::size_t rows_ = 0, bad_ = 0;
 };
 

@@ -165,15 +165,20 @@ Csv read_csv(std::string_view text, const std::string& file) {
 }
 
 void for_each_row(const std::string& path,
-                  const std::function<void(const std::vector<std::string>&)>& header,
+                  const std::function<bool(const std::vector<std::string>&)>& header,
                   const std::function<void(const CsvRow&)>& row) {
     std::ifstream file(path, std::ios::binary);
     std::error_code none;
     if (!file || std::filesystem::is_directory(path, none))
         throw MissingFile("cannot open '" + path + "'");
     std::optional<std::size_t> columns;
+    bool empty = true;
     Records records([&](CsvRow now) {
-        if (!columns) return columns = now.fields.size(), header(now.fields);
+        empty = false;
+        if (!columns) {
+            if (header(now.fields)) columns = now.fields.size();
+            return;
+        }
         drop_empty_beyond(now.fields, *columns);
         if (now.fields.size() < *columns) now.fields.resize(*columns);
         row(now);
@@ -182,7 +187,7 @@ void for_each_row(const std::string& path,
         first ? feed_start(part, records, path) : records.feed(part, path);
     });
     records.finish(path);
-    if (!columns) throw BadText(path, 0, "there is no header line");
+    if (empty) throw BadText(path, 0, "there is no header line");
 }
 
 std::string csv_cell(std::string_view text) {

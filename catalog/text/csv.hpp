@@ -40,10 +40,11 @@ std::vector<CsvRow> read_records(std::string_view text, const std::string& file)
 // Throws BadText (bad_text.hpp) for no header or a record with more fields than there are headers.
 Csv read_csv(std::string_view text, const std::string& file);
 
-// Row by row from a file, so that memory does not grow with it. `header` is called once, `row` for
-// every record that is not empty, also for those with too many fields. Throws MissingFile, BadText.
+// Row by row from a file, so that memory does not grow with it. `header` is called until it says
+// true (titles may stand above), `row` then for every record that is not empty, also for those with
+// too many fields. Throws MissingFile, BadText.
 void for_each_row(const std::string& path,
-                  const std::function<void(const std::vector<std::string>&)>& header,
+                  const std::function<bool(const std::vector<std::string>&)>& header,
                   const std::function<void(const CsvRow&)>& row);
 
 // One cell, quoted. What a spreadsheet takes for a formula, also behind spaces, is marked as text;

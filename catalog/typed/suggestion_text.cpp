@@ -29,16 +29,6 @@ void read_needs(const std::string& written, Suggestion& out) {
     }
 }
 
-// "400m/100g", "1200yd/lb".
-LinearDensity read_grist(const std::string& written) {
-    const auto stroke = written.find('/');
-    const char* right = "such as 400m/100g";
-    if (stroke == std::string::npos) throw Unreadable(written, "this is no grist", right);
-    auto under = written.substr(stroke + 1);
-    if (under.find_first_of("0123456789") == std::string::npos) under = "1" + under;
-    return read_mass(under).value / read_length(written.substr(0, stroke)).value;
-}
-
 int read_class(const std::string& written, const std::vector<WeightClass>& classes) {
     for (const auto& c : classes)
         if (c.name == written || fmt::format("{}", c.number) == written) return c.number;
@@ -74,30 +64,6 @@ std::string lower_letters(const std::string& text) {
     return out;
 }
 
-struct Synonym {
-    const char *word, *key;
-};
-constexpr Synonym synonyms[] = {
-    {"idea", "idea"},          {"suggestion", "idea"},
-    {"article", "idea"},       {"project", "idea"},
-    {"what", "idea"},          {"craft", "craft"},
-    {"needs", "needs"},        {"length", "needs"},
-    {"yardage", "needs"},      {"amount", "needs"},
-    {"yarnneeded", "needs"},   {"weight", "weight"},
-    {"weightclass", "weight"}, {"class", "weight"},
-    {"grist", "grist"},        {"gauge", "gauge"},
-    {"tension", "gauge"},      {"sett", "sett"},
-    {"epi", "sett"},           {"needle", "needle"},
-    {"needles", "needle"},     {"size", "size"},
-    {"finishedsize", "size"},  {"sizes", "sizes"},
-    {"comesin", "sizes"},      {"colours", "colours"},
-    {"colors", "colours"},     {"who", "who"},
-    {"forwhom", "who"},        {"wearer", "who"},
-    {"from", "from"},          {"by", "from"},
-    {"name", "from"},          {"when", "when"},
-    {"date", "when"},
-};
-
 }  // namespace
 
 Suggestion read_suggestion(const SuggestionText& text, const std::vector<WeightClass>& classes) {
@@ -119,7 +85,7 @@ Suggestion read_suggestion(const SuggestionText& text, const std::vector<WeightC
     if (const auto* needs = given(text, "needs")) read_needs(*needs, out);
     if (const auto* weight = given(text, "weight")) out.weight_class = read_class(*weight, classes);
     if (const auto* grist = given(text, "grist"))
-        out.grist = read_named("grist", *grist, read_grist);
+        out.grist = read_named("grist", *grist, [](const std::string& t) { return read_grist(t); });
     if (const auto* gauge = given(text, "gauge"))
         out.gauge = read_named("gauge", *gauge, read_gauge);
     if (const auto* sett = given(text, "sett")) out.sett = read_named("sett", *sett, read_sett);
@@ -130,19 +96,6 @@ Suggestion read_suggestion(const SuggestionText& text, const std::vector<WeightC
     if (const auto* sizes = given(text, "sizes"))
         out.sizes = read_named("sizes", *sizes, read_sizes);
     if (const auto* colours = given(text, "colours")) out.colours = read_colours(*colours);
-    return out;
-}
-
-std::vector<std::string> suggestion_keys(const std::vector<std::string>& headers) {
-    std::vector<std::string> out;
-    for (const auto& header : headers) {
-        const auto word = lower_letters(header.substr(0, header.find('(')));
-        std::string key;
-        for (const auto& s : synonyms)
-            if (word == s.word) key = s.key;
-        if (std::find(out.begin(), out.end(), key) != out.end()) key.clear();
-        out.push_back(key);
-    }
     return out;
 }
 

@@ -18,7 +18,4 @@ using SuggestionText = std::map<std::string, std::string, std::less<>>;
 // Throws Refused naming the key and what would be right. Empty texts are not given.
 Suggestion read_suggestion(const SuggestionText& text, const std::vector<WeightClass>& classes);
 
-// Which key each header of a spreadsheet means; empty: none, the column is not used.
-std::vector<std::string> suggestion_keys(const std::vector<std::string>& headers);
-
 }  // namespace gristwright::catalog

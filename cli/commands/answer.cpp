@@ -310,6 +310,7 @@ constexpr int some_rows_bad = 65;
 Answer answer_many(const Arguments& arguments, const Question& q, BulkAnswers& bulk,
                    const std::string& file) {
     std::vector<std::string> notes = q.measured.notes;
+    for (const auto& note : bulk.notes()) notes.push_back(fmt::format("{}: {}", file, note));
     for (const auto& complaint : bulk.complaints())
         notes.push_back(fmt::format("{} {}", file, complaint));
     if (bulk.bad() > bulk.complaints().size())

@@ -8,6 +8,7 @@
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/why_not.hpp"
 #include "cli/output/working.hpp"
 #include "cli/output/yarn_words.hpp"
 #include "cli/roles.hpp"
@@ -226,6 +227,7 @@ Answer run(const Arguments& arguments) {
     check_size(arguments, q, article);
     const auto judged = judged_plan(article, q);
     const auto notes = joined(q.measured.notes, "\n");
+    if (!q.json && arguments.has("why-not")) return {why_not(judged, q), notes};
     if (!q.json)
         return {(sized.empty() ? "" : wrapped(sized, 0) + "\n") +
                     plan_text(judged, q, arguments.has("why")) +
@@ -250,6 +252,7 @@ Command plan_command() {
         2,
         together({{{"size", "130cm", "this size, not the largest that the metres cover"},
                    {"for", "child 6", "whose size: newborn, 6 months, child 6, woman M, man"},
+                   {"why-not", "", "only what decides against it, and what would serve"},
                    {"why", "", "every factor of the suitability, not only what counts against"}},
                   role_options(),
                   plan_options(),

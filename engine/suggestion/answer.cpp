@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "engine/evidence/spin.hpp"
 #include "engine/suggestion/best.hpp"
@@ -324,8 +325,14 @@ void Answerer::add_other_craft(const Taken& taken, SuggestionAnswer& out) {
     auto wanted = main.wanted;
     if (taken.craft || wanted.fabric.named()) wanted.fabric = {};
     Best* found = nullptr;
-    const auto there = look_at(wanted, taken, other, found);
+    // A span is no length: a size goes over only where both are measured alike.
+    const auto sizes = std::exchange(wanted.sizes, {});
+    auto there = look_at(wanted, taken, other, found);
     if (!found || !there.article) return;
+    if (!sizes.empty() && there.article->measure == out.article->measure) {
+        wanted.sizes = sizes;
+        there = look_at(wanted, taken, other, found);
+    }
     out.other_craft = there.article;
     out.other_need = there.need;
     out.other_reach = there.reach;

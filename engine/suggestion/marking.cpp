@@ -66,7 +66,8 @@ bool joins_on(const Item& item) {
 bool goes_on(const std::vector<Item>& items, std::size_t from) {
     const auto& first = items[from];
     if (!first.is(joiner) || first.as(joiner) != "and" || from + 1 >= items.size()) return false;
-    const auto& verb = items[from + 1].text;
+    const auto& next = items[from + 1].text;
+    const auto verb = next.substr(0, next.find(' '));
     const bool past = verb.size() > 4 && verb.substr(verb.size() - 2) == "ed";
     return past || verb == "it" || verb == "made" || verb == "was" || verb == "knit";
 }

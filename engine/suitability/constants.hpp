@@ -2,6 +2,8 @@
 // and each in this one place.
 #pragma once
 
+#include <string_view>
+
 #include "engine/estimate/constant.hpp"
 
 namespace gristwright::constants {
@@ -28,8 +30,33 @@ inline constexpr Constant standing_weight{"weight of standing among ordinary yar
                                           Mark::judgement,
                                           "0 to 0.5 agree alike with published uses "
                                           "(docs/suitability.md); below 0.3 mats and pouches lead"};
+inline constexpr Constant many_pieces{"pieces alike from which an article is joined from dozens",
+                                      24,
+                                      16,
+                                      40,
+                                      "",
+                                      Mark::judgement,
+                                      ""};
+inline constexpr Constant pieced_calls{
+    "place that is left to an article joined from dozens of pieces",
+    0.9,
+    0.8,
+    1.0,
+    "of 1",
+    Mark::judgement,
+    "the way of making is chosen, not the yarn for it"};
+inline constexpr Constant not_known_leaves{
+    "suitability left where neither fibre nor plies are known",
+    0.85,
+    0.75,
+    0.95,
+    "of 1",
+    Mark::judgement,
+    "of an unknown yarn nothing can be said to serve well"};
+inline constexpr Constant cobweb_from{
+    "grist from which a lace yarn is cobweb", 12, 10, 15, "m/g", Mark::common_practice, ""};
 inline constexpr Constant most_alike{
-    "of one article that a person wants at most", 3, 2, 4, "", Mark::judgement, ""};
+    "of one article that a person wants at most", 2, 2, 4, "", Mark::judgement, ""};
 inline constexpr Constant well_used{
     "share of the batch that is well used", 0.5, 0.3, 0.7, "of 1", Mark::judgement, ""};
 inline constexpr Constant use_weight{"part of an article's place that its use of the batch decides",
@@ -129,5 +156,8 @@ inline constexpr Constant clearly_better{
     "points by which a less simple way must be better", 1, 0.5, 2, "points", Mark::judgement, ""};
 inline constexpr Constant ample_metres{
     "yarn that every article reaches with", 20000, 10000, 50000, "m", Mark::judgement, ""};
+
+// Cloths of which a household uses up several: common practice, no source.
+inline constexpr std::string_view kinds_used_up[] = {"dishcloth", "washcloth", "towel", "napkin"};
 
 }  // namespace gristwright::constants

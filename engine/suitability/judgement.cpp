@@ -88,6 +88,9 @@ Factor fineness(const Template& article, const YarnProfile& yarn) {
             out.had = c.number;
             out.wanted = thicker > 0 ? article.thickest : article.finest;
         }
+    // Cobweb is as far from laceweight as that is from super fine.
+    const auto cobweb = grams(1) / metres(cobweb_from);
+    if (nearest > 0 && out.had < article.finest && yarn.linear_density.mid < cobweb) nearest += 1;
     out.desirability = std::max<double>(least_fineness, desire_more(0, nearest, classes_away));
     return out;
 }
@@ -146,7 +149,12 @@ void price(double points, Judgement& out) {
     for (auto& need : out.unmet) need.cost *= points;
 }
 
-void combine(const Plan& plan, Judgement& out) {
+// Neither what it is spun from nor how it was plied: nothing but metres and grams.
+bool is_known(const YarnProfile& yarn) {
+    return yarn.plies > 0 || yarn.fibre_diameter || !yarn.felting.empty();
+}
+
+void combine(const Plan& plan, const YarnProfile& yarn, Judgement& out) {
     const auto& calling = plan.article->calling;
     auto& equipment = at(out, FactorName::equipment);
     double own = 1, points = 100 * out.served;
@@ -156,8 +164,10 @@ void combine(const Plan& plan, Judgement& out) {
         own = 1 - standing_weight;
         points = 100 * (own * out.served + standing_weight * out.better_than);
     }
+    const double known = is_known(yarn) ? 1.0 : double{not_known_leaves};
+    points *= known;
     out.score = points * equipment.desirability;
-    price(100 * own * out.served * equipment.desirability, out);
+    price(100 * known * own * out.served * equipment.desirability, out);
     equipment.cost = points - out.score;
 }
 
@@ -194,7 +204,7 @@ Judgement judge(const Plan& plan, const YarnProfile& yarn) {
     at(out, FactorName::equipment) = equipment(plan);
     serve_wishes(out);
     serve_needs(*plan.article, yarn, out);
-    combine(plan, out);
+    combine(plan, yarn, out);
     return out;
 }
 

@@ -17,15 +17,31 @@ bool scores_more(const JudgedPlan& a, const JudgedPlan& b) {
     return a.plan.article->name < b.plan.article->name;
 }
 
-// The share of the batch that goes into it, a few of a kind together: nobody wants twelve mats.
+// How many of it a person may want: a few of what is worn, and of the cloths a kitchen uses up; one
+// tea cosy, one rug, one set of mats.
+int wanted_alike(const Template& article) {
+    const bool used_up = std::find(std::begin(kinds_used_up), std::end(kinds_used_up),
+                                   article.article) != std::end(kinds_used_up);
+    const bool worn = article.touches != Touches::nothing;
+    return used_up || worn ? static_cast<int>(most_alike) : 1;
+}
+
+// The share of the batch that goes into it, so many alike together.
 double share_used(const Plan& plan) {
-    const int alike = std::clamp(times_over(plan), 1, static_cast<int>(most_alike));
+    const int alike = std::clamp(times_over(plan), 1, wanted_alike(*plan.article));
     return std::min(1.0, alike * (plan.need.mid / plan.have.mid));
+}
+
+// Joined from dozens of small pieces: chosen for the way of making, seldom for the yarn.
+bool is_pieced(const Template& article) {
+    return std::any_of(article.pieces.begin(), article.pieces.end(),
+                       [](const auto& piece) { return piece.count >= many_pieces; });
 }
 
 double calling(const JudgedPlan& j) {
     const double used = std::min(1.0, share_used(j.plan) / well_used);
-    return j.judgement.score * (1 - use_weight + use_weight * used);
+    const double way = is_pieced(*j.plan.article) ? pieced_calls : 1.0;
+    return way * j.judgement.score * (1 - use_weight + use_weight * used);
 }
 
 bool calls_more(const JudgedPlan& a, const JudgedPlan& b) {

@@ -24,6 +24,7 @@ inline YarnProfile yarn(double metres_to_hand, double in_tex, double length_spre
     out.mass = out.length.mid * out.linear_density.mid;
     out.packed_diameter = packed_diameter(tex(in_tex), ashenhurst(SpunAs::woollen));
     for (auto& trait : out.traits) trait = {0.5, 0.1, {}};
+    out.felting = "medium";  // of a fibre that is known
     out.class_by_grist.resize(1);
     out.class_by_grist[0].number = 2;
     return out;

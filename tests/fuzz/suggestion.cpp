@@ -1,6 +1,6 @@
 // A spreadsheet of suggestions: headers in anybody's words, rows in anybody's measurements.
 #include "catalog/text/csv.hpp"
-#include "catalog/typed/suggestion_text.hpp"
+#include "catalog/typed/suggestion_sheet.hpp"
 #include "engine/suggestion/understand.hpp"
 #include "tests/fuzz/reader.hpp"
 
@@ -25,7 +25,9 @@ void read_row(const catalog::CsvRow& row, const std::vector<std::string>& keys) 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     may_refuse([&] {
         const auto csv = catalog::read_csv(text_of(data, size), "f.csv");
-        const auto keys = catalog::suggestion_keys(csv.headers);
+        std::vector<std::string> keys;
+        for (const auto& column : catalog::suggestion_columns(csv.headers))
+            keys.push_back(column.key);
         promise(keys.size() == csv.headers.size(), "a key for every header");
         for (const auto& row : csv.rows) may_refuse([&] { read_row(row, keys); });
     });

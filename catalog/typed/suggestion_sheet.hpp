@@ -1,0 +1,50 @@
+// A sheet of suggestions as people keep it: titles above the headings, headings in their own words
+// and in one line or two, units in the headings or in the cells, a total below.
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "catalog/text/csv.hpp"
+#include "catalog/typed/suggestion_text.hpp"
+
+namespace gristwright::catalog {
+
+// What one column holds.
+struct SuggestionColumn {
+    std::string header;   // as it stands
+    std::string key;      // of SuggestionText; empty: the column is not used
+    std::string unit;     // that bare numbers under it are in; empty: not said
+    std::string why_not;  // a column that looks like one of ours and is none
+};
+
+// Throws Refused where a heading may mean two things.
+std::vector<SuggestionColumn> suggestion_columns(const std::vector<std::string>& headers);
+
+class SuggestionSheet {
+  public:
+    explicit SuggestionSheet(std::string file) : file_(std::move(file)) {}
+
+    // False: a title above the headings, of which ten lines may stand there.
+    bool header(const std::vector<std::string>& fields);
+
+    // Nothing: a second line of headings, or a total.
+    std::optional<SuggestionText> row(const CsvRow& row);
+
+    // What was left out, said once each.
+    const std::vector<std::string>& notes() const { return notes_; }
+
+  private:
+    void take(std::vector<std::string> headers);
+    bool is_second_header(const CsvRow& row) const;
+    std::size_t column(std::string_view key) const;
+
+    std::string file_;
+    std::vector<SuggestionColumn> columns_;
+    std::vector<std::string> headers_, notes_;
+    std::size_t titles_ = 0, rows_ = 0;
+};
+
+}  // namespace gristwright::catalog
