@@ -15,6 +15,7 @@
 #include "cli/commands/page.hpp"
 #include "cli/commands/picture.hpp"
 #include "cli/commands/plan.hpp"
+#include "cli/commands/sheet.hpp"
 #include "cli/commands/spin_for.hpp"
 #include "cli/commands/spin_more.hpp"
 #include "cli/commands/split.hpp"
@@ -30,12 +31,12 @@ namespace gristwright::cli {
 
 const std::vector<Command>& commands() {
     static const std::vector<Command> all{
-        yarn_command(),     makes_command(),     plan_command(),   compare_command(),
-        split_command(),    answer_command(),    page_command(),   picture_command(),
-        card_command(),     templates_command(), batch_command(),  swatch_command(),
-        hands_command(),    start_command(),     weigh_command(),  spin_more_command(),
-        spin_for_command(), undo_command(),      backup_command(), export_command(),
-        import_command(),   help_command()};
+        yarn_command(),      makes_command(),    plan_command(),      compare_command(),
+        split_command(),     answer_command(),   page_command(),      sheet_command(),
+        picture_command(),   card_command(),     templates_command(), batch_command(),
+        swatch_command(),    hands_command(),    start_command(),     weigh_command(),
+        spin_more_command(), spin_for_command(), undo_command(),      backup_command(),
+        export_command(),    import_command(),   help_command()};
     return all;
 }
 

@@ -95,11 +95,11 @@ std::optional<catalog::Notebook> book_of(const Arguments& arguments, const std::
 
 }  // namespace
 
-Units units_of(const Arguments& arguments, std::string_view otherwise) {
+Units units_of(const Arguments& arguments, std::string_view otherwise, NeedleNames needles) {
     const auto word = arguments.text("units", otherwise);
-    if (word == "metric") return Units{UnitChoice::metric};
-    if (word == "imperial") return Units{UnitChoice::imperial};
-    return Units{UnitChoice::both};
+    if (word == "metric") return Units{UnitChoice::metric, std::move(needles)};
+    if (word == "imperial") return Units{UnitChoice::imperial, std::move(needles)};
+    return Units{UnitChoice::both, std::move(needles)};
 }
 
 std::vector<Option> batch_options() {
@@ -253,8 +253,8 @@ Question ask(const Arguments& arguments, const std::string& batch, Skeins skeins
     const auto notes = notes_on(q.catalogue);
     q.measured.notes.insert(q.measured.notes.end(), notes.begin(), notes.end());
     q.request = request_of(arguments);
-    q.units = units_of(arguments, q.measured.yards ? "imperial" : "metric");
-    if (q.units.imperial()) q.measured.owned.sold_by = SoldBy::by_the_inch;
+    q.units = units_of(arguments, q.measured.yards ? "imperial" : "metric",
+                       us_needles(q.catalogue.spoken));
     q.json = arguments.has("json");
     q.working = arguments.has("working");
     q.hands = book ? hands_besides(*book, batch, q.catalogue)
@@ -308,6 +308,15 @@ std::string size_for(const Arguments& arguments, const Template& article, Questi
                        words(body->mark), body->source);
 }
 
+namespace {
+
+bool typed_in_inches(const std::string& size) {
+    return size.find_first_of("\"'") != std::string::npos || size.find("in") != std::string::npos ||
+           size.find("yd") != std::string::npos || size.find("f") != std::string::npos;
+}
+
+}  // namespace
+
 void check_size(const Arguments& arguments, const Question& q, const Template& article) {
     check_size(arguments, q.request.size, article);
 }
@@ -315,9 +324,11 @@ void check_size(const Arguments& arguments, const Question& q, const Template& a
 void check_size(const Arguments& arguments, const std::optional<Length>& size,
                 const Template& article) {
     if (!size || (*size >= article.smallest * 0.2 && *size <= article.largest * 5)) return;
-    throw Refused(fmt::format("--size {}: a {} has a {} from {:.0f} to {:.0f} cm",
-                              arguments.text("size"), article.article, article.measure,
-                              in_centimetres(article.smallest), in_centimetres(article.largest)));
+    const Units units(typed_in_inches(arguments.text("size")) ? UnitChoice::imperial
+                                                              : UnitChoice::metric);
+    throw Refused(fmt::format("--size {}: a {} has a {} from {} to {}", arguments.text("size"),
+                              article.article, article.measure, units.size(article.smallest),
+                              units.size(article.largest)));
 }
 
 namespace {

@@ -56,7 +56,7 @@ void hold_double(Role role, const Arguments& arguments, Question& q) {
     q.measured.batch = two_strands(q.measured.batch, role);
     q.yarn = informed_yarn(q.measured, q.hands, {}, q.catalogue, arguments.has("insist"));
     q.yarn.cautions.push_back(fmt::format(
-        "{}: metres here are of two strands as one, and each takes two of the yarn", words(role)));
+        "{}: lengths here are of two strands as one, and each takes two of the yarn", words(role)));
 }
 
 const char* asked_of_other(Role role) {
@@ -86,10 +86,10 @@ std::string unlike(const Plan& plan, const Question& q) {
     if (plan.other.grist.si() <= 0 || plan.article->craft == Craft::woven) return "";
     const double ratio = plan.other.grist / q.yarn.linear_density.mid;
     if (std::max(ratio, 1 / ratio) <= 1 + constants::alternated_grist) return "";
-    return wrapped(fmt::format("{} is {:.0f} tex and this batch {:.0f}: in one fabric they pucker; "
+    return wrapped(fmt::format("{} is {} and this batch {}: in one fabric they pucker; "
                                "choose one nearer in grist, or hold the finer double.",
-                               plan.other.name, in_tex(plan.other.grist),
-                               in_tex(q.yarn.linear_density.mid)),
+                               plan.other.name, q.units.thickness(plan.other.grist),
+                               q.units.thickness(q.yarn.linear_density.mid)),
                    2) +
            "\n";
 }
@@ -179,7 +179,7 @@ std::string other_yarn_text(const Plan& plan, const Question& q) {
     if (plan.second_yarn.si() <= 0) return doubled_text(plan, q);
     const auto& other = plan.other;
     const bool named = !other.name.empty();
-    const auto what = named ? fmt::format("{} ({:.0f} tex)", other.name, in_tex(other.grist))
+    const auto what = named ? fmt::format("{} ({})", other.name, q.units.thickness(other.grist))
                             : std::string("another yarn");
     auto out = fmt::format("Besides, about {} of {}", q.units.yarn(plan.second_yarn), what);
     out += fmt::format(": have {}", q.units.yarn(plan.second_to_have));
@@ -190,8 +190,8 @@ std::string other_yarn_text(const Plan& plan, const Question& q) {
         text =
             wrapped(fmt::format("This batch is {}.", words(plan.article->role)), 2) + "\n" + text;
     if (!named)
-        text += wrapped(fmt::format("The other yarn: {:.0f} tex as this one is taken; {}.",
-                                    in_tex(q.yarn.linear_density.mid),
+        text += wrapped(fmt::format("The other yarn: {} as this one is taken; {}.",
+                                    q.units.thickness(q.yarn.linear_density.mid),
                                     asked_of_other(plan.article->role)),
                         2) +
                 "\n";

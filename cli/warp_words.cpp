@@ -13,7 +13,7 @@ std::string point(const std::string& text) { return labelled("-", text, 2) + "\n
 
 std::string hand_test(const Question& q) {
     return point(fmt::format(
-        "Try one end: wet half a metre, hang {} on it for a minute close above something soft, "
+        "Try one end: wet an arm's length, hang {} on it for a minute close above something soft, "
         "then draw it ten times along the heddle's edge. If it drifts apart or fluffs up, take "
         "another yarn for the warp. Keep face and feet clear of the weight.",
         q.units.mass(hung_on_an_end(q.yarn.linear_density.mid))));
@@ -25,7 +25,7 @@ std::string size_of_warp(const Question& q) {
     if (!singles && fit >= constants::sized_below) return "";
     return point(fmt::format(
         "{}: size the warp. Dip it in thin gelatine (wool, silk) or linseed or flour paste (plant "
-        "fibre), press out, dry it stretched, and wash it out with the finishing; try a metre "
+        "fibre), press out, dry it stretched, and wash it out with the finishing; try a length "
         "first.",
         singles ? "Singles" : "It is delicate as warp"));
 }

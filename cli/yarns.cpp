@@ -97,15 +97,13 @@ std::string several_yarns(const Question& q) {
         const auto woven =
             weave_cloth(yarn, Weave{}, {Spacing::scarf, Finish::light}, q.measured.owned);
         out += labelled(fmt::format("{}.", y + 1),
-                        fmt::format("{}: {}, {}; {:.0f} tex, {}; stocking stitch {:.0f} to {:.0f} "
-                                    "st/10 cm, plain scarf {:.0f} to {:.0f} ends/10 cm",
+                        fmt::format("{}: {}, {}; {}, {}; stocking stitch {}, plain scarf {}",
                                     skein_names(q.measured.batch, found.yarns[y]),
                                     q.units.yarn(yarn.length.mid), q.units.mass(yarn.mass),
-                                    in_tex(yarn.linear_density.mid), class_line(yarn),
-                                    in_stitches_per_10cm(knit.gauge.low()),
-                                    in_stitches_per_10cm(knit.gauge.high()),
-                                    in_ends_per_10cm(woven.greatest * woven.wanted.low),
-                                    in_ends_per_10cm(woven.greatest * woven.wanted.high)),
+                                    q.units.thickness(yarn.linear_density.mid), class_line(yarn),
+                                    q.units.gauges(knit.gauge.low(), knit.gauge.high()),
+                                    q.units.setts(woven.greatest * woven.wanted.low,
+                                                  woven.greatest * woven.wanted.high)),
                         2) +
                "\n";
     }

@@ -48,14 +48,14 @@ std::string needle_line(const Suggestion& s, const SuggestionAnswer& a, const Qu
         return std::abs((x - *needle).si()) < std::abs((y - *needle).si());
     });
     return labelled("Needle: ",
-                    fmt::format("{} was said; of yours the nearest is {}", needle_size(*needle),
-                                needle_size(nearest)),
+                    fmt::format("{} was said; of yours the nearest is {}", q.units.needle(*needle),
+                                q.units.needle(nearest)),
                     0) +
            "\n";
 }
 
 std::string numbers_text(const SuggestionAnswer& a, const Question& q) {
-    auto out = labelled("Metres: ",
+    auto out = labelled("Yarn:   ",
                         fmt::format("{} needed ({}), {} to hand: {}; chance that they reach {}",
                                     q.units.yarn_range(a.need), basis_words(a),
                                     q.units.yarn(q.yarn.length.mid), metres_verdict(a, q.units),
@@ -64,7 +64,7 @@ std::string numbers_text(const SuggestionAnswer& a, const Question& q) {
                "\n";
     if (a.reach == Reach::enough_if_smaller)
         out += labelled("Smaller:",
-                        fmt::format("a {} of {} fits, not {}", a.article->measure,
+                        fmt::format("{} {} fits, not {}", a.article->measure,
                                     q.units.size(a.size_that_fits), q.units.size(a.size)),
                         0) +
                "\n";
@@ -88,7 +88,7 @@ std::string numbers_text(const SuggestionAnswer& a, const Question& q) {
                "\n";
     if (a.other_craft_reaches)
         out += labelled("Or:     ",
-                        fmt::format("a {} {}: the metres would reach",
+                        fmt::format("a {} {}: the yarn would reach",
                                     a.article->craft == Craft::knitted ? "woven" : "knitted",
                                     a.article->article),
                         0) +

@@ -24,7 +24,8 @@ Command card_command() {
             1,
             together({page_file_options("heron-cards.html"),
                       {{"spun", "\"autumn 2026\"", "when it was spun, in your own words"}},
-                      batch_options()}),
+                      batch_options(),
+                      {units_option}}),
             run,
             "heron.toml -o heron-cards.html"};
 }

@@ -46,7 +46,7 @@ std::string side_by_side(const JudgedPlan& a, const JudgedPlan& b, const Questio
     out += two("size", [&](const JudgedPlan& j) { return reach_line(j.plan, q.units); });
     out += two("made with",
                [&](const JudgedPlan& j) { return making_line(j.plan.pieces.front(), q.units); });
-    out += two("metres", [&](const JudgedPlan& j) { return q.units.yarn_range(j.plan.need); });
+    out += two("uses", [&](const JudgedPlan& j) { return q.units.yarn_range(j.plan.need); });
     out += two("left", [&](const JudgedPlan& j) { return q.units.yarn(j.plan.left()); });
     out += two("certainty", [](const JudgedPlan& j) { return percent(j.plan.certainty); });
     out += two("for", [&](const JudgedPlan& j) { return joined(in_favour(j.judgement, q.yarn)); });

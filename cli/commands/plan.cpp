@@ -8,6 +8,9 @@
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/next.hpp"
+#include "cli/output/steps.hpp"
+#include "cli/output/units_in_words.hpp"
 #include "cli/output/why_not.hpp"
 #include "cli/output/working.hpp"
 #include "cli/output/yarn_words.hpp"
@@ -20,11 +23,6 @@
 
 namespace gristwright::cli {
 namespace {
-
-std::string one_size(Length q) { return fmt::format("{:.0f} cm", in_centimetres(q)); }
-std::string one_size_in(Length q) { return fmt::format("{:.1f} in", in_inches(q)); }
-std::string one_yarn(Length q) { return fmt::format("{:.0f} m", in_metres(q)); }
-std::string one_yarn_yd(Length q) { return fmt::format("{:.0f} yd", in_yards(q)); }
 
 const char* whose(double share) {
     return share >= 1 ? "" : share > 0 ? " (half of it this batch's)" : " (another yarn)";
@@ -83,19 +81,20 @@ std::string curve(const Plan& plan, const Units& units) {
 }
 
 // Needs that the yarn does not meet: each with what would meet it.
-std::string unmet(const Judgement& judged) {
+std::string unmet(const Judgement& judged, const Question& q) {
     std::string out;
     for (const auto& need : judged.unmet) {
         if (need.cost < 1) continue;
         auto line = fmt::format("{}; costs {:.0f} points", need.demand->reason, need.cost);
-        if (!need.demand->remedy.empty()) line += "; would serve: " + need.demand->remedy;
+        if (!need.demand->remedy.empty())
+            line += "; would serve: " + in_units(need.demand->remedy, q.units);
         out += labelled("-", line, 2) + "\n";
     }
     return out;
 }
 
 std::string reasons(const JudgedPlan& judged, const Question& q, bool all) {
-    auto out = unmet(judged.judgement);
+    auto out = unmet(judged.judgement, q);
     for (std::size_t f = 0; f < factor_count; ++f) {
         const auto name = static_cast<FactorName>(f);
         const auto& factor = judged.judgement.factor(name);
@@ -158,15 +157,10 @@ std::string joins(const Plan& plan, const Question& q) {
 }
 
 std::string steps(const Plan& plan, const Question& q) {
-    const bool inches = q.units.imperial();
     std::string out;
     int number = 0;
-    for (const auto& step : plan.article->steps)
-        out += labelled(fmt::format("{}.", ++number),
-                        filled_in(step, plan, inches ? one_size_in : one_size,
-                                  inches ? one_yarn_yd : one_yarn),
-                        2) +
-               "\n";
+    for (const auto& step : steps_of(plan, q.units))
+        out += labelled(fmt::format("{}.", ++number), step, 2) + "\n";
     return out;
 }
 
@@ -196,7 +190,7 @@ std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {
                "\n";
     out += wrapped(capital(reach_line(plan, q.units)) + ".", 0) + "\n" + wrapped(t.about, 0) + "\n";
     if (!q.which_yarn.empty()) out += wrapped(capital(q.which_yarn) + ".", 0) + "\n";
-    out += "\n" + heading("Metres") + "\n" + metres_text(plan, q);
+    out += "\n" + heading("Yarn") + "\n" + metres_text(plan, q);
     out += "\n" + heading("How big? Chance that the yarn reaches") + "\n" + curve(plan, q.units);
     out += "\n" + heading("Pieces") + "\n";
     for (const auto& piece : plan.pieces) out += piece_text(piece, q.units);
@@ -220,6 +214,18 @@ std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {
     return out;
 }
 
+// The same on one side of paper.
+std::string sheet_next(const Arguments& arguments) {
+    const auto& name = arguments.words[0];
+    const auto file = name.find_first_of("/ ") == std::string::npos ? name + ".html" : "sheet.html";
+    std::vector<std::string> words{"sheet", name};
+    for (const auto* option : {"size", "for", "as", "with"})
+        if (arguments.has(option))
+            words.insert(words.end(), {fmt::format("--{}", option), arguments.text(option)});
+    words.insert(words.end(), {"--out", file});
+    return next_line(words, arguments.words.size() > 1 ? arguments.words[1] : "", arguments);
+}
+
 Answer run(const Arguments& arguments) {
     auto q = ask(arguments, arguments.words.size() > 1 ? arguments.words[1] : "");
     const auto article = part_played(arguments, find_template(q.catalogue, arguments.words[0]), q);
@@ -231,7 +237,7 @@ Answer run(const Arguments& arguments) {
     if (!q.json)
         return {(sized.empty() ? "" : wrapped(sized, 0) + "\n") +
                     plan_text(judged, q, arguments.has("why")) +
-                    (q.working ? plan_working(judged, q) : ""),
+                    (q.working ? plan_working(judged, q) : "") + sheet_next(arguments),
                 notes};
     auto out = json_answer("plan");
     out["batch"] = to_json(q);

@@ -51,27 +51,25 @@ std::string recipe_text(const Recipe& r) {
     return out;
 }
 
-std::string twist_line(const SpinTarget& t, const Recipe& r) {
+std::string twist_line(const SpinTarget& t, const Recipe& r, const Units& units) {
     const double low = turns_per_inch(t.grist, r.twist_low);
     const double high = turns_per_inch(t.grist, r.twist_high);
-    if (r.plies == 1)
-        return fmt::format("singles, {:.1f} to {:.1f} turns per inch (judgement)", low, high);
-    return fmt::format(
-        "singles of {:.1f} m/g with {:.1f} to {:.1f} turns per inch; {} of them "
-        "plied with {:.1f} to {:.1f} (judgement)",
-        metres_per_gram(singles_of(t, r)), low * r.singles_turns, high * r.singles_turns, r.plies,
-        low, high);
+    const auto turns = [&](double times) {
+        return units.twists(gristwright::turns_per_inch(low * times),
+                            gristwright::turns_per_inch(high * times));
+    };
+    if (r.plies == 1) return fmt::format("singles, {} (judgement)", turns(1));
+    return fmt::format("singles of {} with {}; {} of them plied with {} (judgement)",
+                       units.grist(singles_of(t, r)), turns(r.singles_turns), r.plies, turns(1));
 }
 
 std::string target_text(const SpinTarget& t, const Recipe& recipe, const Units& units) {
     return "\n" + heading(capital(t.weight)) + "\n" +
-           wrapped(fmt::format("{:.2f} m/g ({:.0f} yd/lb), from {:.2f} to {:.2f} m/g still works; "
-                               "about {:.0f} wpi, laid",
-                               metres_per_gram(t.grist), yards_per_pound(t.grist),
-                               metres_per_gram(t.grist_high), metres_per_gram(t.grist_low),
-                               in_wraps_per_inch(t.wraps)),
-                   2) +
-           "\n" + wrapped(twist_line(t, recipe), 2) + "\n" +
+           wrapped(
+               fmt::format("{}, from {} still works; about {:.0f} wpi, laid", units.grist(t.grist),
+                           units.grists(t.grist_high, t.grist_low), in_wraps_per_inch(t.wraps)),
+               2) +
+           "\n" + wrapped(twist_line(t, recipe, units), 2) + "\n" +
            wrapped(fmt::format("{}; spin from {} of fibre", units.yarn_range(t.metres),
                                units.mass(t.fibre)),
                    2) +

@@ -26,19 +26,17 @@ std::string more_text(const Plan& plan, const SpinMore& spin, const Question& q,
         fmt::format("{} of {} {}, {} chance", plan.article->title, plan.article->measure,
                     q.units.size(plan.size), percent(plan.asked));
     if (plan.short_by.si() <= 0)
-        return wrapped(head + ": nothing more to spin, the metres reach.", 0) + "\n";
+        return wrapped(head + ": nothing more to spin, the yarn reaches.", 0) + "\n";
     const auto band = beside(q.yarn.linear_density.mid, spin);
     return wrapped(
                fmt::format("{}: {} more, which is {} of fibre with {:.0f} % lost on the way.", head,
                            q.units.yarn(spin.metres), q.units.mass(spin.fibre), 100 * lost),
                0) +
            "\n" +
-           wrapped(fmt::format("To be used beside the old skeins spin it between {:.2f} and {:.2f} "
-                               "m/g ({:.0f} to {:.0f} yd/lb): within {:.0f} % in grist; else "
+           wrapped(fmt::format("To be used beside the old skeins spin it to {}: "
+                               "within {:.0f} % in grist; else "
                                "alternate skeins every two rows, or keep it for a border.",
-                               metres_per_gram(band.thickest), metres_per_gram(band.finest),
-                               yards_per_pound(band.thickest), yards_per_pound(band.finest),
-                               100 * spin.grist_margin),
+                               q.units.grists(band.thickest, band.finest), 100 * spin.grist_margin),
                    0) +
            "\n" + stands_on(q.yarn);
 }

@@ -136,7 +136,7 @@ std::string wasteful(const Split& s, const SplitAsked& asked, const Question& q)
         if (!sample || !s.parts[w].made || sample->linear == 0) continue;
         const auto waste = metres(sample->linear * s.parts[w].size.si());
         if (waste > s.parts[w].metres * 0.35)
-            out += wrapped(fmt::format("Of the woven sample's metres {} are loom waste: another "
+            out += wrapped(fmt::format("Of the woven sample's yarn {} are loom waste: another "
                                        "yarn as warp, or a pin frame, would teach as much.",
                                        q.units.yarn(waste)),
                            2) +

@@ -14,17 +14,16 @@
 namespace gristwright::cli {
 namespace {
 
-std::string how_to_weigh(const Plan& plan, const YarnProfile& yarn, const std::string& name) {
+std::string how_to_weigh(const Plan& plan, const Question& q, const std::string& name) {
     if (plan.article->craft == Craft::woven)
         return fmt::format(
-            "With the warp on the loom weigh the weft yarn: gristwright weigh {} --woven 0cm "
-            "--ball "
-            "{:.0f}g\n",
-            name, in_grams(plan.pieces.front().weft * yarn.linear_density.mid));
+            "With the warp on the loom weigh the weft yarn: gristwright weigh {} --woven {} "
+            "--ball {}\n",
+            name, q.units.typed_size(Length{}),
+            q.units.typed_mass(plan.pieces.front().weft * q.yarn.linear_density.mid));
     return fmt::format(
-        "Weigh all the yarn for it now, then as you go: gristwright weigh {} --row 0 --ball "
-        "{:.0f}g\n",
-        name, in_grams(std::min(plan.mass, yarn.mass)));
+        "Weigh all the yarn for it now, then as you go: gristwright weigh {} --row 0 --ball {}\n",
+        name, q.units.typed_mass(std::min(plan.mass, q.yarn.mass)));
 }
 
 // A project that is running is not ended by a slip.
@@ -82,7 +81,7 @@ Answer run(const Arguments& arguments) {
         wrapped(fmt::format("Begun: {} with {}, {} {}.", judged.plan.article->title, inert(name),
                             judged.plan.article->measure, q.units.size(judged.plan.size)),
                 0) +
-            "\n" + warning(judged.plan, q) + how_to_weigh(judged.plan, q.yarn, inert(name)) +
+            "\n" + warning(judged.plan, q) + how_to_weigh(judged.plan, q, inert(name)) +
             care_line(cautions_on(q, {judged.plan.article.get()})),
         notes, 0, kept_already};
 }

@@ -8,6 +8,7 @@
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/units_in_words.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -36,14 +37,14 @@ std::string told(const Question& q) {
     const auto& known = q.yarn.evidence;
     std::string out;
     if (known.gauge)
-        out += fmt::format("  stocking stitch {:.1f} st/10 cm, ± {:.1f} %\n",
-                           in_stitches_per_10cm(known.gauge->mid), 100 * known.gauge->margin90());
+        out += fmt::format("  stocking stitch {}, ± {:.1f} %\n",
+                           q.units.counted_gauge(known.gauge->mid), 100 * known.gauge->margin90());
     if (known.rows)
         out +=
             fmt::format("  rows for their stitches {:+.1f} % of what the table says, ± {:.1f} %\n",
                         100 * (known.rows->mid - 1), 100 * known.rows->margin90());
     if (!known.weighed.empty())
-        out += fmt::format("  metres per area of {} {:+.1f} % of what the table says, ± {:.1f} %\n",
+        out += fmt::format("  yarn to an area of {} {:+.1f} % of what the table says, ± {:.1f} %\n",
                            known.weighed.back().fabric, 100 * (known.weighed.back().metres.mid - 1),
                            100 * known.weighed.back().metres.margin90());
     if (known.width_kept)
@@ -58,7 +59,8 @@ std::string told(const Question& q) {
         out += fmt::format("  how clearly stitches read {:.2f} of 1, ± {:.2f}\n",
                            q.yarn.trait(TraitName::definition).value,
                            margin90(q.yarn.trait(TraitName::definition).spread));
-    for (const auto& question : known.questions) out += labelled("Question:", question, 2) + "\n";
+    for (const auto& question : known.questions)
+        out += labelled("Question:", in_units(question, q.units), 2) + "\n";
     return out;
 }
 

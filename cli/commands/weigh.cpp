@@ -8,6 +8,7 @@
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/units_in_words.hpp"
 #include "engine/evidence/constants.hpp"
 #include "engine/evidence/progress.hpp"
 #include "engine/units/failure.hpp"
@@ -156,6 +157,16 @@ Answer weigh_woven(const Plan& plan, const Question& q, const std::vector<Weighi
     return answer(q, woven_text(plan, p, q.units), woven_json(p));
 }
 
+// A question of the engine's stands in metric.
+Answer told_of(const Plan& plan, const Question& q, const std::vector<Weighing>& weighings) {
+    try {
+        return plan.article->craft == Craft::woven ? weigh_woven(plan, q, weighings)
+                                                   : weigh_knitted(plan, q, weighings);
+    } catch (const Refused& question) {
+        throw Refused(in_units(question.what(), q.units));
+    }
+}
+
 // Checks the weighing against those before it, and keeps it.
 Answer weighed(const Arguments& arguments, Notebook& book, const std::string& name) {
     auto q = ask(arguments, name);
@@ -169,8 +180,7 @@ Answer weighed(const Arguments& arguments, Notebook& book, const std::string& na
     const bool woven = plan.article->craft == Craft::woven;
     if (woven && typed.length.empty()) throw Misused("weigh a woven piece with --woven 41cm");
     if (!woven && typed.row.empty()) throw Misused("weigh needs --row 96: the rows worked so far");
-    const auto weighings = weighings_with(book, name, typed);
-    auto said = woven ? weigh_woven(plan, q, weighings) : weigh_knitted(plan, q, weighings);
+    auto said = told_of(plan, q, weighings_with(book, name, typed));
     book.add_weighing(name, typed);
     said.notes = joined(q.measured.notes, "\n");
     said.stands = kept_already;

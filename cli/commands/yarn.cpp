@@ -10,6 +10,7 @@
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/next.hpp"
+#include "cli/output/table.hpp"
 #include "cli/output/working.hpp"
 #include "cli/output/yarn_words.hpp"
 #include "cli/yarns.hpp"
@@ -22,16 +23,23 @@
 namespace gristwright::cli {
 namespace {
 
+// The count systems of those units; every one if asked.
+std::vector<std::string_view> systems_of(const Units& units, bool all) {
+    std::vector<std::string_view> out;
+    if (all) {
+        for (const auto& system : count_systems()) out.push_back(system.name);
+        return out;
+    }
+    if (!units.imperial()) out = {"metres per gram", "metres per 100 g", "tex"};
+    if (units.imperial() || units.both())
+        out.insert(out.end(), {"yards per pound", "worsted count", "woollen run"});
+    return out;
+}
+
 std::string counts(const Question& q, bool all) {
     std::string out;
-    std::vector<std::string_view> names{"metres per gram", "yards per pound", "tex",
-                                        "metric count",    "worsted count",   "metres per 100 g"};
-    if (all) {
-        names.clear();
-        for (const auto& system : count_systems()) names.push_back(system.name);
-    }
     const auto& grist = q.yarn.linear_density;
-    for (const auto name : names) {
+    for (const auto name : systems_of(q.units, all)) {
         const auto& system = count_system(name);
         const double count = count_of(grist.mid, system);
         out += fmt::format("  {:<20}{:>10.{}f}  ± {:.{}f}\n", name, count, count < 100 ? 2 : 0,
@@ -41,21 +49,21 @@ std::string counts(const Question& q, bool all) {
 }
 
 std::string each_skein(const Question& q) {
-    std::string out;
+    Table table({{""}, {"", true}, {"", true}, {"", true}, {"", true}});
     for (const auto& s : q.yarn.skeins)
-        out += fmt::format("  {} {:>7.1f} m {:>7.1f} g {:>8.1f} tex  ± {:.1f} %\n",
-                           padded(std::string(first_bytes(inert(s.name), 40)), 10),
-                           in_metres(s.length), in_grams(s.mass), in_tex(s.linear_density.mid),
-                           100 * s.linear_density.margin90());
-    return out;
+        table.add({{"  " + std::string(first_bytes(inert(s.name), 40))},
+                   {q.units.measured(s.length)},
+                   {q.units.weighed(s.mass)},
+                   {q.units.thickness(s.linear_density.mid)},
+                   {fmt::format("± {:.1f} %", 100 * s.linear_density.margin90())}});
+    return joined(table.lines(table_width()).rows, "");
 }
 
-std::string loft(const YarnProfile& yarn) {
+std::string loft(const YarnProfile& yarn, const Units& units) {
     if (!yarn.wraps_measured)
         return "not known: wrap the yarn round a ruler and give --wraps 16wpi";
-    auto out = fmt::format("{:.0f} % of the wrapped yarn is fibre, {:.1f} cm3/g; {:.2f} mm thick",
-                           100 * yarn.packing.mid, yarn.specific_volume,
-                           in_millimetres(yarn.laid_diameter));
+    auto out = fmt::format("{:.0f} % of the wrapped yarn is fibre; {} thick",
+                           100 * yarn.packing.mid, units.small(yarn.laid_diameter));
     if (yarn.usual.high == 0) return out;
     const char* place = yarn.packing.mid < yarn.usual.low    ? "loftier than"
                         : yarn.packing.mid > yarn.usual.high ? "denser than"
@@ -70,7 +78,7 @@ std::string classes(const YarnProfile& yarn) {
     const auto same = yarn.class_by_grist.front().name == yarn.class_by_wraps.front().name &&
                       yarn.class_by_grist.size() == yarn.class_by_wraps.size();
     return out + (same ? "  The two agree.\n"
-                       : wrapped("Trust the grist for metres and mass, the wraps for gauge; setts "
+                       : wrapped("Trust the grist for length and mass, the wraps for gauge; setts "
                                  "go between the two.",
                                  2) +
                              "\n");
@@ -109,28 +117,32 @@ bool yarn_disagrees(const KnitCloth& cloth) {
 std::string gauge(const Question& q, Firmness purpose, const char* name) {
     const KnitFabric plain;
     const auto cloth = knit_cloth(q.yarn, plain, purpose, q.measured.owned.needles);
-    auto out = fmt::format("  {:<12}{:.0f} to {:.0f} st/10 cm, {} needles", name,
-                           in_stitches_per_10cm(cloth.gauge.low()),
-                           in_stitches_per_10cm(cloth.gauge.high()), needle_size(cloth.needle));
-    if (yarn_disagrees(cloth))
-        out += fmt::format(" (grist says {:.0f}, wraps say {:.0f})",
-                           in_stitches_per_10cm(cloth.by_grist.mid),
-                           in_stitches_per_10cm(cloth.by_wraps.mid));
-    return out + "\n";
+    return fmt::format("  {:<12}{}, {} needles\n", name,
+                       q.units.gauges(cloth.gauge.low(), cloth.gauge.high()),
+                       q.units.needle(cloth.needle));
+}
+
+// Where the two readings of an ordinary cloth are far apart.
+std::string gauge_doubt(const Question& q) {
+    const KnitFabric plain;
+    const auto cloth = knit_cloth(q.yarn, plain, Firmness::ordinary, q.measured.owned.needles);
+    if (!yarn_disagrees(cloth)) return "";
+    return wrapped(fmt::format("Of ordinary cloth the grist says {}, the wraps say {}.",
+                               q.units.stitch_gauge(cloth.by_grist.mid),
+                               q.units.stitch_gauge(cloth.by_wraps.mid)),
+                   2) +
+           "\n";
 }
 
 std::string sett(const Question& q, Spacing purpose, const char* name) {
     const Weave plain;
     const auto cloth = weave_cloth(q.yarn, plain, {purpose, Finish::light}, q.measured.owned);
     const auto share = cloth.wanted;
-    auto out = fmt::format("  {:<12}{:.0f} to {:.0f} ends/10 cm ({:.1f} to {:.1f} epi)", name,
-                           in_ends_per_10cm(cloth.greatest * share.low),
-                           in_ends_per_10cm(cloth.greatest * share.high),
-                           in_ends_per_inch(cloth.greatest * share.low),
-                           in_ends_per_inch(cloth.greatest * share.high));
+    auto out = fmt::format("  {:<12}{}", name,
+                           q.units.setts(cloth.greatest * share.low, cloth.greatest * share.high));
     if (!q.measured.owned.heddles.empty())
-        out +=
-            (cloth.within_reach ? "; of yours " : "; nearest of yours ") + q.units.sett(cloth.ends);
+        out += (cloth.within_reach ? "; of yours " : "; nearest of yours ") +
+               q.units.dents(cloth.ends);
     return out + "\n";
 }
 
@@ -138,8 +150,8 @@ std::string sett(const Question& q, Spacing purpose, const char* name) {
 std::string half_of_wraps(const YarnProfile& yarn) {
     if (!yarn.wraps_measured || yarn.wraps_packed) return "";
     const auto half = half_the_wraps(yarn.laid_wraps.mid);
-    return fmt::format("  {:<12}{:.0f} ends/10 cm ({:.1f} epi), {:.0f} % of the greatest sett\n",
-                       "half wraps", in_ends_per_10cm(half), in_ends_per_inch(half),
+    return fmt::format("  {:<12}{}, {:.0f} % of the greatest sett\n", "half wraps",
+                       q.units.setts(half, half),
                        100 * (half / greatest_sett(yarn.packed_diameter, plain_weave)));
 }
 
@@ -148,7 +160,7 @@ std::string yarn_text(const Question& q, bool all) {
     out += "\n" + heading("Grist (± holds 9 times in 10)") + "\n" + counts(q, all);
     out += "\n" + heading("Skeins") + "\n" + each_skein(q) +
            wrapped(capital(agreement_line(q.yarn.agreement)) + ".", 2) + "\n" + several_yarns(q);
-    out += "\n" + heading("Loft") + "\n" + wrapped(loft(q.yarn), 2) + "\n";
+    out += "\n" + heading("Loft") + "\n" + wrapped(loft(q.yarn, q.units), 2) + "\n";
     out += "\n" + heading("Behaviour (0 to 1; our judgement, ± holds 9 times in 10)") + "\n" +
            behaviour(q.yarn) + prickle(q.yarn);
     out += "\n" +
@@ -157,7 +169,7 @@ std::string yarn_text(const Question& q, bool all) {
                        : "Knitted, stocking stitch, washed, before any swatch") +
            "\n";
     out += gauge(q, Firmness::drapey, "drapey") + gauge(q, Firmness::ordinary, "ordinary") +
-           gauge(q, Firmness::firm, "firm");
+           gauge(q, Firmness::firm, "firm") + gauge_doubt(q);
     out += "\n" + heading("Woven, plain weave") + "\n" + sett(q, Spacing::open, "open shawl") +
            sett(q, Spacing::scarf, "scarf") + sett(q, Spacing::general, "general") +
            half_of_wraps(q.yarn) + "\n";

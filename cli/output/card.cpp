@@ -4,6 +4,7 @@
 
 #include <kainjow/mustache.hpp>
 
+#include "cli/output/ball_ladder.hpp"
 #include "cli/output/charts.hpp"
 #include "cli/output/embedded.hpp"
 #include "cli/output/html.hpp"
@@ -35,13 +36,11 @@ std::string fibre_words(const Batch& batch) {
     return out;
 }
 
-std::string made_words(const Batch& batch) {
+std::string made_words(const Batch& batch, const Units& units) {
     auto made = make_up_of(batch);
     made.fibre.clear();  // it has a line of its own
     auto out = words(made);
-    if (batch.ply_twist)
-        out += fmt::format("{}{:.1f} turns/in", out.empty() ? "" : ", ",
-                           in_turns_per_inch(*batch.ply_twist));
+    if (batch.ply_twist) out += (out.empty() ? "" : ", ") + units.twist(*batch.ply_twist);
     return out;
 }
 
@@ -67,7 +66,7 @@ std::string grist_words(const Estimate<LinearDensity>& d, std::string_view syste
 
 std::string wraps_words(const YarnProfile& yarn) {
     if (!yarn.wraps_measured) return "";
-    return fmt::format("{:.0f} per inch, laid", in_wraps_per_inch(yarn.laid_wraps.mid));
+    return fmt::format("{:.0f} wpi, laid", in_wraps_per_inch(yarn.laid_wraps.mid));
 }
 
 // "skein A", and "skein 1" where that is its name.
@@ -76,25 +75,40 @@ std::string skein_words(const std::string& name) {
     return "skein " + kept(name, longest_name / 2);
 }
 
+// The back of the card: what is left of the skein when the scale shows so much.
+PageData rungs_of(const SkeinGrist& skein, const Units& units) {
+    constexpr std::size_t most = 12;  // in two columns
+    PageData out{PageData::type::list};
+    for (const auto ball : rungs(skein.mass, units, most)) {
+        PageData rung;
+        rung.set("ball", rung_words(ball, units));
+        rung.set("left", units.yarn(ball / skein.linear_density.mid));
+        out << rung;
+    }
+    return out;
+}
+
 PageData card_data(const Question& q, const SkeinGrist& skein, const std::string& spun) {
     const auto& batch = q.measured.batch;
-    const Units both{UnitChoice::both};
     PageData out;
     const auto set = [&](const char* name, const std::string& text) {
         if (!text.empty()) out.set(name, text);
     };
     set("batch", batch.name.empty() ? "Handspun" : kept(batch.name, longest_name));
     set("skein", skein_words(skein.name));
-    set("length", both.yarn(skein.length));
-    set("mass", fmt::format("{:.1f} g ({:.2f} oz)", in_grams(skein.mass), in_ounces(skein.mass)));
-    set("metric", grist_words(skein.linear_density, "metres per gram", 2));
-    set("imperial", grist_words(skein.linear_density, "yards per pound", 0));
+    set("length", q.units.yarn(skein.length));
+    set("mass", q.units.weighed(skein.mass));
+    if (!q.units.imperial()) set("metric", grist_words(skein.linear_density, "metres per gram", 2));
+    if (q.units.imperial() || q.units.both())
+        set("imperial", grist_words(skein.linear_density, "yards per pound", 0));
     set("wraps", wraps_words(q.yarn));
     set("fibre", kept(fibre_words(batch), longest_words));
-    set("made", made_words(batch));
+    set("made", made_words(batch, q.units));
     auto care = care_words(q);
     for (const auto& said : briefs(cautions_on(q, {}), true)) care += " " + capital(said) + ".";
     set("care", care);
+    out.set("rungs", rungs_of(skein, q.units));
+    set("grist", q.units.grist(skein.linear_density.mid));
     set("spun", kept(spun, longest_words / 2));
     return out;
 }

@@ -103,9 +103,9 @@ std::string drawn_as(const std::string& name, const std::string& chart, const ch
 }
 
 std::string knitted_words(const KnitCloth& k, const Units& units) {
-    return fmt::format("{}, {} as finished, {:.1f} mm of yarn to a plain loop",
+    return fmt::format("{}, {} as finished, {} of yarn to a plain loop",
                        drawn_as(k.fabric->name, k.fabric->chart, "stocking stitch"),
-                       units.gauge(k.stitches, k.rows), in_millimetres(k.loop));
+                       units.gauge(k.stitches, k.rows), units.small(k.loop));
 }
 
 std::string woven_words(const WovenCloth& w, const Units& units) {
@@ -121,13 +121,16 @@ std::string cloth_words(const PlanPiece& piece, const Units& units) {
         [&](const WovenCloth& w) { return woven_words(w, units); });
 }
 
-std::string cover_words(const Views& views, const YarnProfile& yarn) {
+std::string cover_words(const Views& views, const YarnProfile& yarn, const Units& units) {
     return fmt::format(
-        "Yarn {:.1f} mm thick as laid, {:.1f} squeezed; it hides {:.0f} % of what "
+        "Yarn {} thick as laid, {} squeezed; it hides {:.0f} % of what "
         "lies behind.",
-        in_millimetres(yarn.laid_diameter), in_millimetres(yarn.packed_diameter),
+        units.small(yarn.laid_diameter), units.small(yarn.packed_diameter),
         100 * views.table.cover);
 }
+
+// Of the view across the table.
+const char* table_size(const Units& units) { return units.imperial() ? "2.4 x 2 in" : "6 x 5 cm"; }
 
 double asked_definition(const PlanPiece& piece) {
     return by_cloth(
@@ -159,14 +162,15 @@ std::string answer_words(const PlanPiece& piece, const YarnProfile& yarn,
 }
 
 void draw_views(Svg& out, double x, double top, const std::string& title, const Views& views,
-                const YarnProfile& yarn) {
+                const YarnProfile& yarn, const Units& units) {
     out.text({x, top}, title, "label strong");
-    out.lines({x, top + 17}, cover_words(views, yarn), 50, "faint");
+    out.lines({x, top + 17}, cover_words(views, yarn, units), 50, "faint");
     const double near = top + 40, table = near + near_height + 40;
     out.image({x, near}, near_width, near_height, data_address(views.near));
-    const double bar = 10 * near_width / views.near_mm;
+    const double bar = (units.imperial() ? 12.7 : 10) * near_width / views.near_mm;
     out.line({x, near + near_height + 12}, {x + bar, near + near_height + 12}, "edge");
-    out.text({x + bar + 8, near + near_height + 16}, "10 mm", "label");
+    out.text({x + bar + 8, near + near_height + 16}, units.imperial() ? "1/2 in" : "10 mm",
+             "label");
     out.image({x, table}, life_width, life_height, data_address(views.table));
 }
 
@@ -191,15 +195,16 @@ Svg cloth_picture(const Plan& plan, const Question& q) {
     const double foot = top + 80 + near_height + life_height;
     Svg out(second + near_width + edge, foot + 44, plan.article->title + ": the cloth",
             fmt::format("{} {}. Yours: {} Smooth combed: {} {}", answer, said,
-                        cover_words(yours, q.yarn), cover_words(combed, combed_yarn),
-                        not_a_photograph));
+                        cover_words(yours, q.yarn, q.units),
+                        cover_words(combed, combed_yarn, q.units), not_a_photograph));
     out.text({edge, 26}, plan.article->title, "head");
     out.lines({edge, 48}, answer, 72, "answer");
     out.lines({edge, 84}, said, 100, "label");
-    draw_views(out, edge, top, "From this yarn", yours, q.yarn);
-    draw_views(out, second, top, "From a smooth combed yarn of the same grist", combed,
-               combed_yarn);
-    out.text({edge, foot + 16}, "Below: 6 x 5 cm, as large as life when printed at 100 %.",
+    draw_views(out, edge, top, "From this yarn", yours, q.yarn, q.units);
+    draw_views(out, second, top, "From a smooth combed yarn of the same grist", combed, combed_yarn,
+               q.units);
+    out.text({edge, foot + 16},
+             fmt::format("Below: {}, as large as life when printed at 100 %.", table_size(q.units)),
              "faint");
     out.text({edge, foot + 32}, not_a_photograph, "faint");
     return out;
@@ -211,8 +216,8 @@ ClothNear cloth_near(const Plan& plan, const Question& q) {
     return {
         capital(cloth_words(piece, q.units)),
         alone(near_view(laid), near_width, near_height, plan.article->title + ": the cloth, near",
-              fmt::format("{}; {:.0f} mm across.", capital(cloth_words(piece, q.units)),
-                          laid.near_mm))};
+              fmt::format("{}; {} across.", capital(cloth_words(piece, q.units)),
+                          q.units.span(millimetres(laid.near_mm))))};
 }
 
 ClothViews cloth_views(const Plan& plan, const Question& q) {
@@ -224,7 +229,7 @@ ClothViews cloth_views(const Plan& plan, const Question& q) {
     const auto table = [&](const LaidPiece& laid, const char* whose) {
         return alone(table_view(laid), life_width, life_height,
                      fmt::format("{}: the cloth across the table, {}", plan.article->title, whose),
-                     fmt::format("6 x 5 cm of it. {}", answer));
+                     fmt::format("{} of it. {}", table_size(q.units), answer));
     };
     auto near = cloth_near(plan, q);
     return {answer, std::move(near.about), std::move(near.near), table(yours, "from this yarn"),

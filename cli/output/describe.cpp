@@ -6,6 +6,7 @@
 
 #include "cli/output/layout.hpp"
 #include "cli/output/mind.hpp"
+#include "cli/output/units_in_words.hpp"
 #include "engine/cloth/constants.hpp"
 #include "engine/cloth/spacing_words.hpp"
 #include "engine/project/by_cloth.hpp"
@@ -25,7 +26,7 @@ std::string class_names(const std::vector<WeightClass>& classes) {
 std::string size_line(const Plan& plan, const Units& units) {
     const auto& t = *plan.article;
     if (plan.reach == Reach::short_of)
-        return fmt::format("short by {} for a {} of {}", units.yarn(plan.short_by), t.measure,
+        return fmt::format("short by {} for {} {}", units.yarn(plan.short_by), t.measure,
                            units.size(plan.size));
     const auto size = fmt::format("{} {}", t.measure, units.size(plan.size));
     if (plan.reach == Reach::enough && t.fitted && plan.covered > plan.size)
@@ -44,11 +45,9 @@ std::string batch_line(const Question& q) {
     const auto grist = q.yarn.linear_density.mid;
     const auto count = q.yarn.skeins.size();
     const auto& name = q.measured.batch.name;
-    return fmt::format("{}: {}, {} in {} skein{}; {:.2f} m/g ({:.0f} yd/lb), {:.0f} tex",
-                       name.empty() ? "Your batch" : inert(name), q.units.yarn(q.yarn.length.mid),
-                       q.units.mass(q.yarn.mass), count, count == 1 ? "" : "s",
-                       count_of(grist, count_system("metres per gram")),
-                       count_of(grist, count_system("yards per pound")), in_tex(grist)) +
+    return fmt::format("{}: {}, {} in {} skein{}; {}", name.empty() ? "Your batch" : inert(name),
+                       q.units.yarn(q.yarn.length.mid), q.units.mass(q.yarn.mass), count,
+                       count == 1 ? "" : "s", q.units.grist(grist)) +
            (q.which_yarn.empty() ? "" : ". " + capital(q.which_yarn));
 }
 
@@ -94,7 +93,7 @@ std::string making_line(const PlanPiece& piece, const Units& units) {
         piece,
         [&](const KnitCloth& k) {
             return fmt::format("{}, {} needles", units.gauge(k.stitches, k.rows),
-                               needle_size(k.needle));
+                               units.needle(k.needle));
         },
         [&](const WovenCloth& w) {
             if (draws_itself_in(*w.weave))
@@ -131,31 +130,33 @@ std::vector<Length> lengths_of(const YarnProfile& yarn) {
 }
 
 // What lies on the cloth without crossing, where it is long enough to catch.
-std::string long_float_in(const PlanPiece& piece) {
+std::string long_float_in(const PlanPiece& piece, const Units& units) {
     return by_cloth(
         piece,
         [&](const KnitCloth& k) -> std::string {
-            const double reach = in_millimetres(longest_strand(k));
-            if (reach <= constants::long_strand) return "";
+            const auto reach = longest_strand(k);
+            if (in_millimetres(reach) <= constants::long_strand) return "";
             return fmt::format(
-                "{}: strands of {:.0f} mm behind the cloth catch on fingers: take "
+                "{}: strands of {} behind the cloth catch on fingers: take "
                 "each up behind a stitch half way",
-                piece.piece->name, reach);
+                piece.piece->name, units.span(reach));
         },
         [&](const WovenCloth& w) -> std::string {
-            const double reach = in_millimetres(longest_float(w));
-            if (reach <= constants::long_float) return "";
+            const auto reach = longest_float(w);
+            if (in_millimetres(reach) <= constants::long_float) return "";
             return fmt::format(
-                "{}: floats of up to {:.0f} mm lie on {} at this sett and catch on rings and "
+                "{}: floats of up to {} lie on {} at this sett and catch on rings and "
                 "buttons: set it closer, or keep it where nothing rubs",
-                piece.piece->name, reach, w.weave->name);
+                piece.piece->name, units.span(reach), w.weave->name);
         });
 }
 
-std::vector<std::string> own_cautions(const Plan& plan, const YarnProfile& yarn) {
-    std::vector<std::string> out = plan.article->cautions;
+std::vector<std::string> own_cautions(const Plan& plan, const YarnProfile& yarn,
+                                      const Units& units) {
+    std::vector<std::string> out;
+    for (const auto& said : plan.article->cautions) out.push_back(in_units(said, units));
     for (const auto& piece : plan.pieces)
-        if (auto said = long_float_in(piece); !said.empty()) out.push_back(std::move(said));
+        if (auto said = long_float_in(piece, units); !said.empty()) out.push_back(std::move(said));
     if (plan.article->touches == Touches::skin) {
         if (yarn.fibre_diameter && yarn.share_over_prickle > 2 * prickle_felt_above)
             out.push_back(fmt::format(
@@ -167,7 +168,7 @@ std::vector<std::string> own_cautions(const Plan& plan, const YarnProfile& yarn)
 }
 
 std::vector<std::string> cautions(const Plan& plan, const Question& q) {
-    auto out = own_cautions(plan, q.yarn);
+    auto out = own_cautions(plan, q.yarn, q.units);
     for (const auto& said : whole(cautions_on(q, {plan.article.get()})))
         if (std::find(out.begin(), out.end(), said) == out.end()) out.push_back(said);
     return out;

@@ -28,7 +28,8 @@ std::string stands_on(const YarnProfile& yarn);
 std::vector<Length> lengths_of(const YarnProfile& yarn);
 // What a person should beware of, for this article in this yarn.
 // The template's own and what of the fibre prickles; then with them all that hold for this work.
-std::vector<std::string> own_cautions(const Plan& plan, const YarnProfile& yarn);
+std::vector<std::string> own_cautions(const Plan& plan, const YarnProfile& yarn,
+                                      const Units& units);
 std::vector<std::string> cautions(const Plan& plan, const Question& q);
 
 }  // namespace gristwright::cli

@@ -211,7 +211,7 @@ Json to_json(const JudgedPlan& judged, const YarnProfile& yarn) {
             {"for", texts(in_favour(judged.judgement, yarn))},
             {"against", texts(against(judged.judgement, plan, yarn))},
             {"factors", factors(judged, yarn)},
-            {"cautions", texts(own_cautions(plan, yarn))}};
+            {"cautions", texts(own_cautions(plan, yarn, Units{UnitChoice::metric}))}};
 }
 
 Json to_json(const BestSet& set) {

@@ -29,7 +29,7 @@ Minded::Minded(const Question& q, const std::vector<const JudgedPlan*>& plans) {
     for (const auto* judged : plans) articles.push_back(judged->plan.article.get());
     add(q.yarn.cautions);
     add(whole(cautions_on(q, articles)));
-    for (const auto* judged : plans) add(own_cautions(judged->plan, q.yarn));
+    for (const auto* judged : plans) add(own_cautions(judged->plan, q.yarn, q.units));
 }
 
 std::size_t Minded::number(const std::string& said) const {
@@ -46,7 +46,7 @@ PageData Minded::of(const JudgedPlan& judged, const Question& q) const {
         one.set("brief", brief.empty() ? beginning(said) : brief);
         out << one;
     };
-    for (const auto& said : own_cautions(judged.plan, q.yarn)) add(said, "");
+    for (const auto& said : own_cautions(judged.plan, q.yarn, q.units)) add(said, "");
     for (const auto& caution : cautions_on(q, {judged.plan.article.get()}))
         add(caution.text, caution.brief);
     return out;

@@ -22,16 +22,20 @@ std::string grist_words(const Estimate<LinearDensity>& d, std::string_view syste
                        std::min(a, b), decimals, std::max(a, b), decimals);
 }
 
+std::string grists(const Estimate<LinearDensity>& d, const Units& units) {
+    const auto yards = grist_words(d, "yards per pound", 0);
+    if (units.imperial()) return yards;
+    return grist_words(d, "metres per gram", 2) + (units.both() ? "; " + yards : "") + "; " +
+           grist_words(d, "tex", 0);
+}
+
 PageData facts(const Question& q) {
     const auto& y = q.yarn;
     PageData out{PageData::type::list};
     out << term("Length, washed", q.units.yarn_range(y.length))
-        << term("Mass", q.units.mass(y.mass))
-        << term("Grist", grist_words(y.linear_density, "metres per gram", 2) + "; " +
-                             grist_words(y.linear_density, "yards per pound", 0) + "; " +
-                             grist_words(y.linear_density, "tex", 0));
+        << term("Mass", q.units.mass(y.mass)) << term("Grist", grists(y.linear_density, q.units));
     if (y.wraps_measured)
-        out << term("Wraps, laid", fmt::format("{:.1f} per inch ({:.1f} to {:.1f})",
+        out << term("Wraps, laid", fmt::format("{:.1f} wpi ({:.1f} to {:.1f})",
                                                in_wraps_per_inch(y.laid_wraps.mid),
                                                in_wraps_per_inch(y.laid_wraps.low()),
                                                in_wraps_per_inch(y.laid_wraps.high())));
@@ -50,7 +54,7 @@ PageData skein_rows(const Question& q) {
         PageData row;
         row.set("name", shortened(inert(skein.name), longest_skein));
         row.set("length", q.units.yarn(skein.length));
-        row.set("mass", fmt::format("{:.1f} g", in_grams(skein.mass)));
+        row.set("mass", q.units.weighed(skein.mass));
         row.set("grist", grist_words(skein.linear_density, system, q.units.imperial() ? 0 : 2));
         out << row;
     }

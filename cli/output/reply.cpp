@@ -192,7 +192,7 @@ std::string role_sentence(const SuggestionAnswer& a, const Units& units) {
             return a.largest < a.article->smallest
                        ? fmt::format("All of it comes to {}, smaller than it is made.",
                                      measured(*a.article, units.size(a.largest)))
-                       : fmt::format("With every metre used it comes to about {}.",
+                       : fmt::format("With all of it used it comes to about {}.",
                                      measured(*a.article, units.size(a.largest)));
         case YarnRole::part:
         case YarnRole::unsaid:
@@ -219,13 +219,13 @@ std::string gauge_sentence(const SuggestionAnswer& a, const Suggestion& s, const
     return fmt::format("{} is {} for it.", units.sett(*sett), verdict);
 }
 
-std::string needle_sentence(const SuggestionAnswer& a, const Suggestion& s) {
+std::string needle_sentence(const SuggestionAnswer& a, const Suggestion& s, const Units& units) {
     const auto needle = s.needle ? s.needle : a.taken.needle;
     if (!needle || a.usual_needle.si() <= 0) return "";
     const double apart = *needle / a.usual_needle;
-    if (apart > 0.9 && apart < 1.1) return needle_size(*needle) + " needles suit it.";
-    return fmt::format("{} needles make it {} than my {}.", needle_size(*needle),
-                       apart > 1 ? "more open" : "firmer", needle_size(a.usual_needle));
+    if (apart > 0.9 && apart < 1.1) return units.needle(*needle) + " needles suit it.";
+    return fmt::format("{} needles make it {} than my {}.", units.needle(*needle),
+                       apart > 1 ? "more open" : "firmer", units.needle(a.usual_needle));
 }
 
 std::string width_sentence(const SuggestionAnswer& a, const Units& units) {
@@ -348,7 +348,7 @@ std::string character_sentence(const SuggestionAnswer& a) {
 std::string other_craft_sentence(const SuggestionAnswer& a, const Units& units) {
     if (!a.other_craft) return "";
     const auto craft = words(a.other_craft->craft);
-    if (a.other_craft_reaches) return fmt::format("The metres would do for a {} one.", craft);
+    if (a.other_craft_reaches) return fmt::format("The yarn would do for a {} one.", craft);
     if (a.taken.craft) return "";
     return fmt::format("{} it would take about {}.", capital(std::string(craft)),
                        units.yarn(a.other_need.mid));
@@ -362,7 +362,7 @@ std::vector<std::string> answered_sentences(const Suggestion& s, const Suggestio
     out.push_back(wearer_sentence(a, units));
     out.push_back(role_sentence(a, units));
     out.push_back(gauge_sentence(a, s, units));
-    out.push_back(needle_sentence(a, s));
+    out.push_back(needle_sentence(a, s, units));
     out.push_back(width_sentence(a, units));
     out.push_back(unclear_size_sentence(a, units));
     out.push_back(loom_sentence(a, units));
@@ -430,8 +430,8 @@ std::string named(const ThingAnswer& thing) {
 std::string reply(const Suggestion& s, const SuggestionAnswer& a, const YarnProfile& yarn,
                   const Units& units, std::size_t most) {
     const auto theirs = !a.taken.imperial   ? units
-                        : *a.taken.imperial ? Units(UnitChoice::imperial)
-                                            : Units(UnitChoice::metric);
+                        : *a.taken.imperial ? units.in(UnitChoice::imperial)
+                                            : units.in(UnitChoice::metric);
     const auto sentences =
         a.answered ? answered_sentences(s, a, yarn, theirs) : plain_sentences(a, yarn, theirs);
     std::string out;

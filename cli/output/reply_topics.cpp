@@ -108,8 +108,8 @@ std::string sizes(const SuggestionAnswer& a, const Units& units) {
 
 std::string how_many(const SuggestionAnswer& a) {
     if (!a.answered) return "";
-    if (a.possible < 1) return "The metres are not enough for even one of them.";
-    return fmt::format("The metres would do for about {} of them.", a.possible);
+    if (a.possible < 1) return "The yarn is not enough for even one of them.";
+    return fmt::format("The yarn would do for about {} of them.", a.possible);
 }
 
 std::string choice(const SuggestionAnswer& a) {
@@ -121,9 +121,9 @@ std::string choice(const SuggestionAnswer& a) {
                        words(a.article->craft));
 }
 
-std::string needle(const SuggestionAnswer& a) {
+std::string needle(const SuggestionAnswer& a, const Units& units) {
     if (!a.answered || a.usual_needle.si() <= 0) return "";
-    return fmt::format("I would use {} needles for it.", needle_size(a.usual_needle));
+    return fmt::format("I would use {} needles for it.", units.needle(a.usual_needle));
 }
 
 std::string gauge(const SuggestionAnswer& a, const Units& units) {
@@ -140,7 +140,7 @@ std::string of_making(Topic topic, const SuggestionAnswer& a, const YarnProfile&
                       const Units& units) {
     switch (topic) {
         case Topic::needle:
-            return needle(a);
+            return needle(a, units);
         case Topic::gauge:
             return gauge(a, units);
         case Topic::sett:

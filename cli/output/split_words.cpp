@@ -44,7 +44,7 @@ std::string article_line(const Wish& wish, const allocation::SplitPart& part, co
                     q.units.size(part.size), q.units.yarn(part.metres), percent(certainty));
     if (part.size_when_known > part.size)
         out += fmt::format(
-            " Once a sample is washed, weighed and measured, the same metres may go "
+            " Once a sample is washed, weighed and measured, the same yarn may go "
             "as far as {}.",
             q.units.size(part.size_when_known));
     return out;
@@ -69,12 +69,12 @@ std::string part_words(const allocation::Split& s, const SplitAsked& asked, std:
 
 std::string cut_words(const allocation::WindOff& cut, const SplitAsked& asked, const Question& q) {
     const bool all = cut.ball_length < all_of_it;
-    return fmt::format("from {}: {}, {:.1f} g, for the {}; {}",
-                       inert(q.yarn.skeins[cut.skein].name), q.units.yarn(cut.length),
-                       in_grams(cut.mass), target(cut, asked),
-                       all ? std::string("that is all of it")
-                           : fmt::format("the ball then weighs {:.1f} g ({} left)",
-                                         in_grams(cut.ball_mass), q.units.yarn(cut.ball_length)));
+    return fmt::format(
+        "from {}: {}, {}, for the {}; {}", inert(q.yarn.skeins[cut.skein].name),
+        q.units.yarn(cut.length), q.units.weighed(cut.mass), target(cut, asked),
+        all ? std::string("that is all of it")
+            : fmt::format("the ball then weighs {} ({} left)", q.units.weighed(cut.ball_mass),
+                          q.units.yarn(cut.ball_length)));
 }
 
 std::string proof(const allocation::Allocation& a) {

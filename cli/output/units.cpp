@@ -4,6 +4,8 @@
 
 #include <cmath>
 
+#include "engine/yarn/count.hpp"
+
 namespace gristwright::cli {
 namespace {
 
@@ -17,6 +19,8 @@ std::string tenth(double value) {
     const double rounded = std::round(10 * value) / 10;
     return fmt::format("{:g}", rounded);
 }
+
+double count(LinearDensity d, std::string_view system) { return count_of(d, count_system(system)); }
 
 }  // namespace
 
@@ -37,6 +41,10 @@ std::string Units::yarn_range(const Estimate<Length>& q) const {
                                       figures(in_yards(q.low())), figures(in_yards(q.high())));
     if (choice_ == UnitChoice::both) return metric + ", " + imperial;
     return choose(metric, imperial);
+}
+
+std::string Units::measured(Length q) const {
+    return choose(fmt::format("{:.1f} m", in_metres(q)), fmt::format("{:.1f} yd", in_yards(q)));
 }
 
 std::string Units::size(Length q) const {
@@ -77,6 +85,84 @@ std::string Units::sett(Sett q) const {
     return choose(tenth(in_ends_per_10cm(q)) + "/10 cm", tenth(in_ends_per_inch(q)) + " epi");
 }
 
-std::string needle_size(Length q) { return fmt::format("{:g} mm", in_millimetres(q)); }
+std::string Units::span(Length q) const {
+    return choose(fmt::format("{:.0f} mm", in_millimetres(q)),
+                  fmt::format("{:.1f} in", in_inches(q)));
+}
+
+std::string Units::small(Length q) const {
+    return choose(fmt::format("{:.2f} mm", in_millimetres(q)),
+                  fmt::format("{:.3f} in", in_inches(q)));
+}
+
+std::string Units::weighed(Mass q) const {
+    return choose(fmt::format("{:.1f} g", in_grams(q)), fmt::format("{:.2f} oz", in_ounces(q)));
+}
+
+std::string Units::typed_mass(Mass q) const {
+    return imperial() ? fmt::format("{:.2f}oz", in_ounces(q)) : fmt::format("{:.0f}g", in_grams(q));
+}
+
+std::string Units::grist(LinearDensity d) const {
+    const auto metric = fmt::format("{:.2f} m/g", count(d, "metres per gram"));
+    const auto imperial = fmt::format("{:.0f} yd/lb", count(d, "yards per pound"));
+    return choose(metric, imperial) +
+           (this->imperial() ? "" : fmt::format(", {:.0f} tex", in_tex(d)));
+}
+
+std::string Units::thickness(LinearDensity d) const {
+    return choose(fmt::format("{:.0f} tex", in_tex(d)),
+                  fmt::format("{:.0f} yd/lb", count(d, "yards per pound")));
+}
+
+std::string Units::grists(LinearDensity thick, LinearDensity fine) const {
+    return choose(fmt::format("{:.2f} to {:.2f} m/g", count(thick, "metres per gram"),
+                              count(fine, "metres per gram")),
+                  fmt::format("{:.0f} to {:.0f} yd/lb", count(thick, "yards per pound"),
+                              count(fine, "yards per pound")));
+}
+
+std::string Units::twist(Twist q) const {
+    return choose(fmt::format("{:.1f} turns/cm", in_turns_per_metre(q) / 100),
+                  fmt::format("{:.1f} turns/in", in_turns_per_inch(q)));
+}
+
+std::string Units::twists(Twist low, Twist high) const {
+    return choose(
+        fmt::format("{:.1f} to {:.1f} turns/cm", in_turns_per_metre(low) / 100,
+                    in_turns_per_metre(high) / 100),
+        fmt::format("{:.1f} to {:.1f} turns/in", in_turns_per_inch(low), in_turns_per_inch(high)));
+}
+
+std::string Units::counted_gauge(Gauge q) const {
+    return choose(fmt::format("{:.1f} st/10 cm", in_stitches_per_10cm(q)),
+                  fmt::format("{:.2f} st/in", in_stitches_per_inch(q)));
+}
+
+std::string Units::gauges(Gauge low, Gauge high) const {
+    return choose(fmt::format("{:.0f} to {:.0f} st/10 cm", in_stitches_per_10cm(low),
+                              in_stitches_per_10cm(high)),
+                  fmt::format("{:.1f} to {:.1f} st/in", in_stitches_per_inch(low),
+                              in_stitches_per_inch(high)));
+}
+
+std::string Units::setts(Sett low, Sett high) const {
+    return choose(
+        fmt::format("{:.0f} to {:.0f} ends/10 cm", in_ends_per_10cm(low), in_ends_per_10cm(high)),
+        fmt::format("{:.1f} to {:.1f} epi", in_ends_per_inch(low), in_ends_per_inch(high)));
+}
+
+std::string Units::dents(Sett q) const {
+    return choose(tenth(in_ends_per_10cm(q)) + "/10 cm", tenth(in_ends_per_inch(q)) + " dents/in");
+}
+
+std::string Units::needle(Length q) const {
+    const auto metric = fmt::format("{:g} mm", in_millimetres(q));
+    const auto us = us_size(needles_, q);
+    if (us.empty() || choice_ == UnitChoice::metric) return metric;
+    return imperial() ? fmt::format("{} ({})", us, metric) : fmt::format("{} ({})", metric, us);
+}
+
+std::string Units::paces() const { return imperial() ? "yards" : "metres"; }
 
 }  // namespace gristwright::cli

@@ -44,16 +44,16 @@ std::string words(const Hint& hint) {
     switch (hint.take) {
         case Measurement::swatch:
             return "knit and wash a swatch, count a gauge: " +
-                   narrows("metres within", hint, "become");
+                   narrows("yarn needed within", hint, "becomes");
         case Measurement::wraps:
             return "wrap the yarn round a ruler: " + narrows("the needle for it", hint, "becomes");
         case Measurement::washed_lengths:
-            return "wash, dry and measure the skeins again: " + narrows("metres", hint, "become");
+            return "wash, dry and measure the skeins again: " + narrows("lengths", hint, "become");
         case Measurement::finer_scale:
             return fmt::format("weigh on a finer scale: of {} alone ±{:.1f} % comes from the scale",
                                hint.skein, 100 * margin90(hint.before));
         case Measurement::ply_twist:
-            return "count plied turns in 10 cm: definition, wear and warp fitness firm up";
+            return "count the plied turns over a ruler: definition, wear and warp fitness firm up";
         case Measurement::fibre:
             return "name the fibre or its micron: softness and wear firm up";
     }

@@ -45,42 +45,37 @@ Refused unknown(std::string_view word) {
     return Refused(fmt::format("'{{{}}}' cannot be filled in", word));
 }
 
-std::string needle(const KnitCloth& cloth) {
-    return fmt::format("{:g} mm", in_millimetres(cloth.needle));
-}
-
-std::string field_of(const PlanPiece& p, std::string_view field, WriteLength size,
-                     WriteLength yarn) {
+std::string field_of(const PlanPiece& p, std::string_view field, const Writing& writing) {
     if (field == "stitches") return fmt::format("{}", p.stitches);
     if (field == "rows") return fmt::format("{}", p.rows);
     if (field == "count") return fmt::format("{}", p.piece->count);
     if (field == "fabric") return p.piece->fabric;
-    if (field == "width") return size(p.outline.width);
-    if (field == "length") return size(p.outline.length);
-    if (field == "metres") return yarn(p.metres.mid);
-    if (field == "grams") return fmt::format("{:.0f} g", in_grams(p.mass));
+    if (field == "width") return writing.size(p.outline.width);
+    if (field == "length") return writing.size(p.outline.length);
+    if (field == "metres") return writing.yarn(p.metres.mid);
+    if (field == "grams") return writing.mass(p.mass);
     if (field == "ends") return fmt::format("{}", p.panel.ends);
     if (field == "picks") return fmt::format("{}", p.panel.picks);
-    if (field == "reed") return size(p.panel.reed_width);
-    if (field == "woven") return size(p.panel.woven_length);
-    if (field == "warp_each") return size(p.warp / p.panel.ends);
-    if (field == "warp") return yarn(p.warp);
-    if (field == "weft") return yarn(p.weft);
+    if (field == "reed") return writing.size(p.panel.reed_width);
+    if (field == "woven") return writing.size(p.panel.woven_length);
+    if (field == "warp_each") return writing.size(p.warp / p.panel.ends);
+    if (field == "warp") return writing.yarn(p.warp);
+    if (field == "weft") return writing.yarn(p.weft);
     throw unknown(field);
 }
 
 }  // namespace
 
-std::string filled_in(std::string_view step, const Plan& plan, WriteLength size, WriteLength yarn) {
+std::string filled_in(std::string_view step, const Plan& plan, const Writing& writing) {
     return replaced(step, [&](std::string_view word) -> std::string {
         const auto& first = plan.pieces.front();
-        if (word == "needle" && first.knit) return needle(*first.knit);
+        if (word == "needle" && first.knit) return writing.needle(first.knit->needle);
         if (word == "heddle" && first.woven) return spacing_words(*first.woven);
-        if (word == "size") return size(plan.size);
+        if (word == "size") return writing.size(plan.size);
         const auto dot = word.find('.');
         for (const auto& p : plan.pieces)
             if (p.piece->name == word.substr(0, dot) && dot != std::string_view::npos)
-                return field_of(p, word.substr(dot + 1), size, yarn);
+                return field_of(p, word.substr(dot + 1), writing);
         throw unknown(word);
     });
 }

@@ -1,7 +1,7 @@
 // A template's steps with the plan's own numbers filled in for the words in braces.
 #pragma once
 
-#include <stdexcept>
+#include <functional>
 #include <string>
 #include <string_view>
 
@@ -9,12 +9,16 @@
 
 namespace gristwright {
 
-// Writes a length as the person wants to read it.
-using WriteLength = std::string (*)(Length);
+// Writes quantities as the person wants to read them.
+struct Writing {
+    std::function<std::string(Length)> size, yarn;
+    std::function<std::string(Mass)> mass;
+    std::function<std::string(Length)> needle;
+};
 
 // "{body.rows} rows" -> "188 rows". Throws Refused for a word it does not know; a
 // template that was checked with `check_words` never does.
-std::string filled_in(std::string_view step, const Plan& plan, WriteLength size, WriteLength yarn);
+std::string filled_in(std::string_view step, const Plan& plan, const Writing& writing);
 
 // Throws Refused naming the first word in braces that this template cannot fill in.
 void check_words(std::string_view step, const Template& article);

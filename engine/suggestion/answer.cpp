@@ -415,7 +415,7 @@ SuggestionAnswer Answerer::answer(const Suggestion& suggestion) {
         return out;
     }
     if (s.needs_mass && !s.needs && !s.grist && suggestion.needs_mass) {
-        out.ask = "how many metres is that mass: which yarn was it?";
+        out.ask = "what length is that mass: which yarn was it?";
         return out;
     }
     out.answered = true;

@@ -132,9 +132,9 @@ Pair best_pair(const std::vector<JudgedPlan>& plans) {
 std::string pair_verdict(const JudgedPlan& knitted, const JudgedPlan& woven) {
     const bool knitted_short = knitted.plan.reach == Reach::short_of;
     const bool woven_short = woven.plan.reach == Reach::short_of;
-    if (knitted_short && woven_short) return "The metres reach for neither.";
+    if (knitted_short && woven_short) return "The yarn reaches for neither.";
     if (knitted_short || woven_short)
-        return fmt::format("The metres reach only for the {} one.",
+        return fmt::format("The yarn reaches only for the {} one.",
                            knitted_short ? "woven" : "knitted");
     const double ahead = knitted.judgement.score - woven.judgement.score;
     if (std::abs(ahead) < 5) return "The yarn serves both about alike: choose by hand and loom.";

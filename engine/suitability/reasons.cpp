@@ -186,7 +186,7 @@ std::string remedy(FactorName name, const Judgement& judged, const Plan& plan) {
         case FactorName::elasticity:
             return "a crimpier wool; knit ribs on a smaller needle";
         case FactorName::warp_fitness:
-            return "more ply twist; tug-test a metre, or use another yarn as warp";
+            return "more ply twist; tug-test a length, or use another yarn as warp";
         case FactorName::consistency:
             return "alternate skeins every two rows, or use the odd skein for a border";
         case FactorName::cover:

@@ -41,9 +41,11 @@ TEST_CASE("a chance is said without a certainty that it has not") {
     }
 }
 
-TEST_CASE("a batch's line counts its skeins and says its grist three ways that agree") {
+TEST_CASE("a batch's line counts its skeins and says its grist, in ways that agree") {
     const auto one = asked::of_options({"--skein", "100m/25g"});
-    CHECK(batch_line(one) == "Your batch: 100 m, 25 g in 1 skein; 4.00 m/g (1984 yd/lb), 250 tex");
+    CHECK(batch_line(one) == "Your batch: 100 m, 25 g in 1 skein; 4.00 m/g, 250 tex");
+    const auto both = asked::of_options({"--skein", "100m/25g", "--units", "both"});
+    CHECK(holds(batch_line(both), "4.00 m/g (1984 yd/lb), 250 tex"));
     CHECK(holds(batch_line(asked::heron()), "Heron: 535 m, 148 g in 4 skeins"));
     const auto named_oddly = asked::of_options({"--skein", "100m/25g", "--name", "a\x1b[31m"});
     CHECK(holds(batch_line(named_oddly), "a?[31m: "));
@@ -101,7 +103,7 @@ TEST_CASE("how to make a piece: needles for knitting, heddle or reed and its sha
             const auto said = making_line(piece, q.units);
             INFO(article.name, ": ", said);
             if (piece.knit) {
-                CHECK(holds(said, needle_size(piece.knit->needle) + " needles"));
+                CHECK(holds(said, q.units.needle(piece.knit->needle) + " needles"));
                 CHECK(holds(said, "rows/10 cm"));
                 continue;
             }

@@ -46,8 +46,10 @@ std::string answered(const std::string& command, const Typed& typed) {
     return command_named(command).run(asked::arguments(command, typed)).text;
 }
 
-// The copies' names are not the originals'.
+// The copies' names are not the originals', and the next command names the file.
 std::string without_own(std::string text) {
+    if (const auto next = text.find("\nNext: "); next != std::string::npos)
+        text.erase(next, text.find('\n', next + 1) - next);
     for (std::size_t at; (at = text.find("own-")) != std::string::npos;) text.erase(at, 4);
     return text;
 }
@@ -72,7 +74,7 @@ TEST_CASE("any number of own templates on one line give the answers of the same 
         INFO(command);
         const auto built_in = answered(command, typed);
         CHECK(built_in.size() > 60);
-        CHECK(without_own(answered(command, own.with_own(typed))) == built_in);
+        CHECK(without_own(answered(command, own.with_own(typed))) == without_own(built_in));
         CHECK_FALSE(holds(built_in, " 0.0 m,"));
     }
 }

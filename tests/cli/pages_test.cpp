@@ -21,14 +21,14 @@ using namespace gristwright::cli;
 using asked::holds;
 using asked::times;
 
-TEST_CASE("a card for each skein says its length, its mass and its grist both ways") {
+TEST_CASE("a card for each skein says its length, mass and grist, and has a ladder behind it") {
     for (unsigned seed = 0; seed < 6; ++seed) {
         const auto q = asked::random_batch(seed, 1 + seed);
         const auto cards = card(q, "");
-        CHECK(times(cards, "<article") == q.yarn.skeins.size());
+        CHECK(times(cards, "<article") == 2 * q.yarn.skeins.size());
         for (const auto& skein : q.yarn.skeins) {
-            CHECK(holds(cards, fmt::format("{:.0f} m (", in_metres(skein.length))));
-            CHECK(holds(cards, fmt::format("{:.1f} g (", in_grams(skein.mass))));
+            CHECK(holds(cards, q.units.yarn(skein.length)));
+            CHECK(holds(cards, fmt::format("{:.1f} g", in_grams(skein.mass))));
         }
         CHECK_FALSE(holds(cards, "{{"));
     }
@@ -58,7 +58,7 @@ TEST_CASE("a card says the fibre, how to wash it, and nothing of what is not kno
         CHECK(holds(text, "autumn"));
         CHECK_FALSE(holds(text, "per inch, laid"));  // no wraps were counted
     }
-    CHECK(holds(card(asked::heron(), ""), "13 per inch, laid"));
+    CHECK(holds(card(asked::heron(), ""), "13 wpi, laid"));
 }
 
 TEST_CASE("what people wrote stands on a page as text, whatever it is") {

@@ -143,9 +143,9 @@ TEST_CASE("which craft serves better is said by points, by metres, or not at all
         {78, 90, yes, less, "The yarn serves the woven one better, by 12 points."},
         {90, 86, yes, yes, "The yarn serves both about alike: choose by hand and loom."},
         {90, 85, yes, yes, "The yarn serves the knitted one better, by 5 points."},
-        {90, 20, no, less, "The metres reach only for the woven one."},
-        {20, 90, less, no, "The metres reach only for the knitted one."},
-        {90, 20, no, no, "The metres reach for neither."},
+        {90, 20, no, less, "The yarn reaches only for the woven one."},
+        {20, 90, less, no, "The yarn reaches only for the knitted one."},
+        {90, 20, no, no, "The yarn reaches for neither."},
     };
     const auto knitted = of(Craft::knitted), woven = of(Craft::woven);
     for (const auto& c : cases)

@@ -93,7 +93,7 @@ TEST_CASE("with room enough the metres are told, in the person's units") {
             if (a.reach == Reach::short_of) CHECK(holds(said, q.units.yarn(a.short_by)));
             if (a.reach == Reach::enough_if_smaller)
                 CHECK(holds(said, q.units.size(a.size_that_fits)));
-            if (a.other_craft_reaches) CHECK(holds(said, "The metres would do for a"));
+            if (a.other_craft_reaches) CHECK(holds(said, "The yarn would do for a"));
         }
     }
 }

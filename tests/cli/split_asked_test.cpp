@@ -162,7 +162,7 @@ TEST_CASE(
             CHECK(holds(said, a.asked.request.wishes[cut.wish].name));
             CHECK(holds(said, "that is all of it") == (cut.ball_length < all_of_it));
             if (cut.ball_length >= all_of_it)
-                CHECK(holds(said, fmt::format("weighs {:.1f} g ({} left)", in_grams(cut.ball_mass),
+                CHECK(holds(said, fmt::format("weighs {} ({} left)", a.q.units.weighed(cut.ball_mass),
                                               a.q.units.yarn(cut.ball_length))));
         }
     }

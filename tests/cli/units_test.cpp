@@ -89,8 +89,8 @@ TEST_CASE("figures as they are written, by hand") {
         {metric.gauge(stitches_per_10cm(27), stitches_per_10cm(36)), "27 st and 36 rows/10 cm"},
         {metric.sett(ends_per_10cm(40)), "40/10 cm"},
         {imperial.sett(ends_per_inch(10.2)), "10.2 epi"},
-        {needle_size(millimetres(3.5)), "3.5 mm"},
-        {needle_size(millimetres(4)), "4 mm"},
+        {metric.needle(millimetres(3.5)), "3.5 mm"},
+        {metric.needle(millimetres(4)), "4 mm"},
     };
     for (const auto& [said, right] : cases) CHECK(said == right);
     CHECK(imperial.imperial());

@@ -29,7 +29,8 @@ std::string flat_text(const std::string& text) {
 void check_lines(const std::string& text) {
     for (const auto& line : asked::lines(text)) {
         INFO(line);
-        CHECK(characters(line) <= text_width());
+        const bool copied = line.rfind("Next: ", 0) == 0;  // never broken
+        CHECK((characters(line) <= text_width() || copied));
         CHECK_FALSE(holds(line, "nan"));
         CHECK_FALSE(holds(line, " inf"));
         CHECK_FALSE(holds(line, "-0 "));

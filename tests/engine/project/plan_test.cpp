@@ -235,7 +235,8 @@ TEST_CASE("panels alike share one warp: its waste is paid once") {
     const auto both = sized(two, yarn(900, 150), metres(1.8));
     CHECK(both.pieces[0].panel.ends == one.pieces[0].panel.ends);
     const Length saved = one.need.mid * 2 - both.need.mid;
-    CHECK(in_metres(saved) == Approx(one.pieces[0].panel.ends * in_metres(waste_beyond_fringe(scarf))));
+    CHECK(in_metres(saved) ==
+          Approx(one.pieces[0].panel.ends * in_metres(waste_beyond_fringe(scarf))));
     CHECK(2 * one.by_size.at(1) - both.by_size.at(1) ==
           near(in_metres(saved), 0.02));  // ends not yet whole
 }

@@ -20,7 +20,9 @@ std::string centimetres_of(Length l) {
 std::string metres_of(Length l) { return std::to_string(std::lround(in_metres(l))) + " m"; }
 
 std::string filled(const char* step, const Plan& plan) {
-    return filled_in(step, plan, centimetres_of, metres_of);
+    const auto needle = [](Length q) { return std::to_string(in_millimetres(q)) + " mm"; };
+    const auto mass = [](Mass q) { return std::to_string(in_grams(q)) + " g"; };
+    return filled_in(step, plan, {centimetres_of, metres_of, mass, needle});
 }
 
 }  // namespace

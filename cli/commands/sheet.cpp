@@ -1,0 +1,41 @@
+#include "cli/commands/sheet.hpp"
+
+#include "cli/output/page_file.hpp"
+#include "cli/output/sheet.hpp"
+#include "cli/roles.hpp"
+
+namespace gristwright::cli {
+namespace {
+
+Answer run(const Arguments& arguments) {
+    check_page_file(arguments, "sheet");
+    auto q = ask(arguments, arguments.words.size() > 1 ? arguments.words[1] : "");
+    const auto article = part_played(arguments, find_template(q.catalogue, arguments.words[0]), q);
+    size_for(arguments, article, q);
+    check_size(arguments, q, article);
+    return page_file(arguments, sheet(judged_plan(article, q), q), q);
+}
+
+}  // namespace
+
+Command sheet_command() {
+    return {
+        "sheet",
+        "A project on one side of paper, A4 or Letter, to hang over the loom or keep by the chair: "
+        "drawing, the five figures, steps to tick, what to wind off, what the scale says as the "
+        "work goes, a square for every ten rows.",
+        "TEMPLATE [BATCH.toml | SKEINS.csv]",
+        1,
+        2,
+        together({page_file_options("scarf.html"),
+                  {{"size", "130cm", "this size, not the largest that the metres cover"},
+                   {"for", "child 6", "whose size: newborn, 6 months, child 6, woman M, man"}},
+                  role_options(),
+                  plan_options(),
+                  batch_options(),
+                  {units_option}}),
+        run,
+        "woven-scarf heron.toml -o scarf.html"};
+}
+
+}  // namespace gristwright::cli

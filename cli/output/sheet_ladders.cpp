@@ -1,0 +1,215 @@
+// The sheet's ladders: skeins, ball and rows.
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <kainjow/mustache.hpp>
+
+#include "cli/output/ball_ladder.hpp"
+#include "cli/output/layout.hpp"
+#include "cli/output/sheet_parts.hpp"
+#include "cli/output/svg.hpp"
+#include "cli/output/wind_off.hpp"
+
+namespace gristwright::cli {
+namespace {
+
+constexpr std::size_t most_rungs = 9, longest_skein = 24;
+constexpr int most_squares = 100;
+
+std::string skein_name(const Question& q, std::size_t skein) {
+    return shortened(inert(q.yarn.skeins[skein].name), longest_skein);
+}
+
+// What of the yarn is for the pieces after the first.
+Length for_the_rest(const Plan& plan) {
+    Length out;
+    for (std::size_t p = 1; p < plan.pieces.size(); ++p) {
+        const auto& piece = plan.pieces[p];
+        if (piece.metres.mid.si() > 0)
+            out += piece.metres.quantile(plan.asked) * (piece.ours / piece.metres.mid);
+    }
+    return out;
+}
+
+std::string keep_words(const Plan& plan, const Question& q) {
+    const auto& first = plan.pieces.front();
+    const auto rest = for_the_rest(plan);
+    // Of a body nobody measures the size is what the yarn leaves; the edge has to come in time.
+    const bool fitted = plan.article->fitted || plan.reach == Reach::short_of;
+    if (fitted || !first.knit || first.piece->count > 1 || rest.si() <= 0) return "";
+    return fmt::format("Begin the {} when the ball weighs {}, at the latest.",
+                       plan.pieces[1].piece->name,
+                       q.units.weighed(rest * q.yarn.linear_density.mid));
+}
+
+std::string piece_and_which(const YarnPlace& place) {
+    const auto& piece = *place.piece->piece;
+    return piece.count > 1 ? fmt::format("{} {}", piece.name, place.which)
+                           : fmt::format("the {}", piece.name);
+}
+
+// The pieces of this batch's yarn have squares; so many rows, or so much cloth, to each.
+int squares_of(const PlanPiece& piece, double step) {
+    const double whole = piece.knit ? piece.rows : piece.panel.woven_length.si();
+    return static_cast<int>(std::ceil(whole / step - 1e-9));
+}
+
+struct Step {
+    double rows = 10;
+    Length cloth;
+    double of(const PlanPiece& piece) const { return piece.knit ? rows : cloth.si(); }
+};
+
+// Of two alike each has its squares; of more one strip stands for all.
+int strips_of(const PlanPiece& piece) { return piece.piece->count == 2 ? 2 : 1; }
+
+// As fine as the side has room for.
+Step step_for(const Plan& plan, const Units& units) {
+    const auto cloth = units.imperial() ? inches(4) : centimetres(10);
+    Step out{10, cloth};
+    for (const double times : {1.0, 2.0, 5.0, 10.0}) {
+        out = {10 * times, cloth * times};
+        int all = 0;
+        for (const auto& piece : plan.pieces)
+            if (piece.ours.si() > 0) all += strips_of(piece) * squares_of(piece, out.of(piece));
+        if (all <= most_squares) break;
+    }
+    return out;
+}
+
+std::string square_number(const PlanPiece& piece, double at, const Units& units) {
+    if (piece.knit) return fmt::format("{}", std::min(piece.rows, static_cast<int>(at)));
+    const auto length = std::min(metres(at), piece.panel.woven_length);
+    return fmt::format("{:.0f}", units.imperial() ? in_inches(length) : in_centimetres(length));
+}
+
+bool ends_within(const std::vector<SkeinEnd>& ends, const PlanPiece& piece, int which, double from,
+                 double to) {
+    if (piece.piece->count > 2) return false;
+    const double whole = piece.knit ? piece.rows : piece.panel.woven_length.si();
+    return std::any_of(ends.begin(), ends.end(), [&](const SkeinEnd& end) {
+        const double at = end.place.share * whole;
+        const bool here = end.place.piece == &piece && end.place.which == which;
+        return here && !end.place.warp && at >= from && at < to;
+    });
+}
+
+PageData squares(const PlanPiece& piece, int which, double step, const std::vector<SkeinEnd>& ends,
+                 const Units& units) {
+    PageData out{PageData::type::list};
+    for (int s = 0; s < squares_of(piece, step); ++s) {
+        PageData one;
+        one.set("number", square_number(piece, (s + 1) * step, units));
+        if (ends_within(ends, piece, which, s * step, (s + 1) * step)) one.set("look", "join");
+        out << one;
+    }
+    return out;
+}
+
+std::string piece_words(const PlanPiece& p, const Units& units) {
+    const auto size = one_measure(p.outline.shape) ? units.size(p.outline.width)
+                                                   : units.sizes(p.outline.width, p.outline.length);
+    const auto count = p.knit
+                           ? fmt::format("{} stitches at the widest, {} rows", p.stitches, p.rows)
+                           : fmt::format("{} ends, {} picks", p.panel.ends, p.panel.picks);
+    return fmt::format("{}, {}; {}; {}, {}", p.piece->fabric, size, count, units.yarn(p.metres.mid),
+                       units.mass(p.mass));
+}
+
+std::string piece_title(const PlanPiece& p) {
+    auto out = capital(p.piece->name);
+    if (p.piece->count > 1) out += fmt::format(", {} alike", p.piece->count);
+    return out + (p.ours.si() <= 0 ? " (another yarn):" : ":");
+}
+
+std::string ends_words(const std::vector<SkeinEnd>& ends, const Question& q) {
+    std::vector<std::string> said;
+    for (const auto& end : ends)
+        said.push_back(fmt::format("{} ends in {}", skein_name(q, end.skein),
+                                   place_words(end.place, q.units)));
+    return said.empty() ? ""
+                        : capital(joined(said, "; ")) +
+                              ", the pieces made in this order. Change skeins at a side edge.";
+}
+
+std::string ladder_title(const Plan& plan, const Step& step, const Units& units) {
+    const auto cloth = units.imperial() ? fmt::format("{:.0f} in", in_inches(step.cloth))
+                                        : fmt::format("{:.0f} cm", in_centimetres(step.cloth));
+    return plan.article->craft == Craft::knitted
+               ? fmt::format("Rows, a square for {:.0f}", step.rows)
+               : fmt::format("Woven, tension let off, a square for {}", cloth);
+}
+
+}  // namespace
+
+std::string place_words(const YarnPlace& place, const Units& units) {
+    if (!place.piece) return "";
+    if (place.warp) return "the warp";
+    if (place.piece->knit)
+        return fmt::format("row {} of {}", rows_at(place), piece_and_which(place));
+    return fmt::format("{} of {}", units.size(place.piece->panel.woven_length * place.share),
+                       piece_and_which(place));
+}
+
+void add_wind_off(PageData& data, const Plan& plan, const Question& q) {
+    PageData rows{PageData::type::list};
+    for (const auto& from : wind_off(plan, q.yarn)) {
+        const auto grist = q.yarn.skeins[from.skein].linear_density.mid;
+        PageData row;
+        row.set("skein", skein_name(q, from.skein));
+        row.set("takes", q.units.weighed(from.takes * grist));
+        row.set("length", q.units.yarn(from.takes));
+        row.set("stays", from.stays.si() > 0
+                             ? fmt::format("{} left over", q.units.weighed(from.stays * grist))
+                             : std::string("all of it"));
+        rows << row;
+    }
+    data.set("wind", rows);
+    if (plan.second_to_have.si() > 0)
+        data.set("besides",
+                 fmt::format("And {} of another yarn.", q.units.yarn(plan.second_to_have)));
+}
+
+void add_rungs(PageData& data, const Plan& plan, const Question& q) {
+    const auto ladder = ladder_of(plan, q.yarn.linear_density.mid, q.units, most_rungs);
+    if (ladder.empty()) return;
+    PageData rows{PageData::type::list};
+    for (const auto& rung : ladder) {
+        PageData row;
+        row.set("ball", rung_words(rung.ball, q.units));
+        row.set("left", q.units.yarn(rung.left));
+        row.set("place", place_words(rung.place, q.units));
+        rows << row;
+    }
+    data.set("rungs", rows);
+    data.set("scale", plan.article->craft == Craft::woven
+                          ? std::string("On the scale, the warp being wound")
+                          : std::string("On the scale"));
+    if (const auto keep = keep_words(plan, q); !keep.empty()) data.set("keep", keep);
+}
+
+void add_squares(PageData& data, const Plan& plan, const Question& q) {
+    const auto ends = ends_of(plan, q.yarn);
+    const auto step = step_for(plan, q.units);
+    PageData pieces{PageData::type::list};
+    for (const auto& piece : plan.pieces) {
+        PageData one;
+        one.set("name", piece_title(piece));
+        one.set("words", piece_words(piece, q.units));
+        PageData strips{PageData::type::list};
+        for (int which = 1; which <= strips_of(piece); ++which) {
+            PageData strip;
+            strip.set("squares", squares(piece, which, step.of(piece), ends, q.units));
+            strips << strip;
+        }
+        one.set("strips", strips);
+        pieces << one;
+    }
+    data.set("ladder", ladder_title(plan, step, q.units));
+    data.set("pieces", pieces);
+    if (const auto said = ends_words(ends, q); !said.empty()) data.set("ends", said);
+}
+
+}  // namespace gristwright::cli

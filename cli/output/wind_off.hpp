@@ -1,0 +1,29 @@
+// What of each skein goes into a plan, when the skeins are used in their order.
+#pragma once
+
+#include <cstddef>
+#include <vector>
+
+#include "cli/output/yarn_places.hpp"
+#include "engine/yarn/profile.hpp"
+
+namespace gristwright::cli {
+
+struct FromSkein {
+    std::size_t skein = 0;
+    Length takes;
+    Length stays;  // in the ball
+};
+
+// For what is set aside for the plan.
+std::vector<FromSkein> wind_off(const Plan& plan, const YarnProfile& yarn);
+
+struct SkeinEnd {
+    std::size_t skein = 0;
+    YarnPlace place;
+};
+
+// Where each skein but the last most likely comes to its end.
+std::vector<SkeinEnd> ends_of(const Plan& plan, const YarnProfile& yarn);
+
+}  // namespace gristwright::cli
