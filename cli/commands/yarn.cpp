@@ -147,7 +147,8 @@ std::string sett(const Question& q, Spacing purpose, const char* name) {
 }
 
 // The rule that many weavers go by, beside ours.
-std::string half_of_wraps(const YarnProfile& yarn) {
+std::string half_of_wraps(const Question& q) {
+    const auto& yarn = q.yarn;
     if (!yarn.wraps_measured || yarn.wraps_packed) return "";
     const auto half = half_the_wraps(yarn.laid_wraps.mid);
     return fmt::format("  {:<12}{}, {:.0f} % of the greatest sett\n", "half wraps",
@@ -172,7 +173,7 @@ std::string yarn_text(const Question& q, bool all) {
            gauge(q, Firmness::firm, "firm") + gauge_doubt(q);
     out += "\n" + heading("Woven, plain weave") + "\n" + sett(q, Spacing::open, "open shawl") +
            sett(q, Spacing::scarf, "scarf") + sett(q, Spacing::general, "general") +
-           half_of_wraps(q.yarn) + "\n";
+           half_of_wraps(q) + "\n";
     if (!q.yarn.cautions.empty()) out += labelled("Mind:", joined(q.yarn.cautions, "; "), 0) + "\n";
     out += stands_on(q.yarn);
     out += labelled("Assumed:", joined(assumptions(q.yarn, q.units), "; "), 0) + "\n";

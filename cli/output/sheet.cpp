@@ -13,6 +13,7 @@
 #include "cli/output/mind.hpp"
 #include "cli/output/sheet_parts.hpp"
 #include "cli/output/steps.hpp"
+#include "engine/cloth/spacing_words.hpp"
 
 namespace gristwright::cli {
 namespace {

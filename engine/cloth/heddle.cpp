@@ -16,6 +16,7 @@ constexpr std::array heddles_to_10_cm{20.0, 25.0, 30.0, 40.0, 50.0, 60.0};
 constexpr std::array heddles_by_the_inch{5.0, 7.5, 8.0, 10.0, 12.0, 12.5, 15.0};
 constexpr std::array reeds_to_10_cm{20.0, 25.0, 30.0, 40.0, 50.0, 60.0, 70.0, 80.0};
 constexpr std::array reeds_by_the_inch{5.0, 6.0, 8.0, 10.0, 12.0, 15.0, 16.0, 18.0, 20.0};
+constexpr std::array pins_to_10_cm{15.0, 25.0, 30.0, 45.0};
 constexpr std::array pins_by_the_inch{4.0, 6.0, 8.0, 12.0};
 
 template <std::size_t n>
@@ -40,7 +41,7 @@ std::vector<Sett> sold(Spaced by, SoldBy sold_by) {
         case Spaced::reed:
             return metric ? setts(reeds_to_10_cm, to_10_cm) : setts(reeds_by_the_inch, by_inch);
         case Spaced::pins:
-            return setts(pins_by_the_inch, by_inch);
+            return metric ? setts(pins_to_10_cm, to_10_cm) : setts(pins_by_the_inch, by_inch);
         case Spaced::weft:
             break;
     }

@@ -13,6 +13,7 @@
 #include "cli/output/schematic.hpp"
 #include "cli/output/short_names.hpp"
 #include "cli/output/split_picture.hpp"
+#include "engine/project/on_the_loom.hpp"
 #include "tests/cli/asked.hpp"
 #include "tests/cli/drawing.hpp"
 #include "tests/near.hpp"
@@ -123,8 +124,8 @@ TEST_CASE("a warp is drawn from end to end with its numbers, waste at both ends,
     const auto& t = *judged.plan.article;
     const auto& panel = judged.plan.pieces[0].panel;
     CHECK(drawn.says("Warp, from one end to the other"));
-    CHECK(drawn.says("tied on: " + q.units.size(t.loom_waste / 3)));
-    CHECK(drawn.says("behind the heddle: " + q.units.size(t.loom_waste * (2.0 / 3))));
+    CHECK(drawn.says("tied on: " + q.units.size(waste_beyond_fringe(t) / 3)));
+    CHECK(drawn.says("behind the heddle: " + q.units.size(waste_beyond_fringe(t) * (2.0 / 3))));
     CHECK(drawn.says("fringe: " + q.units.size(t.fringe) + " at each end"));
     CHECK(drawn.count("dent") == 12);
     bool said = false;

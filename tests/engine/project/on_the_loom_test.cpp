@@ -110,7 +110,9 @@ TEST_CASE("a square on pins, by hand: no loom waste, nothing drawn in at the edg
     square.loom = Loom::pins;
     square.spacing = Spacing::scarf;
     square.fringe = square.loom_waste = {};
-    const auto p = at_its_size(square, invented::yarn(900, 400), heddle_of(ends_per_10cm(60)));
+    auto owned = heddle_of(ends_per_10cm(60));
+    owned.sold_by = SoldBy::by_the_inch;
+    const auto p = at_its_size(square, invented::yarn(900, 400), owned);
     const auto& piece = p.pieces[0];
     CHECK(in_ends_per_inch(piece.woven->heddle) == Approx(8));  // not the heddle that is owned
     CHECK(piece.panel.ends == 36);
