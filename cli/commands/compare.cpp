@@ -3,14 +3,18 @@
 #include <fmt/core.h>
 
 #include <algorithm>
+#include <filesystem>
 #include <nlohmann/json.hpp>
 
 #include "catalog/text/nearest.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/mind.hpp"
+#include "cli/output/next.hpp"
+#include "cli/output/two_yarns.hpp"
 #include "cli/output/working.hpp"
 #include "cli/ranking.hpp"
+#include "cli/would_be.hpp"
 #include "engine/suitability/reasons.hpp"
 #include "engine/units/failure.hpp"
 
@@ -65,7 +69,61 @@ std::vector<std::string> kinds(const catalog::Catalogue& catalogue) {
     return out;
 }
 
+bool is_kind(const catalog::Catalogue& catalogue, const std::string& word) {
+    const auto all = kinds(catalogue);
+    return std::find(all.begin(), all.end(), word) != all.end();
+}
+
+// A file, or a batch of the notebook.
+bool is_batch(const Arguments& arguments, const std::string& word) {
+    if (!is_remembered(word)) return true;
+    const auto place = notebook_place(arguments);
+    std::error_code none;
+    if (place.empty() || !std::filesystem::exists(place, none)) return false;
+    return notebook(arguments, catalog::Notebook::Mode::read_only).has_batch(word);
+}
+
+// What is clearest, in full in the yarn that it is clearest for; of a yarn that is not spun yet,
+// how to spin for it.
+std::string then_next(const std::vector<InBoth>& all, const std::vector<std::string>& batches,
+                      const Arguments& arguments) {
+    if (all.empty()) return "";
+    const auto& name = all.front().a.plan.article->name;
+    const bool first = all.front().ahead() >= 0;
+    if (!first && batches.size() < 2) return fmt::format("Next: gristwright spin-for {}\n", name);
+    return next_line({"plan", name}, batches.empty() ? "" : batches[first ? 0 : 1], arguments);
+}
+
+// Two batches, or one and what it would be; before them the kind of article, if one is named.
+std::optional<Answer> of_two_yarns(const Arguments& arguments) {
+    auto words = arguments.words;
+    const auto how = arguments.text("would-be");
+    std::string article;
+    if (!words.empty() && is_kind(catalog::built_in(), words[0])) {
+        article = words[0];
+        words.erase(words.begin());
+    } else if (!words.empty() && !is_batch(arguments, words[0])) {
+        return std::nullopt;  // an article that is none
+    }
+    if (how.empty() && words.size() == 1 && article.empty())
+        throw Misused("compare needs an ARTICLE before the batch, a second batch, or --would-be");
+    if (how.empty() && words.size() < 2) return std::nullopt;
+    if (!how.empty() && words.size() > 1)
+        throw Misused("compare takes two batches, or one and --would-be");
+    if (words.size() > 2) throw Misused("compare takes two batches, not three");
+    const auto a = ask(arguments, words.empty() ? "" : words[0]);
+    auto b = how.empty() ? ask(arguments, words[1]) : as_would_be(how, a);
+    b.units = a.units;
+    const auto all = in_both(a, b, article);
+    const std::size_t most = arguments.has("all") ? all.size() : 8;
+    return Answer{a.json ? two_yarns_json(a, b, all)
+                         : two_yarns_text(a, b, all, most) + then_next(all, words, arguments),
+                  joined(a.measured.notes, "\n")};
+}
+
 Answer run(const Arguments& arguments) {
+    if (auto said = of_two_yarns(arguments)) return *said;
+    if (arguments.words.empty()) throw Misused("compare needs an ARTICLE, or two batches");
     const auto q = ask(arguments, arguments.words.size() > 1 ? arguments.words[1] : "");
     const auto& article = arguments.words[0];
     std::vector<JudgedPlan> plans;
@@ -100,15 +158,20 @@ Answer run(const Arguments& arguments) {
 }  // namespace
 
 Command compare_command() {
-    return {"compare",
-            "The same article knitted and woven, side by side, each in the template that this "
-            "yarn serves best.",
-            "ARTICLE [BATCH.toml | SKEINS.csv]",
-            1,
-            2,
-            together({plan_options(), batch_options(), answer_options()}),
-            run,
-            "scarf heron.toml"};
+    return {
+        "compare",
+        "The same article knitted and woven, side by side, each in the template that this "
+        "yarn serves best; or two yarns, or one as it is and as it would be, article by "
+        "article, with what decides.",
+        "[ARTICLE] [BATCH] [BATCH]",
+        0,
+        3,
+        together({{would_be_option, {"all", "", "of two yarns every article, not the first eight"}},
+                  plan_options(),
+                  batch_options(),
+                  answer_options()}),
+        run,
+        "scarf heron.toml"};
 }
 
 }  // namespace gristwright::cli

@@ -149,7 +149,12 @@ std::string each_sentence(const SuggestionAnswer& a, const Units& units) {
     for (std::size_t i = 0; i < a.things.size(); ++i) {
         const auto& thing = a.things[i];
         if (!thing.article || (a.taken.alternatives && i == a.main)) continue;
-        parts.push_back(fmt::format("{} about {}", named(thing), units.yarn(thing.need.mid)));
+        const int count = thing.wanted.count;
+        const auto one = count > 1 && i != a.main
+                             ? fmt::format(" ({} each)", units.yarn(thing.need.mid / count))
+                             : "";
+        parts.push_back(
+            fmt::format("{} about {}{}", named(thing), units.yarn(thing.need.mid), one));
     }
     if (parts.empty()) return each;
     return (each.empty() ? "" : each + " ") +
@@ -349,7 +354,7 @@ std::string other_craft_sentence(const SuggestionAnswer& a, const Units& units) 
     if (!a.other_craft) return "";
     const auto craft = words(a.other_craft->craft);
     if (a.other_craft_reaches) return fmt::format("The yarn would do for a {} one.", craft);
-    if (a.taken.craft) return "";
+    if (a.taken.craft && !a.taken.both_crafts) return "";
     return fmt::format("{} it would take about {}.", capital(std::string(craft)),
                        units.yarn(a.other_need.mid));
 }

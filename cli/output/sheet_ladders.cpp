@@ -125,10 +125,16 @@ std::string piece_title(const PlanPiece& p) {
 }
 
 std::string ends_words(const std::vector<SkeinEnd>& ends, const Question& q) {
-    std::vector<std::string> said;
+    std::vector<std::string> said, in_warp;
     for (const auto& end : ends)
-        said.push_back(fmt::format("{} ends in {}", skein_name(q, end.skein),
-                                   place_words(end.place, q.units)));
+        if (end.place.warp) in_warp.push_back(skein_name(q, end.skein));
+    if (!in_warp.empty())
+        said.push_back(joined(in_warp, " and ") + (in_warp.size() > 1 ? " end" : " ends") +
+                       " in the warp, at a peg or the back rod");
+    for (const auto& end : ends)
+        if (!end.place.warp)
+            said.push_back(fmt::format("{} ends in {}", skein_name(q, end.skein),
+                                       place_words(end.place, q.units)));
     return said.empty() ? ""
                         : capital(joined(said, "; ")) +
                               ", the pieces made in this order. Change skeins at a side edge.";

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "cli/would_be.hpp"
 #include "engine/lay/constants.hpp"
 #include "engine/yarn/count.hpp"
 
@@ -32,15 +33,8 @@ lay::Fibres fibres_of(const YarnProfile& yarn, int plies) {
 }
 
 YarnProfile combed_alike(const Question& q) {
-    auto batch = q.measured.batch;
-    batch.preparation = Preparation::combed;
-    batch.draw = Draw::short_draw;
-    const auto band = usual_packing(batch.preparation, batch.draw);
-    const double usual = (band.low + band.high) / 2;
-    const auto one = wraps_per_inch(1);
-    const double at_one = packing_from_wraps(q.yarn.linear_density.mid, one, FibrePart{}.density);
-    batch.wraps = WrapsReading{one * std::sqrt(usual / at_one), inches(1), WrapsHow::laid};
-    return profile(batch, q.catalogue.yarn, true);
+    return profile(prepared_otherwise(q, Preparation::combed, Draw::short_draw), q.catalogue.yarn,
+                   true);
 }
 
 }  // namespace gristwright::cli

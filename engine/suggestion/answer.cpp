@@ -127,7 +127,7 @@ Suggestion with_what_was_read(Suggestion s, const Taken& taken, const Ground& gr
     if (!s.gauge) s.gauge = taken.gauge;
     if (!s.sett) s.sett = taken.sett;
     if (!s.needle) s.needle = taken.needle;
-    if (!s.craft) s.craft = taken.craft;
+    if (!s.craft && !taken.both_crafts) s.craft = taken.craft;
     for (const auto& c : ground.classes)
         if (!s.weight_class && c.name == taken.weight) s.weight_class = c.number;
     if (!s.grist) s.grist = of_class(ground.classes, s.weight_class, grist_of);
@@ -197,10 +197,12 @@ NamedFabric known_fabric(const std::string& said, const Fabrics& fabrics) {
     return out;
 }
 
-// "5 ft across" is the size of what has no length: of a shawl, a square, a circle.
+// "5 ft across" is the size of what is measured across: of a shawl, a square, a circle.
 bool is_a_size(const Wanted& wanted, const Template& article) {
-    return !wanted.sizes.empty() &&
-           (!wanted.only_width || (article.measure != "length" && article.measure != "height"));
+    const auto& measure = article.measure;
+    const bool across = measure == "span" || measure == "side" || measure == "across" ||
+                        measure == "width" || measure == "straight edge";
+    return !wanted.sizes.empty() && (!wanted.only_width || across);
 }
 
 // Of two strands held or plied together each metre takes so many of this yarn.
@@ -398,7 +400,8 @@ SuggestionAnswer Answerer::answer(const Suggestion& suggestion) {
         Best* one = nullptr;
         auto asked = wanted;
         if (s.size && out.things.empty()) asked.sizes = {*s.size}, asked.only_width = false;
-        out.things.push_back(look_at(asked, out.taken, s.craft, one));
+        const auto craft = wanted.craft && !suggestion.craft ? wanted.craft : s.craft;
+        out.things.push_back(look_at(asked, out.taken, craft, one));
         out.taken.wanted[out.things.size() - 1].only_width = out.things.back().wanted.only_width;
         found.push_back(one);
     }
@@ -424,7 +427,8 @@ SuggestionAnswer Answerer::answer(const Suggestion& suggestion) {
     // A mass of this very yarn, when no other was named.
     if (reckoned.needs_mass && !reckoned.grist) reckoned.grist = ground_.yarn.linear_density.mid;
     reckon(reckoned, *found[out.main], out);
-    if (!suggestion.craft && !out.taken.craft)
+    const bool either = !out.taken.craft || (out.taken.both_crafts && out.things.size() == 1);
+    if (!suggestion.craft && either)
         add_other_craft(out.taken, out);
     else if (out.reach == Reach::short_of)
         add_other_craft(out.taken, out);

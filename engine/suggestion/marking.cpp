@@ -35,6 +35,50 @@ void set_aside_from(std::vector<Item>& items, std::size_t at) {
         items[i].idle = true;
 }
 
+constexpr std::string_view pronouns[] = {"i",      "he",      "she",      "we",  "they", "i've",
+                                         "he's",   "she's",   "we've",    "who", "ive",  "just",
+                                         "we'd",   "i'd",     "they've",  "has", "once", "never",
+                                         "i have", "we have", "they have"};
+constexpr std::string_view made_once[] = {"knitted", "wove",      "crocheted", "finished",
+                                          "bought",  "wore",      "washed",    "sewed",
+                                          "frogged", "unravelled"};
+
+template <std::size_t n>
+bool has(const std::string_view (&words)[n], std::string_view text) {
+    return std::find(std::begin(words), std::end(words), text) != std::end(words);
+}
+
+// "My granddaughter knitted her first scarf", "I've knitted nothing but hats": somebody's work
+// that is done.
+bool tells_of_making(const std::vector<Item>& items, std::size_t at) {
+    if (at == 0 || items[at].asks || !has(made_once, items[at].text)) return false;
+    const auto& before = items[at - 1];
+    return before.clause == items[at].clause && (before.is(person) || has(pronouns, before.text));
+}
+
+// "The blanket on your sofa", "that hat on your head": a thing they see.
+bool is_seen(const std::vector<Item>& items, std::size_t at) {
+    if (!items[at].is(article) || at == 0 || at + 2 >= items.size()) return false;
+    const auto& before = items[at - 1].text;
+    if (before != "the" && before != "that" && before != "your") return false;
+    if (items[at + 2].clause != items[at].clause) return false;
+    const auto& where = items[at + 1].text;
+    const auto whose = items[at + 2].text.substr(0, items[at + 2].text.find(' '));
+    return (where == "on" || where == "behind" || where == "over" || where == "round") &&
+           (whose == "your" || whose == "you" || whose == "the");
+}
+
+// "My hat's too small now": what somebody says of their own, unless it says how much it takes.
+bool is_of_their_own(const std::vector<Item>& items, std::size_t at) {
+    if (!items[at].is(article) || at == 0 || items[at - 1].text != "my" || items[at].asks)
+        return false;
+    const bool begins = at == 1 || items[at - 2].sentence != items[at].sentence;
+    if (!begins || at + 2 >= items.size() || items[at + 2].sentence != items[at].sentence)
+        return false;
+    return !in_clause(items, items[at].clause,
+                      [](const Item& x) { return x.amount || x.is(tool); });
+}
+
 bool turns_away(const Item& item) {
     if (!item.is(remark)) return false;
     const auto& what = item.as(remark);
@@ -122,7 +166,9 @@ void reach(std::vector<Item>& items, std::size_t from, Taken& out) {
                 !is_own(items[i - 1]) && !items[i - 1].is(filler))
                 return;
             item.out = hit = true;
-            if (item.is(article)) out.ruled_out.push_back(kind_of(item));
+            if (item.is(article) &&
+                std::count(out.ruled_out.begin(), out.ruled_out.end(), kind_of(item)) == 0)
+                out.ruled_out.push_back(kind_of(item));
             if (item.is(fabric)) {
                 const auto& means = item.as(fabric);
                 const auto stroke = means.find('/');
@@ -142,7 +188,8 @@ void set_remarks_aside(std::vector<Item>& items) {
         const auto clause = items[i].clause;
         if (items[i].is(remark) && items[i].as(remark) == "aside") {
             set_aside_from(items, i);
-        } else if (tells_a_tale(items, i)) {
+        } else if (tells_a_tale(items, i) || tells_of_making(items, i) || is_seen(items, i) ||
+                   is_of_their_own(items, i)) {
             for (auto& item : items)
                 if (item.clause == clause) item.idle = true;
         } else if (turns_away(items[i]) && items[i].as(remark) == "spam") {

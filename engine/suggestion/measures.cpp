@@ -30,10 +30,7 @@ class Measures {
   private:
     void take_one(std::size_t at) {
         const auto& amount = *items_[at].amount;
-        for (const char* unit : {"in", "ft", "yd", "oz", "lb", "epi", "dpi", "st/in"})
-            if (amount.unit == unit) out_.imperial = true;
-        for (const char* unit : {"m", "cm", "g", "kg", "ends/cm"})
-            if (amount.unit == unit && !out_.imperial) out_.imperial = false;
+        take_system(amount.unit);
         if (amount.of == Of::gauge && !out_.gauge) out_.gauge = amount.gauge;
         if (amount.of == Of::sett && !out_.sett) out_.sett = amount.sett;
         if (amount.of == Of::age || is_an_age(at)) out_.years = amount.number;
@@ -43,6 +40,18 @@ class Measures {
             out_.shoe =
                 (items_[at - 1].text == "size" ? "" : items_[at - 1].said + " ") + items_[at].said;
         if (amount.of == Of::number && amount.times_next) take_without_unit(at);
+    }
+
+    // Lengths and masses tell what they think in; a sett or a gauge only where nothing else does.
+    void take_system(const std::string& written) {
+        const auto is = [&](std::initializer_list<std::string_view> units) {
+            return std::find(units.begin(), units.end(), written) != units.end();
+        };
+        if (is({"in", "ft", "yd", "oz", "lb"})) out_.imperial = true, measured_ = true;
+        if (is({"m", "cm", "g", "kg"}) && !(measured_ && *out_.imperial))
+            out_.imperial = false, measured_ = true;
+        if (is({"epi", "dpi", "st/in"}) && !measured_) out_.imperial = true;
+        if (is({"ends/cm"}) && !measured_) out_.imperial = false;
     }
 
     // Of somebody small: "a girl of 9", "my niece who is 8", "the twins (18 months)".
@@ -169,11 +178,17 @@ class Measures {
         }
         if (what == "needle" && amount.unit != "mm") return;  // a circular needle's own length
         auto* to = owner(at);
-        if (!to) return;
+        if (!to || is_of_squares(at, *to)) return;
         if (is_yarn(at, what))
             take_needs(at, *to);
         else if (!is_at_hand(at))
             take_size(at, what, *to);
+    }
+
+    // "4 inch squares, enough for a cushion": of what it is joined from.
+    bool is_of_squares(std::size_t at, const Wanted& to) const {
+        return at + 1 < items_.size() && items_[at + 1].text == "squares" && to.kind != "blanket" &&
+               to.kind != "squares";
     }
 
     // Yards are of yarn unless they are said to be long or wide; so are more metres than cloth has.
@@ -221,6 +236,7 @@ class Measures {
     Taken& out_;
     int widths_ = 0;
     bool said_ = false;
+    bool measured_ = false;  // a length or a mass has told the units
 };
 
 }  // namespace

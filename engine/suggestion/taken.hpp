@@ -85,8 +85,9 @@ struct Wanted {
     int count = 1;
     NamedFabric fabric;
     std::string fabric_said;
-    std::vector<Length> sizes;  // of the article's own measure first
-    bool only_width = false;    // the one size is a width
+    std::optional<Craft> craft;  // said of this one: "a woven stole or a knitted shawl"
+    std::vector<Length> sizes;   // of the article's own measure first
+    bool only_width = false;     // the one size is a width
     std::optional<Length> needs;
     std::optional<Mass> needs_mass;
     bool needs_each = false;  // what it is said to need is for one

@@ -85,6 +85,7 @@ class Things {
         for (const auto place : places) add(place);
         take_forms();
         take_fabrics();
+        take_crafts();
         take_counts();
         out_.alternatives = are_alternatives();
     }
@@ -204,6 +205,15 @@ class Things {
         }
     }
 
+    // "A woven stole or a knitted shawl": each its own.
+    void take_crafts() {
+        for (std::size_t i = 0; places_.size() > 1 && i < items_.size(); ++i) {
+            if (!items_[i].live(craft)) continue;
+            if (auto* to = nearest_thing(i); to && !to->craft)
+                to->craft = items_[i].as(craft) == "woven" ? Craft::woven : Craft::knitted;
+        }
+    }
+
     bool is_dropped_article(std::size_t i) const { return items_[i].is(article); }
 
     // "hats for the twins": one each.
@@ -235,15 +245,16 @@ class Things {
         }
         for (auto i = at + 1; i < items_.size() && i <= at + 5; ++i) {
             const auto& item = items_[i];
-            if (item.text.substr(0, 2) == "of" && item.text != "of") return last_before(at);
+            if (item.text.substr(0, 2) == "of" && item.text != "of" && last_before(at))
+                return last_before(at);
             if (item.is(person) && at > 0 && items_[at - 1].text.substr(0, 3) == "for") {
                 auto* to = last_before(at);
                 return to && to->plural ? to : nullptr;
             }
             for (std::size_t n = 0; n < places_.size(); ++n)
                 if (places_[n] == i) return &out_.wanted[n];
-            if (item.sign || item.amount || item.is(joiner) || item.is(unit) || item.is(tool))
-                return nullptr;
+            const bool measure = (item.is(unit) || item.is(tool)) && !item.is(form);
+            if (item.sign || item.amount || item.is(joiner) || measure) return nullptr;
             if (item.text == "of" && i + 1 < items_.size() && items_[i + 1].text == "them")
                 return last_before(at);
         }

@@ -23,6 +23,28 @@ bool is_an_idea(const std::vector<Item>& items, const Taken& taken) {
     return items.empty();
 }
 
+// What may name a thing that no table has stands behind "a", "some", a number or a craft, or says
+// all there is to say; any other word that is not known is talk.
+bool may_name_a_thing(const std::vector<Item>& items, std::size_t at) {
+    if (at == 0 || items[at - 1].sign || items[at - 1].unknown) return items.size() - at < 5;
+    const auto& before = items[at - 1];
+    const auto last = before.text.substr(before.text.find_last_of(' ') + 1);
+    for (const char* word : {"a", "an", "some", "of", "make", "more"})
+        if (last == word) return true;
+    return before.amount || before.is(craft) || before.is(number) || before.is(technique) ||
+           before.is(fabric) || before.is(colour) || before.is(material) || before.is(body) ||
+           items.size() < 4;
+}
+
+void forget_talk(const std::vector<Item>& items, Taken& out) {
+    if (!out.wanted.empty()) return;
+    for (std::size_t i = 0; i < items.size(); ++i)
+        if (items[i].unknown && !may_name_a_thing(items, i))
+            std::erase_if(out.not_known, [&](const Unmade& u) {
+                return !u.craft && !u.other_craft && u.said == items[i].said;
+            });
+}
+
 }  // namespace
 
 Taken understand(const std::string& idea, const Lexicon& lexicon, Stemmer& stemmer) {
@@ -33,6 +55,7 @@ Taken understand(const std::string& idea, const Lexicon& lexicon, Stemmer& stemm
     take_things(items, out);
     take_words(items, out);
     take_measures(items, out);
+    forget_talk(items, out);
     // A long text without a trade word is talk, whatever words in it are not known.
     const auto words =
         std::count_if(items.begin(), items.end(), [](const Item& i) { return !i.sign; });

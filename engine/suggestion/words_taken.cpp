@@ -179,7 +179,8 @@ class Words {
     // of spinning and a stitch pattern.
     bool is_weight(std::size_t at) const {
         const auto& item = items_[at];
-        if (item.text != "worsted" && item.text != "aran") return true;
+        if (item.text != "worsted" && item.text != "aran" && item.text != "double knit")
+            return true;
         if (at > 0) {
             const auto& before = items_[at - 1];
             if (before.amount || before.text == "of" || before.text == "in") return true;

@@ -18,7 +18,7 @@ ASKED = [
     ["makes", HERON], ["makes", *LONE], ["makes", HERON, "--craft", "woven", "--certainty", "99"],
     ["plan", "half-circle-shawl", HERON], ["plan", "woven-scarf", HERON], ["plan", "stranded-hat", HERON],
     ["plan", "twill-scarf", HERON], ["plan", "woven-shawl", *LONE],
-    ["compare", "scarf", HERON], ["templates"],
+    ["compare", "scarf", HERON], ["compare", HERON, "--would-be", "combed"], ["templates"],
     ["split", HERON, "--sample", "knitted", "--keep", "triangle-shawl"],
     ["split", HERON, "--sample", "knitted", "--keep", "yoke-pullover"],
     ["answer", HERON, "--idea", "cabled hat"], ["answer", HERON, "--idea", "bedspread"],

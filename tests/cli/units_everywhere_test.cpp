@@ -116,6 +116,7 @@ TEST_CASE("each command answers in the units that the batch was typed in, and in
         {"makes", {"--long", "--all"}},
         {"compare", {"scarf"}},
         {"compare", {"blanket"}},
+        {"compare", {"--would-be", "combed", "--all"}},
         {"answer", {"--idea", "a cabled hat"}},
         {"answer", {"--idea", "weave a shawl"}},
         {"answer", {"--idea", "a jumper"}},
