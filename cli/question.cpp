@@ -104,7 +104,7 @@ Units units_of(const Arguments& arguments, std::string_view otherwise, NeedleNam
 
 std::vector<Option> batch_options() {
     return {
-        {"skein", "171m/38.5g", "length and mass of a skein, as washed; once for each", true},
+        {"skein", "139m/38.5g", "length and mass of a skein, as washed; once for each", true},
         {"name", "Heron", "what to call the batch"},
         {"wraps", "16wpi", "wraps round a ruler, laid side by side; or 6.3 wraps/cm"},
         {"wraps-how", "packed", "laid, or packed to refusal", false, "", "laid"},

@@ -139,7 +139,7 @@ Answer show(const Arguments& arguments, const std::string& name) {
     return {q.json ? dumped(show_json(q, book, name)) : show_text(q, text, book, name), ""};
 }
 
-// "2 skeins (171m/38.5g, 201m/45.2g)".
+// "2 skeins (139m/38.5g, 163m/45.0g)".
 std::string skeins_of(const catalog::BatchText& text) {
     std::vector<std::string> out;
     for (const auto& skein : text.skeins)
