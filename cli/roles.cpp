@@ -28,7 +28,11 @@ bool doubles(Role role) { return role == Role::doubled || role == Role::plied_ag
 OtherYarn bought(const std::string& name) {
     const auto grist = catalog::read_named(
         "--with", name, [](const std::string& text) { return read_described_yarn(text); });
-    return {name, grist, packed_diameter(grist, constants::worsted_c), {}};
+    return {name,
+            grist,
+            packed_diameter(grist, described_close_packing(name)),
+            {},
+            described_hair(name)};
 }
 
 OtherYarn kept(const Arguments& arguments, const std::string& name) {
@@ -37,7 +41,7 @@ OtherYarn kept(const Arguments& arguments, const std::string& name) {
         if (arguments.has(option)) of_that.options[option] = arguments.all(option);
     const auto other = ask(of_that, name, Skeins::all);
     return {inert(name), other.yarn.linear_density.mid, other.yarn.packed_diameter,
-            other.yarn.length.mid};
+            other.yarn.length.mid, other.yarn.hair};
 }
 
 OtherYarn other_yarn(const Arguments& arguments) {
@@ -203,7 +207,7 @@ std::string better_in_part(const Ranked& alone, const Question& q, std::string_v
         const auto found = had.find(article.name);
         const double by_itself = found == had.end() ? 0 : found->second;
         // On a frame with pins warp and weft are one thread.
-        if (article.craft == Craft::woven && article.loom_waste.si() > 0)
+        if (article.craft == Craft::woven && article.loom != Loom::pins)
             offer(article, Role::weft, q, by_itself, parts);
         offer(article, Role::doubled, two, by_itself, parts);
     }

@@ -75,7 +75,8 @@ Wish sample_wish(SplitAsked& asked, const Question& q, const std::string& text, 
         if (!row) throw no_fabric("weave", name, q.catalogue.fabrics.weaves);
         asked.fabrics.push_back({name, row->end_repeat, row->pick_repeat});
         wish.sample = woven_sample(
-            weave_cloth(q.yarn, *row, Spacing::scarf, Finish::light, q.measured.owned), loom_waste);
+            weave_cloth(q.yarn, *row, {Spacing::scarf, Finish::light}, q.measured.owned),
+            loom_waste);
     }
     return wish;
 }
@@ -139,8 +140,8 @@ SplitAsked asked_of(const Arguments& arguments, const Question& q) {
         articles.push_back(article_wish(asked, q, name, true));
     for (const auto& name : arguments.all("piece"))
         articles.push_back(article_wish(asked, q, name, false));
-    const auto waste = arguments.has("loom-waste") ? read_length_option(arguments, "loom-waste")
-                                                   : centimetres(constants::sample_loom_waste);
+    const auto waste =
+        q.measured.owned.loom_waste.value_or(centimetres(constants::sample_loom_waste));
     for (const auto& text : arguments.all("sample")) {
         auto wish = sample_wish(asked, q, text, waste);
         if (arguments.has("from")) wish.only_from = skein_named(q, arguments.text("from"));
@@ -168,7 +169,6 @@ std::vector<Option> split_options() {
         {"whole-warp", "", "wind every warp from one skein"},
         {"reserve", "5m", "keep this length for mending, in one skein"},
         {"join-cost", "high", "how much joins matter: low, usual or high", false, "low|usual|high"},
-        {"loom-waste", "35cm", "of a woven sample's own warp"},
         {"effort", "10", "look so many times longer than usual, 0.1 to 1000", false, "", "1"}};
 }
 

@@ -61,6 +61,7 @@ std::string skeins_in(const PlanPiece& piece, const Question& q) {
 }  // namespace
 
 std::string warp_text(const Plan& plan, const Question& q) {
+    if (plan.article->loom == Loom::pins) return "";  // wound, not stretched
     std::string out;
     for (const auto& piece : plan.pieces)
         if (piece.woven && piece.piece->warp_ours() >= 1) out += skeins_in(piece, q);

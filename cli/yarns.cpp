@@ -95,7 +95,7 @@ std::string several_yarns(const Question& q) {
         const auto knit =
             knit_cloth(yarn, KnitFabric{}, Firmness::ordinary, q.measured.owned.needles);
         const auto woven =
-            weave_cloth(yarn, Weave{}, Spacing::scarf, Finish::light, q.measured.owned);
+            weave_cloth(yarn, Weave{}, {Spacing::scarf, Finish::light}, q.measured.owned);
         out += labelled(fmt::format("{}.", y + 1),
                         fmt::format("{}: {}, {}; {}, {}; stocking stitch {}, plain scarf {}",
                                     skein_names(q.measured.batch, found.yarns[y]),

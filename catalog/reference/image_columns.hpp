@@ -187,8 +187,8 @@ void columns(RowOf<Template> auto& r, auto&& at) {
     at("for_baby", r.for_baby), at("sample", r.sample), at("measure", r.measure);
     at("smallest_m", r.smallest), at("ideal_m", r.ideal), at("largest_m", r.largest);
     at("fitted", r.fitted), at("finest", r.finest), at("thickest", r.thickest);
-    at("firmness", r.firmness), at("spacing", r.spacing), at("finish", r.finish);
-    at("fringe_m", r.fringe), at("loom_waste_m", r.loom_waste), at("role", r.role);
+    at("firmness", r.firmness), at("spacing", r.spacing), at("finish", r.finish), at("loom", r.loom);
+    at("fringe_m", r.fringe), at("hem_m", r.hem), at("loom_waste_m", r.loom_waste), at("role", r.role);
 }
 
 void columns(RowOf<PieceRow> auto& r, auto&& at) {

@@ -22,6 +22,7 @@ const Choices<Spacing> spacings{{"open", Spacing::open},
                                 {"scarf", Spacing::scarf},
                                 {"general", Spacing::general},
                                 {"firm", Spacing::firm}};
+const Choices<Loom> looms{{"warped", Loom::warped}, {"pins", Loom::pins}};
 const Choices<Grows> growing{{"neither", Grows::neither},
                              {"width", Grows::width},
                              {"length", Grows::length},
@@ -111,8 +112,12 @@ void read_cloth(TomlTable from, Template& t) {
     } else {
         t.spacing = from.word("spacing", spacings);
         t.finish = from.word("finish", finishes);
+        if (from.has("loom")) t.loom = from.word("loom", looms);
         t.fringe = from.measure("fringe", length_or_none);
+        if (from.has("hem")) t.hem = from.measure("hem", length_or_none);
         t.loom_waste = from.measure("loom_waste", length_or_none);
+        if (t.loom == Loom::pins && (t.fringe.si() > 0 || t.loom_waste.si() > 0))
+            throw from.wrong("loom", "on pins there is neither fringe nor loom waste: 0cm each");
     }
     from.nothing_else();
 }

@@ -14,6 +14,8 @@
 #include "catalog/typed/fibre_reading.hpp"
 #include "catalog/typed/needle_reading.hpp"
 #include "catalog/typed/ply_reading.hpp"
+#include "engine/cloth/constants.hpp"
+#include "engine/project/constants.hpp"
 #include "engine/units/constants.hpp"
 #include "engine/units/failure.hpp"
 #include "engine/units/plain.hpp"
@@ -315,10 +317,35 @@ class Meaning {
         return out;
     }
 
+    // "10 epi" or, its hole measured, "10 epi hole 1.5mm".
+    Heddle heddle(const Written& at) const {
+        const auto found = at.text.find(" hole ");
+        const Written count{at.text.substr(0, found), at.where};
+        Heddle out = measured(count, [](const std::string& t) { return read_heddle(t); });
+        if (found == std::string::npos) return out;
+        const Written hole{at.text.substr(found + 6), at.where};
+        out.hole = measured(hole, [](const std::string& t) { return read_length(t).value; });
+        if (out.hole < millimetres(narrowest_hole) || out.hole > millimetres(widest_hole))
+            throw out_of_range(hole, "holes of heddles are", narrowest_hole, widest_hole);
+        return out;
+    }
+
+    // What an owner says of one end of a warp; nothing where it is not said.
+    std::optional<Length> warp_end(const char* key, const char* are, const Constant& least,
+                                   const Constant& most) const {
+        const auto* at = one(key);
+        if (!at) return {};
+        if (least <= 0 && (at->text == "0" || at->text == "0cm" || at->text == "none"))
+            return Length{};
+        const auto length =
+            measured(*at, [](const std::string& t) { return read_length(t).value; });
+        if (length < centimetres(least) || length > centimetres(most))
+            throw out_of_range(*at, are, least, most);
+        return length;
+    }
+
     void read_equipment() {
-        for (const auto& at : each("heddles"))
-            out_.owned.heddles.push_back(
-                measured(at, [](const std::string& t) { return read_heddle(t); }));
+        for (const auto& at : each("heddles")) out_.owned.heddles.push_back(heddle(at));
         for (const auto& at : each("needles"))
             out_.owned.needles.push_back(measured(
                 at, [&](const std::string& t) { return read_needle(t, catalogue_.spoken); }));
@@ -331,6 +358,8 @@ class Meaning {
                 throw out_of_range(*at, "looms are", narrowest_loom, widest_loom);
             out_.owned.loom_width = width;
         }
+        out_.owned.loom_waste = warp_end("loom_waste", "loom waste is", least_waste, most_waste);
+        out_.owned.fringe = warp_end("fringe", "fringes are", no_fringe, longest_fringe);
         if (const auto* at = one("shafts")) out_.owned.shafts = whole(*at, 2, 32);
     }
 

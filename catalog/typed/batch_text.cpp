@@ -32,7 +32,8 @@ std::string place(const std::string& file, const toml::node& node, std::string_v
     return fmt::format("{}:{}: {}", file, node.source().begin.line, key);
 }
 
-const std::vector<std::string> equipment_keys{"heddles", "loom_width", "shafts", "needles"};
+const std::vector<std::string> equipment_keys{"heddles", "loom_width", "loom_waste",
+                                              "fringe",  "shafts",     "needles"};
 
 bool holds(const std::vector<std::string>& keys, const std::string& key) {
     return std::find(keys.begin(), keys.end(), key) != keys.end();

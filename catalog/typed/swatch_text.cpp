@@ -147,7 +147,8 @@ Evidence evidence_of(const std::vector<SwatchText>& swatches, const YarnProfile&
         if (text.kind == SwatchText::Kind::woven) {
             const auto* finish = given(text, "finish");
             observe(read_woven(text),
-                    finish ? read_named("finish", *finish, read_finish) : Finish::light, known);
+                    finish ? read_named("finish", *finish, read_finish) : Finish::light, yarn.hair,
+                    known);
             continue;
         }
         observe(read_knitted(text), fabric_of(text, fabrics), yarn, known);

@@ -58,7 +58,8 @@ std::string drawn(const std::string& what, const Arguments& arguments, const Que
     if (what == "yarn") return yarn_picture(q).file();
     if (what == "split") return drawn_split(arguments, q).file();
     const auto judged = planned(arguments, q);
-    return (what == "plan" ? plan_picture(judged, q) : cloth_picture(judged.plan, q)).file();
+    return what == "plan" ? plan_picture(judged, q).one_side()
+                          : cloth_picture(judged.plan, q).file();
 }
 
 void check(const std::string& what, const Arguments& arguments) {

@@ -28,6 +28,16 @@ const char* whose(double share) {
     return share >= 1 ? "" : share > 0 ? " (half of it this batch's)" : " (another yarn)";
 }
 
+std::string woven_line(const PlanPiece& p, const Units& units) {
+    if (p.woven->by == Spaced::pins)
+        return fmt::format("{} threads one way and {} the other; {}", p.panel.ends, p.panel.picks,
+                           making_line(p, units));
+    return fmt::format("{} ends of {}, {} picks; {}; warp {}{}, weft {}{}", p.panel.ends,
+                       units.yarn(p.warp / p.panel.ends), p.panel.picks, making_line(p, units),
+                       units.yarn(p.warp), whose(p.piece->warp_ours()), units.yarn(p.weft),
+                       whose(p.piece->weft_ours()));
+}
+
 std::string piece_text(const PlanPiece& p, const Units& units) {
     std::string name = capital(p.piece->name);
     if (p.piece->count > 1) name += fmt::format(", {} alike", p.piece->count);
@@ -49,13 +59,7 @@ std::string piece_text(const PlanPiece& p, const Units& units) {
                        4) +
                "\n";
     else
-        out += wrapped(fmt::format("{} ends of {}, {} picks; {}; warp {}{}, weft {}{}",
-                                   p.panel.ends, units.yarn(p.warp / p.panel.ends), p.panel.picks,
-                                   making_line(p, units), units.yarn(p.warp),
-                                   whose(p.piece->warp_ours()), units.yarn(p.weft),
-                                   whose(p.piece->weft_ours())),
-                       4) +
-               "\n";
+        out += wrapped(woven_line(p, units), 4) + "\n";
     return out + wrapped(fmt::format("{}, {}", units.yarn_range(p.metres), units.mass(p.mass)), 4) +
            "\n";
 }

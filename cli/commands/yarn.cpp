@@ -19,6 +19,7 @@
 #include "engine/yarn/constants.hpp"
 #include "engine/yarn/count.hpp"
 #include "engine/yarn/softness.hpp"
+#include "engine/yarn/squeezed.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -79,11 +80,11 @@ std::string classes(const YarnProfile& yarn) {
     if (!yarn.wraps_measured) return out;
     const auto same = yarn.class_by_grist.front().name == yarn.class_by_wraps.front().name &&
                       yarn.class_by_grist.size() == yarn.class_by_wraps.size();
-    return out +
-           (same
-                ? "  The two agree.\n"
-                : wrapped("Trust the grist for length and mass, the wraps for gauge and sett.", 2) +
-                      "\n");
+    return out + (same ? "  The two agree.\n"
+                       : wrapped("Trust the grist for length and mass, the wraps for gauge; setts "
+                                 "go between the two.",
+                                 2) +
+                             "\n");
 }
 
 std::string behaviour(const YarnProfile& yarn) {
@@ -138,7 +139,7 @@ std::string gauge_doubt(const Question& q) {
 
 std::string sett(const Question& q, Spacing purpose, const char* name) {
     const Weave plain;
-    const auto cloth = weave_cloth(q.yarn, plain, purpose, Finish::light, q.measured.owned);
+    const auto cloth = weave_cloth(q.yarn, plain, {purpose, Finish::light}, q.measured.owned);
     const auto share = cloth.wanted;
     auto out = fmt::format("  {:<12}{}", name,
                            q.units.setts(cloth.greatest * share.low, cloth.greatest * share.high));
@@ -146,6 +147,16 @@ std::string sett(const Question& q, Spacing purpose, const char* name) {
         out += (cloth.within_reach ? "; of yours " : "; nearest of yours ") +
                q.units.dents(cloth.ends);
     return out + "\n";
+}
+
+// The rule that many weavers go by, beside ours.
+std::string half_of_wraps(const Question& q) {
+    const auto& yarn = q.yarn;
+    if (!yarn.wraps_measured || yarn.wraps_packed) return "";
+    const auto half = half_the_wraps(yarn.laid_wraps.mid);
+    return fmt::format("  {:<12}{}, {:.0f} % of the greatest sett\n", "half wraps",
+                       q.units.setts(half, half),
+                       100 * (half / greatest_sett(yarn.packed_diameter, plain_weave)));
 }
 
 std::string yarn_text(const Question& q, bool all) {
@@ -164,7 +175,8 @@ std::string yarn_text(const Question& q, bool all) {
     out += gauge(q, Firmness::drapey, "drapey") + gauge(q, Firmness::ordinary, "ordinary") +
            gauge(q, Firmness::firm, "firm") + gauge_doubt(q);
     out += "\n" + heading("Woven, plain weave") + "\n" + sett(q, Spacing::open, "open shawl") +
-           sett(q, Spacing::scarf, "scarf") + sett(q, Spacing::general, "general") + "\n";
+           sett(q, Spacing::scarf, "scarf") + sett(q, Spacing::general, "general") +
+           half_of_wraps(q) + "\n";
     if (const auto mind = yarn_cautions(q.yarn); !mind.empty())
         out += labelled("Mind:", joined(mind, "; "), 0) + "\n";
     out += stands_on(q.yarn);

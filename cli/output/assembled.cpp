@@ -8,8 +8,8 @@
 namespace gristwright::cli {
 namespace {
 
-constexpr double gap = 4;                  // cm between things that are not joined
-constexpr double shortest_fringe = 0.055;  // m; less at a cloth's end is turned in as a hem
+constexpr double gap = 4;                // cm between things that are not joined
+constexpr double shortest_fringe = 5.5;  // cm; less at a cloth's end is turned in as a hem
 
 struct Upwards {
     std::string_view kind;
@@ -200,9 +200,9 @@ Assembled Laying::done() {
         lay(*p, size, standing(size, foot)).loose = !nothing;
         box.hold(out_.parts.back().edge);
     }
-    const auto fringe = plan_.article->fringe.si();
-    if (plan_.article->craft == Craft::woven && fringe > shortest_fringe)
-        for (const auto& placed : out_.parts) add_fringe(placed, 100 * fringe, out_.fringe);
+    if (has_fringe(*plan_.article))
+        for (const auto& placed : out_.parts)
+            add_fringe(placed, in_centimetres(plan_.article->fringe), out_.fringe);
     return std::move(out_);
 }
 
@@ -212,6 +212,14 @@ Bounds Assembled::bounds(bool with_loose) const {
         if (with_loose || !placed.loose) out.hold(placed.edge);
     for (const auto& thread : fringe) out.hold(thread);
     return out;
+}
+
+bool has_fringe(const Template& article) {
+    return article.craft == Craft::woven && in_centimetres(article.fringe) > shortest_fringe;
+}
+
+bool is_on_frame(const Template& article) {
+    return article.craft == Craft::woven && !(article.loom_waste.si() > 0);
 }
 
 Assembled assembled(const Plan& plan) {

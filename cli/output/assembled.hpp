@@ -28,4 +28,9 @@ struct Assembled {
 
 Assembled assembled(const Plan& plan);
 
+// Whether a woven cloth's ends are left as a fringe; shorter ones are turned in as a hem.
+bool has_fringe(const Template& article);
+// Woven on pins or nails: no loom's waste, no heddle.
+bool is_on_frame(const Template& article);
+
 }  // namespace gristwright::cli

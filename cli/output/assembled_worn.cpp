@@ -85,14 +85,17 @@ void lay_front_bands(Laying& laying, double top, double bottom) {
         }
 }
 
+// The hem hangs below the body; whichever is worked first is laid first.
 void lay_body(Laying& laying, bool downwards) {
-    double hem = 0;
-    for (const char* name : {"body", "hem"})
-        if (const auto* p = laying.next(name)) {
-            const auto size = folded(*p);
-            laying.lay(*p, size, standing(size, {0, hem + size.height})).backwards = downwards;
-            hem += size.height;
-        }
+    const auto* body = laying.next("body");
+    const auto* hem = laying.next("hem");
+    const double length = folded(*body).height;
+    const auto lay = [&](const PlanPiece* p, double foot) {
+        if (p) laying.lay(*p, folded(*p), standing(folded(*p), {0, foot})).backwards = downwards;
+    };
+    if (downwards) lay(body, length);
+    lay(hem, length + laying.size("hem").height);
+    if (!downwards) lay(body, length);
 }
 
 struct Side {

@@ -9,6 +9,7 @@
 #include "cli/output/units_in_words.hpp"
 #include "cli/output/yarn_words.hpp"
 #include "engine/cloth/constants.hpp"
+#include "engine/cloth/spacing_words.hpp"
 #include "engine/project/by_cloth.hpp"
 #include "engine/yarn/constants.hpp"
 #include "engine/yarn/count.hpp"
@@ -99,10 +100,13 @@ std::string making_line(const PlanPiece& piece, const Units& units) {
             if (draws_itself_in(*w.weave))
                 return fmt::format("drawn in by its weft to {}, {} wide", units.sett(w.ends),
                                    units.size(piece.panel.reed_width));
-            return fmt::format("{} {}{} ({:.0f} % of the greatest sett), {} wide in it",
-                               units.dents(w.heddle), w.weave->shafts > 2 ? "reed" : "heddle",
-                               w.in_hole == 2 ? ", ends doubled" : "", 100 * w.share,
-                               units.size(piece.panel.reed_width));
+            if (w.by == Spaced::pins)
+                return fmt::format("{} ({:.0f} % of the greatest sett)", spacing_words(w),
+                                   100 * w.share);
+            const auto reed = piece.panel.reed_width;
+            return fmt::format("{}, {:.0f} % of the greatest sett; {} wide in it, {} off the loom",
+                               spacing_words(w), 100 * w.share, units.size(reed),
+                               units.size(reed * (1 - w.drawn_in.mid)));
         });
 }
 

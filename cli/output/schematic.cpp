@@ -4,67 +4,114 @@
 
 #include <algorithm>
 
+#include "cli/output/article_drawing.hpp"
+#include "cli/output/article_words.hpp"
+#include "cli/output/edge_counts.hpp"
+#include "cli/output/joins.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/short_names.hpp"
+#include "cli/output/warp_picture.hpp"
 
 namespace gristwright::cli {
 namespace {
 
-constexpr double page_width = 425, margin = 16, tallest = 250;
-constexpr std::size_t line_width = 54;  // characters
+constexpr double page_width = 560, margin = 18;
+// The article put together: its height to the left, where skeins end to the right.
+constexpr double whole_left = 78, whole_width = 290, whole_height = 300, ends_left = 392;
+// Each piece by itself: what is counted on its edges, and words beside it.
+constexpr double piece_left = 24, piece_width = 200, piece_height = 76, words_left = 304;
+constexpr double line = 16;
+constexpr std::size_t longest_name = 14;
 
-// A skein's end inside the first piece, as a share of its rows.
-struct SkeinEnd {
-    std::string name;
-    double rows_share;
+struct Whole {
+    Assembled article;
+    std::vector<Join> ends;
+    std::vector<std::string> skeins;  // their names, cut so that they can be told apart
 };
 
-std::vector<SkeinEnd> skein_ends(const Plan& plan, const YarnProfile& yarn) {
-    std::vector<SkeinEnd> out;
-    const auto& body = plan.pieces.front();
-    if (!body.knit || body.piece->count > 1 || body.ours < body.metres.mid) return out;
-    double used = 0;
-    for (std::size_t s = 0; s + 1 < yarn.skeins.size(); ++s) {
-        used += yarn.skeins[s].length.si();
-        const double share = used / body.metres.mid.si();
-        if (share >= 1) break;
-        out.push_back({yarn.skeins[s].name, rows_for_yarn(body.outline, share)});
-    }
+Whole whole_of(const JudgedPlan& judged, const Question& q) {
+    Whole out{assembled(judged.plan), {}, {}};
+    out.ends = joins(out.article, judged.plan, q.yarn);
+    for (const auto& skein : q.yarn.skeins) out.skeins.push_back(skein.name);
+    out.skeins = short_names(out.skeins, longest_name);
     return out;
 }
 
-// Room beside a piece for its length in words.
-double room_beside(const Plan& plan, const Units& units) {
-    std::size_t longest = 0;
-    for (const auto& piece : plan.pieces)
-        longest =
-            std::max(longest, characters(units.size(centimetres(flat(piece.outline).height))));
-    return 24 + 6.2 * double(longest);
+std::string end_words(const Join& join, const Whole& whole) {
+    return words(join, whole.article, whole.skeins[join.skein]);
 }
 
-// One scale for all pieces, in units per cm.
-double scale_of(const Plan& plan, const Units& units) {
-    const double widest = page_width - margin - room_beside(plan, units);
-    double scale = 1e9;
-    for (const auto& piece : plan.pieces) {
-        const auto size = flat(piece.outline);
-        scale = std::min({scale, widest / size.width, tallest / size.height});
+// Where a line leads to its words: from its right end; the end of a warp from wherever they stand.
+Point lead_from(const Line& line, bool in_warp, double y) {
+    if (in_warp) return {line.front().x, std::clamp(y, line.front().y, line.back().y)};
+    return *std::max_element(line.begin(), line.end(), [](Point a, Point b) { return a.x < b.x; });
+}
+
+// Words stand beside their lines, each a line's height below the last. From the left one of a pair
+// no line leads across the other: the skein's name stands at it.
+double draw_ends(Svg& svg, const Whole& whole, const Pose& pose, double top) {
+    struct Label {
+        const Join* join;
+        Line line;
+        double y;
+    };
+    const auto box = whole.article.bounds(false);
+    const double middle = pose.at(Point{(box.low.x + box.high.x) / 2, 0}).x;
+    std::vector<Label> labels;
+    for (const auto& join : whole.ends) {
+        labels.push_back({&join, pose.at(join.line), 0});
+        labels.back().y = join.in_warp ? top : lead_from(labels.back().line, false, 0).y;
+        svg.path(path_of(labels.back().line, false), "join");
     }
-    return scale;
+    std::stable_sort(labels.begin(), labels.end(),
+                     [](const auto& a, const auto& b) { return a.y < b.y; });
+    double y = top;
+    for (const auto& label : labels) {
+        y = std::max(y + line, label.y + 4);
+        const auto from = lead_from(label.line, label.join->in_warp, y - 4);
+        if (from.x < middle - 2 && !label.join->in_warp)
+            svg.text({from.x, from.y - 5}, whole.skeins[label.join->skein], "asked-text middle");
+        else
+            svg.path(Path().move(from).line({ends_left - 16, y - 4}).line({ends_left - 4, y - 4}),
+                     "lead");
+        svg.text({ends_left, y}, end_words(*label.join, whole), "label");
+    }
+    return y;
 }
 
-void across(Svg& svg, Point from, double length, const std::string& words) {
-    svg.line(from, {from.x + length, from.y}, "measure");
-    for (const double x : {from.x, from.x + length})
-        svg.line({x, from.y - 3}, {x, from.y + 3}, "measure");
-    const double centre = std::max(from.x + length / 2, margin + 2.8 * double(characters(words)));
-    svg.text({centre, from.y + 14}, words, "label middle");
+// "a", "b", ... in the middle of each piece, once.
+void draw_letters(Svg& svg, const Whole& whole, const Plan& plan, const Pose& pose) {
+    for (std::size_t i = 0; i < plan.pieces.size() && plan.pieces.size() > 1; ++i)
+        for (const auto& placed : whole.article.parts) {
+            if (placed.piece != &plan.pieces[i]) continue;
+            const auto middle = pose.at(placed.row(0.5));
+            const auto at =
+                middle.size() % 2 == 0
+                    ? Point{(middle[middle.size() / 2 - 1].x + middle[middle.size() / 2].x) / 2,
+                            (middle[middle.size() / 2 - 1].y + middle[middle.size() / 2].y) / 2}
+                    : middle[middle.size() / 2];
+            svg.circle(at, 8.5, "tag")
+                .text({at.x, at.y + 4.5}, std::string(1, char('a' + i % 26)),
+                      "label strong middle");
+            break;
+        }
 }
 
-void down(Svg& svg, Point from, double length, const std::string& words) {
-    svg.line(from, {from.x, from.y + length}, "measure");
-    for (const double y : {from.y, from.y + length})
-        svg.line({from.x - 3, y}, {from.x + 3, y}, "measure");
-    svg.text({from.x + 6, from.y + length / 2 + 4}, words, "label");
+double draw_whole(Svg& svg, double y, const Whole& whole, const JudgedPlan& judged,
+                  const Question& q) {
+    const auto box = whole.article.bounds(true);
+    const double scale = std::min(whole_width / box.width(), whole_height / box.height());
+    const double wide = box.width() * scale, high = box.height() * scale;
+    const Pose pose{{whole_left - box.low.x * scale, y - box.low.y * scale}, 0, scale, false};
+    draw_parts(svg, whole.article, pose, true);
+    const double ends = draw_ends(svg, whole, pose, y - 4);
+    draw_letters(svg, whole, judged.plan, pose);
+    measure_across(svg, {whole_left, y + high + 9}, wide, q.units.size(centimetres(box.width())));
+    const double left = whole_left - 10;
+    svg.line({left, y}, {left, y + high}, "measure");
+    for (const double end : {y, y + high}) svg.line({left - 3, end}, {left + 3, end}, "measure");
+    svg.text({left - 6, y + high / 2 + 4}, q.units.size(centimetres(box.height())), "label end");
+    return std::max(y + high + 34, ends + 20);
 }
 
 std::string width_words(const Outline& o, const Units& units) {
@@ -73,12 +120,12 @@ std::string width_words(const Outline& o, const Units& units) {
         case Shape::tube:
         case Shape::cap:
             return size + " round";
-        case Shape::taper:
-            return size + ", narrowing to " + units.size(o.narrow);
         case Shape::square_from_corner:
             return size + " a side";
         case Shape::circle:
             return size + " across";
+        case Shape::taper:
+            return size + " to " + units.size(o.narrow);
         default:
             return size;
     }
@@ -88,97 +135,94 @@ bool height_told(const Outline& o) {
     return o.shape != Shape::circle && o.shape != Shape::square_from_corner;
 }
 
-std::string piece_name(const PlanPiece& p) {
+std::string piece_name(const PlanPiece& p, std::size_t place, bool lettered) {
     auto out = capital(p.piece->name);
+    if (lettered) out = fmt::format("{}: {}", char('a' + place % 26), p.piece->name);
     if (p.piece->count > 1) out += fmt::format(", {} alike", p.piece->count);
     if (p.ours.si() <= 0) out += " (another yarn)";
     return out;
 }
 
-std::string piece_words(const PlanPiece& p) {
-    if (p.knit)
-        return fmt::format("{}, {}; {} stitches at the widest, {} rows", p.piece->fabric,
-                           words(p.outline.shape), p.stitches, p.rows);
-    return fmt::format("{}, {}; {} ends, {} picks", p.piece->fabric, words(p.outline.shape),
-                       p.panel.ends, p.panel.picks);
+std::string length_words(const PlanPiece& p) {
+    const bool round = p.outline.shape == Shape::tube || p.outline.shape == Shape::cap;
+    return p.knit ? fmt::format("{} {}", p.rows, round ? "rounds" : "rows")
+                  : fmt::format("{} picks", p.panel.picks);
 }
 
-void draw_ends(Svg& svg, const Outline& o, Point corner, Flat box,
-               const std::vector<SkeinEnd>& ends) {
-    for (const auto& end : ends) svg.path(row_line(o, corner, box, end.rows_share), "join");
+std::string cloth_words(const PlanPiece& p) {
+    return fmt::format("{}, {}", p.piece->fabric, words(p.outline.shape));
+}
+
+std::string yarn_words(const PlanPiece& p, const Units& units) {
+    return fmt::format("{}, {}", units.yarn(p.metres.mid), units.mass(p.mass));
+}
+
+double piece_scale(const Plan& plan) {
+    double out = 1e9;
+    for (const auto& piece : plan.pieces) {
+        const auto size = flat(piece.outline);
+        out = std::min({out, piece_width / size.width, piece_height / size.height});
+    }
+    return out;
+}
+
+// The arrow of the work; turned round where a piece is worked from its narrow end.
+Path arrow_of(const PlanPiece& p, Point corner, Flat box, bool backwards) {
+    const auto arrow = work_arrow(p.outline, corner, box);
+    if (!backwards) return arrow;
+    Line turned;
+    for (const auto& at : arrow.along()) turned.push_back({at.x, 2 * corner.y + box.height - at.y});
+    return Path().move(turned[0]).line(turned[1]).move(turned[2]).line(turned[3]).line(turned[4]);
+}
+
+void draw_outline(Svg& svg, Point corner, Flat box, const PlanPiece& p, bool backwards,
+                  const Units& units) {
+    svg.path(outline_path(p.outline, corner, box), p.ours.si() > 0 ? "piece" : "piece other");
+    if (std::min(box.width, box.height) > 20) svg.path(arrow_of(p, corner, box, backwards), "way");
+    if (height_told(p.outline))
+        measure_down(svg, {corner.x + box.width + 9, corner.y}, box.height,
+                     units.size(centimetres(flat(p.outline).height)));
+}
+
+struct Entry {
+    const PlanPiece& piece;
+    std::string name;
+    bool backwards;
+};
+
+double draw_words(Svg& svg, double y, const Entry& entry, const std::string& slope,
+                  const Units& units) {
+    const auto& p = entry.piece;
+    svg.text({words_left, y}, entry.name, "head");
+    for (const auto& said : {cloth_words(p), width_words(p.outline, units) + "; " + length_words(p),
+                             yarn_words(p, units), slope})
+        if (!said.empty())
+            y = svg.lines({words_left, y + 17}, kept_together(said), 36, "label") - 15;
+    return y;
 }
 
 // Draws one piece below `y`; returns where the next begins.
-double draw_piece(Svg& svg, double y, const PlanPiece& p, double scale, const Units& units,
-                  const std::vector<SkeinEnd>& ends) {
-    svg.text({margin, y}, piece_name(p), "head");
-    y = svg.lines({margin, y + 15}, piece_words(p), line_width, "faint") - 30;
+double draw_piece(Svg& svg, double y, const Entry& entry, double scale, const Units& units) {
+    const auto& p = entry.piece;
     const auto size = flat(p.outline);
     const Flat box{size.width * scale, size.height * scale};
-    const Point corner{margin, y + 26};
-    svg.path(outline_path(p.outline, corner, box), "cloth")
-        .path(outline_path(p.outline, corner, box), "edge");
-    draw_ends(svg, p.outline, corner, box, ends);
-    svg.path(work_arrow(p.outline, corner, box), "way");
-    const double foot = corner.y + box.height + 9;
-    across(svg, {corner.x, foot}, box.width, width_words(p.outline, units));
-    if (height_told(p.outline))
-        down(svg, {corner.x + box.width + 9, corner.y}, box.height,
-             units.size(centimetres(size.height)));
-    return foot + 40;
+    const auto counts = edge_counts(p, entry.backwards);
+    const bool down = p.outline.shape == Shape::triangle || p.outline.shape == Shape::half_circle ||
+                      p.outline.shape == Shape::crescent;
+    const auto& above = down ? counts.first : counts.last;
+    const auto& below = down ? counts.last : counts.first;
+    const Point corner{piece_left, y + (above.empty() ? 0 : line)};
+    if (!above.empty()) svg.text({piece_left, y + 10}, above, "label");
+    draw_outline(svg, corner, box, p, entry.backwards, units);
+    const double foot = corner.y + box.height + line;
+    if (!below.empty()) svg.text({piece_left, foot}, below, "label");
+    const double beside = draw_words(svg, y + 12, entry, counts.slope, units);
+    return std::max(foot + 20, beside + 24);
 }
 
-double key_row(Svg& svg, double y, const std::string& look, const std::string& words) {
-    svg.rect({margin, y - 9}, 16, 10, look).text({margin + 24, y}, words, "label");
-    return y + 17;
-}
-
-double line_row(Svg& svg, double y, const std::string& look, const std::string& words) {
-    svg.line({margin, y - 4}, {margin + 16, y - 4}, look);
-    svg.text({margin + 24, y}, words, "label");
-    return y + 17;
-}
-
-std::string woven_words(const std::string& length, int count) {
-    return count == 1 ? length + " of warp for the cloth"
-                      : fmt::format("{} of warp for each of {} panels", length, count);
-}
-
-// The warp from one end to the other: every panel with its fringes, then what cannot be woven.
-double draw_warp(Svg& svg, double y, const PlanPiece& p, const WovenCloth& cloth, const Template& t,
-                 const Units& units) {
-    const int count = p.piece->count;
-    const auto panel = p.panel.warp_per_end - t.loom_waste / count;
-    const auto whole = panel * count + t.loom_waste;
-    const double scale = (page_width - 2 * margin) / whole.si();
-    const double thick = std::clamp(p.panel.reed_width.si() * scale, 8.0, 120.0);
-    svg.text({margin, y}, "Warp, from one end to the other", "head");
-    y = svg.lines({margin, y + 15},
-                  fmt::format("{} ends of {}; {} wide in the {}", p.panel.ends, units.yarn(whole),
-                              units.size(p.panel.reed_width),
-                              cloth.weave->shafts > 2 ? "reed" : "heddle"),
-                  line_width, "faint") -
-        30;
-    double x = margin;
-    const auto part = [&](Length length, const char* look) {
-        svg.rect({x, y + 26}, length.si() * scale, thick, look);
-        x += length.si() * scale;
-    };
-    for (int i = 0; i < count; ++i) {
-        part(t.fringe, "fringe");
-        part(panel - t.fringe * 2, "cloth");
-        part(t.fringe, "fringe");
-    }
-    part(t.loom_waste, "waste");
-    svg.rect({margin, y + 26}, x - margin, thick, "edge");
-    y += 26 + thick + 22;
-    y = key_row(svg, y, "cloth", woven_words(units.size(panel - t.fringe * 2), count));
-    if (t.fringe.si() > 0)
-        y = key_row(svg, y, "fringe", units.size(t.fringe) + " at each end for fringe or hem");
-    return key_row(svg, y, "waste",
-                   fmt::format("{} loom waste, {} of yarn", units.size(t.loom_waste),
-                               units.yarn(t.loom_waste * p.panel.ends))) +
-           18;
+bool is_backwards(const Whole& whole, const PlanPiece& piece) {
+    return std::any_of(whole.article.parts.begin(), whole.article.parts.end(),
+                       [&](const Placed& one) { return one.piece == &piece && one.backwards; });
 }
 
 bool lies_folded(const Plan& plan) {
@@ -187,7 +231,7 @@ bool lies_folded(const Plan& plan) {
     });
 }
 
-double draw_key(Svg& svg, double y, const Plan& plan, const std::vector<SkeinEnd>& ends) {
+double draw_key(Svg& svg, double y, const Plan& plan, const Whole& whole) {
     svg.path(Path()
                  .move({margin, y - 4})
                  .line({margin + 16, y - 4})
@@ -195,45 +239,59 @@ double draw_key(Svg& svg, double y, const Plan& plan, const std::vector<SkeinEnd
                  .line({margin + 16, y - 4})
                  .line({margin + 11, y}),
              "way");
-    svg.text({margin + 24, y}, "direction of work", "label");
-    y += 17;
-    if (lies_folded(plan)) {
-        svg.text({margin + 24, y}, "tubes and caps lie flat, folded in half", "label");
-        y += 17;
-    }
-    for (const auto& end : ends)
-        y = line_row(svg, y, "join",
-                     fmt::format("{} ends near row {:.0f}", shortened(inert(end.name), 24),
-                                 end.rows_share * plan.pieces.front().rows));
-    return y;
+    auto said = std::string("direction of work");
+    if (lies_folded(plan)) said += "; tubes and caps lie flat, folded in half";
+    svg.text({margin + 24, y}, said, "label");
+    if (!whole.ends.empty())
+        y = svg.lines(
+            {margin + 24, y + 18},
+            "Skeins are taken one after another as listed, each as long as it most likely is; "
+            "where they are alternated they end later, together.",
+            80, "faint");
+    return y + 6;
+}
+
+double draw_head(Svg& svg, const JudgedPlan& judged, const Question& q) {
+    const auto& plan = judged.plan;
+    svg.text({margin, 28}, fmt::format("{}, {}", plan.article->title, words(plan.article->craft)),
+             "title");
+    double y =
+        svg.lines({margin, 50}, kept_together(capital(reach_line(plan, q.units))), 78, "label");
+    return svg.lines(
+        {margin, y + 2},
+        kept_together(fmt::format("{}; chance that it reaches {}", q.units.yarn_range(plan.need),
+                                  percent(plan.certainty))),
+        78, "label");
 }
 
 double draw_all(Svg& svg, const JudgedPlan& judged, const Question& q) {
     const auto& plan = judged.plan;
-    const auto ends = skein_ends(plan, q.yarn);
-    const double scale = scale_of(plan, q.units);
-    svg.text({margin, 26}, fmt::format("{}, {}", plan.article->title, words(plan.article->craft)),
-             "head");
-    double y = svg.lines({margin, 42}, capital(reach_line(plan, q.units)), line_width, "label");
-    y = svg.lines({margin, y},
-                  fmt::format("{}; chance that it reaches {}", q.units.yarn_range(plan.need),
-                              percent(plan.certainty)),
-                  line_width, "label");
-    y += 14;
-    for (const auto& piece : plan.pieces) {
-        const bool first = &piece == &plan.pieces.front();
-        y = draw_piece(svg, y, piece, scale, q.units, first ? ends : std::vector<SkeinEnd>{});
-        if (piece.woven) y = draw_warp(svg, y, piece, *piece.woven, *plan.article, q.units);
+    const auto whole = whole_of(judged, q);
+    double y = draw_whole(svg, draw_head(svg, judged, q) + 10, whole, judged, q) + 8;
+    const double scale = piece_scale(plan);
+    for (std::size_t i = 0; i < plan.pieces.size(); ++i) {
+        const auto& piece = plan.pieces[i];
+        const Entry entry{piece, piece_name(piece, i, plan.pieces.size() > 1),
+                          is_backwards(whole, piece)};
+        y = draw_piece(svg, y, entry, scale, q.units);
+        if (piece.woven && !is_on_frame(*plan.article))
+            y = draw_warp(svg, {margin, y + 8}, page_width - 2 * margin, piece, *plan.article,
+                          q.units);
     }
-    return draw_key(svg, y, plan, ends) + 6;
+    return draw_key(svg, y + 12, plan, whole) + 14;
 }
 
 std::string said(const JudgedPlan& judged, const Question& q) {
     std::vector<std::string> out{capital(reach_line(judged.plan, q.units))};
+    const auto whole = whole_of(judged, q);
     for (const auto& p : judged.plan.pieces)
-        out.push_back(fmt::format("{}: {}; {}, {} long", piece_name(p), piece_words(p),
-                                  width_words(p.outline, q.units),
-                                  q.units.size(centimetres(flat(p.outline).height))));
+        out.push_back(fmt::format("{}: {}; {}, {} long; {}", piece_name(p, 0, false),
+                                  cloth_words(p), width_words(p.outline, q.units),
+                                  q.units.size(centimetres(flat(p.outline).height)),
+                                  length_words(p)));
+    for (const auto& join : whole.ends)
+        out.push_back(fmt::format("{} of the {}", end_words(join, whole),
+                                  whole.article.parts[join.part].piece->piece->name));
     return joined(out, ". ");
 }
 

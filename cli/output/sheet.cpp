@@ -13,6 +13,7 @@
 #include "cli/output/mind.hpp"
 #include "cli/output/sheet_parts.hpp"
 #include "cli/output/steps.hpp"
+#include "engine/cloth/spacing_words.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -44,9 +45,7 @@ void add_knitted(PageData& out, const PlanPiece& p, const KnitCloth& k, const Un
 void add_woven(PageData& out, const PlanPiece& p, const WovenCloth& w, const Units& units) {
     const bool inch = units.imperial();
     const double picks = p.panel.picks / p.panel.woven_length.si();  // to a metre
-    out << figure(fmt::format("{} ends", p.panel.ends),
-                  fmt::format("in the {} {}", units.dents(w.heddle),
-                              w.weave->shafts > 2 ? "reed" : "heddle"))
+    out << figure(fmt::format("{} ends", p.panel.ends), fmt::format("in the {}", spacing_words(w)))
         << figure(units.size(p.warp / p.panel.ends), "each end of the warp, its waste included")
         << figure(units.size(p.panel.reed_width), "wide on the loom")
         << figure(fmt::format("{:.0f}", inch ? picks * in_metres(inches(1)) : picks / 10),

@@ -13,16 +13,14 @@ Writing metric() {
     return {[](Length q) { return fmt::format("{:.0f} cm", in_centimetres(q)); },
             [](Length q) { return fmt::format("{:.0f} m", in_metres(q)); },
             [](Mass q) { return fmt::format("{:.0f} g", in_grams(q)); },
-            [units](Length q) { return units.needle(q); },
-            [units](Sett q) { return units.dents(q); }};
+            [units](Length q) { return units.needle(q); }};
 }
 
 Writing imperial(const Units& units) {
     return {[](Length q) { return fmt::format("{:.1f} in", in_inches(q)); },
             [](Length q) { return fmt::format("{:.0f} yd", in_yards(q)); },
             [](Mass q) { return fmt::format("{:.1f} oz", in_ounces(q)); },
-            [units](Length q) { return units.needle(q); },
-            [units](Sett q) { return units.dents(q); }};
+            [units](Length q) { return units.needle(q); }};
 }
 
 }  // namespace

@@ -2,7 +2,7 @@
 
 #include <fmt/core.h>
 
-#include <cmath>
+#include <algorithm>
 
 #include "cli/output/embedded.hpp"
 #include "cli/output/layout.hpp"
@@ -195,9 +195,14 @@ std::string Svg::file() const {
         fmt::format("width=\"{}\" height=\"{}\" ", decimal(2 * width_), decimal(2 * height_)));
 }
 
-std::string Svg::poster() const {
-    return file_as(
-        fmt::format("width=\"{}pt\" height=\"{}pt\" ", decimal(width_), decimal(height_)));
+std::string Svg::poster(double points) const {
+    return file_as(fmt::format("width=\"{}pt\" height=\"{}pt\" ", decimal(points * width_),
+                               decimal(points * height_)));
+}
+
+std::string Svg::one_side() const {
+    constexpr double wide = 538, high = 732;  // points, within the margins of both
+    return poster(std::min({1.0, wide / width_, high / height_}));
 }
 
 }  // namespace gristwright::cli

@@ -61,8 +61,10 @@ class Svg {
     std::string silent(double units) const;
     // A file of its own, with its style and paper, a unit two pixels large.
     std::string file() const;
-    // For paper: a unit is a point, 72 to the inch.
-    std::string poster() const;
+    // For paper: a unit is so many points, 72 to the inch.
+    std::string poster(double points = 1) const;
+    // For one side of A4 or Letter: a unit is a point, or less where that were too large.
+    std::string one_side() const;
 
   private:
     std::string opening(std::string_view id, std::string_view more) const;

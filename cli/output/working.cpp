@@ -6,6 +6,7 @@
 
 #include "cli/output/layout.hpp"
 #include "engine/cloth/constants.hpp"
+#include "engine/cloth/spacing_words.hpp"
 #include "engine/evidence/constants.hpp"
 #include "engine/project/constants.hpp"
 #include "engine/suitability/constants.hpp"
@@ -140,23 +141,40 @@ std::string knit_steps(const KnitCloth& k, const YarnProfile& yarn) {
     return out + figure(k.from_swatch ? constants::counted_swatch : constants::no_swatch);
 }
 
+std::string lost(Loss loss) {
+    return fmt::format("{:.0f} % ({:.0f} to {:.0f})", 100 * loss.mid, 100 * loss.low,
+                       100 * loss.high);
+}
+
 std::string woven_steps(const WovenCloth& w, const YarnProfile& yarn) {
     auto out = step(fmt::format(
-        "{}: squeezed diameter {:.3f} mm (Ashenhurst); greatest sett = {:g} / ({:g} + {:g}) / "
-        "diameter = {:.1f} ends/10 cm",
-        w.weave->name, in_millimetres(yarn.packed_diameter), w.weave->interlacing.threads,
-        w.weave->interlacing.threads, w.weave->interlacing.intersections,
-        in_ends_per_10cm(w.greatest)));
-    out += figure(constants::woollen_c) + figure(constants::worsted_c);
-    out += step(fmt::format(
-        "heddle {:.1f} ends/10 cm = {:.0f} %; {:.0f} to {:.0f} % wanted "
-        "(general 75 to 80: Osterkamp 2011, read; the rest common practice)",
-        in_ends_per_10cm(w.ends), 100 * w.share, 100 * w.wanted.low, 100 * w.wanted.high));
+        "{}: squeezed diameter {:.3f} mm, {:.2f} sqrt(yd/lb) of them to the inch{}; greatest sett "
+        "{:.1f} ends/10 cm",
+        w.weave->name, in_millimetres(yarn.packed_diameter), yarn.close_packing,
+        yarn.wraps_measured ? ", moved by the wraps counted" : "", in_ends_per_10cm(w.greatest)));
     out +=
-        step(fmt::format("take-up {:.1f} % of warp and of weft; losses from reed to finished: "
-                         "width {:.0f} %, length {:.0f} % (nine weavers' published records)",
-                         100 * w.warp_take_up, 100 * w.width.mid, 100 * w.length.mid));
-    return out + figure(constants::crimp_factor) + figure(constants::before_sample) +
+        w.weave->sett > 0
+            ? step(fmt::format("ends {:g} times plain weave's [{}: {}]", w.weave->sett,
+                               words(w.weave->mark), w.weave->source))
+            : step(fmt::format("= {0:g} / ({0:g} + {1:g}) / diameter (Ashenhurst)",
+                               w.weave->interlacing.threads, w.weave->interlacing.intersections));
+    out += figure(constants::woollen_c) + figure(constants::worsted_c);
+    if (yarn.wraps_measured) out += figure(constants::loft_in_cloth);
+    out +=
+        step(fmt::format("{}: {:.1f} ends/10 cm = {:.0f} %; {:.0f} to {:.0f} % wanted "
+                         "(general 75 to 80: Osterkamp 2011, read; the rest common practice)",
+                         spacing_words(w), in_ends_per_10cm(w.ends), 100 * w.share,
+                         100 * w.wanted.low, 100 * w.wanted.high));
+    if (w.hole.si() > 0)
+        out += step(fmt::format("its hole: {:.2f} mm", in_millimetres(w.hole))) +
+               figure(constants::hole_share);
+    out +=
+        step(fmt::format("take-up of the warp {:.1f} %; width lost from reed to off the loom "
+                         "{}, to washed {}; length, off the loom to washed, {}",
+                         100 * w.warp_take_up, lost(w.drawn_in), lost(w.width), lost(w.length)));
+    return out + figure(constants::draw_in_the_loom) + figure(constants::crimp_factor) +
+           figure(constants::before_sample) +
+           step("weft = picks x width in the reed (Taylor; Brooks 1892)") +
            figure(constants::weft_slack);
 }
 

@@ -1,7 +1,7 @@
-// Woven cloth from its yarn's packed diameter: setts, take-up, losses, warp and weft metres.
+// Woven cloth from its yarn's packed diameter: setts, take-up, warp and weft metres.
 #pragma once
 
-#include "engine/units/quantity.hpp"
+#include "engine/cloth/losses.hpp"
 
 namespace gristwright {
 
@@ -24,37 +24,29 @@ struct ShareBand {
 };
 ShareBand share_band(Spacing purpose);
 
-// Crimp of one system as a share of its straight length in plain weave, from the crossing system's
+// Crimp of one system in plain weave as a share of the cloth's length, from the crossing system's
 // sett: (9/16) s^2 with s = sett x diameter, derived from Peirce's geometry. Good to s = 0.5.
 double take_up(Sett crossing, Length packed_diameter);
 
-// Loss in washing as a share of the unwashed size.
-enum class Finish { light, open_or_fulled, hard_fulled };
-struct Loss {
-    double mid, low, high;
-};
-Loss width_loss(Finish finish);   // reed width to finished width
-Loss length_loss(Finish finish);  // off the loom to finished
-
-// A loss is divided out, never added: 8 in finished at 20 % needs 10 in.
-constexpr Length before_loss(Length finished, double loss) { return finished / (1 - loss); }
-
 struct Panel {
     Length width, length;       // finished
+    Length hems;                // woven beyond the length, both together, as on the loom
     Length fringe, loom_waste;  // of one end: both fringes together, and what cannot be woven
     Sett ends, picks;           // on the loom
-    double width_loss = 0, length_loss = 0;
+    double width_loss = 0, length_loss = 0;  // reed to washed, off the loom to washed
     double warp_take_up = 0, weft_slack = 0;
-    int end_repeat = 1;
+    int end_repeat = 1, pick_repeat = 1;
 };
 
 struct PanelMetres {
-    int ends = 0, picks = 0;
-    Length reed_width, woven_length, warp_per_end;
+    int ends = 0, picks = 0;                        // picks: without the hems
+    Length reed_width, woven_length, warp_per_end;  // woven length: tension let off
     Length warp, weft;
 };
 
-// Ends are whole repeats, rounded up, so the panel is never narrower than asked.
+// Ends and picks are whole repeats, rounded up, so the panel is never smaller than asked. Weft is
+// picks x width in the reed: the weft's take-up is what draws the cloth in, so the reed width
+// already holds it (Taylor; Brooks 1892).
 PanelMetres panel_metres(const Panel& panel);
 
 }  // namespace gristwright

@@ -3,9 +3,11 @@
 #pragma once
 
 #include <memory>
+#include <optional>
 #include <string>
 
 #include "engine/cloth/equipment.hpp"
+#include "engine/cloth/losses.hpp"
 #include "engine/cloth/sett.hpp"
 #include "engine/estimate/constant.hpp"
 #include "engine/yarn/profile.hpp"
@@ -21,7 +23,7 @@ struct Weave {
     int warp_float = 1, weft_float = 1;  // threads passed without crossing, of its chart
     int shafts = 2;                      // 2: one rigid heddle weaves it
     double take_up = 1;                  // against plain weave at the same sett
-    int most_in_hole = 1;                // ends that may share a hole or a dent
+    int most_in_hole = 1;                // ends that may share a hole of a rigid heddle
     int end_repeat = 2, pick_repeat = 2;
     double definition = 0;     // definition it asks of the yarn, 0..1
     bool loose_loops = false;  // floats that catch
@@ -30,20 +32,37 @@ struct Weave {
     std::string chart;  // as engine/lay/chart.hpp reads it; empty: none
 };
 
+// What a warp is stretched on. On pins warp and weft are one thread: nothing is drawn in at the
+// edges, and there is no warp to waste.
+enum class Loom { warped, pins };
+
+// How a piece is woven and finished.
+struct Weaving {
+    Spacing spacing = Spacing::general;
+    Finish finish = Finish::light;
+    Loom loom = Loom::warped;
+    // Shares of hair in warp and weft, where another yarn than the profile's has a part.
+    std::optional<double> warp_hair{}, weft_hair{};
+};
+
 struct [[nodiscard]] WovenCloth {
     std::shared_ptr<const Weave> weave;  // its own copy
-    Sett heddle;                         // the heddle's or reed's own
-    int in_hole = 1;                     // ends in each hole or dent
-    Sett ends, picks;                    // on the loom
+    Spaced by = Spaced::heddle;
+    Sett heddle;               // the heddle's, reed's or frame's own count
+    int in_hole = 1;           // ends in each hole and slot, or dent
+    int heddles_together = 1;  // 2: two rigid heddles of that count, one behind the other
+    Sett ends, picks;          // on the loom
     Sett greatest;
     double share = 0;  // of the greatest sett
     ShareBand wanted{};
     bool within_reach = true;   // false: no heddle owned comes near the band
     bool shafts_enough = true;  // false: this loom cannot weave it
-    bool through_hole = true;   // false: the yarn is too thick for the heddle's hole
-    double warp_take_up = 0, weft_take_up = 0;
-    Loss width{}, length{};
-    double spread = 0;  // relative margin of its metres
+    bool through_hole = true;   // false: the yarn is thicker than the heddle's hole
+    Length hole;                // of a rigid heddle; 0: there is none
+    double warp_take_up = 0;
+    Loss drawn_in{};         // width, reed to off the loom
+    Loss width{}, length{};  // reed to washed, off the loom to washed
+    double spread = 0;       // relative margin of its metres
 };
 
 // The closest that ends can lie in this weave. R / (R + I) holds where one warp and one weft make
@@ -56,7 +75,7 @@ bool draws_itself_in(const Weave& weave);
 // Of the finished cloth: the longest stretch that lies on it without crossing.
 Length longest_float(const WovenCloth& cloth);
 
-WovenCloth weave_cloth(const YarnProfile& yarn, const Weave& weave, Spacing purpose, Finish finish,
+WovenCloth weave_cloth(const YarnProfile& yarn, const Weave& weave, const Weaving& how,
                        const Equipment& owned);
 
 }  // namespace gristwright

@@ -43,14 +43,6 @@ inline constexpr Constant swatch_metres{"metres per area of a weighed swatch",
                                         "mass and area of a swatch, and how the rest will differ"};
 inline constexpr Constant rated_look{
     "a look rated on a swatch", 0.08, 0.05, 0.15, "of 1", Mark::judgement, ""};
-inline constexpr Constant loss_prior{
-    "shrinkage against the published records",
-    0.04,
-    0.03,
-    0.08,
-    "relative",
-    Mark::judgement,
-    "nine weavers' published records lie nearer to the middles, which they set"};
 inline constexpr Constant rows_between_knitters{"rows for their stitches, between knitters",
                                                 0.076,
                                                 0.046,

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "engine/evidence/constants.hpp"
+#include "engine/project/constants.hpp"
 
 namespace gristwright {
 namespace {
@@ -68,9 +69,9 @@ Sample woven_sample(const WovenCloth& cloth, Length loom_waste) {
     out.knitted = false;
     const double wide = 1 / (1 - cloth.width.mid), along = 1 / (1 - cloth.length.mid);
     out.linear = cloth.ends.si() * wide * loom_waste.si();
-    out.square =
-        wide * along *
-        (cloth.ends.si() * (1 + cloth.warp_take_up) + cloth.picks.si() * (1 + cloth.weft_take_up));
+    out.square = wide * along *
+                 (cloth.ends.si() * (1 + cloth.warp_take_up) +
+                  cloth.picks.si() * (1 + constants::weft_slack));
     out.count = cloth.picks.si() * along;
     out.second_count = cloth.ends.si() * wide;
     out.read_error = read_error;

@@ -152,17 +152,19 @@ void observe(const KnittedSwatch& swatch, const KnitFabric& fabric, const YarnPr
         {Basis::knitted_swatch, fabric.name, swatch.washed, swatch.mass && swatch.width, 0, {}});
 }
 
-void observe(const WovenSwatch& swatch, Finish finish, Evidence& known) {
+void observe(const WovenSwatch& swatch, Finish finish, double hair, Evidence& known) {
     need_positive(swatch.width.si(), "the finished width");
     need_positive(swatch.length.si(), "the finished length");
     if (swatch.reed_width) {
-        const Estimate<double> prior{1 - width_loss(finish).mid, loss_prior};
+        const Estimate<double> prior{1 - width_loss(finish, hair).mid,
+                                     spread_kept(width_loss(finish, hair))};
         const auto seen = kept(swatch.width, *swatch.reed_width);
         question(known, prior, seen, Seen::width_kept);
         known.width_kept = posterior(known.width_kept.value_or(prior), seen);
     }
     if (swatch.woven_length) {
-        const Estimate<double> prior{1 - length_loss(finish).mid, loss_prior};
+        const Estimate<double> prior{1 - length_loss(finish, hair).mid,
+                                     spread_kept(length_loss(finish, hair))};
         const auto seen = kept(swatch.length, *swatch.woven_length);
         question(known, prior, seen, Seen::length_kept);
         known.length_kept = posterior(known.length_kept.value_or(prior), seen);

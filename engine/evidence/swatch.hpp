@@ -36,7 +36,8 @@ struct WovenSwatch {
 // Throws Refused for a count or a size that is not above zero.
 void observe(const KnittedSwatch& swatch, const KnitFabric& fabric, const YarnProfile& yarn,
              Evidence& known);
-void observe(const WovenSwatch& swatch, Finish finish, Evidence& known);
+// `hair`: share of the yarn that is wool or other hair.
+void observe(const WovenSwatch& swatch, Finish finish, double hair, Evidence& known);
 
 // What a washed swatch tells about the hands: its gauge against the table's for that yarn, before
 // any evidence. Nothing when it is not washed, or so far off that it is questioned.

@@ -6,8 +6,25 @@
 
 namespace gristwright::constants {
 
-inline constexpr Constant weft_slack{"weft laid in slack",  0.03, 0.0, 0.05, "relative",
-                                     Mark::common_practice, ""};
+inline constexpr Constant weft_slack{
+    "weft wasted and laid in slack",   0.03, 0.0, 0.05, "relative", Mark::common_practice,
+    "beside picks x width in the reed"};
+inline constexpr Constant shaft_loom_waste{
+    "loom waste of a shaft loom", 70, 69, 91, "cm", Mark::read, "weavers' pages: 27 to 36 in"};
+inline constexpr Constant least_waste{
+    "least loom waste of one end", 5, 5, 20, "cm", Mark::judgement, "a card or a small frame"};
+inline constexpr Constant most_waste{
+    "most loom waste of one end", 300, 150, 300, "cm", Mark::judgement,
+    "5 ft with a sample was met"};
+inline constexpr Constant no_fringe{"shortest fringe", 0, 0, 0, "cm", Mark::judgement, ""};
+inline constexpr Constant longest_fringe{"longest fringe", 60, 30, 60, "cm", Mark::judgement, ""};
+inline constexpr Constant pin_tails{"tails of a square on pins",
+                                    0.2,
+                                    0.15,
+                                    0.3,
+                                    "m a square",
+                                    Mark::judgement,
+                                    "begun and darned in, none for joining"};
 inline constexpr Constant joins_and_tails{
     "yarn lost in joins and tails",        0.4, 0.2, 0.6, "m a piece", Mark::judgement,
     "a cast-on tail and two woven-in ends"};
@@ -30,6 +47,9 @@ inline constexpr Constant hung_per_tex{
     "about the tension of a hand loom, and no more"};
 inline constexpr Constant least_hung{
     "the least that is hung on it", 50, 30, 100, "g", Mark::judgement, ""};
+inline constexpr Constant most_hung{
+    "the most that is hung on it", 250, 200, 300, "g", Mark::judgement,
+    "a hand loom pulls less on one end than it feels: 45 g in a weaver's sum"};
 inline constexpr Constant sized_below{
     "warp fitness below which a warp is sized", 0.5, 0.4, 0.6, "0 to 1", Mark::judgement, ""};
 

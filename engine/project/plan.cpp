@@ -1,6 +1,7 @@
 #include "engine/project/plan.hpp"
 
 #include "engine/project/constants.hpp"
+#include "engine/project/on_the_loom.hpp"
 #include "engine/units/failure.hpp"
 
 #include <fmt/core.h>
@@ -55,39 +56,27 @@ Costed cost_knitted(const PieceTemplate& piece, const KnitCloth& cloth) {
 // Panels alike are woven one after the other on one warp: its waste is paid once.
 Costed cost_woven(const Template& article, const PieceTemplate& piece, const WovenCloth& cloth) {
     Costed out{{}, {}, cloth, {}, {}, cloth.spread};
-    const double reed = before_loss(piece.outline.width, cloth.width.mid).si();
-    const double woven = before_loss(piece.outline.length, cloth.length.mid).si() * piece.count;
-    const double ends = cloth.ends.si() * reed;
+    const auto panel = panel_of(article, piece, cloth);
+    const double reed = before_loss(panel.width, panel.width_loss).si();
+    const double ends = panel.ends.si() * reed;
+    const double pick = panel.picks.si() * reed * (1 + panel.weft_slack);
+    const double woven = before_loss(panel.length, panel.length_loss).si();
+    const double bare = panel.fringe.si() + panel.loom_waste.si();
     const int wide = width_grows(piece.grows) ? 1 : 0;
     const int along = length_grows(piece.grows) ? 1 : 0;
     const auto divide = [&](int powers, double metres, double ours) {
-        add(out.need, powers, ours * metres);
-        add(out.other, powers, (1 - ours) * metres);
+        add(out.need, powers, ours * metres * piece.count);
+        add(out.other, powers, (1 - ours) * metres * piece.count);
     };
-    divide(wide + along, ends * woven * (1 + cloth.warp_take_up), piece.warp_ours());
-    divide(wide, ends * (2 * article.fringe.si() * piece.count + article.loom_waste.si()),
-           piece.warp_ours());
-    divide(wide + along, cloth.picks.si() * woven * reed * (1 + weft_slack + cloth.weft_take_up),
-           piece.weft_ours());
+    const auto weave = [&](int powers, double length) {
+        divide(powers, ends * length * (1 + panel.warp_take_up), piece.warp_ours());
+        divide(powers, pick * length, piece.weft_ours());
+    };
+    weave(wide + along, woven);
+    weave(wide, panel.hems.si());
+    divide(wide, ends * bare, piece.warp_ours());
+    if (article.loom == Loom::pins) divide(0, pin_tails, 1);
     return out;
-}
-
-// Warp and weft of unlike thickness: a repeat of R ends and I crossings is R warp and I weft
-// thicknesses wide, and the other way along the picks (Ashenhurst's rule for unlike yarns, from
-// memory).
-WovenCloth weave_two(const YarnProfile& yarn, const OtherYarn& other, const Weave& weave,
-                     const PieceTemplate& piece, const Template& article, const Equipment& owned) {
-    const auto own = yarn.packed_diameter;
-    const auto second = other.packed_diameter.si() > 0 ? other.packed_diameter : own;
-    const auto of_both = [&](double ours) { return own * ours + second * (1 - ours); };
-    const auto warp = of_both(piece.warp_ours()), weft = of_both(piece.weft_ours());
-    const auto r = weave.interlacing.threads, i = weave.interlacing.intersections;
-    auto mixed = yarn;
-    mixed.packed_diameter = (warp * r + weft * i) / (r + i);
-    auto cloth = weave_cloth(mixed, weave, article.spacing, article.finish, owned);
-    const auto along = (weft * r + warp * i) / (r + i);
-    cloth.picks = cloth.picks * (mixed.packed_diameter / along);
-    return cloth;
 }
 
 Costed cost(const Template& article, const PieceTemplate& piece, const YarnProfile& yarn,
@@ -106,7 +95,7 @@ Costed cost(const Template& article, const PieceTemplate& piece, const YarnProfi
     const auto* weave = article.own.weave_named(piece.fabric);
     if (!weave) weave = fabrics.weave_named(piece.fabric);
     if (!weave) throw unknown();
-    return cost_woven(article, piece, weave_two(yarn, other, *weave, piece, article, owned));
+    return cost_woven(article, piece, weave_piece(article, piece, *weave, yarn, other, owned));
 }
 
 struct Total {
@@ -201,22 +190,14 @@ void realise_knitted(const KnitCloth& cloth, PlanPiece& out) {
 
 void realise_woven(const Template& article, const WovenCloth& cloth, PlanPiece& out) {
     const int count = out.piece->count;
-    const Panel panel{.width = out.outline.width,
-                      .length = out.outline.length,
-                      .fringe = article.fringe * 2,
-                      .loom_waste = article.loom_waste / count,
-                      .ends = cloth.ends,
-                      .picks = cloth.picks,
-                      .width_loss = cloth.width.mid,
-                      .length_loss = cloth.length.mid,
-                      .warp_take_up = cloth.warp_take_up,
-                      .weft_slack = weft_slack + cloth.weft_take_up,
-                      .end_repeat = cloth.weave->end_repeat};
+    auto panel = panel_of(article, *out.piece, cloth);
+    panel.width = out.outline.width;
+    panel.length = out.outline.length;
     out.panel = panel_metres(panel);
-    out.panel.picks = whole_repeats(out.panel.picks, cloth.weave->pick_repeat);
     out.outline.width = out.panel.reed_width * (1 - cloth.width.mid);
     out.warp = out.panel.warp * count;
     out.weft = out.panel.weft * count;
+    if (article.loom == Loom::pins) out.weft += metres(pin_tails) * count;
     out.metres = {out.warp + out.weft, cloth.spread};
     out.ours = out.warp * out.piece->warp_ours() + out.weft * out.piece->weft_ours();
 }
@@ -318,13 +299,13 @@ std::string_view words(Obstacle obstacle) {
         case Obstacle::loom_too_narrow:
             return "needs a wider loom, even at the smallest useful size";
         case Obstacle::no_heddle_fits:
-            return "no heddle at hand gives a sett for this";
+            return "no heddle or reed near enough gives a sett for this";
         case Obstacle::finer_than_needles:
             return "wants a needle finer than any at hand";
         case Obstacle::no_needle_fits:
             return "no needle at hand is near the size for this";
         case Obstacle::too_thick:
-            return "the yarn may not pass the heddle's holes: try one end first";
+            return "the yarn is thicker than the heddle's holes are taken to be: try one end first";
     }
     return "";
 }
@@ -352,7 +333,7 @@ Plan plan(const Template& article, const YarnProfile& yarn, const Fabrics& fabri
     if (!(request.certainty >= 0.5 && request.certainty <= 0.999))
         throw Refused("certainty is from 50 to 99.9 %");
     Plan out;
-    out.article = std::make_shared<const Template>(article);
+    out.article = std::make_shared<const Template>(on_this_loom(article, owned));
     out.asked = request.certainty;
     out.other = request.other;
     out.have = {std::max(yarn.length.mid - request.keep, Length{}), yarn.length.spread};
@@ -360,7 +341,7 @@ Plan plan(const Template& article, const YarnProfile& yarn, const Fabrics& fabri
     std::vector<Costed> costed;
     costed.reserve(article.pieces.size());
     for (const auto& piece : out.article->pieces) {
-        costed.push_back(cost(article, piece, yarn, request.other, fabrics, owned));
+        costed.push_back(cost(*out.article, piece, yarn, request.other, fabrics, owned));
         costed.back().piece = {out.article, &piece};
     }
     const auto sum = total(costed);

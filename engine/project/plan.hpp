@@ -61,6 +61,7 @@ struct OtherYarn {
     LinearDensity grist{};
     Length packed_diameter{};
     std::optional<Length> length{};  // what there is of it
+    std::optional<double> hair{};    // share of it; not said: as this batch
 };
 
 struct [[nodiscard]] Plan {

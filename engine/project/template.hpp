@@ -85,8 +85,11 @@ struct Template {
     Firmness firmness = Firmness::ordinary;  // knitted
     Spacing spacing = Spacing::general;      // woven
     Finish finish = Finish::light;           // woven
-    Length fringe;                           // woven: at each end of each panel, both hems included
-    Length loom_waste;                       // woven: what cannot be woven, once a warp
+    Loom loom = Loom::warped;                // woven: what its warp is stretched on
+    Length fringe;                           // woven: bare warp kept at each end of each panel
+    Length hem;                              // woven: turned in or sewn in, at each end of each
+    Length loom_waste;                       // woven: what cannot be woven, once a warp; of it the
+                                             // first fringe and the last are cut
 
     Role role = Role::whole;            // of the batch in it
     Fabrics own;                        // stitches or weaves that it brings with it

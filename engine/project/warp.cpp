@@ -20,7 +20,8 @@ std::vector<WarpShare> share_warp(const std::vector<Length>& skeins, int ends, L
 }
 
 Mass hung_on_an_end(LinearDensity grist) {
-    return std::max(grams(constants::hung_per_tex * in_tex(grist)), grams(constants::least_hung));
+    return grams(std::clamp(constants::hung_per_tex * in_tex(grist), double{constants::least_hung},
+                            double{constants::most_hung}));
 }
 
 }  // namespace gristwright

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 
+#include "engine/cloth/spacing_words.hpp"
 #include "engine/units/failure.hpp"
 
 namespace gristwright {
@@ -69,7 +70,7 @@ std::string filled_in(std::string_view step, const Plan& plan, const Writing& wr
     return replaced(step, [&](std::string_view word) -> std::string {
         const auto& first = plan.pieces.front();
         if (word == "needle" && first.knit) return writing.needle(first.knit->needle);
-        if (word == "heddle" && first.woven) return writing.heddle(first.woven->heddle);
+        if (word == "heddle" && first.woven) return spacing_words(*first.woven);
         if (word == "size") return writing.size(plan.size);
         const auto dot = word.find('.');
         for (const auto& p : plan.pieces)

@@ -14,7 +14,6 @@ struct Writing {
     std::function<std::string(Length)> size, yarn;
     std::function<std::string(Mass)> mass;
     std::function<std::string(Length)> needle;
-    std::function<std::string(Sett)> heddle;
 };
 
 // "{body.rows} rows" -> "188 rows". Throws Refused for a word it does not know; a

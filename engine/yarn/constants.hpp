@@ -78,22 +78,43 @@ inline constexpr Constant combed_packing{
     "packing of combed short-draw wool", 0.15, 0.10, 0.22, "1", Mark::derived, handspun};
 inline constexpr Constant carded_packing{
     "packing of carded long-draw wool", 0.11, 0.07, 0.15, "1", Mark::derived, handspun};
+inline constexpr std::string_view by_ashenhurst =
+    "a note of 1999 on Ashenhurst's formula; the range is ours";
 inline constexpr Constant worsted_c{
-    "Ashenhurst's C, worsted",
-    0.90,
-    0.88,
-    0.92,
-    "1",
-    Mark::cited,
-    "Ashenhurst 1884, as a weaving note of 1999 gives it; the range is ours"};
+    "Ashenhurst's C, worsted", 0.90, 0.88, 0.92, "1", Mark::read, by_ashenhurst};
 inline constexpr Constant woollen_c{
-    "Ashenhurst's C, woollen",
-    0.84,
-    0.82,
-    0.86,
-    "1",
-    Mark::cited,
-    "Ashenhurst 1884, as a weaving note of 1999 gives it; the range is ours"};
+    "Ashenhurst's C, woollen", 0.84, 0.82, 0.86, "1", Mark::read, by_ashenhurst};
+
+// Of yarn by fibre and make: Ashenhurst's C, and the packing usually seen in its laid wraps.
+struct KindConstants {
+    Constant c, packing;
+};
+inline constexpr KindConstants worsted_spun{worsted_c, combed_packing};
+inline constexpr KindConstants woollen_spun{woollen_c, carded_packing};
+inline constexpr KindConstants cotton_spun{
+    {"C of cotton", 0.92, 0.90, 0.95, "1", Mark::derived,
+     "0.95 in Taylor, Cotton Weaving and Designing; 0.90 in a note of 1999"},
+    {"packing of cotton", 0.17, 0.12, 0.24, "1", Mark::derived, handspun}};
+inline constexpr KindConstants bast_spun{
+    {"C of linen and other bast", 0.92, 0.88, 0.96, "1", Mark::judgement, "as cotton"},
+    {"packing of linen", 0.20, 0.18, 0.22, "1", Mark::derived, handspun}};
+inline constexpr KindConstants silk_spun{
+    {"C of silk", 0.92, 0.88, 0.97, "1", Mark::judgement, "as cotton"},
+    {"packing of silk", 0.20, 0.18, 0.22, "1", Mark::derived, handspun}};
+inline constexpr KindConstants made_fibre_spun{
+    {"C of man-made staple", 0.90, 0.84, 0.95, "1", Mark::judgement, "as worsted"},
+    {"packing of man-made staple", 0.15, 0.10, 0.22, "1", Mark::judgement, ""}};
+inline constexpr Constant loft_in_cloth{
+    "part of a yarn's loft that cloth leaves it",
+    0.5,
+    0.28,
+    1.0,
+    "power of its width",
+    Mark::judgement,
+    "0.28 brings Ashenhurst's woollen from his worsted; 1 is half the wraps; a weaver's sample "
+    "of lofty woollen lies between"};
+inline constexpr Constant any_c{
+    "C of any yarn", 0.84, 0.60, 0.98, "1", Mark::judgement, "its range bounds what wraps may say"};
 inline constexpr Constant between_people{
     "wraps counted by another person", 0.07, 0.05, 0.10, "relative", Mark::judgement, ""};
 inline constexpr Constant prickling{"fibre that prickles",  30.5, 30, 31, "micron", Mark::read,

@@ -11,6 +11,7 @@
 #include "engine/units/ascii.hpp"
 #include "engine/units/failure.hpp"
 #include "engine/units/reading.hpp"
+#include "engine/yarn/constants.hpp"
 #include "engine/yarn/count.hpp"
 
 namespace gristwright {
@@ -56,6 +57,15 @@ std::string_view system_named(std::string_view words) {
     return "";
 }
 
+bool names(std::string_view text, std::initializer_list<std::string_view> fibres) {
+    const auto words = ascii::lowered(text);
+    return std::any_of(fibres.begin(), fibres.end(),
+                       [&](auto fibre) { return words.find(fibre) != std::string::npos; });
+}
+
+bool names_bast(std::string_view text) { return names(text, {"linen", "flax", "hemp", "ramie"}); }
+bool names_cotton(std::string_view text) { return names(text, {"cotton", "cottolin"}); }
+
 LinearDensity folded_count(std::string_view text, double one, std::string_view rest) {
     const double other = take_number(rest);
     if (other <= 0) throw not_read(text, "a number of strands is missing");
@@ -83,6 +93,20 @@ LinearDensity read_described_yarn(std::string_view text) {
         return linear_density_of(first, count_system("metres per gram"));
     const auto [length, mass] = read_skein(text);
     return mass.value / length.value;
+}
+
+std::optional<double> described_hair(std::string_view text) {
+    const bool hair = names(text, {"wool", "worsted", "merino", "shetland", "alpaca", "mohair"});
+    const bool still = names_bast(text) || names_cotton(text) ||
+                       names(text, {"silk", "rayon", "viscose", "bamboo", "lyocell", "acrylic"});
+    if (hair && still) return 0.5;
+    if (hair || still) return hair ? 1.0 : 0.0;
+    return {};
+}
+
+double described_close_packing(std::string_view text) {
+    if (names_cotton(text)) return constants::cotton_spun.c;
+    return names_bast(text) ? constants::bast_spun.c : constants::worsted_c;
 }
 
 }  // namespace gristwright

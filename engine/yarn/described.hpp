@@ -1,6 +1,7 @@
 // A yarn known only by how it is sold: its count, or its length to a weight.
 #pragma once
 
+#include <optional>
 #include <string_view>
 
 #include "engine/units/quantity.hpp"
@@ -12,5 +13,11 @@ namespace gristwright {
 // Refused for what is none, and for a count whose system the words do not settle:
 // wool is sold by two, 13 % apart.
 LinearDensity read_described_yarn(std::string_view text);
+
+// What the same words say of its fibre. Share of it that is wool or other hair; nothing where they
+// name no fibre.
+std::optional<double> described_hair(std::string_view text);
+// Ashenhurst's C: cotton's, linen's or worsted's.
+double described_close_packing(std::string_view text);
 
 }  // namespace gristwright

@@ -10,6 +10,7 @@
 #include "engine/yarn/bad_yarn.hpp"
 #include "engine/yarn/count.hpp"
 #include "engine/yarn/softness.hpp"
+#include "engine/yarn/squeezed.hpp"
 
 namespace gristwright {
 namespace {
@@ -242,8 +243,9 @@ YarnProfile profile(const Batch& batch, const YarnTables& tables, bool insist) {
     compare_skeins(batch, out);
     out.state_doubt = state_doubt;
     total(state_doubt, out);
-    const auto spun = batch.preparation == Preparation::combed ? SpunAs::worsted : SpunAs::woollen;
-    out.packed_diameter = packed_diameter(out.linear_density.mid, ashenhurst(spun));
+    out.close_packing = close_packing(batch, out.linear_density.mid);
+    out.packed_diameter = packed_diameter(out.linear_density.mid, out.close_packing);
+    out.hair = share_of_hair(batch);
     out.washed_gauge = batch.washed_gauge;
     note_what_is_assumed(batch, out);
     wrap(batch, out);

@@ -79,10 +79,12 @@ struct YarnProfile {
     bool wraps_tell_gauge = false;  // counted on wool: the trade's rule is of wool
     Estimate<Wraps> laid_wraps;     // measured, or guessed from the grist (with a wide margin)
     Length laid_diameter;           // 1 / laid wraps
-    Length packed_diameter;         // squeezed, as it lies in cloth (Ashenhurst)
-    Estimate<double> packing;       // share of the laid cylinder that is fibre; needs wraps
-    double specific_volume = 0;     // cm3/g; needs wraps
-    PackingBand usual;              // packing usual for the make-up; {0, 0}: not known
+    double close_packing = 0;       // Ashenhurst's C, moved by what the wraps say of the loft
+    Length packed_diameter;         // squeezed, as it lies in cloth: by that C
+    double hair = 1;             // share that is wool or other hair and draws together in washing
+    Estimate<double> packing;    // share of the laid cylinder that is fibre; needs wraps
+    double specific_volume = 0;  // cm3/g; needs wraps
+    PackingBand usual;           // packing usual for the make-up; {0, 0}: not known
     std::vector<WeightClass> class_by_grist;
     std::vector<WeightClass> class_by_wraps;  // empty when no wraps were measured
 

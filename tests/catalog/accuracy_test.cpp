@@ -16,6 +16,7 @@
 #include "engine/yarn/profile.hpp"
 #include "tests/catalog/finished_pieces.hpp"
 #include "tests/catalog/published.hpp"
+#include "tests/catalog/woven_accuracy.hpp"
 
 using namespace gristwright;
 using namespace published;
@@ -91,20 +92,6 @@ std::vector<Case> wraps_of_handspun(bool wool) {
     return out;
 }
 
-// Shares lost, in %; the ranges are those of practice. From the "units" and answers of rows M.
-std::vector<Case> losses_of_weavers() {
-    const auto row = [](const char* id, const char* what, Loss ours, double before, double after) {
-        const double lost = 100 * (1 - after / before);
-        return Case{id, what, 100 * ours.mid, 100 * ours.low, 100 * ours.high, lost, lost};
-    };
-    return {
-        row("M01", "scarf, length off the loom, %", length_loss(Finish::light), 75, 65),
-        row("M03", "lace-weave shawl, width, %", width_loss(Finish::open_or_fulled), 27.5, 20.5),
-        row("M05", "hard-fulled scarf, width, %", width_loss(Finish::hard_fulled), 8.5, 5.5),
-        row("M05", "the same, length, %", length_loss(Finish::hard_fulled), 76, 65),
-        row("M08", "shawl, width, %", width_loss(Finish::light), 22.917, 20)};
-}
-
 // Sums of textbooks: the same relations worked by others. They test arithmetic, not the model.
 std::vector<Case> sums_of_textbooks() {
     std::vector<Case> out;
@@ -178,7 +165,7 @@ std::string report() {
     const auto fabrics = catalog::built_in().fabrics;
     const auto knitted = articles_in_skeins(fabrics), next = next_pieces(fabrics);
     const auto gauges = gauges_of_classes(), wool = wraps_of_handspun(true);
-    const auto losses = losses_of_weavers(), sums = sums_of_textbooks();
+    const auto sums = sums_of_textbooks();
     std::string out =
         "# How near the models come\n\n"
         "Written by `tests/catalog/accuracy_test.cpp` from the published cases in `tests/cases`,\n"
@@ -212,11 +199,7 @@ std::string report() {
     out += table("Wraps from the grist alone: silk, cotton, flax",
                  "The same constant; it stands for wool, and these lie closer.",
                  wraps_of_handspun(false));
-    out +=
-        table("Loss from reed to finished cloth",
-              "Weavers' published records. The ranges were set from these and a few more records, "
-              "so this is the fit.",
-              losses);
+    out += losses_section();
     out += table("Sums of a textbook",
                  "W. Davis, Hosiery Manufacture (c. 1920): same relations, worked by others and "
                  "printed to three figures; the\nrange is 0.5 % either way. They test the "
@@ -259,8 +242,9 @@ std::string report() {
         "- **Wraps**: a smooth, combed yarn wraps closer than the guess, a felted one wider; "
         "silk,\n"
         "  cotton and flax lie 1.3 to 1.7 times as close. Count your own wraps.\n"
-        "- **Weaving before a sample**: the losses are nine weavers' records; hard fulling can go\n"
-        "  beyond any of them.\n";
+        "- **Weaving before a sample**: hard fulling can go beyond its range (two records); no "
+        "woven "
+        "lace,\n  wool blanket or rug was measured in two states.\n";
     return out;
 }
 

@@ -84,8 +84,8 @@ Values skein(const std::string& text) {
 
 Values heddles(const std::string& text) {
     Values out;
-    for (const auto sett : batch("heddles", text).owned.heddles)
-        out.push_back(in_ends_per_10cm(sett));
+    for (const auto& heddle : batch("heddles", text).owned.heddles)
+        out.push_back(in_ends_per_10cm(heddle.count));
     return out;
 }
 

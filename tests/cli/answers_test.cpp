@@ -107,8 +107,11 @@ TEST_CASE("the same yarn typed in yards and ounces makes the same, to the same s
     };
     // Exactly the same: a yard is 0.9144 m, an ounce 28.349523125 g (international, 1959).
     const Pair pairs[] = {
-        {{"--skein", "182.88m/56.69904625g"}, {"--skein", "200yd/2oz"}},
-        {{"--skein", "91.44m/49.61166546875g"}, {"--skein", "100 yd/1 3/4 oz"}},
+        // Heddles not said are those sold where yards are, and they stand at other setts.
+        {{"--skein", "182.88m/56.69904625g", "--heddles", "40/10.16cm"},
+         {"--skein", "200yd/2oz", "--heddles", "10epi"}},
+        {{"--skein", "91.44m/49.61166546875g", "--heddles", "40/10.16cm"},
+         {"--skein", "100 yd/1 3/4 oz", "--heddles", "10epi"}},
         {{"--skein", "609.6m/85.048569375g", "--loom-width", "60.96cm", "--heddles", "40/10.16cm"},
          {"--skein", "2000ft/3oz", "--loom-width", "24in", "--heddles", "10epi"}},
         {{"--skein", "300m/70g", "--spare", "9.144m", "--gauge", "24st/10.16cm"},

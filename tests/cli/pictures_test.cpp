@@ -7,10 +7,13 @@
 #include "cli/output/axis.hpp"
 #include "cli/output/charts.hpp"
 #include "cli/output/cloth_picture.hpp"
+#include "cli/output/edge_counts.hpp"
+#include "cli/output/joins.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/schematic.hpp"
 #include "cli/output/short_names.hpp"
 #include "cli/output/split_picture.hpp"
+#include "engine/project/on_the_loom.hpp"
 #include "tests/cli/asked.hpp"
 #include "tests/cli/drawing.hpp"
 #include "tests/near.hpp"
@@ -53,30 +56,84 @@ TEST_CASE("a drawn plan says its sizes and where each skein ends") {
     const auto drawn = drawing::read(plan_picture(judged, q));
     CHECK(holds(drawn.title, "Triangle shawl"));
     CHECK(drawn.says("Triangle shawl, knitted"));
-    CHECK(drawn.says(q.units.size(judged.plan.pieces[0].outline.width)));
     CHECK(holds(drawn.description, q.units.size(judged.plan.pieces[0].outline.width)));
     CHECK(drawn.says("direction of work"));
-    // In the worked shawl A ends first: the skeins before the last that its metres do not outlast.
+    // The skeins before the last that the shawl's metres do not outlast.
     std::size_t ends = 0;
     double used = 0;
     for (std::size_t s = 0; s + 1 < q.yarn.skeins.size(); ++s) {
         used += in_metres(q.yarn.skeins[s].length);
-        ends += used < in_metres(judged.plan.pieces[0].metres.mid) ? 1 : 0;
+        ends += used < in_metres(judged.plan.need.mid) ? 1 : 0;
     }
     CHECK(ends > 0);
-    CHECK(drawn.count("join") == 2 * ends);  // across the cloth and in the key
+    CHECK(drawn.count("join") == ends);
+    CHECK(asked::times(drawn.description, " ends, row") == ends);
 }
 
-TEST_CASE("a warp is drawn from end to end: cloth, fringes and waste sum to it") {
+TEST_CASE(
+    "skeins end where the yarn before them is used, through all pieces, forwards or backwards") {
+    for (const unsigned seed : {0U, 2U, 7U}) {
+        const auto q = asked::random_batch(seed, 6);
+        for (const char* name : {"yoke-pullover", "raglan-pullover", "plain-socks", "mittens",
+                                 "triangle-shawl", "blanket-squares", "woven-scarf",
+                                 "blanket-strips", "pin-loom-squares", "weft-only-scarf"}) {
+            INFO(seed, " ", std::string(name));
+            const auto plan = judged_plan(*q.catalogue.template_named(name), q).plan;
+            const auto article = assembled(plan);
+            const auto ends = joins(article, plan, q.yarn);
+            double used = 0;
+            std::size_t wanted = 0;
+            for (std::size_t s = 0; s + 1 < q.yarn.skeins.size(); ++s) {
+                used += in_metres(q.yarn.skeins[s].length);
+                wanted += used < in_metres(plan.need.mid) ? 1 : 0;
+            }
+            CHECK(ends.size() == wanted);
+            for (std::size_t i = 0; i < ends.size(); ++i) {
+                const auto& p = *article.parts[ends[i].part].piece;
+                CHECK(ends[i].skein == i);
+                CHECK((i == 0 || ends[i].part >= ends[i - 1].part));
+                CHECK(ends[i].number >= 1);
+                CHECK(ends[i].number <= (ends[i].in_warp ? p.panel.ends
+                                         : p.knit        ? p.rows
+                                                         : p.panel.picks));
+                CHECK(ends[i].line.size() >= 2);
+            }
+        }
+    }
+}
+
+TEST_CASE("counts stand on a piece's edges, and how it narrows agrees with them") {
+    const auto& q = asked::heron();
+    const auto plan = judged_plan(*q.catalogue.template_named("yoke-pullover"), q).plan;
+    for (const auto& p : plan.pieces) {
+        const auto counts = edge_counts(p, false);
+        CHECK(counts.first == std::to_string(p.stitches) + " st");
+        CHECK(counts.slope.empty() == (p.outline.shape != Shape::taper));
+        if (p.outline.shape != Shape::taper) CHECK(counts.last == counts.first);
+        if (p.outline.shape == Shape::taper) {
+            CHECK(holds(counts.slope, "fewer"));
+            CHECK(holds(edge_counts(p, true).slope, "more"));
+        }
+    }
+}
+
+TEST_CASE("a warp is drawn from end to end with its numbers, waste at both ends, and its heddle") {
     const auto& q = asked::heron();
     const auto judged = judged_plan(*q.catalogue.template_named("woven-scarf"), q);
     const auto drawn = drawing::read(plan_picture(judged, q));
-    CHECK(drawn.says("Warp, from one end to the other"));
+    const auto& t = *judged.plan.article;
     const auto& panel = judged.plan.pieces[0].panel;
+    CHECK(drawn.says("Warp, from one end to the other"));
+    CHECK(drawn.says("tied on: " + q.units.size(waste_beyond_fringe(t) / 3)));
+    CHECK(drawn.says("behind the heddle: " + q.units.size(waste_beyond_fringe(t) * (2.0 / 3))));
+    CHECK(drawn.says("fringe: " + q.units.size(t.fringe) + " at each end"));
+    CHECK(drawn.count("dent") == 12);
     bool said = false;
     for (const auto& text : drawn.texts)
         said = said || holds(text.words, std::to_string(panel.ends) + " ends of");
     CHECK(said);
+    const auto framed = judged_plan(*q.catalogue.template_named("pin-loom-squares"), q);
+    CHECK(drawing::read(plan_picture(framed, q)).count("waste") == 0);
 }
 
 TEST_CASE("charts of any yarn and of any number of skeins stay inside their edges") {

@@ -117,6 +117,11 @@ TEST_CASE("every option's bad values: the complaint says what is wrong and what 
         {{"--heddles", "30"}, "--heddles: '30' can mean to the inch or to 10 cm", "40/10cm"},
         {{"--heddles", "30/10cm,x"}, "--heddles: cannot read 'x'", "10 epi"},
         {{"--loom-width", "60"}, "--loom-width: cannot read '60': a length needs a unit", "171m"},
+        {{"--loom-waste", "35"}, "--loom-waste: cannot read '35': a length needs a unit", "171m"},
+        {{"--loom-waste", "4m"}, "loom waste is", "300"},
+        {{"--fringe", "90cm"}, "fringes are", "60"},
+        {{"--heddles", "10epi hole 20mm"}, "holes of heddles are", "10"},
+        {{"--heddles", "10epi hole thin"}, "cannot read 'thin'", "171m"},
         {{"--loom-width", "60g"}, "this is a mass, and a length is wanted here", "171m"},
         {{"--shafts", "1"}, "--shafts: '1' is not a whole number", "from 2 to 32"},
         {{"--shafts", "33"}, "--shafts: '33' is not a whole number", "from 2 to 32"},
@@ -203,7 +208,7 @@ TEST_CASE("every option's good values mean what they say") {
     CHECK(batch.variegated);
     const auto& owned = q.measured.owned;
     REQUIRE(owned.heddles.size() == 2);
-    CHECK(in_ends_per_inch(owned.heddles[0]) == near(10, 1e-12));
+    CHECK(in_ends_per_inch(owned.heddles[0].count) == near(10, 1e-12));
     CHECK(in_centimetres(owned.loom_width) == near(60.96, 1e-12));
     CHECK(owned.shafts == 8);
     CHECK(owned.needles.size() == 3);

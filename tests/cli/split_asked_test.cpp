@@ -72,8 +72,6 @@ TEST_CASE("what cannot be split says what is wrong and what would be right") {
         {{"--main", "twill-scarf"}, "twill-scarf: ", "shafts"},
         {{"--sample", "knitted", "--from", "E"}, "--from: there is no skein 'E'", "A, B, C, D"},
         {{"--sample", "knitted", "--reserve", "5"}, "--reserve: cannot read '5'", "171m"},
-        {{"--sample", "woven", "--loom-waste", "35"}, "--loom-waste: cannot read '35'", "171m"},
-        {{"--sample", "woven", "--loom-waste", "-1m"}, "--loom-waste: cannot read '-1m'", "171m"},
     };
     for (const auto& c : cases) {
         const auto said = refused(c.typed);

@@ -236,7 +236,7 @@ TEST_CASE("a wider loom never makes a smaller cloth, and a heddle more never a w
         }
         const auto away = [&](const Equipment& with) {
             const auto cloth =
-                weave_cloth(yarn, fabrics.weaves[0], article.spacing, article.finish, with);
+                weave_cloth(yarn, fabrics.weaves[0], {article.spacing, article.finish}, with);
             return std::abs(cloth.share - (cloth.wanted.low + cloth.wanted.high) / 2);
         };
         const double one = away(owned);

@@ -101,7 +101,7 @@ TEST_CASE("a knitted project learns from a knitted sample, and from no woven one
     REQUIRE(taught.found());
     CHECK(taught.parts[1].size_when_known > taught.parts[1].size);
     asked.wishes[0].sample =
-        woven_sample(weave_cloth(yarn, {}, Spacing::scarf, Finish::light, {}), centimetres(35));
+        woven_sample(weave_cloth(yarn, {}, {Spacing::scarf, Finish::light}, {}), centimetres(35));
     const auto untaught = split(yarn, asked);
     REQUIRE(untaught.found());
     REQUIRE(untaught.parts[0].made);

@@ -21,10 +21,10 @@ Weave weave(Interlacing interlacing = plain_weave, int shafts = 2) {
 
 WovenCloth woven(const YarnProfile& yarn, const Weave& weave, const Equipment& owned = {},
                  Spacing purpose = Spacing::scarf) {
-    return weave_cloth(yarn, weave, purpose, Finish::light, owned);
+    return weave_cloth(yarn, weave, {purpose, Finish::light}, owned);
 }
 
-const std::vector<Sett> three{ends_per_10cm(30), ends_per_10cm(40), ends_per_10cm(60)};
+const std::vector<Heddle> three{ends_per_10cm(30), ends_per_10cm(40), ends_per_10cm(60)};
 
 }  // namespace
 
@@ -36,7 +36,8 @@ TEST_CASE("of the heddles owned the one is chosen whose share lies nearest the b
         INFO(grist, " tex: ", in_ends_per_10cm(cloth.heddle));
         CHECK(cloth.share == Approx(cloth.ends / cloth.greatest));
         for (const auto other : three)
-            CHECK(std::abs(cloth.share - middle) <= std::abs(other / cloth.greatest - middle));
+            CHECK(std::abs(cloth.share - middle) <=
+                  std::abs(other.count / cloth.greatest - middle));
     }
 }
 
@@ -62,10 +63,10 @@ TEST_CASE("take-up is Peirce's at the sett chosen, less in a weave that crosses 
     const auto plain = weave();
     auto twill = weave(twill_2_2, 4);
     twill.take_up = 0.5;
-    const Equipment one{{ends_per_10cm(50)}, {}, 4, {}};
+    const Equipment one{{ends_per_10cm(80)}, {}, 4, {}};
     const auto y = yarn(400, 150);
     const auto cloth = woven(y, plain, one);
-    CHECK(cloth.warp_take_up == Approx(take_up(ends_per_10cm(50), y.packed_diameter)));
+    CHECK(cloth.warp_take_up == Approx(take_up(ends_per_10cm(80), y.packed_diameter)));
     CHECK(cloth.picks == cloth.ends);
     CHECK(woven(y, twill, one).warp_take_up == Approx(cloth.warp_take_up / 2));
     CHECK(woven(yarn(400, 1500), plain, one).warp_take_up <= 0.25);
@@ -92,9 +93,9 @@ TEST_CASE("the losses are those of the finish, and a firmer purpose wants a larg
     const auto plain = weave();
     const auto y = yarn(400, 150);
     for (const auto finish : {Finish::light, Finish::open_or_fulled, Finish::hard_fulled}) {
-        const auto cloth = weave_cloth(y, plain, Spacing::open, finish, {});
-        CHECK(cloth.width.mid == width_loss(finish).mid);
-        CHECK(cloth.length.mid == length_loss(finish).mid);
+        const auto cloth = weave_cloth(y, plain, {Spacing::open, finish}, {});
+        CHECK(cloth.width.mid == width_loss(finish, 1).mid);
+        CHECK(cloth.length.mid == length_loss(finish, 1).mid);
     }
     CHECK(woven(y, plain, {}, Spacing::open).share < woven(y, plain, {}, Spacing::firm).share);
 }
@@ -108,7 +109,7 @@ TEST_CASE("a warp-faced band draws itself in: no heddle of the loom's decides it
     yarn.packed_diameter = millimetres(0.5);
     const Equipment owned{
         .heddles = {ends_per_10cm(20)}, .loom_width = {}, .shafts = 2, .needles = {}};
-    const auto cloth = weave_cloth(yarn, band, Spacing::general, Finish::light, owned);
+    const auto cloth = weave_cloth(yarn, band, {Spacing::general, Finish::light}, owned);
     CHECK(in_ends_per_10cm(cloth.ends) == doctest::Approx(0.775 * 200));
     CHECK(in_ends_per_10cm(cloth.picks) == doctest::Approx(0.35 * 0.775 * 200));
     CHECK(cloth.within_reach);

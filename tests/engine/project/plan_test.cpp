@@ -1,5 +1,7 @@
 #include "engine/project/plan.hpp"
 
+#include "engine/project/on_the_loom.hpp"
+
 #include <doctest/doctest.h>
 
 #include <algorithm>
@@ -263,7 +265,8 @@ TEST_CASE("panels alike share one warp: its waste is paid once") {
     const auto both = sized(two, yarn(900, 150), metres(1.8));
     CHECK(both.pieces[0].panel.ends == one.pieces[0].panel.ends);
     const Length saved = one.need.mid * 2 - both.need.mid;
-    CHECK(in_metres(saved) == Approx(one.pieces[0].panel.ends * in_metres(scarf.loom_waste)));
+    CHECK(in_metres(saved) ==
+          Approx(one.pieces[0].panel.ends * in_metres(waste_beyond_fringe(scarf))));
     CHECK(2 * one.by_size.at(1) - both.by_size.at(1) ==
           near(in_metres(saved), 0.02));  // ends not yet whole
 }

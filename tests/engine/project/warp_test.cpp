@@ -23,7 +23,8 @@ TEST_CASE("a warp of three skeins: whole ends from each, and they add up") {
     CHECK(share_warp({metres(2)}, 120, metres(3)).empty());
 }
 
-TEST_CASE("what is hung on an end grows with its grist, from a least") {
-    CHECK(in_grams(hung_on_an_end(tex(300))) == doctest::Approx(300 * constants::hung_per_tex));
+TEST_CASE("what is hung on an end grows with its grist, from a least to a most") {
+    CHECK(in_grams(hung_on_an_end(tex(200))) == doctest::Approx(200 * constants::hung_per_tex));
     CHECK(in_grams(hung_on_an_end(tex(20))) == doctest::Approx(constants::least_hung));
+    CHECK(in_grams(hung_on_an_end(tex(1700))) == doctest::Approx(constants::most_hung));
 }

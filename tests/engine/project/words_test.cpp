@@ -21,9 +21,8 @@ std::string metres_of(Length l) { return std::to_string(std::lround(in_metres(l)
 
 std::string filled(const char* step, const Plan& plan) {
     const auto needle = [](Length q) { return std::to_string(in_millimetres(q)) + " mm"; };
-    const auto heddle = [](Sett q) { return std::to_string(in_ends_per_10cm(q)).substr(0, 4) + "/10 cm"; };
     const auto mass = [](Mass q) { return std::to_string(in_grams(q)) + " g"; };
-    return filled_in(step, plan, {centimetres_of, metres_of, mass, needle, heddle});
+    return filled_in(step, plan, {centimetres_of, metres_of, mass, needle});
 }
 
 }  // namespace
@@ -49,7 +48,7 @@ TEST_CASE("a woven plan's own numbers stand in the step") {
     const auto& panel = p.pieces[0].panel;
     CHECK(filled("{body.ends}/{body.picks}", p) ==
           std::to_string(panel.ends) + "/" + std::to_string(panel.picks));
-    CHECK(filled("{heddle}", p) == "49.2/10 cm");
+    CHECK(filled("{heddle}", p) == "12.5 epi heddle");
     CHECK(filled("{body.warp_each}", p) == centimetres_of(panel.warp_per_end));
     CHECK(filled("{body.warp} and {body.weft}", p) ==
           metres_of(panel.warp) + " and " + metres_of(panel.weft));
