@@ -10,6 +10,7 @@
 #include "cli/output/layout.hpp"
 #include "cli/output/page_parts.hpp"
 #include "cli/output/page_sections.hpp"
+#include "cli/output/yarn_words.hpp"
 #include "engine/units/reading.hpp"
 
 namespace gristwright::cli {
@@ -71,7 +72,7 @@ std::string kept_section(const KeptWork& work, const Question& q) {
     PageData out;
     set_rows(out, "swatches", work.swatches, swatch_data);
     set_rows(out, "weighings", work.weighings, weighing_data);
-    set_text(out, "stands", joined(q.yarn.evidence.stands_on, "; "));
+    set_text(out, "stands", joined(standings(q.yarn.evidence), "; "));
     if (work.project) out.set("begun", begun_data(work, q));
     return rendered(embedded::page_kept, out);
 }
