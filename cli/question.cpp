@@ -30,13 +30,13 @@ struct Filled {
     std::string_view option, key;
 };
 constexpr Filled filled[] = {
-    {"name", "name"},         {"prep", "preparation"}, {"draw", "draw"},
-    {"ply", "plies"},         {"fibre", "fibre"},      {"micron", "micron"},
-    {"staple", "staple"},     {"wraps", "wraps"},      {"wraps-how", "wraps_how"},
-    {"twist", "twist"},       {"gauge", "gauge"},      {"scale", "scale"},
-    {"measured", "measured"}, {"heddles", "heddles"},  {"loom-width", "loom_width"},
-    {"shafts", "shafts"},     {"needles", "needles"},  {"made", "made"},
-    {"colour", "colour"},
+    {"name", "name"},          {"prep", "preparation"}, {"draw", "draw"},
+    {"ply", "plies"},          {"fibre", "fibre"},      {"micron", "micron"},
+    {"staple", "staple"},      {"wraps", "wraps"},      {"wraps-how", "wraps_how"},
+    {"twist", "twist"},        {"gauge", "gauge"},      {"scale", "scale"},
+    {"measured", "measured"},  {"heddles", "heddles"},  {"loom-width", "loom_width"},
+    {"shafts", "shafts"},      {"needles", "needles"},  {"made", "made"},
+    {"yarn-colour", "colour"},
 };
 
 catalog::BatchText typed_batch(const Arguments& arguments) {
@@ -109,7 +109,8 @@ std::vector<Option> batch_options() {
          "cabled, energised, fulled, overplied, underplied, Z-plied",
          true},
         {"variegated", "", "colour changes break up the surface"},
-        {"colour", "teal", "of the yarn, for pictures: a name or #4a8c8c; once for each", true},
+        {"yarn-colour", "teal", "of the yarn, for pictures: a name or #4a8c8c; once for each",
+         true},
         {"gauge", "27st/10cm", "stocking stitch, counted on a washed swatch of this yarn"},
         {"scale", "0.1g", "what the scale reads to; else as the masses are written"},
         {"measured", "washed", "when lengths were taken: washed, off the reel, on the reel"},
