@@ -50,7 +50,7 @@ constexpr Filled filled[] = {
     {"shafts", "shafts"},
     {"needles", "needles"},
     {"made", "made"},
-    {"colour", "colour"},
+    {"yarn-colour", "colour"},
 };
 
 catalog::BatchText typed_batch(const Arguments& arguments) {
@@ -123,7 +123,8 @@ std::vector<Option> batch_options() {
          "cabled, energised, fulled, overplied, underplied, Z-plied",
          true},
         {"variegated", "", "colour changes break up the surface"},
-        {"colour", "teal", "of the yarn, for pictures: a name or #4a8c8c; once for each", true},
+        {"yarn-colour", "teal", "of the yarn, for pictures: a name or #4a8c8c; once for each",
+         true},
         {"gauge", "27st/10cm", "stocking stitch, counted on a washed swatch of this yarn"},
         {"scale", "0.1g", "what the scale reads to; else as the masses are written"},
         {"measured", "washed", "when lengths were taken: washed, off the reel, on the reel"},
