@@ -258,6 +258,7 @@ Question ask(const Arguments& arguments, const std::string& batch, Skeins skeins
     q.request = request_of(arguments);
     q.units = units_of(arguments, q.measured.yards ? "imperial" : "metric",
                        us_needles(q.catalogue.spoken));
+    if (q.units.imperial()) q.measured.owned.sold_by = SoldBy::by_the_inch;
     q.json = arguments.has("json");
     q.working = arguments.has("working");
     q.hands = book ? hands_besides(*book, batch, q.catalogue)

@@ -30,7 +30,7 @@ const char* whose(double share) {
 
 std::string woven_line(const PlanPiece& p, const Units& units) {
     if (p.woven->by == Spaced::pins)
-        return fmt::format("{} threads one way and {} the other; {}", p.panel.ends, p.panel.picks,
+        return fmt::format("{} ends, {} picks; {}", p.panel.ends, p.panel.picks,
                            making_line(p, units));
     return fmt::format("{} ends of {}, {} picks; {}; warp {}{}, weft {}{}", p.panel.ends,
                        units.yarn(p.warp / p.panel.ends), p.panel.picks, making_line(p, units),
