@@ -165,9 +165,11 @@ std::string yarn_text(const Question& q, bool all) {
     if (!q.yarn.cautions.empty()) out += labelled("Mind:", joined(q.yarn.cautions, "; "), 0) + "\n";
     out += stands_on(q.yarn);
     out += labelled("Assumed:", joined(assumptions(q.yarn, q.units), "; "), 0) + "\n";
-    if (const auto sharper = hints(q.yarn); !sharper.empty())
-        out += labelled("Sharper:", joined(sharper, "; "), 0) + "\n";
-    return out;
+    if (const auto sharper = hints(q.yarn); !sharper.empty()) {
+        out += "\n" + heading("What would sharpen it") + "\n";
+        for (const auto& one : sharper) out += labelled("-", one, 2) + "\n";
+    }
+    return out + "\n";
 }
 
 Answer run(const Arguments& arguments) {
