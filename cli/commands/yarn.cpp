@@ -169,7 +169,7 @@ std::string yarn_text(const Question& q, bool all) {
         out += "\n" + heading("What would sharpen it") + "\n";
         for (const auto& one : sharper) out += labelled("-", one, 2) + "\n";
     }
-    return out + "\n";
+    return out;
 }
 
 Answer run(const Arguments& arguments) {
@@ -177,7 +177,7 @@ Answer run(const Arguments& arguments) {
     const auto q = ask(arguments, batch, Skeins::all);
     const auto notes = joined(q.measured.notes, "\n");
     if (!q.json)
-        return {yarn_text(q, arguments.has("counts")) + (q.working ? yarn_working(q) : "") +
+        return {yarn_text(q, arguments.has("counts")) + (q.working ? yarn_working(q) : "") + "\n" +
                     next_line({"makes"}, batch, arguments),
                 notes};
     auto out = json_answer("yarn");
