@@ -155,7 +155,7 @@ std::string half_of_wraps(const Question& q) {
     if (!yarn.wraps_measured || yarn.wraps_packed) return "";
     const auto half = half_the_wraps(yarn.laid_wraps.mid);
     return fmt::format("  {:<12}{}, {:.0f} % of the greatest sett\n", "half wraps",
-                       q.units.setts(half, half),
+                       q.units.sett(half),
                        100 * (half / greatest_sett(yarn.packed_diameter, plain_weave)));
 }
 
