@@ -189,11 +189,12 @@ const char* wrong_meaning(WordClass of, std::string means, const Fabrics& fabric
     }
 }
 
-// Densities from Morton and Hearle, Physical Properties of Textile Fibres (from memory).
+// Densities at 65 % relative humidity, from Morton and Hearle, Physical Properties of Textile Fibres
+// (from memory).
 Density density_of(const std::string& kind, const std::string& category) {
     if (kind == "silk") return grams_per_cm3(1.34);
     if (kind == "plant") return grams_per_cm3(category == "seed hair" ? 1.52 : 1.50);
-    if (category == "regenerated cellulose") return grams_per_cm3(1.52);
+    if (category == "regenerated cellulose") return grams_per_cm3(1.49);
     if (category == "synthetic") return grams_per_cm3(1.14);
     return grams_per_cm3(1.31);
 }

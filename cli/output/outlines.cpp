@@ -31,10 +31,8 @@ Path circle(Point centre, double r) {
         .close();
 }
 
-// Where the crown begins, as a share of the height from the brim: one sixth of the round.
-double crown_begins(const Outline& o) {
-    return 1 - std::min(1.0, o.width.si() / 6 / o.length.si());
-}
+// Where the crown begins, as a share of the height from the brim.
+double crown_begins(const Outline& o) { return 1 - crown_of(o); }
 
 Path cap(const Outline& o, const Box& b) {
     const double shoulder = b.bottom() - b.height * crown_begins(o);

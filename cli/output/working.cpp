@@ -73,9 +73,13 @@ std::string ordinary_steps(const KnitCloth& k, const YarnProfile& yarn) {
     auto out =
         step(fmt::format("ordinary stocking stitch by grist: loop = sqrt({:.0f} tex) / {:.2f}, "
                          "kw / loop = {:.1f} st/10 cm, ± {:.0f} %",
-                         in_tex(yarn.linear_density.mid), constants::ordinary_tightness.value,
+                         in_tex(yarn.linear_density.mid), usual_tightness(yarn.linear_density.mid),
                          in_stitches_per_10cm(k.by_grist.mid), 100 * k.by_grist.margin90())) +
         figure(constants::ordinary_tightness);
+    if (1000 / in_tex(yarn.linear_density.mid) > constants::fine_from)
+        out += figure(constants::fine_from) + figure(constants::fine_eases);
+    if (1000 / in_tex(yarn.linear_density.mid) < constants::coarse_from)
+        out += figure(constants::coarse_from) + figure(constants::coarse_eases);
     if (k.by_wraps.mid.si() > 0)
         out += step(fmt::format(
                    "by wraps = {:.2f} x {:.1f} wpi = {:.1f} st/10 cm, ± {:.0f} %; both "
@@ -121,7 +125,7 @@ std::string knit_steps(const KnitCloth& k, const YarnProfile& yarn) {
                          k.from_swatch ? "your washed swatch gives" : "gauge on that needle",
                          in_stitches_per_10cm(k.gauge.mid), in_millimetres(k.loop), k.tightness));
     const auto& loop = constants::loop_constants[static_cast<std::size_t>(Relaxation::full)];
-    out += figure(loop.kw) + figure(loop.kc);
+    out += figure(loop.kw) + figure(loop.kc) + figure(constants::rows_to_stitches);
     out += step(fmt::format(
         "metres per area = kw kc / loop x {:.2f} for {} / {:.2f} blocked = {:.0f} m/m2, ± {:.0f} %",
         k.fabric->metres, k.fabric->name, k.growth.mid,

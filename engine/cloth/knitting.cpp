@@ -82,10 +82,13 @@ double unswatched(const std::optional<Estimate<double>>& habit) {
     return std::max<double>(counted_swatch, std::hypot(std::sqrt(besides), habit->spread));
 }
 
+// A swatch's gauge leaves the fabric's own range open. Before any, the margin is of published
+// pieces of every fabric, and holds that range unless it is the wider.
 double metres_margin(const KnitCloth& cloth, const Evidence& evidence) {
-    const double known = cloth.from_swatch ? counted_swatch : unswatched(evidence.habit);
     const double built = together(cloth.gauge.spread, besides_gauge);
-    return together(std::max(known, built), fabric_range(cloth));
+    if (cloth.from_swatch)
+        return together(std::max<double>(counted_swatch, built), fabric_range(cloth));
+    return std::max(unswatched(evidence.habit), together(built, fabric_range(cloth)));
 }
 
 // What weighed swatches tell of this fabric: its own swatch all of it; those of other fabrics only
@@ -112,8 +115,9 @@ void measure(const YarnProfile& yarn, KnitCloth& cloth) {
     const double stretch = std::sqrt(cloth.growth.mid);
     cloth.stitches = cloth.gauge.mid * (fabric.stitches / stretch);
     const double row_ratio = yarn.evidence.rows ? yarn.evidence.rows->mid : 1;
-    cloth.rows = rows_from_loop(cloth.loop, Relaxation::full) * (row_ratio * fabric.rows / stretch);
-    // Loops per area ks / l^2: metres per area go as the root of stitches x rows.
+    cloth.rows = rows_by_hand(cloth.gauge.mid) * (row_ratio * fabric.rows / stretch);
+    // The loop's length tells the metres, as the constants have it; only rows that were counted
+    // move them. Loops per area ks / l^2: metres per area go as the root of stitches x rows.
     const auto plain = plain_metres_per_area(cloth.loop, Relaxation::full) * std::sqrt(row_ratio);
     cloth.metres_per_area = {plain * (fabric.metres / cloth.growth.mid),
                              metres_margin(cloth, yarn.evidence)};

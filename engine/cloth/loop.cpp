@@ -43,8 +43,17 @@ Length loop_for_tightness(LinearDensity d, double k) {
     return millimetres(std::sqrt(in_tex(d)) / k);
 }
 
+Gauge rows_by_hand(Gauge stitches) { return stitches * rows_to_stitches; }
+
+double usual_tightness(LinearDensity d) {
+    const double per_gram = 1000 / in_tex(d);
+    const double finer = std::max(1.0, per_gram / fine_from);
+    const double thicker = std::max(1.0, coarse_from / per_gram);
+    return ordinary_tightness * std::pow(finer, -fine_eases) * std::pow(thicker, -coarse_eases);
+}
+
 Estimate<Gauge> gauge_by_grist(LinearDensity d) {
-    const auto loop = loop_for_tightness(d, ordinary_tightness);
+    const auto loop = loop_for_tightness(d, usual_tightness(d));
     return {stitches_from_loop(loop, Relaxation::full),
             band_spread(ordinary_tightness.low, ordinary_tightness.high)};
 }

@@ -21,12 +21,20 @@ LengthPerArea plain_metres_per_area(Length loop, Relaxation state);
 double tightness(LinearDensity d, Length loop);
 Length loop_for_tightness(LinearDensity d, double k);
 
+// Rows of hand-knitted stocking stitch of that gauge, soaked and dried flat: hands pack their rows
+// a little closer than the machine plain of the loop constants.
+Gauge rows_by_hand(Gauge stitches);
+
 // What cloth is knitted for. It decides the needle (engine/cloth/needle.hpp).
 enum class Firmness { lace, drapey, ordinary, firm, sock };
 struct TightnessBand {
     double low = 0, high = 0;
     double middle() const { return (low + high) / 2; }
 };
+
+// K of ordinary stocking stitch: one figure for most yarns, less at both ends of the scale, where
+// nobody knits plain as densely as the thickness would allow.
+double usual_tightness(LinearDensity d);
 
 // Ordinary stocking stitch, washed, without a swatch: from the grist through K, and from the wraps.
 // The spread is of the reading alone: the knitter's own, the same in both, is added once, after.

@@ -96,9 +96,7 @@ Estimate<Gauge> observe_gauge(const KnittedSwatch& swatch, const KnitFabric& fab
 void observe_rows(const KnittedSwatch& swatch, const KnitFabric& fabric, Evidence& known) {
     if (!swatch.rows) return;
     const auto stocking = stocking_gauge(swatch, fabric);
-    const auto expected =
-        rows_from_loop(loop_from_stitches(stocking.mid, Relaxation::full), Relaxation::full) *
-        (fabric.rows / std::sqrt(fabric.growth));
+    const auto expected = rows_by_hand(stocking.mid) * (fabric.rows / std::sqrt(fabric.growth));
     const Estimate<double> seen{swatch.rows->threads / swatch.rows->over.si() / expected.si(),
                                 together(counting(*swatch.rows), stocking.spread)};
     const auto prior = known.rows.value_or(Estimate<double>{1, rows_between_knitters});

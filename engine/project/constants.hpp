@@ -12,6 +12,15 @@ inline constexpr Constant joins_and_tails{
     "yarn lost in joins and tails",        0.4, 0.2, 0.6, "m a piece", Mark::judgement,
     "a cast-on tail and two woven-in ends"};
 
+inline constexpr Constant crown_depth{
+    "a crown's depth to the width round it",
+    1.0 / 7,
+    1.0 / 9,
+    1.0 / 6,
+    "1",
+    Mark::derived,
+    "eight sections, decreased every second round and from half way every round"};
+
 inline constexpr Constant plying_takes_up{
     "length that plying once more takes up", 0.07, 0.03, 0.12, "of each strand", Mark::judgement,
     "from the angle of a usual ply twist"};

@@ -35,15 +35,20 @@ void add(Need& need, int powers, double metres) {
 
 Costed cost_knitted(const PieceTemplate& piece, const KnitCloth& cloth) {
     Costed out{{}, cloth, {}, {}, {}, cloth.metres_per_area.spread};
-    const int powers = piece.grows == Grows::neither                                    ? 0
-                       : piece.grows == Grows::both || one_measure(piece.outline.shape) ? 2
-                                                                                        : 1;
-    const Length metres = cloth.metres_per_area.mid * area(piece.outline) * piece.count;
     const double ours = piece.weft_ours();
-    add(out.need, powers, ours * metres.si());
-    add(out.other, powers, (1 - ours) * metres.si());
-    add(out.need, 0, ours * joins_and_tails * piece.count);
-    add(out.other, 0, (1 - ours) * joins_and_tails * piece.count);
+    const auto divide = [&](int powers, double metres) {
+        add(out.need, powers, ours * metres);
+        add(out.other, powers, (1 - ours) * metres);
+    };
+    const int wide = width_grows(piece.grows) ? 1 : 0;
+    const int along = length_grows(piece.grows) ? 1 : 0;
+    const double dense = cloth.metres_per_area.mid.si() * piece.count;
+    // A crown is as deep as it is wide round: what it leaves out goes as the square of the width.
+    const double left_out = crown_leaves_out(piece.outline).si();
+    divide(one_measure(piece.outline.shape) ? 2 * wide : wide + along,
+           dense * (area(piece.outline).si() + left_out));
+    divide(2 * wide, -dense * left_out);
+    divide(0, joins_and_tails * piece.count);
     return out;
 }
 
@@ -127,6 +132,12 @@ void note(Plan& out, bool is, Obstacle what) {
         out.obstacles.push_back(what);
 }
 
+void note_needle(const KnitCloth& cloth, const Equipment& owned, Plan& out) {
+    const bool finest = cloth.needle_wanted < nearest_needle({}, owned.needles);
+    note(out, !cloth.needle_owned,
+         finest ? Obstacle::finer_than_needles : Obstacle::no_needle_fits);
+}
+
 // The widest warp of whole repeats that a loom takes.
 Length widest_warp(Length loom, const WovenCloth& cloth) {
     const int repeat = cloth.weave->end_repeat;
@@ -139,7 +150,7 @@ double equipment_limit(const Template& article, const std::vector<Costed>& coste
                        const Equipment& owned, Plan& out) {
     double most = article.largest / article.ideal;
     for (const auto& c : costed) {
-        if (c.knit) note(out, !c.knit->needle_owned, Obstacle::no_needle_fits);
+        if (c.knit) note_needle(*c.knit, owned, out);
         if (!c.woven) continue;
         note(out, !c.woven->shafts_enough, Obstacle::needs_shafts);
         note(out, !c.woven->within_reach, Obstacle::no_heddle_fits);
@@ -274,9 +285,11 @@ void realise_largest(Length size, Length smallest, const std::vector<Costed>& co
 double Need::largest(double metres, double most) const {
     if (at(most) <= metres) return most;
     if (fixed > metres) return 0;
-    if (square <= 0) return linear > 0 ? (metres - fixed) / linear : most;
-    const double half = linear / (2 * square);
-    return -half + std::sqrt(half * half + (metres - fixed) / square);
+    // The root that stays good when the square vanishes; a crown's square is below zero.
+    const double over = metres - fixed;
+    const double roots = linear * linear + 4 * square * over;
+    const double below = roots < 0 ? 0 : linear + std::sqrt(roots);
+    return below > 0 ? std::min(most, 2 * over / below) : most;
 }
 
 Need& Need::operator+=(const Need& other) {
@@ -306,6 +319,8 @@ std::string_view words(Obstacle obstacle) {
             return "needs a wider loom, even at the smallest useful size";
         case Obstacle::no_heddle_fits:
             return "no heddle at hand gives a sett for this";
+        case Obstacle::finer_than_needles:
+            return "wants a needle finer than any at hand";
         case Obstacle::no_needle_fits:
             return "no needle at hand is near the size for this";
         case Obstacle::too_thick:

@@ -43,7 +43,14 @@ enum class Reach { enough, enough_if_smaller, short_of };
 std::string_view words(Reach reach);
 
 // What stands in the way besides the yarn.
-enum class Obstacle { needs_shafts, loom_too_narrow, no_heddle_fits, no_needle_fits, too_thick };
+enum class Obstacle {
+    needs_shafts,
+    loom_too_narrow,
+    no_heddle_fits,
+    no_needle_fits,
+    finer_than_needles,
+    too_thick,
+};
 std::string_view words(Obstacle obstacle);
 // A needle or a heddle can be borrowed; shafts and a wider loom cannot.
 bool stops(Obstacle obstacle);

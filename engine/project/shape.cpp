@@ -1,6 +1,8 @@
 // Areas: elementary geometry; a parabola's segment is two thirds of its box (Archimedes).
 #include "engine/project/shape.hpp"
 
+#include "engine/project/constants.hpp"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -13,14 +15,15 @@ constexpr std::array<std::string_view, 10> shape_words{
     "rectangle",          "tube",   "triangle", "bias triangle", "half circle", "crescent",
     "square from corner", "circle", "cap",      "taper"};
 
-// A crown's depth, along the cloth, as a share of the width round the head (judgement).
-constexpr double crown_share = 1.0 / 6;
+}  // namespace
 
 double crown_of(const Outline& o) {
-    return std::min(1.0, crown_share * o.width.si() / o.length.si());
+    return std::min(1.0, constants::crown_depth * o.width.si() / o.length.si());
 }
 
-}  // namespace
+Area crown_leaves_out(const Outline& o) {
+    return o.shape == Shape::cap ? o.width * o.length * (crown_of(o) / 2) : Area{};
+}
 
 std::string_view words(Shape shape) { return shape_words[static_cast<std::size_t>(shape)]; }
 

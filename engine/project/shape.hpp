@@ -53,6 +53,11 @@ StitchesRows stitches_and_rows(const Outline& outline, Gauge stitches, Gauge row
 double yarn_after_rows(const Outline& outline, double rows_share);
 double rows_for_yarn(const Outline& outline, double yarn_share);
 
+// How deep a cap's crown is, as a share of its length.
+double crown_of(const Outline& cap);
+// The area between a cap and the tube that it is cut from; of other shapes none.
+Area crown_leaves_out(const Outline& outline);
+
 // True where width and length both follow from `width`.
 bool one_measure(Shape shape);
 

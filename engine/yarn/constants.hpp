@@ -7,8 +7,13 @@ namespace gristwright::constants {
 
 inline constexpr std::string_view handspun = "published handspun skeins (laid wraps), small number";
 inline constexpr Constant washed_from_reel{
-    "washed length of a skein measured on the reel", 0.90, 0.72, 1.0, "of it", Mark::judgement,
-    "one published skein kept 0.72; most lose less"};
+    "washed length of a skein measured on the reel",
+    0.86,
+    0.74,
+    1.0,
+    "of it",
+    Mark::judgement,
+    "one published skein kept 0.72; most lose less, and none grows"};
 inline constexpr Constant washed_from_rest{"washed length of a skein measured off the reel",
                                            0.97,
                                            0.93,
@@ -68,7 +73,7 @@ inline constexpr Constant mass_per_humidity{
     Mark::memory,
     "Morton and Hearle, Physical Properties of Textile Fibres"};
 inline constexpr Constant combed_packing{
-    "packing of combed short-draw wool", 0.18, 0.14, 0.22, "1", Mark::derived, handspun};
+    "packing of combed short-draw wool", 0.15, 0.10, 0.22, "1", Mark::derived, handspun};
 inline constexpr Constant carded_packing{
     "packing of carded long-draw wool", 0.11, 0.07, 0.15, "1", Mark::derived, handspun};
 inline constexpr Constant worsted_c{

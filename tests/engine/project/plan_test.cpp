@@ -213,7 +213,10 @@ TEST_CASE("2/2 twill is refused on a loom with one heddle, and only there") {
 TEST_CASE("a needle and a heddle can be borrowed, and the plan says that they must be") {
     const auto hooks =
         planned(invented::knitted_scarf(), yarn(400, 220), {{}, {}, 0, {millimetres(12)}});
-    CHECK(has(hooks, Obstacle::no_needle_fits));
+    CHECK(has(hooks, Obstacle::finer_than_needles));
+    const auto wires =
+        planned(invented::knitted_scarf(), yarn(400, 220), {{}, {}, 0, {millimetres(2)}});
+    CHECK(has(wires, Obstacle::no_needle_fits));
     const auto coarse =
         planned(invented::woven_scarf(), yarn(400, 60), {{ends_per_10cm(20)}, {}, 2, {}});
     CHECK(has(coarse, Obstacle::no_heddle_fits));
@@ -223,6 +226,33 @@ TEST_CASE("a needle and a heddle can be borrowed, and the plan says that they mu
     for (const auto borrowed :
          {Obstacle::no_needle_fits, Obstacle::no_heddle_fits, Obstacle::too_thick})
         CHECK_FALSE(stops(borrowed));
+}
+
+TEST_CASE("a needle finer than any that is had is said to be so") {
+    auto socks = invented::knitted_scarf();
+    socks.firmness = Firmness::sock;
+    const auto thread = planned(socks, yarn(4000, 30), {{}, {}, 0, {millimetres(2)}});
+    CHECK(has(thread, Obstacle::finer_than_needles));
+    CHECK_FALSE(has(thread, Obstacle::no_needle_fits));
+    CHECK_FALSE(stops(Obstacle::finer_than_needles));
+}
+
+TEST_CASE("a cap that grows one way only needs what its area says at every size") {
+    for (const auto grows : {Grows::neither, Grows::width, Grows::length, Grows::both}) {
+        auto hat = invented::article(Craft::knitted, invented::piece("lace", 50, 25, grows));
+        hat.pieces[0].outline.shape = Shape::cap;
+        const auto p = planned(hat, yarn(900, 220));
+        const bool wide = grows == Grows::width || grows == Grows::both;
+        const bool along = grows == Grows::length || grows == Grows::both;
+        for (const double s : {0.7, 1.0, 1.3}) {
+            auto outline = hat.pieces[0].outline;
+            outline.width = outline.width * (wide ? s : 1);
+            outline.length = outline.length * (along ? s : 1);
+            const auto cloth = p.pieces[0].knit->metres_per_area.mid * area(outline);
+            CAPTURE(s);
+            CHECK(p.by_size.at(s) == Approx(in_metres(cloth) + constants::joins_and_tails));
+        }
+    }
 }
 
 TEST_CASE("panels alike share one warp: its waste is paid once") {

@@ -27,7 +27,7 @@ double even(double) { return 1; }
 double opening(double t) { return t; }
 
 // Each shape drawn again from its description, row by row: nothing here comes from shape.cpp.
-// A cap's crown is a sixth of its width deep and closes evenly; 90 cm round makes it 15 of 60 cm.
+// A cap's crown is a seventh of its width deep and closes evenly: 90 of 420 here.
 const std::vector<Drawn> drawings{
     {{Shape::rectangle, wide, high, {}}, 90, 60, even},
     {{Shape::tube, wide, high, {}}, 90, 60, even},
@@ -41,7 +41,10 @@ const std::vector<Drawn> drawings{
      90 * std::numbers::sqrt2,
      90 * std::numbers::sqrt2,
      [](double t) { return 1 - std::abs(2 * t - 1); }},
-    {{Shape::cap, wide, high, {}}, 90, 60, [](double t) { return std::min(1.0, (1 - t) * 4); }},
+    {{Shape::cap, wide, high, {}},
+     90,
+     60,
+     [](double t) { return std::min(1.0, (1 - t) * 420 / 90); }},
     {{Shape::taper, wide, high, tip}, 90, 60, [](double t) { return 1 - t * 2 / 3; }},
 };
 

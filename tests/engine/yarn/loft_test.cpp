@@ -2,8 +2,10 @@
 
 #include <doctest/doctest.h>
 
-#include <initializer_list>
+#include <string>
 
+#include "engine/yarn/constants.hpp"
+#include "tests/cases.hpp"
 #include "tests/near.hpp"
 
 using namespace gristwright;
@@ -23,21 +25,37 @@ TEST_CASE("specific volume and diameter are two views of one cylinder") {
     CHECK(in_millimetres(diameter_from_volume(tex(100), 1)) == near(0.35682, 1e-4));
 }
 
-TEST_CASE("published handspun: combed short-draw and carded long-draw skeins lie in their bands") {
-    // handspun_skeins_open.csv rows A1, B1 (combed, short draw singles) and A8 (carded, long draw).
+TEST_CASE("published handspun: every combed short-draw and carded long-draw wool is in its band") {
     const auto wool = grams_per_cm3(1.31);
-    const auto packing = [&](double m, double g, double wpi) {
-        return packing_from_wraps(grams(g) / metres(m), wraps_per_inch(wpi), wool);
-    };
-    const auto combed = usual_packing(Preparation::combed, Draw::short_draw);
-    for (const double p : {packing(73.5, 28, 17.5), packing(502, 60, 33)}) {
-        CHECK(p >= combed.low);
-        CHECK(p <= combed.high);
+    std::size_t combed = 0, carded = 0;
+    for (const auto& row : read_cases("handspun_skeins_open.csv")) {
+        if (row.at("fibre") != "wool") continue;
+        const auto grist =
+            grams(std::stod(row.at("mass_g"))) / metres(std::stod(row.at("length_m")));
+        const double p =
+            packing_from_wraps(grist, wraps_per_inch(std::stod(row.at("wpi_loose"))), wool);
+        const bool is_combed = row.at("preparation") == "combed" && row.at("draw") == "short";
+        const bool is_carded = row.at("preparation") == "carded" && row.at("draw") == "long";
+        if (!is_combed && !is_carded) continue;
+        ++(is_combed ? combed : carded);
+        const auto band = is_combed ? usual_packing(Preparation::combed, Draw::short_draw)
+                                    : usual_packing(Preparation::carded, Draw::long_draw);
+        CAPTURE(row.at("id"));
+        CHECK(p >= band.low);
+        CHECK(p <= band.high);
     }
-    const auto carded = usual_packing(Preparation::carded, Draw::long_draw);
-    CHECK(packing(505.5, 28, 35.5) >= carded.low);
-    CHECK(packing(505.5, 28, 35.5) <= carded.high);
+    CHECK(combed == 4);
+    CHECK(carded == 1);
     CHECK(usual_packing(Preparation::carded, Draw::unknown).high == 0);
+}
+
+TEST_CASE("washing lengthens no skein: the 90 % range of what is kept ends at the whole") {
+    for (const auto& kept : {constants::washed_from_reel, constants::washed_from_rest}) {
+        const Estimate<double> share{kept, band_spread(kept.low, kept.high)};
+        CAPTURE(kept.name);
+        CHECK(share.high() <= 1.005);
+        CHECK(share.low() >= 0.98 * kept.low);
+    }
 }
 
 TEST_CASE("margins: more ruler wrapped, a surer count; packing doubles the wraps' margin") {
