@@ -216,7 +216,7 @@ std::string report() {
         "  (`tests/engine/evidence`): the arithmetic of the ranges is right; whether the priors "
         "are,\n"
         "  only published cases can tell.\n"
-        "\n## Priors: one recalibrated, the others not\n\n"
+        "\n## Priors: two recalibrated, the others not\n\n"
         "The range of wraps guessed from the grist was 0.31 to 0.43 times the root of yards per "
         "pound\n"
         "and held five of the thirteen skeins above. It is now 0.26 to 0.53: the scatter of the "
