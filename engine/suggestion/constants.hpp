@@ -60,8 +60,16 @@ inline constexpr Constant spinning_losses{"fibre lost in carding, drafting, plyi
 
 // Cloths that a knitter or a weaver takes where nobody names one: common practice, no source.
 inline constexpr std::string_view everyday_fabrics[] = {
-    "stocking stitch",        "garter",           "1x1 rib",          "2x2 rib", "seed", "plain",
-    "fulled stocking stitch", "weft-faced plain", "warp-faced plain",
+    "stocking stitch",
+    "garter",
+    "1x1 rib",
+    "2x2 rib",
+    "seed",
+    "plain",
+    "fulled stocking stitch",
+    "weft-faced plain",
+    "warp-faced plain",
+    "pinned garter",
 };
 
 }  // namespace gristwright::constants

@@ -84,7 +84,8 @@ class Words {
         const auto& item = items_[at];
         if (out_.needle) return;
         if (is_of_a_shoe(at)) {
-            out_.shoe = item.said;
+            const auto& said = item.said;
+            out_.shoe = said.substr(said.starts_with("size ") ? 5 : 0);
             return;
         }
         const auto& means = item.as(WordClass::needle);
