@@ -14,6 +14,7 @@ namespace gristwright::catalog {
 namespace {
 
 constexpr std::size_t most_titles = 10;
+constexpr std::size_t longest_total = 24;  // "Sum of all the yards:"
 
 std::string lower_letters(std::string_view text) {
     std::string out;
@@ -219,7 +220,8 @@ std::optional<SuggestionText> SuggestionSheet::row(const CsvRow& row) {
         out[key] = text;
     }
     const auto idea = out.find("idea");
-    if (idea == out.end() || !names_a_total(idea->second)) return out;
+    if (idea == out.end() || idea->second.size() > longest_total || !names_a_total(idea->second))
+        return out;
     notes_.push_back(
         fmt::format("line {}: '{}' is no suggestion and is left out", row.number, idea->second));
     return {};

@@ -6,6 +6,7 @@
 
 #include "cli/output/describe.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/reply_measures.hpp"
 #include "cli/output/reply_topics.hpp"
 #include "engine/suggestion/constants.hpp"
 #include "engine/yarn/count.hpp"
@@ -206,58 +207,6 @@ std::string role_sentence(const SuggestionAnswer& a, const Units& units) {
     return "";
 }
 
-std::string gauge_sentence(const SuggestionAnswer& a, const Suggestion& s, const Units& units) {
-    const auto gauge = s.gauge ? s.gauge : a.taken.gauge;
-    if (a.stitches_kept)
-        return fmt::format("{} my yarn would be {}; at {} it comes out at {}.",
-                           a.gauge_of_class ? "At its usual gauge" : "At that gauge",
-                           a.tightness < 1 ? "too open" : "too firm", units.stitch_gauge(a.suiting),
-                           units.size(a.size));
-    if (gauge && a.usual_gauge.si() > 0)
-        return fmt::format("At {} it is knitted {} than I would.", units.stitch_gauge(*gauge),
-                           *gauge > a.usual_gauge ? "closer" : "looser");
-    const auto sett = s.sett ? s.sett : a.taken.sett;
-    if (!sett || a.share <= 0) return "";
-    const auto verdict = a.share < a.suiting_share.low    ? "rather open"
-                         : a.share > a.suiting_share.high ? "rather close"
-                                                          : "about right";
-    return fmt::format("{} is {} for it.", units.sett(*sett), verdict);
-}
-
-std::string needle_sentence(const SuggestionAnswer& a, const Suggestion& s, const Units& units) {
-    const auto needle = s.needle ? s.needle : a.taken.needle;
-    if (!needle || a.usual_needle.si() <= 0) return "";
-    const double apart = *needle / a.usual_needle;
-    if (apart > 0.9 && apart < 1.1) return units.needle(*needle) + " needles suit it.";
-    return fmt::format("{} needles make it {} than my {}.", units.needle(*needle),
-                       apart > 1 ? "more open" : "firmer", units.needle(a.usual_needle));
-}
-
-std::string width_sentence(const SuggestionAnswer& a, const Units& units) {
-    const auto& sizes = a.things[a.main].wanted.sizes;
-    const bool only = a.things[a.main].wanted.only_width;
-    if (sizes.size() < 2 && !only) return "";
-    return fmt::format("The width of {} is not reckoned: my figure keeps its own shape.",
-                       units.size(only ? sizes[0] : sizes[1]));
-}
-
-// A size in numbers of the trade of shoes, or without a unit, is not a length to us.
-std::string unclear_size_sentence(const SuggestionAnswer& a, const Units& units) {
-    if (!a.taken.shoe.empty())
-        return fmt::format(
-            "The shoe size {} I cannot turn into a length: I took {} of foot, so "
-            "measure first.",
-            a.taken.shoe, units.size(a.size));
-    if (a.taken.no_unit.empty()) return "";
-    return fmt::format("{}: in centimetres or inches? I kept my own size.", a.taken.no_unit);
-}
-
-std::string loom_sentence(const SuggestionAnswer& a, const Units& units) {
-    if (a.off_loom.si() <= 0) return "";
-    return fmt::format("From a loom of {} it comes off at most {} wide.",
-                       units.size(*a.taken.loom_width), units.size(a.off_loom));
-}
-
 std::string form_sentence(const SuggestionAnswer& a) {
     const auto& main = a.things[a.main];
     if (!main.form_missed) return "";
@@ -270,44 +219,6 @@ std::string fabric_sentence(const SuggestionAnswer& a) {
     if (!left_out(a).empty()) return "";
     if (!wanted.fabric.named()) return a.plain ? "" : fmt::format("That is in {}.", a.fabric);
     return fmt::format("I reckoned it in {}.", wanted.fabric.in(a.article->craft));
-}
-
-std::string weight_sentence(const SuggestionAnswer& a, const YarnProfile& yarn) {
-    if (a.taken.weight.empty()) return "";
-    const bool same = std::any_of(yarn.class_by_grist.begin(), yarn.class_by_grist.end(),
-                                  [&](const auto& c) { return c.name == a.taken.weight; });
-    if (same) return fmt::format("Mine is of the {} weight too.", a.taken.weight);
-    return fmt::format("You meant {} yarn; mine is {}.", a.taken.weight,
-                       yarn.class_by_grist.empty() ? "outside the usual classes"
-                                                   : yarn.class_by_grist.front().name);
-}
-
-// "child 6" is a child of 6; "18 months" a baby of 18 months.
-std::string body_words(const std::string& body) {
-    const auto space = body.find(' ');
-    return body.starts_with("child ") ? "a child of" + body.substr(space) : "a baby of " + body;
-}
-
-std::string wearer_sentence(const SuggestionAnswer& a, const Units& units) {
-    const auto& body = a.things[a.main].body;
-    if (!body.empty())
-        return fmt::format("For {} I took {}: no cords or long fringes.", body_words(body),
-                           measured(*a.article, units.size(a.size)));
-    switch (a.taken.wearer) {
-        case Wearer::baby:
-            return "For a baby: no cords, fringes or loose loops, and nothing that prickles.";
-        case Wearer::child:
-            if (a.made_for == Wearer::child)
-                return "That is for a child: no cords or long fringes.";
-            return a.article->fitted ? "The figure is for a grown-up's size: a child's takes less."
-                                     : "For a child no cords or long fringes.";
-        case Wearer::animal:
-            if (a.made_for == Wearer::animal) return "Measure the animal first.";
-            return fmt::format("For the {} I have no sizes: measure first.",
-                               a.taken.wearer_said.empty() ? "animal" : a.taken.wearer_said);
-        default:
-            return "";
-    }
 }
 
 // The dearest factor in a few plain words; empty when nothing is lost.

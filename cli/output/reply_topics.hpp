@@ -8,11 +8,11 @@
 
 namespace gristwright::cli {
 
-// Empty where the reply's own numbers answer it already. Without an article (not answered) it is
-// about the yarn itself.
-// "56 cm round the head", "150 cm in span".
+// "56 cm round the head", "150 cm across".
 std::string measured(const Template& t, const std::string& size);
 
+// Empty where the reply's own numbers answer it already. Without an article (not answered) it is
+// about the yarn itself.
 std::string topic_sentence(Topic topic, const SuggestionAnswer& answer, const YarnProfile& yarn,
                            const Units& units);
 

@@ -1,125 +1,22 @@
-// A length stated at a gauge stays that length while the gauge is kept; with the stitches kept and
-// the gauge changed it goes as the loop does, and so does the size: w = kw / l (cloth/loop.hpp).
 #include "engine/suggestion/answer.hpp"
 
 #include <algorithm>
 #include <cmath>
 #include <utility>
 
-#include "engine/evidence/spin.hpp"
 #include "engine/suggestion/best.hpp"
 #include "engine/suggestion/constants.hpp"
 #include "engine/suggestion/items.hpp"
+#include "engine/suggestion/reckoning.hpp"
 
 namespace gristwright {
 namespace {
 
 using namespace constants;
 
-// The middle of a class's gauge or grist, as the trade's table has it.
-std::optional<Gauge> gauge_of(const WeightClass& c) {
-    if (!c.stitches_4in_low || !c.stitches_4in_high) return {};
-    return stitches_per_inch((*c.stitches_4in_low + *c.stitches_4in_high) / 8);
-}
-
 std::optional<LinearDensity> grist_of(const WeightClass& c) {
     if (!c.yd_per_lb_low || !c.yd_per_lb_high) return {};
     return pounds(1) / yards(std::sqrt(*c.yd_per_lb_low * *c.yd_per_lb_high));
-}
-
-template <class Row, class Get>
-auto of_class(const std::vector<Row>& classes, std::optional<int> number, Get get)
-    -> decltype(get(classes.front())) {
-    for (const auto& c : classes)
-        if (number && c.number == *number) return get(c);
-    return {};
-}
-
-// What the amount that was stated comes to with this yarn.
-void take_stated(const Suggestion& s, const Ground& ground, const Plan& plan, Length stated,
-                 SuggestionAnswer& out) {
-    out.need = {stated, stated_amount};
-    out.stated = stated;
-    const auto& first = plan.pieces.front();
-    if (!first.knit) return;
-    auto gauge = s.gauge;
-    if (!gauge) gauge = of_class(ground.classes, s.weight_class, gauge_of);
-    if (!gauge) return;
-    out.gauge_of_class = !s.gauge;
-    const auto loop = loop_from_stitches(*gauge, Relaxation::full);
-    const auto band = first.knit->wanted;
-    out.tightness = tightness(ground.yarn.linear_density.mid, loop);
-    if (out.tightness >= band.low * (1 - gauge_slack) &&
-        out.tightness <= band.high * (1 + gauge_slack))
-        return;
-    const double larger = first.knit->loop / loop;
-    out.suiting = first.knit->gauge.mid;
-    out.stitches_kept = true;
-    out.size = out.size * larger;
-    out.need.mid = stated * larger;
-}
-
-void look_at_sett(const Suggestion& s, const Plan& plan, SuggestionAnswer& out) {
-    const auto& first = plan.pieces.front();
-    if (!s.sett || !first.woven) return;
-    out.share = *s.sett / first.woven->greatest;
-    out.suiting_share = first.woven->wanted;
-}
-
-// What will be needed: a stated amount is what a pattern asks one to buy, and it is used up to
-// that.
-Estimate<Length> used_of(const SuggestionAnswer& out) {
-    if (out.basis == SuggestionAnswer::Basis::template_plan) return out.need;
-    return {out.need.mid * (1 - stated_allowance), out.need.spread};
-}
-
-void compare_metres(const Ground& ground, const Plan& plan, SuggestionAnswer& out) {
-    const auto& have = plan.have;
-    const auto used = used_of(out);
-    out.certainty = chance_of_enough(used, have);
-    out.left = std::max(Length{}, have.mid - out.need.mid);
-    if (out.certainty >= ground.request.certainty) {
-        out.reach = Reach::enough;
-        return;
-    }
-    const double aside = set_aside(ground.request.certainty, used.spread, have.spread);
-    out.short_by = std::max(Length{}, used.mid * aside - have.mid);
-    out.margin = std::max(Length{}, used.mid * aside - out.need.mid);
-    out.spin_more = fibre_for(out.short_by, ground.yarn.linear_density.mid, spinning_losses);
-    // The template says how metres go with size; the amount that was stated scales it.
-    const auto& t = *plan.article;
-    const double asked = out.size / t.ideal;
-    const double scale = used.mid.si() / plan.by_size.at(asked);
-    const double fits = plan.by_size.largest(have.mid.si() / aside / scale, asked);
-    if (!out.stitches_kept && fits >= t.smallest / t.ideal) {
-        out.reach = Reach::enough_if_smaller;
-        out.size_that_fits = metres(std::floor(fits * t.ideal.si() * 100 + 1e-6) / 100);
-    } else {
-        out.reach = Reach::short_of;
-    }
-}
-
-// The largest of the sizes it comes in that the metres reach for.
-void look_at_sizes(const Suggestion& s, const Ground& ground, const Plan& plan,
-                   SuggestionAnswer& out) {
-    const auto& t = *plan.article;
-    const double scale = out.need.mid.si() / plan.by_size.at(out.size / t.ideal);
-    for (const auto size : s.sizes) {
-        const Estimate<Length> need{metres(plan.by_size.at(size / t.ideal) * scale),
-                                    out.need.spread};
-        if (chance_of_enough(need, plan.have) >= ground.request.certainty)
-            out.largest_offered = std::max(out.largest_offered, size);
-    }
-}
-
-// A pattern of many rows gets smaller by whole repeats.
-void count_repeats(const Plan& plan, SuggestionAnswer& out) {
-    const auto& first = plan.pieces.front();
-    if (out.reach != Reach::enough_if_smaller || !first.knit) return;
-    const int repeat = first.knit->fabric->row_repeat;
-    if (repeat < 4 || first.piece->grows == Grows::width) return;
-    const double smaller = 1 - out.size_that_fits / out.size;
-    out.fewer_repeats = static_cast<int>(std::ceil(first.rows * smaller / repeat));
 }
 
 // What was stated outright goes before what was read in the words.
@@ -158,33 +55,6 @@ std::string none_such(const SuggestionAnswer& a, std::optional<Craft> craft) {
     return "there is no " + what + " in the catalogue: which craft and fabric would do?";
 }
 
-Reach reach_of(const Estimate<Length>& need, const Plan& plan, double asked) {
-    if (chance_of_enough(need, plan.have) >= asked) return Reach::enough;
-    const double aside = set_aside(asked, need.spread, plan.have.spread);
-    const auto& t = *plan.article;
-    const double least = plan.by_size.at(t.smallest / t.ideal) / plan.by_size.at(1);
-    return need.mid.si() * least * aside <= plan.have.mid.si() ? Reach::enough_if_smaller
-                                                               : Reach::short_of;
-}
-
-// What a question may want besides: the usual needle or sett, the largest size, how many.
-void look_around(const Ground& ground, const Plan& plan, SuggestionAnswer& out) {
-    const auto& first = plan.pieces.front();
-    if (first.knit) out.usual_needle = first.knit->needle, out.usual_gauge = first.knit->stitches;
-    if (first.woven) {
-        out.usual_sett = first.woven->ends;
-        if (out.taken.loom_width)
-            out.off_loom = *out.taken.loom_width * (1 - first.woven->width.mid);
-    }
-    const auto& t = *plan.article;
-    const double aside = set_aside(ground.request.certainty, plan.need.spread, plan.have.spread);
-    const double one = plan.by_size.at(out.size / t.ideal) / articles_made(t) * aside;
-    out.possible = static_cast<int>(std::floor(plan.have.mid.si() / one));
-    const double fits =
-        plan.by_size.largest(plan.have.mid.si() / aside, t.largest / t.ideal) * t.ideal.si();
-    out.largest = metres(std::floor(fits * 100 + 1e-6) / 100);
-}
-
 // The fabric of that name in the tables: "waffle weave" is waffle, "double weave" doubleweave.
 NamedFabric known_fabric(const std::string& said, const Fabrics& fabrics) {
     auto whole = said;
@@ -203,13 +73,6 @@ bool is_a_size(const Wanted& wanted, const Template& article) {
     const bool across = measure == "span" || measure == "side" || measure == "across" ||
                         measure == "width" || measure == "straight edge";
     return !wanted.sizes.empty() && (!wanted.only_width || across);
-}
-
-// Of two strands held or plied together each metre takes so many of this yarn.
-void count_in_strands(double strands, SuggestionAnswer& out) {
-    for (auto* metres : {&out.need.mid, &out.left, &out.short_by, &out.margin, &out.stated})
-        *metres = *metres * strands;
-    out.spin_more = out.spin_more * strands;
 }
 
 // The part in a plan that reckons with it; whole: no plan can.

@@ -1,0 +1,20 @@
+// What a reply says of measures and of whom it is for: gauge, needle, width, loom, weight, wearer.
+// Each a sentence, or empty.
+#pragma once
+
+#include <string>
+
+#include "cli/output/units.hpp"
+#include "engine/suggestion/answer.hpp"
+
+namespace gristwright::cli {
+
+std::string gauge_sentence(const SuggestionAnswer& a, const Suggestion& s, const Units& units);
+std::string needle_sentence(const SuggestionAnswer& a, const Suggestion& s, const Units& units);
+std::string width_sentence(const SuggestionAnswer& a, const Units& units);
+std::string unclear_size_sentence(const SuggestionAnswer& a, const Units& units);
+std::string loom_sentence(const SuggestionAnswer& a, const Units& units);
+std::string weight_sentence(const SuggestionAnswer& a, const YarnProfile& yarn);
+std::string wearer_sentence(const SuggestionAnswer& a, const Units& units);
+
+}  // namespace gristwright::cli
