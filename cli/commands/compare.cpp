@@ -83,6 +83,14 @@ bool is_batch(const Arguments& arguments, const std::string& word) {
     return notebook(arguments, catalog::Notebook::Mode::read_only).has_batch(word);
 }
 
+// The one that is made better, or at all.
+std::string better_next(const JudgedPlan& knitted, const JudgedPlan& woven,
+                        const Arguments& arguments) {
+    const bool by_hand = InBoth{knitted, woven}.ahead() >= 0;
+    return next_line({"plan", (by_hand ? knitted : woven).plan.article->name},
+                     arguments.words.size() > 1 ? arguments.words[1] : "", arguments);
+}
+
 // What is clearest, in full in the yarn that it is clearest for; of a yarn that is not spun yet,
 // how to spin for it.
 std::string then_next(const std::vector<InBoth>& all, const std::vector<std::string>& batches,
@@ -151,7 +159,8 @@ Answer run(const Arguments& arguments) {
         wrapped(batch_line(q), 0) + "\n\n" + side_by_side(*knitted, *woven, q) + "\n" +
             pair_verdict(*knitted, *woven) + "\n" +
             care_line(cautions_on(q, {knitted->plan.article.get(), woven->plan.article.get()})) +
-            (q.working ? plan_working(*knitted, q) + plan_working(*woven, q) : ""),
+            (q.working ? plan_working(*knitted, q) + plan_working(*woven, q) : "") +
+            better_next(*knitted, *woven, arguments),
         notes};
 }
 

@@ -177,8 +177,10 @@ std::string yarn_text(const Question& q, bool all) {
     if (!q.yarn.cautions.empty()) out += labelled("Mind:", joined(q.yarn.cautions, "; "), 0) + "\n";
     out += stands_on(q.yarn);
     out += labelled("Assumed:", joined(assumptions(q.yarn, q.units), "; "), 0) + "\n";
-    if (const auto sharper = hints(q.yarn); !sharper.empty())
-        out += labelled("Sharper:", joined(sharper, "; "), 0) + "\n";
+    if (const auto sharper = hints(q.yarn); !sharper.empty()) {
+        out += "\n" + heading("What would sharpen it") + "\n";
+        for (const auto& one : sharper) out += labelled("-", one, 2) + "\n";
+    }
     return out;
 }
 
@@ -187,7 +189,7 @@ Answer run(const Arguments& arguments) {
     const auto q = ask(arguments, batch, Skeins::all);
     const auto notes = joined(q.measured.notes, "\n");
     if (!q.json)
-        return {yarn_text(q, arguments.has("counts")) + (q.working ? yarn_working(q) : "") +
+        return {yarn_text(q, arguments.has("counts")) + (q.working ? yarn_working(q) : "") + "\n" +
                     next_line({"makes"}, batch, arguments),
                 notes};
     auto out = json_answer("yarn");

@@ -72,7 +72,7 @@ std::string why_not(const JudgedPlan& judged, const Question& q) {
                         2) +
                "\n";
     if (plan.reach == Reach::short_of)
-        out += labelled("-", "the metres: " + reach_line(plan, q.units), 2) + "\n";
+        out += labelled("-", "the yarn: " + reach_line(plan, q.units), 2) + "\n";
     for (const auto obstacle : plan.obstacles) out += labelled("-", words(obstacle), 2) + "\n";
     if (found.empty() && plan.reach != Reach::short_of && plan.obstacles.empty())
         out += wrapped("Nothing stands against it: make it.", 0) + "\n";

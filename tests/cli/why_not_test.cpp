@@ -30,7 +30,7 @@ TEST_CASE("why not a pullover: the metres are said with the needs") {
     const auto said = asked_of("raglan-pullover", {"--skein", "200m/80g", "--ply", "2", "--fibre",
                                                    "Corriedale", "--prep", "carded"});
     INFO(said);
-    CHECK(asked::holds(said, "the metres:"));
+    CHECK(asked::holds(said, "the yarn:"));
 }
 
 TEST_CASE("why not what serves well: nothing stands against it") {
