@@ -10,8 +10,8 @@
 
 #include "catalog/reference/catalogue.hpp"
 #include "engine/cloth/equipment.hpp"
-#include "engine/lay/colour.hpp"
 #include "engine/yarn/batch.hpp"
+#include "engine/yarn/colour.hpp"
 
 namespace gristwright::catalog {
 
@@ -51,8 +51,8 @@ const std::vector<std::string>& batch_keys();
 struct MeasuredBatch {
     Batch batch;
     Equipment owned;
-    std::vector<lay::Colour> colours;  // that follow each other along the yarn; empty: not said
-    bool yards = false;                // lengths were typed in yards, feet or inches
+    std::vector<Colour> colours;  // that follow each other along the yarn; empty: not said
+    bool yards = false;           // lengths were typed in yards, feet or inches
     std::vector<std::string> notes;
 };
 

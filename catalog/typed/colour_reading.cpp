@@ -21,7 +21,7 @@ std::string trimmed(const std::string& text) {
 }
 
 // "#48c" is "#4488cc".
-lay::Colour of_digits(const std::string& text) {
+Colour of_digits(const std::string& text) {
     const bool brief = text.size() == 4;
     if ((!brief && text.size() != 7) || text.find_first_not_of(digits, 1) != std::string::npos)
         throw Refused(
@@ -35,7 +35,7 @@ lay::Colour of_digits(const std::string& text) {
     return {part(0), part(1), part(2)};
 }
 
-lay::Colour read_colour(const std::string& text, const SpokenWords& spoken) {
+Colour read_colour(const std::string& text, const SpokenWords& spoken) {
     if (!text.empty() && text[0] == '#') return of_digits(text);
     if (const auto* said = spoken.find("colour", text)) return of_digits(said->means);
     throw Refused(
@@ -46,8 +46,8 @@ lay::Colour read_colour(const std::string& text, const SpokenWords& spoken) {
 
 }  // namespace
 
-std::vector<lay::Colour> read_colours(const std::string& text, const SpokenWords& spoken) {
-    std::vector<lay::Colour> out;
+std::vector<Colour> read_colours(const std::string& text, const SpokenWords& spoken) {
+    std::vector<Colour> out;
     for (std::size_t from = 0; from <= text.size();) {
         const auto to = std::min(text.find(',', from), text.size());
         out.push_back(read_colour(trimmed(text.substr(from, to - from)), spoken));
@@ -56,7 +56,7 @@ std::vector<lay::Colour> read_colours(const std::string& text, const SpokenWords
     return out;
 }
 
-std::string hexadecimal(const lay::Colour& c) {
+std::string hexadecimal(const Colour& c) {
     const auto part = [](double v) { return int(std::lround(255 * v)); };
     return fmt::format("#{:02x}{:02x}{:02x}", part(c.red), part(c.green), part(c.blue));
 }

@@ -5,14 +5,14 @@
 #include <vector>
 
 #include "catalog/reference/spoken.hpp"
-#include "engine/lay/colour.hpp"
+#include "engine/yarn/colour.hpp"
 
 namespace gristwright::catalog {
 
 // One or several, between commas. Throws Refused for what is neither a name nor "#...".
-std::vector<lay::Colour> read_colours(const std::string& text, const SpokenWords& spoken);
+std::vector<Colour> read_colours(const std::string& text, const SpokenWords& spoken);
 
 // "#4a8c8c"
-std::string hexadecimal(const lay::Colour& colour);
+std::string hexadecimal(const Colour& colour);
 
 }  // namespace gristwright::catalog

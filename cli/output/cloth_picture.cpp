@@ -28,7 +28,7 @@ struct Views {
     double near_mm = 0;  // across the near view
 };
 
-constexpr lay::Colour other_yarn{0.36, 0.27, 0.22};  // walnut brown
+constexpr Colour other_yarn{0.36, 0.27, 0.22};  // walnut brown
 
 const char* not_a_photograph = "A drawing from measurements, not a photograph.";
 

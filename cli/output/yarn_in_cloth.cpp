@@ -19,7 +19,7 @@ double ply_turn(const YarnProfile& yarn) {
 
 }  // namespace
 
-lay::Fibres fibres_of(const YarnProfile& yarn, int plies, std::vector<lay::Colour> colours) {
+lay::Fibres fibres_of(const YarnProfile& yarn, int plies, std::vector<Colour> colours) {
     using namespace constants;
     const double definition = yarn.trait(TraitName::definition).value;
     lay::Fibres out;

@@ -6,8 +6,8 @@
 #include <cstdint>
 #include <vector>
 
-#include "engine/lay/colour.hpp"
 #include "engine/lay/strand.hpp"
+#include "engine/yarn/colour.hpp"
 
 namespace gristwright::lay {
 
