@@ -109,7 +109,7 @@ std::size_t inside_of(const std::vector<LossCase>& cases) {
 
 std::vector<LossCase> loss_cases() {
     std::vector<LossCase> out;
-    for (const auto& row : read_cases("finished_pieces.csv")) add_piece(row, out);
+    for (const auto& row : read_cases("finished_open.csv")) add_piece(row, out);
     add_records(out);
     return out;
 }
@@ -119,7 +119,7 @@ std::string losses_section() {
     std::string out =
         "\n## What woven cloth loses\n\n"
         "Published pieces of which two states were measured "
-        "(`finished_pieces.csv`, rows FW),\nand weavers' records (M). The ranges were set from "
+        "(`finished_open.csv`, rows FW),\nand weavers' records (M). The ranges were set from "
         "these and a few more, so this is the fit: which state\nagainst which is what they "
         "differ by. Two of the wool rows are outside with a reason: one was pressed\nwith steam "
         "and not washed, one was an open mohair felted on purpose.\n\n"
@@ -159,7 +159,7 @@ TEST_CASE("published woven pieces lose what our ranges say, state by state") {
 // FW026: 16/2 cotton, 480 ends 50 cm wide in the reed, 154 cm each; finished 42 x 122 cm. The page
 // weighs the warp at 90 g; 739 m of 8.47 m/g are 87 g.
 TEST_CASE("a published runner: ends x their length is the warp that was weighed") {
-    for (const auto& row : read_cases("finished_pieces.csv")) {
+    for (const auto& row : read_cases("finished_open.csv")) {
         if (row.at("id") != "FW026") continue;
         const double metres_of = number(row, "ends") * number(row, "warp_length_cm") / 100;
         CHECK(metres_of == near(number(row, "warp_m"), 0.001));
@@ -175,7 +175,7 @@ TEST_CASE("a published runner: ends x their length is the warp that was weighed"
 // to 1.48. Ours, on a loom that wastes as little as theirs do (a third of a metre, fringe in it).
 TEST_CASE("published cotton warps are as long as ours on a loom that wastes little") {
     int seen = 0;
-    for (const auto& row : read_cases("finished_pieces.csv")) {
+    for (const auto& row : read_cases("finished_open.csv")) {
         if (row.at("craft") != "woven" || number(row, "warp_length_cm") == 0 ||
             number(row, "length_cm") == 0)
             continue;
