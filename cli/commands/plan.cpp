@@ -195,7 +195,7 @@ std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {
     if (!mind.empty()) out += "\n" + heading("Mind") + "\n" + mind;
     if (!q.yarn.evidence.empty()) out += "\n" + stands_on(q.yarn);
     out += "\n" + labelled("Assumed:", joined(assumptions(q.yarn, q.units), "; "), 0) + "\n";
-    if (const auto sharper = hints(q.yarn); !sharper.empty())
+    if (const auto sharper = hints(q.yarn, plan.article->craft); !sharper.empty())
         out += labelled("Sharper:", sharper.front(), 0) + "\n";
     return out;
 }

@@ -180,9 +180,10 @@ std::vector<std::string> assumptions(const YarnProfile& yarn, const Units& units
     return out;
 }
 
-std::vector<std::string> hints(const YarnProfile& yarn) {
+std::vector<std::string> hints(const YarnProfile& yarn, std::optional<Craft> craft) {
     std::vector<std::string> out;
-    for (const auto& hint : what_sharpens(yarn)) out.push_back(words(hint));
+    for (const auto& hint : what_sharpens(yarn))
+        if (craft != Craft::woven || hint.take != Measurement::swatch) out.push_back(words(hint));
     return out;
 }
 

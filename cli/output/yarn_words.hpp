@@ -2,11 +2,13 @@
 // words.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "cli/output/units.hpp"
 #include "engine/cloth/hint.hpp"
+#include "engine/project/template.hpp"
 
 namespace gristwright::cli {
 
@@ -27,7 +29,8 @@ std::vector<std::string> questions(const Evidence& known);
 // What to beware of in the yarn itself, and what its swatches contradict.
 std::vector<std::string> yarn_cautions(const YarnProfile& yarn);
 std::vector<std::string> assumptions(const YarnProfile& yarn, const Units& units);
-// The first narrows most.
-std::vector<std::string> hints(const YarnProfile& yarn);
+// The first narrows most. Of one craft only those that bear on it: weaving learns nothing from a
+// knitted swatch.
+std::vector<std::string> hints(const YarnProfile& yarn, std::optional<Craft> craft = {});
 
 }  // namespace gristwright::cli
