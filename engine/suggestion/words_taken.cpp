@@ -51,11 +51,19 @@ class Words {
                 out_.weight = item.as(weight);
             if (item.is(topic) && !item.idle) take_topic(i);
         }
+        take_craft_left();
         take_ways();
         take_unknown();
     }
 
   private:
+    // Of two crafts, the one that is not ruled out: "a scarf, not woven".
+    void take_craft_left() {
+        for (const auto& item : items_)
+            if (!out_.craft && item.is(craft) && item.out && !item.idle)
+                out_.craft = item.as(craft) == "woven" ? Craft::knitted : Craft::woven;
+    }
+
     // A way of making that no table has, by the word that marks it: "bubble stitch", "saori style",
     // "Estonian lace".
     void take_ways() {

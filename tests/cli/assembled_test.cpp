@@ -148,7 +148,11 @@ TEST_CASE("the first words name the fibre, the make and the best, sizes with the
     const auto answer = answer_in_words(q, {});
     CHECK(holds(answer, "too little"));
     Batch blend;
-    blend.fibre = {{.name = "Merino", .share = 0.7}, {.name = "silk", .share = 0.3}};
+    blend.fibre.resize(2);
+    blend.fibre[0].name = "Merino";
+    blend.fibre[0].share = 0.7;
+    blend.fibre[1].name = "silk";
+    blend.fibre[1].share = 0.3;
     blend.plies = 1;
     CHECK(yarn_in_words(blend) == "singles of Merino and silk");
     CHECK(yarn_in_words({}) == "yarn, its fibre not given");

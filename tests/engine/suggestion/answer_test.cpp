@@ -242,6 +242,18 @@ TEST_CASE("what nobody knows is asked about, three words at most, and nothing is
     }
 }
 
+TEST_CASE("a craft that is ruled out leaves the other") {
+    const Question q(invented::yarn(900, 200));
+    for (const auto& [idea, craft] : {std::pair{"scarf, not woven", Craft::knitted},
+                                      std::pair{"a scarf, not knitted", Craft::woven}}) {
+        Suggestion s;
+        s.idea = idea;
+        const auto answer = q.answer(s);
+        REQUIRE(answer.answered);
+        CHECK(answer.article->craft == craft);
+    }
+}
+
 TEST_CASE("praise and talk are no idea: nothing is asked and nothing reckoned") {
     const Question q(invented::yarn(500, 220));
     for (const char* talk : {"lovely!", "please", "1234 !!", "lovely, lovely"}) {
