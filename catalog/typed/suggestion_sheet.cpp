@@ -95,9 +95,9 @@ bool is_of_the_yarn(std::string_view key) { return key == "needs"; }
 std::string_view key_of(const std::string& header) {
     const auto whole = lower_letters(header);
     const auto bare = lower_letters(std::string_view(header).substr(0, header.find('(')));
-    const auto* last = header.c_str() + header.find_last_of(" ,") + 1;
+    const auto before_unit = header.find_last_of(" ,");
     const auto without_unit = lower_letters(
-        std::string_view(header.c_str(), static_cast<std::size_t>(last - header.c_str())));
+        std::string_view(header).substr(0, before_unit == std::string::npos ? 0 : before_unit + 1));
     for (const auto& word : {whole, bare, without_unit})
         for (const auto& s : synonyms)
             if (word == s.word) return s.key;
