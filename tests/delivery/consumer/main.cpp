@@ -11,9 +11,9 @@ using namespace gristwright;
 
 int main(int, char** argv) {
     const auto known = catalog::built_in();
-    const auto [batch, owned, yards, notes] =
-        catalog::interpret(catalog::read_batch_file(argv[1]), known);
-    const auto yarn = profile(batch, known.yarn);
+    const auto measured = catalog::interpret(catalog::read_batch_file(argv[1]), known);
+    const auto& owned = measured.owned;
+    const auto yarn = profile(measured.batch, known.yarn);
     const auto makes = ranked(known.templates, yarn, known.fabrics, owned, {});
     const auto& first = makes.best.front().plan;
     std::printf("makes: %s, %.0f\n", first.article->name.c_str(),
