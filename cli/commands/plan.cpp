@@ -5,6 +5,7 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "cli/output/article_words.hpp"
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
@@ -164,11 +165,7 @@ std::string metres_text(const Plan& plan, const Question& q) {
 std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {
     const auto& plan = judged.plan;
     const auto& t = *plan.article;
-    auto out =
-        wrapped(fmt::format("{} ({}): {}, suitability {:.0f} of 100", t.title, words(t.craft),
-                            words(serves(judged.judgement.score)), judged.judgement.score),
-                0) +
-        "\n";
+    auto out = wrapped(judged_in_words(judged), 0) + "\n";
     if (judged.judgement.compared)
         out += wrapped(fmt::format("Serves it better than {} of ordinary handspun yarns would.",
                                    percent(judged.judgement.better_than)),

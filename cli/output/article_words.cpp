@@ -117,6 +117,12 @@ std::string made_in_words(const Plan& plan, const Units& units) {
                        enough_for(plan));
 }
 
+std::string judged_in_words(const JudgedPlan& judged) {
+    const auto& t = *judged.plan.article;
+    return fmt::format("{} ({}): {}, suitability {:.0f} of 100", t.title, words(t.craft),
+                       words(serves(judged.judgement.score)), judged.judgement.score);
+}
+
 std::string answer_in_words(const Question& q, const std::vector<const JudgedPlan*>& best) {
     auto out =
         fmt::format("{} of {}", q.units.yarn(q.yarn.length.mid), yarn_in_words(q.measured.batch));

@@ -18,6 +18,9 @@ std::string size_in_words(const Plan& plan, const Units& units);
 // "a stranded hat, round the head 56 cm (enough for three)"
 std::string made_in_words(const Plan& plan, const Units& units);
 
+// "Plain socks (knitted): serves poorly, suitability 47 of 100"
+std::string judged_in_words(const JudgedPlan& judged);
+
 // "535 m of three-ply wool, carded and drawn short: leg warmers, ..., or a stranded hat, ...".
 std::string answer_in_words(const Question& q, const std::vector<const JudgedPlan*>& best);
 

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <vector>
 
+#include "cli/output/article_words.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/ranking.hpp"
 #include "engine/suitability/reasons.hpp"
@@ -57,12 +58,7 @@ std::string instead(const JudgedPlan& judged, const Question& q) {
 
 std::string why_not(const JudgedPlan& judged, const Question& q) {
     const auto& plan = judged.plan;
-    const auto& t = *plan.article;
-    auto out =
-        wrapped(fmt::format("{} ({}): {}, suitability {:.0f} of 100.", t.title, words(t.craft),
-                            words(serves(judged.judgement.score)), judged.judgement.score),
-                0) +
-        "\n";
+    auto out = wrapped(judged_in_words(judged) + ".", 0) + "\n";
     const auto found = losses(judged, q.yarn);
     for (const auto& loss : found)
         out += labelled("-",
