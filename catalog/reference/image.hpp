@@ -9,7 +9,7 @@
 namespace gristwright::catalog {
 
 // The layout of the image; a program reads only its own.
-inline constexpr int image_version = 1;
+inline constexpr int image_version = 2;
 
 // Writes a new file; throws std::runtime_error when it cannot.
 void write_image(const Catalogue& catalogue, const std::string& path);

@@ -189,6 +189,7 @@ void columns(RowOf<Template> auto& r, auto&& at) {
     at("fitted", r.fitted), at("finest", r.finest), at("thickest", r.thickest);
     at("firmness", r.firmness), at("spacing", r.spacing), at("finish", r.finish), at("loom", r.loom);
     at("fringe_m", r.fringe), at("hem_m", r.hem), at("loom_waste_m", r.loom_waste), at("role", r.role);
+    at("worked", r.worked);
 }
 
 void columns(RowOf<PieceRow> auto& r, auto&& at) {

@@ -7,6 +7,7 @@
 #include "catalog/text/nearest.hpp"
 #include "catalog/text/toml_text.hpp"
 #include "engine/caution/caution.hpp"
+#include "engine/project/order.hpp"
 #include "engine/project/role.hpp"
 #include "engine/project/words.hpp"
 #include "engine/units/failure.hpp"
@@ -86,6 +87,16 @@ void read_size(TomlTable from, Template& t) {
     if (!(t.smallest <= t.ideal && t.ideal <= t.largest))
         throw from.wrong("ideal", "must lie between smallest and largest");
     from.nothing_else();
+}
+
+// The order in which the pieces are worked.
+void read_worked(TomlTable& from, Template& t) {
+    t.worked = from.texts("worked");
+    try {
+        order_of_work(t);
+    } catch (const Refused& error) {
+        throw from.wrong("worked", error.what());
+    }
 }
 
 // The trade's weight classes by their numbers.
@@ -201,6 +212,7 @@ Template read_template(std::string_view text, const std::string& name, const std
     read_own(from, t, fabrics);
     for (auto& piece : from.tables("piece"))
         t.pieces.push_back(read_piece(std::move(piece), t, fabrics));
+    read_worked(from, t);
     read_wishes(from.table("wants"), t);
     if (from.has("role")) t = in_role(std::move(t), from.word("role", parts_played));
     read_words(from.table("words"), t);

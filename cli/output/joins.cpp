@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/project/order.hpp"
+
 namespace gristwright::cli {
 namespace {
 
@@ -15,27 +17,27 @@ struct Stretch {
     double metres;
 };
 
-std::vector<Stretch> knitted(const Assembled& article) {
-    std::vector<Stretch> out;
-    for (std::size_t i = 0; i < article.parts.size(); ++i) {
-        const auto& p = *article.parts[i].piece;
-        if (p.ours.si() > 0) out.push_back({i, false, p.ours.si() / p.piece->count});
-    }
-    return out;
+// The part that is the so manieth of a piece.
+std::size_t part_of(const Assembled& article, const PlanPiece& piece, int which) {
+    std::size_t part = 0;
+    for (; part < article.parts.size(); ++part)
+        if (article.parts[part].piece == &piece && --which == 0) break;
+    return part;
 }
 
-// The warp of all alike is wound first, then they are woven one after another; on a frame, which
-// wastes nothing, each is warped and woven by itself.
-std::vector<Stretch> woven(const Assembled& article, bool on_frame) {
+// The warp of all alike is wound before the first is woven; on a frame, which wastes nothing, each
+// is warped and woven by itself.
+std::vector<Stretch> stretches(const Assembled& article, const Plan& plan) {
     std::vector<Stretch> out;
-    const PlanPiece* wound = nullptr;
-    for (std::size_t i = 0; i < article.parts.size(); ++i) {
-        const auto& p = *article.parts[i].piece;
+    const bool on_frame = is_on_frame(*plan.article);
+    for (const auto& worked : order_of_work(*plan.article)) {
+        const auto& p = plan.pieces[worked.piece];
+        const auto part = part_of(article, p, worked.which);
         const double warp = p.warp.si() * p.piece->warp_ours();
-        if (on_frame || &p != wound)
-            out.push_back({i, true, on_frame ? warp / p.piece->count : warp});
-        wound = &p;
-        out.push_back({i, false, p.weft.si() * p.piece->weft_ours() / p.piece->count});
+        const double rest = p.woven ? p.weft.si() * p.piece->weft_ours() : p.ours.si();
+        if (p.woven && (on_frame || worked.which == 1))
+            out.push_back({part, true, on_frame ? warp / p.piece->count : warp});
+        out.push_back({part, false, rest / p.piece->count});
     }
     return out;
 }
@@ -71,11 +73,9 @@ bool goes_round(const PlanPiece& p) {
 
 std::vector<Join> joins(const Assembled& article, const Plan& plan, const YarnProfile& yarn) {
     std::vector<Join> out;
-    const bool knit = plan.article->craft == Craft::knitted;
     double before = 0, reached = 0;
     std::size_t skein = 0;
-    for (const auto& stretch :
-         knit ? knitted(article) : woven(article, is_on_frame(*plan.article))) {
+    for (const auto& stretch : stretches(article, plan)) {
         while (skein + 1 < yarn.skeins.size() && stretch.metres > 0) {
             const double end = reached + yarn.skeins[skein].length.si();
             if (end >= before + stretch.metres) break;

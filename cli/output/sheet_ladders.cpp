@@ -11,6 +11,7 @@
 #include "cli/output/sheet_parts.hpp"
 #include "cli/output/svg.hpp"
 #include "cli/output/wind_off.hpp"
+#include "engine/project/order.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -200,7 +201,8 @@ void add_squares(PageData& data, const Plan& plan, const Question& q) {
     const auto ends = ends_of(plan, q.yarn);
     const auto step = step_for(plan, q.units);
     PageData pieces{PageData::type::list};
-    for (const auto& piece : plan.pieces) {
+    for (const auto* each : pieces_as_worked(plan)) {
+        const auto& piece = *each;
         PageData one;
         one.set("name", piece_title(piece));
         one.set("words", piece_words(piece, q.units));

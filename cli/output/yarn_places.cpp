@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/project/order.hpp"
+
 namespace gristwright::cli {
 
 std::vector<Stretch> stretches(const Plan& plan) {
@@ -13,11 +15,12 @@ std::vector<Stretch> stretches(const Plan& plan) {
         out.push_back({&piece, which, warp, used, used + takes});
         used += takes;
     };
-    for (const auto& piece : plan.pieces) {
-        if (piece.woven) add(piece, 1, true, piece.warp * piece.piece->warp_ours());
+    for (const auto& worked : order_of_work(*plan.article)) {
+        const auto& piece = plan.pieces[worked.piece];
+        if (piece.woven && worked.which == 1)
+            add(piece, 1, true, piece.warp * piece.piece->warp_ours());
         const auto whole = piece.woven ? piece.weft * piece.piece->weft_ours() : piece.ours;
-        for (int i = 1; i <= piece.piece->count; ++i)
-            add(piece, i, false, whole / piece.piece->count);
+        add(piece, worked.which, false, whole / piece.piece->count);
     }
     return out;
 }

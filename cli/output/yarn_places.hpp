@@ -1,5 +1,5 @@
-// Where in the work a length of this batch's yarn is used up: the pieces in the order of the plan,
-// each as often as it is made; of a woven piece its warp, then its weft.
+// Where in the work a length of this batch's yarn is used up: the pieces in the order in which they
+// are worked, each as often as it is made; of a woven piece its warp, then its weft.
 #pragma once
 
 #include <string>

@@ -116,6 +116,7 @@ TEST_CASE("templates come back as they went in") {
         CHECK(a.fringe == b.fringe);
         CHECK(a.loom_waste == b.loom_waste);
         CHECK(a.steps == b.steps);
+        CHECK(a.worked == b.worked);
         CHECK(a.role == b.role);
         CHECK(a.cautions == b.cautions);
         REQUIRE(a.pieces.size() == b.pieces.size());

@@ -99,6 +99,10 @@ TEST_CASE("complaints name file, line and key, and what would be right") {
              Case{"\"rectangle\"", "\"hexagon\"", "[[piece]] 1 shape: 'hexagon' is not one of"},
              Case{"[\"fine\", \"bulky\"]", "[\"bulky\", \"fine\"]", "the finest comes first"},
              Case{"[[piece]]", "[piece]", "piece: must be tables: [[piece]]"},
+             Case{"[size]", "worked = [\"sqare\"]\n[size]",
+                  "plain-square.toml:7: worked: 'sqare' is not the name of a piece"},
+             Case{"[size]", "worked = [\"square\", \"square\", \"square\"]\n[size]",
+                  "plain-square.toml:7: worked: the square is named 3 times"},
              Case{"[[piece]]", "[[piece", "plain-square.toml:15: this is not TOML"},
          }) {
         CAPTURE(to);
