@@ -27,20 +27,28 @@ void unpack(std::string_view text, std::vector<double>& out) {
     }
 }
 
-std::string packed(const Listed& listed) {
-    std::string out = listed.none_of ? "!" : "";
-    for (const auto& word : listed.words) out += word + "|";
+std::string packed(const std::vector<std::string>& words) {
+    std::string out;
+    for (const auto& word : words) out += word + "|";
     return out;
+}
+
+void unpack(std::string_view text, std::vector<std::string>& out) {
+    while (!text.empty()) {
+        const auto bar = text.find('|');
+        out.emplace_back(text.substr(0, bar));
+        text.remove_prefix(bar + 1);
+    }
+}
+
+std::string packed(const Listed& listed) {
+    return (listed.none_of ? "!" : "") + packed(listed.words);
 }
 
 void unpack(std::string_view text, Listed& out) {
     out.none_of = text.starts_with('!');
     if (out.none_of) text.remove_prefix(1);
-    while (!text.empty()) {
-        const auto bar = text.find('|');
-        out.words.emplace_back(text.substr(0, bar));
-        text.remove_prefix(bar + 1);
-    }
+    unpack(text, out.words);
 }
 
 namespace {

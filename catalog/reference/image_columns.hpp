@@ -189,6 +189,7 @@ void columns(RowOf<Template> auto& r, auto&& at) {
     at("fitted", r.fitted), at("finest", r.finest), at("thickest", r.thickest);
     at("firmness", r.firmness), at("spacing", r.spacing), at("finish", r.finish), at("loom", r.loom);
     at("fringe_m", r.fringe), at("hem_m", r.hem), at("loom_waste_m", r.loom_waste), at("role", r.role);
+    at("pieces_in_order", r.order);
 }
 
 void columns(RowOf<PieceRow> auto& r, auto&& at) {
@@ -197,6 +198,7 @@ void columns(RowOf<PieceRow> auto& r, auto&& at) {
     at("shape", p.outline.shape), at("width_m", p.outline.width);
     at("length_m", p.outline.length), at("narrow_m", p.outline.narrow);
     at("grows", p.grows), at("alike", p.count), at("yarn", p.yarn), at("unbroken", p.unbroken);
+    at("narrow_first", p.narrow_first);
     at("of_warp", p.of_warp), at("of_weft", p.of_weft);
 }
 

@@ -15,15 +15,19 @@
 
 namespace gristwright::catalog {
 
-// Lists as text: "hat|mitts|", "!rug|" for none of them; levels with four places each.
+// Lists as text: "hem|body|hem|"; "hat|mitts|", "!rug|" for none of them; levels with four places
+// each.
+std::string packed(const std::vector<std::string>& words);
 std::string packed(const Listed& listed);
 std::string packed(const std::vector<double>& levels);
+void unpack(std::string_view text, std::vector<std::string>& out);
 void unpack(std::string_view text, Listed& out);
 void unpack(std::string_view text, std::vector<double>& out);  // throws std::runtime_error
 
 template <class T>
 inline constexpr bool is_packed =
-    std::is_same_v<T, Listed> || std::is_same_v<T, std::vector<double>>;
+    std::is_same_v<T, Listed> || std::is_same_v<T, std::vector<double>> ||
+    std::is_same_v<T, std::vector<std::string>>;
 template <class T>
 inline constexpr bool is_measure = std::is_same_v<T, Length> || std::is_same_v<T, Density>;
 template <class T>

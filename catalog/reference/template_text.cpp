@@ -73,8 +73,28 @@ PieceTemplate read_piece(TomlTable from, const Template& t, const Fabrics& fabri
     piece.count = from.whole_or("count", 1, 1, 100);
     piece.yarn = from.whole_or("yarn", 1, 1, 2);
     piece.unbroken = from.flag("unbroken");
+    piece.narrow_first = from.flag("narrow_first");
+    if (piece.narrow_first && piece.outline.shape != Shape::taper)
+        throw from.wrong("narrow_first", "only a taper has a narrow end");
     from.nothing_else();
     return piece;
+}
+
+// The pieces in the order of the work: all of them, and each time equally many.
+void read_order(TomlTable& from, Template& t) {
+    t.order = from.texts("order");
+    if (t.order.empty()) return;
+    const auto pieces = names_of(t.pieces);
+    for (const auto& name : t.order)
+        if (std::find(pieces.begin(), pieces.end(), name) == pieces.end())
+            throw from.wrong("order", not_one_of(name, pieces));
+    for (const auto& piece : t.pieces) {
+        const auto times = std::count(t.order.begin(), t.order.end(), piece.name);
+        if (times == 0) throw from.wrong("order", fmt::format("'{}' is missing", piece.name));
+        if (piece.count % times != 0)
+            throw from.wrong("order", fmt::format("'{}' stands {} times, and {} of it are made",
+                                                  piece.name, times, piece.count));
+    }
 }
 
 void read_size(TomlTable from, Template& t) {
@@ -201,6 +221,7 @@ Template read_template(std::string_view text, const std::string& name, const std
     read_own(from, t, fabrics);
     for (auto& piece : from.tables("piece"))
         t.pieces.push_back(read_piece(std::move(piece), t, fabrics));
+    read_order(from, t);
     read_wishes(from.table("wants"), t);
     if (from.has("role")) t = in_role(std::move(t), from.word("role", parts_played));
     read_words(from.table("words"), t);

@@ -32,7 +32,8 @@ struct PieceTemplate {
     int yarn = 1;   // 1: this batch; 2: a second yarn, which is not taken from it
     // Where yarn is 1, this batch's shares of the warp and of the weft, or of the knitting.
     double of_warp = 1, of_weft = 1;
-    bool unbroken = false;  // wants one unbroken length
+    bool unbroken = false;      // wants one unbroken length
+    bool narrow_first = false;  // a taper worked from its narrow end
 
     double warp_ours() const { return yarn == 1 ? of_warp : 0; }
     double weft_ours() const { return yarn == 1 ? of_weft : 0; }
@@ -94,6 +95,8 @@ struct Template {
     Role role = Role::whole;            // of the batch in it
     Fabrics own;                        // stitches or weaves that it brings with it
     std::vector<PieceTemplate> pieces;  // at least one
+    std::vector<std::string> order;     // pieces as they are worked, each as often as it is taken
+                                        // up; empty: as they stand
     std::array<Wish, asked_count> wishes{};
     std::shared_ptr<const Calling> calling;  // from the tables; nothing: no needs, not compared
     std::vector<std::string> steps;          // words with {piece.stitches} and the like

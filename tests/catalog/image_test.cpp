@@ -117,6 +117,7 @@ TEST_CASE("templates come back as they went in") {
         CHECK(a.loom_waste == b.loom_waste);
         CHECK(a.steps == b.steps);
         CHECK(a.role == b.role);
+        CHECK(a.order == b.order);
         CHECK(a.cautions == b.cautions);
         REQUIRE(a.pieces.size() == b.pieces.size());
         for (std::size_t p = 0; p < a.pieces.size(); ++p) {
@@ -126,6 +127,7 @@ TEST_CASE("templates come back as they went in") {
             CHECK(a.pieces[p].outline.narrow == b.pieces[p].outline.narrow);
             CHECK(a.pieces[p].grows == b.pieces[p].grows);
             CHECK(a.pieces[p].count == b.pieces[p].count);
+            CHECK(a.pieces[p].narrow_first == b.pieces[p].narrow_first);
             CHECK(a.pieces[p].yarn == b.pieces[p].yarn);
             CHECK(a.pieces[p].of_warp == b.pieces[p].of_warp);
             CHECK(a.pieces[p].of_weft == b.pieces[p].of_weft);
