@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "cli/output/units.hpp"
-#include "engine/evidence/order_of_work.hpp"
+#include "engine/evidence/yarn_places.hpp"
 
 namespace gristwright::cli {
 

@@ -7,7 +7,7 @@
 #include <stdexcept>
 
 #include "engine/evidence/constants.hpp"
-#include "engine/evidence/order_of_work.hpp"
+#include "engine/evidence/yarn_places.hpp"
 #include "engine/units/failure.hpp"
 #include "engine/yarn/evidence.hpp"
 

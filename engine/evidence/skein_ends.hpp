@@ -1,7 +1,7 @@
 // Where one skein ends and the next begins in the work.
 #pragma once
 
-#include "engine/evidence/order_of_work.hpp"
+#include "engine/evidence/yarn_places.hpp"
 
 namespace gristwright {
 

@@ -5,7 +5,7 @@
 
 #include "engine/cloth/hint.hpp"
 #include "engine/cloth/knitting.hpp"
-#include "engine/evidence/order_of_work.hpp"
+#include "engine/evidence/yarn_places.hpp"
 #include "engine/evidence/progress.hpp"
 #include "engine/evidence/swatch.hpp"
 #include "engine/suitability/judgement.hpp"

@@ -1,4 +1,4 @@
-#include "engine/evidence/order_of_work.hpp"
+#include "engine/evidence/yarn_places.hpp"
 
 #include <algorithm>
 #include <cmath>
