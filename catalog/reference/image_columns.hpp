@@ -83,7 +83,7 @@ void columns(RowOf<Wish> auto& r, auto&& at) { at(r.at_least, r.weight); }
 void columns(RowOf<Template> auto& r, auto&& at) {
     at(r.name, r.title, r.article, r.about, r.craft, r.skill, r.touches, r.for_baby, r.sample,
        r.measure, r.smallest, r.ideal, r.largest, r.fitted, r.finest, r.thickest, r.firmness,
-       r.spacing, r.finish, r.loom, r.fringe, r.hem, r.loom_waste, r.role, r.pieces, r.order,
+       r.spacing, r.finish, r.loom, r.fringe, r.hem, r.loom_waste, r.role, r.pieces, r.worked,
        r.wishes, r.steps, r.cautions);
 }
 

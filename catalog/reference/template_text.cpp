@@ -7,6 +7,7 @@
 #include "catalog/text/nearest.hpp"
 #include "catalog/text/toml_text.hpp"
 #include "engine/caution/caution.hpp"
+#include "engine/project/order.hpp"
 #include "engine/project/role.hpp"
 #include "engine/project/words.hpp"
 #include "engine/units/failure.hpp"
@@ -80,23 +81,6 @@ PieceTemplate read_piece(TomlTable from, const Template& t, const Fabrics& fabri
     return piece;
 }
 
-// The pieces in the order of the work: all of them, and each time equally many.
-void read_order(TomlTable& from, Template& t) {
-    t.order = from.texts("order");
-    if (t.order.empty()) return;
-    const auto pieces = names_of(t.pieces);
-    for (const auto& name : t.order)
-        if (std::find(pieces.begin(), pieces.end(), name) == pieces.end())
-            throw from.wrong("order", not_one_of(name, pieces));
-    for (const auto& piece : t.pieces) {
-        const auto times = std::count(t.order.begin(), t.order.end(), piece.name);
-        if (times == 0) throw from.wrong("order", fmt::format("'{}' is missing", piece.name));
-        if (piece.count % times != 0)
-            throw from.wrong("order", fmt::format("'{}' stands {} times, and {} of it are made",
-                                                  piece.name, times, piece.count));
-    }
-}
-
 void read_size(TomlTable from, Template& t) {
     t.measure = from.text("measure");
     t.smallest = from.measure("smallest", length_of);
@@ -106,6 +90,16 @@ void read_size(TomlTable from, Template& t) {
     if (!(t.smallest <= t.ideal && t.ideal <= t.largest))
         throw from.wrong("ideal", "must lie between smallest and largest");
     from.nothing_else();
+}
+
+// The order in which the pieces are worked.
+void read_worked(TomlTable& from, Template& t) {
+    t.worked = from.texts("worked");
+    try {
+        order_of_work(t);
+    } catch (const Refused& error) {
+        throw from.wrong("worked", error.what());
+    }
 }
 
 // The trade's weight classes by their numbers.
@@ -221,7 +215,7 @@ Template read_template(std::string_view text, const std::string& name, const std
     read_own(from, t, fabrics);
     for (auto& piece : from.tables("piece"))
         t.pieces.push_back(read_piece(std::move(piece), t, fabrics));
-    read_order(from, t);
+    read_worked(from, t);
     read_wishes(from.table("wants"), t);
     if (from.has("role")) t = in_role(std::move(t), from.word("role", parts_played));
     read_words(from.table("words"), t);

@@ -19,6 +19,7 @@
 #include "cli/roles.hpp"
 #include "cli/warp_words.hpp"
 #include "engine/evidence/next_step.hpp"
+#include "engine/project/order.hpp"
 #include "engine/project/words.hpp"
 #include "engine/suitability/reasons.hpp"
 
@@ -171,7 +172,7 @@ std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {
     out += "\n" + heading("Yarn") + "\n" + metres_text(plan, q);
     out += "\n" + heading("How big? Chance that the yarn reaches") + "\n" + curve(plan, q.units);
     out += "\n" + heading("Pieces") + "\n";
-    for (const auto& piece : plan.pieces) out += piece_text(piece, q.units);
+    for (const auto* piece : pieces_as_worked(plan)) out += piece_text(*piece, q.units);
     out += warp_text(plan, q);
     out += "\n" + heading("Steps") + "\n" + steps(plan, q);
     const auto because = reasons(judged, q, why);

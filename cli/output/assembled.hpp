@@ -20,7 +20,7 @@ struct Placed {
 };
 
 struct Assembled {
-    std::vector<Placed> parts;  // in the order of the work, each as often as its plan counts it
+    std::vector<Placed> parts;  // each as often as its plan counts it; alike ones as they are made
     std::vector<Line> fringe;   // threads
 
     Bounds bounds(bool with_loose) const;

@@ -11,6 +11,7 @@
 #include "cli/output/layout.hpp"
 #include "cli/output/short_names.hpp"
 #include "cli/output/warp_picture.hpp"
+#include "engine/project/order.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -81,9 +82,10 @@ double draw_ends(Svg& svg, const Whole& whole, const Pose& pose, double top) {
 
 // "a", "b", ... in the middle of each piece, once.
 void draw_letters(Svg& svg, const Whole& whole, const Plan& plan, const Pose& pose) {
-    for (std::size_t i = 0; i < plan.pieces.size() && plan.pieces.size() > 1; ++i)
+    const auto pieces = pieces_as_worked(plan);
+    for (std::size_t i = 0; i < pieces.size() && pieces.size() > 1; ++i)
         for (const auto& placed : whole.article.parts) {
-            if (placed.piece != &plan.pieces[i]) continue;
+            if (placed.piece != pieces[i]) continue;
             const auto middle = pose.at(placed.row(0.5));
             const auto at =
                 middle.size() % 2 == 0
@@ -269,9 +271,10 @@ double draw_all(Svg& svg, const JudgedPlan& judged, const Question& q) {
     const auto whole = whole_of(judged, q);
     double y = draw_whole(svg, draw_head(svg, judged, q) + 10, whole, judged, q) + 8;
     const double scale = piece_scale(plan);
-    for (std::size_t i = 0; i < plan.pieces.size(); ++i) {
-        const auto& piece = plan.pieces[i];
-        const Entry entry{piece, piece_name(piece, i, plan.pieces.size() > 1),
+    const auto pieces = pieces_as_worked(plan);
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+        const auto& piece = *pieces[i];
+        const Entry entry{piece, piece_name(piece, i, pieces.size() > 1),
                           is_backwards(whole, piece)};
         y = draw_piece(svg, y, entry, scale, q.units);
         if (piece.woven && !is_on_frame(*plan.article))

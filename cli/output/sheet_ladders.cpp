@@ -12,6 +12,7 @@
 #include "cli/output/sheet_parts.hpp"
 #include "cli/output/svg.hpp"
 #include "cli/output/wind_off.hpp"
+#include "engine/project/order.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -175,8 +176,9 @@ void add_squares(PageData& data, const Plan& plan, const Question& q) {
     const auto ends = skein_ends(plan, lengths_of(q.yarn));
     const auto step = step_for(plan, q.units);
     PageData pieces{PageData::type::list};
-    for (std::size_t p = 0; p < plan.pieces.size(); ++p) {
-        const auto& piece = plan.pieces[p];
+    for (const auto* each : pieces_as_worked(plan)) {
+        const auto& piece = *each;
+        const auto p = static_cast<std::size_t>(each - plan.pieces.data());
         PageData one;
         one.set("name", piece_title(piece));
         one.set("words", piece_words(piece, q.units));

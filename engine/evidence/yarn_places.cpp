@@ -3,59 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/project/order.hpp"
+
 namespace gristwright {
 namespace {
-
-class Walk {
-  public:
-    explicit Walk(const Plan& plan)
-        : plan_(plan),
-          on_pins_(plan.article && plan.article->loom == Loom::pins),
-          made_(plan.pieces.size()) {}
-
-    std::vector<Stretch> in_order() {
-        if (plan_.article) {
-            const auto& order = plan_.article->order;
-            for (const auto& name : order)
-                take_up(name, static_cast<int>(std::count(order.begin(), order.end(), name)));
-        }
-        for (std::size_t p = 0; p < made_.size(); ++p) make(p, plan_.pieces[p].piece->count);
-        return std::move(out_);
-    }
-
-  private:
-    // One of so many times that pieces of this name are worked on.
-    void take_up(const std::string& name, int times) {
-        for (std::size_t p = 0; p < made_.size(); ++p)
-            if (const auto& piece = *plan_.pieces[p].piece; piece.name == name)
-                make(p, std::max(1, piece.count / times));
-    }
-
-    // So many more of a piece, of those that are not made yet.
-    void make(std::size_t p, int how_many) {
-        const auto& piece = plan_.pieces[p];
-        const int count = piece.piece->count;
-        for (int i = 0; i < how_many && made_[p] < count; ++i) {
-            const auto warp = piece.warp * piece.piece->warp_ours();
-            if (on_pins_ || made_[p] == 0) add(p, true, on_pins_ ? warp / count : warp);
-            const auto rest = piece.woven ? piece.weft * piece.piece->weft_ours() : piece.ours;
-            add(p, false, rest / count);
-            ++made_[p];
-        }
-    }
-
-    void add(std::size_t p, bool warp, Length takes) {
-        if (takes.si() <= 0) return;
-        out_.push_back({p, made_[p] + 1, warp, used_, used_ + takes});
-        used_ += takes;
-    }
-
-    const Plan& plan_;
-    bool on_pins_;
-    std::vector<int> made_;
-    Length used_;
-    std::vector<Stretch> out_;
-};
 
 double counted(const Plan& plan, const YarnPlace& place) {
     const auto& piece = plan.pieces[place.piece];
@@ -65,7 +16,25 @@ double counted(const Plan& plan, const YarnPlace& place) {
 
 }  // namespace
 
-std::vector<Stretch> stretches(const Plan& plan) { return Walk(plan).in_order(); }
+std::vector<Stretch> stretches(const Plan& plan) {
+    std::vector<Stretch> out;
+    Length used;
+    const auto add = [&](const Worked& worked, bool warp, Length takes) {
+        if (takes.si() <= 0) return;
+        out.push_back({worked.piece, worked.which, warp, used, used + takes});
+        used += takes;
+    };
+    const bool on_pins = plan.article->loom == Loom::pins;
+    for (const auto& worked : order_of_work(*plan.article)) {
+        const auto& piece = plan.pieces[worked.piece];
+        const int count = piece.piece->count;
+        const auto warp = piece.warp * piece.piece->warp_ours();
+        if (on_pins || worked.which == 1) add(worked, true, on_pins ? warp / count : warp);
+        const auto rest = piece.woven ? piece.weft * piece.piece->weft_ours() : piece.ours;
+        add(worked, false, rest / count);
+    }
+    return out;
+}
 
 YarnPlace place_after(const Plan& plan, const std::vector<Stretch>& work, Length used) {
     if (work.empty()) return {};

@@ -16,8 +16,9 @@ struct Stretch {
     Length begins, ends;  // of the yarn, from the beginning of the work
 };
 
-// None of them empty. The pieces follow the template's order. A loom's warp is wound for all alike
-// before the first is woven; on pins each is warped and woven by itself.
+// None of them empty, the pieces in the order of work of the template (project/order.hpp). A loom's
+// warp is wound for all alike before the first is woven; on pins each is warped and woven by
+// itself.
 std::vector<Stretch> stretches(const Plan& plan);
 
 struct YarnPlace {

@@ -94,9 +94,8 @@ struct Template {
 
     Role role = Role::whole;            // of the batch in it
     Fabrics own;                        // stitches or weaves that it brings with it
-    std::vector<PieceTemplate> pieces;  // at least one
-    std::vector<std::string> order;     // pieces as they are worked, each as often as it is taken
-                                        // up; empty: as they stand
+    std::vector<PieceTemplate> pieces;  // at least one; the first is what a plan is about
+    std::vector<std::string> worked;    // their names as they are worked: order.hpp
     std::array<Wish, asked_count> wishes{};
     std::shared_ptr<const Calling> calling;  // from the tables; nothing: no needs, not compared
     std::vector<std::string> steps;          // words with {piece.stitches} and the like

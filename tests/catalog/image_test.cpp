@@ -100,8 +100,8 @@ TEST_CASE("templates come back as they went in") {
         CHECK(a.fringe == b.fringe);
         CHECK(a.loom_waste == b.loom_waste);
         CHECK(a.steps == b.steps);
+        CHECK(a.worked == b.worked);
         CHECK(a.role == b.role);
-        CHECK(a.order == b.order);
         CHECK(a.cautions == b.cautions);
         REQUIRE(a.pieces.size() == b.pieces.size());
         for (std::size_t p = 0; p < a.pieces.size(); ++p) {

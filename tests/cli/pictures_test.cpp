@@ -17,6 +17,7 @@
 #include "cli/output/short_names.hpp"
 #include "cli/output/split_picture.hpp"
 #include "engine/project/on_the_loom.hpp"
+#include "engine/project/order.hpp"
 #include "tests/cli/asked.hpp"
 #include "tests/cli/drawing.hpp"
 #include "tests/near.hpp"
@@ -38,6 +39,19 @@ void check_inside(const Svg& svg) {
     CHECK(out.empty());
     CHECK_FALSE(holds(svg.file(), "nan"));
     CHECK_FALSE(holds(svg.file(), "inf "));
+}
+
+// When in the order of the work the part is made that a join lies in.
+std::ptrdiff_t turn_of(const Join& join, const Assembled& article, const Plan& plan) {
+    const auto* piece = article.parts[join.part].piece;
+    int which = 0;
+    for (std::size_t i = 0; i <= join.part; ++i) which += article.parts[i].piece == piece ? 1 : 0;
+    const auto order = order_of_work(*plan.article);
+    return std::find_if(order.begin(), order.end(),
+                        [&](const Worked& w) {
+                            return &plan.pieces[w.piece] == piece && w.which == which;
+                        }) -
+           order.begin();
 }
 
 }  // namespace
@@ -94,6 +108,8 @@ TEST_CASE(
             for (std::size_t i = 0; i < ends.size(); ++i) {
                 const auto& p = *article.parts[ends[i].part].piece;
                 CHECK(ends[i].skein == i);
+                CHECK((i == 0 ||
+                       turn_of(ends[i], article, plan) >= turn_of(ends[i - 1], article, plan)));
                 CHECK(ends[i].number >= 1);
                 CHECK(ends[i].number <= (ends[i].in_warp ? p.panel.ends
                                          : p.knit        ? p.rows

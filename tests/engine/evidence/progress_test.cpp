@@ -143,7 +143,7 @@ TEST_CASE("what was worked before the piece whose rows are counted is no surpris
     // A cap's brim, knitted first, once made the yarn look thirsty and was still to be kept.
     Work work(Shape::rectangle, 20);
     auto article = *work.planned.article;
-    article.order = {"border", "body"};
+    article.worked = {"border", "body"};
     work.planned.article = std::make_shared<const Template>(article);
     const auto& piece = work.planned.pieces[0];
     const auto start = work.planned.need.mid * work.grist();

@@ -25,9 +25,10 @@ struct Part {
 Plan knitted(const std::vector<Part>& all, std::vector<std::string> order = {}) {
     Plan out;
     auto article = std::make_shared<Template>();
-    article->order = std::move(order);
+    article->worked = std::move(order);
     out.article = article;
     for (const auto& made : all) {
+        article->pieces.push_back(made.piece);
         PlanPiece piece;
         piece.piece = std::make_shared<const PieceTemplate>(made.piece);
         piece.knit.emplace();
@@ -44,6 +45,7 @@ Plan woven(const PieceTemplate& panel, Loom loom) {
     Plan out;
     auto article = std::make_shared<Template>();
     article->loom = loom;
+    article->pieces.push_back(panel);
     out.article = article;
     PlanPiece piece;
     piece.piece = std::make_shared<const PieceTemplate>(panel);

@@ -1,0 +1,153 @@
+"use strict";
+// What the skeins make: the quick words at once, then the drawn answer, as the program writes both.
+let asked = "", answered = "", articles = [];
+
+// How everything is asked: of the remembered batch while the table is as it was kept, else of the table.
+function batchAsked() {
+  const batch = batchWritten();
+  const known = kept.name && $("learnt").checked && batch.text === kept.text;
+  return {...batch, words: known ? [kept.name] : ["batch.toml", ...insisted()], files: known ? {} : {"batch.toml": batch.text}};
+}
+
+function wishes() {
+  const words = ["--certainty", $("certainty").value], spare = $("spare").value.trim(), units = $("units").value;
+  if (spare) words.push("--spare", spare);
+  return [...words, ...(units ? ["--units", units] : [])];
+}
+
+const unitsAsked = () => $("units").value ? ["--units", $("units").value] : [];
+
+// Spoken once by a screen reader, when an answer is whole.
+function heard(words) {
+  if ($("heard").textContent !== words) $("heard").textContent = words;
+}
+
+// Called after every change of the table or of the wishes.
+function changed() {
+  $("sure-said").textContent = $("certainty").value + " %";
+  $("title").textContent = $("name").value.trim() || "What can your yarn make?";
+  $("examples").hidden = !tableRows().every(blank);
+  keptShown();
+  later("quick", 250, quickAsked);
+}
+
+async function quickAsked(fresh) {
+  const batch = batchAsked();
+  if (!batch.skeins) return nothingYet();
+  const {code, out, err} = await ask(["yarn", ...batch.words, ...unitsAsked()], batch.files);
+  if (!fresh()) return;
+  if (code !== 0) return wrong(await problems(problem(err, batch), batch, fresh), fresh);
+  marked([], $("skeins"));
+  say("skeins-said", flowing(complaint(err)));
+  const key = JSON.stringify([batch.words, batch.files, wishes(), $("craft").value, kept.revision]);
+  if (key === asked) return say("quick", answered);
+  say("quick", flowing(out.split("\n\n")[0]));
+  $("drawn").setAttribute("aria-busy", "true");
+  later("drawn", 200, still => drawnAsked(still, batch, key));
+  if ($("article").value) later("plan", 500, planAsked);
+  if ($("ideas").value.trim()) later("ideas", 500, ideasAsked);
+}
+
+function nothingYet() {
+  marked([], $("skeins"));
+  asked = "";
+  say("skeins-said", "");
+  say("quick", "Type two skeins, or one, with their length and mass. The answer comes as you type.");
+  $("drawn").shadowRoot?.replaceChildren();
+}
+
+function wrong(found, fresh) {
+  if (!fresh()) return;
+  marked(found, $("skeins"));
+  const loose = found.filter(({input}) => !input).map(({words}) => words);
+  say("skeins-said", loose.join(" ").replace("(--insist takes it as it is)", "If it is so, tick 'the measures are right'."));
+  say("quick", found.length === 1 ? "One measure cannot be read; it is marked at its place." : found.length + " measures cannot be read; they are marked at their places.");
+  if (loose.length === found.length) say("quick", "");
+  heard(found[0].words);
+}
+
+async function drawnAsked(fresh, batch, key) {
+  const craft = $("craft").value;
+  const {code, err, files} = await long.ask(["page", ...batch.words, ...wishes(), "-o", "page.html"], batch.files);
+  if (!fresh()) return;
+  $("drawn").setAttribute("aria-busy", "false");
+  const refused = code === 0 ? null : problem(err, batch);
+  marked(refused ? [refused] : [], $("asked"));
+  if (refused) return say("quick", refused.input ? "" : refused.words);
+  asked = key;
+  shown($("drawn"), text.decode(files["page.html"]), drawn => {
+    answered = unbroken(drawn.querySelector(".said")?.textContent || "");
+    arranged(drawn, craft);
+  }, pageLooks);
+  const root = $("drawn").shadowRoot;
+  root.querySelectorAll("[data-plan]").forEach(button => { button.onclick = () => planChosen(button.dataset.plan); });
+  root.querySelectorAll("[data-want]").forEach(button => { button.onclick = () => wantedAdded(button.dataset.want); });
+  root.querySelectorAll("[draggable]").forEach(one => { one.ondragstart = event => event.dataTransfer.setData("text/plain", one.dataset.article); });
+  say("quick", answered);
+  heard(answered);
+}
+
+const pageLooks = `
+.body main { padding: 0; max-width: none; } .body section { margin-top: 1.6rem; } summary h2 { display: inline; background: none; font-size: 1.2rem; }
+details > summary { font-weight: 600; } details > section { margin-top: 0; } .made caption { position: absolute; left: -99rem; }
+.lineup { flex-wrap: nowrap !important; overflow-x: auto; padding: .3rem 0 .8rem !important; } .lineup li { flex: none; } .lineup li:first-child { position: sticky; left: 0; background: var(--paper); }
+button { font: inherit; font-size: .9rem; color: inherit; background: none; border: 1px solid currentcolor; border-radius: 2px; padding: .15rem .6rem; margin: .2rem .4rem .2rem 0; cursor: pointer; min-height: 1.9rem; }
+button:hover, button:focus-visible { background: var(--tint); } [draggable] { cursor: grab; }
+@media print { .lineup { flex-wrap: wrap !important; overflow: visible; } button { display: none; } }`;
+
+// The page of the program on this sheet: its own head goes, what is long is folded, and articles can be taken.
+function arranged(drawn, craft) {
+  drawn.querySelectorAll("header, footer").forEach(one => one.remove());
+  if (craft) drawn.querySelectorAll(".plan, .made tbody tr").forEach(one => { if (one.querySelector(".craft")?.textContent !== craft) one.remove(); });
+  for (const id of ["both", "kept", "yarn", "mind", "ground"]) folded(drawn, drawn.getElementById(id)?.closest("section"));
+  drawn.querySelectorAll(".made").forEach((table, number) => foldedTable(drawn, table, number === 0));
+  drawn.querySelectorAll(".plan h3, .made tbody th").forEach(head => {
+    const title = head.firstChild.textContent.trim(), article = articles.find(one => one.title === title);
+    if (!article) return;
+    const plan = made("button", {type: "button", textContent: "plan it"}), want = made("button", {type: "button", textContent: "want it"});
+    plan.dataset.plan = want.dataset.want = article.name;
+    plan.setAttribute("aria-label", "plan it: " + title);
+    want.setAttribute("aria-label", "want it: " + title);
+    const whole = head.closest(".plan, tr");
+    whole.draggable = true;
+    whole.dataset.article = article.name;
+    (head.closest("tr") ? head : whole).append(made("div", {}, plan, want));
+  });
+}
+
+function folded(drawn, section) {
+  const title = section?.querySelector("h2");
+  if (!title) return;
+  const fold = drawn.createElement("details"), summary = drawn.createElement("summary");
+  section.before(fold);
+  summary.append(title);
+  fold.append(summary, section);
+}
+
+function foldedTable(drawn, table, open) {
+  const fold = drawn.createElement("details"), summary = drawn.createElement("summary");
+  summary.textContent = table.caption.textContent;
+  fold.open = open;
+  table.before(fold);
+  fold.append(summary, table);
+}
+
+// An article by its name or its title.
+const articleNamed = words => {
+  const wished = words.trim().toLowerCase();
+  return articles.find(one => one.name === wished || one.title.toLowerCase() === wished);
+};
+
+async function articlesListed() {
+  const {out} = await ask(["templates", "--json"]);
+  articles = JSON.parse(out).templates;
+  $("articles").replaceChildren(...articles.map(one => made("option", {value: one.title, label: one.craft})));
+  const names = (topic, pattern) => ask(["help", topic]).then(({out: words}) => [...words.matchAll(pattern)].map(found => made("option", {value: found[1].trim()})));
+  $("fibres").replaceChildren(...await names("fibres", /^ {2}(\S.*?) +(?:[\d.]+ to [\d.]+ micron|fineness not stated)$/gm));
+  $("fabrics").replaceChildren(...await names("fabrics", /^ {2}(\S.*?) {2,}x \d/gm));
+}
+
+function answerReady() {
+  $("asked").addEventListener("input", changed);
+  $("asked").addEventListener("submit", event => event.preventDefault());
+}

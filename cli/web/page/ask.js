@@ -1,0 +1,85 @@
+"use strict";
+// Questions to the program, which runs in workers: one hand for what is quick (and for the notebook), one for
+// what takes longer. A hand answers one question at a time; a hand that is stopped is thrown away and begun anew.
+const notebookPath = "/home/spinner/.local/share/gristwright/notebook.sqlite";
+
+class Stopped extends Error {}
+
+class Hand {
+  constructor(source, wasm) { Object.assign(this, {source, wasm, home: null, number: 0}); this.begin(); }
+
+  begin() {
+    this.waiting = new Map();
+    this.worker = new Worker(this.source);
+    this.worker.onmessage = ({data}) => this.answered(data);
+    this.worker.onerror = event => this.fallen(event.message || "the program could not be started");
+    this.worker.postMessage({wasm: this.wasm});
+  }
+
+  send(what, progress) {
+    return new Promise((done, failed) => {
+      const id = ++this.number;
+      this.waiting.set(id, {done, failed, progress});
+      this.worker.postMessage({...what, id});
+    });
+  }
+
+  answered(data) {
+    const question = this.waiting.get(data.id);
+    if (!question) return;
+    if ("progress" in data) return void question.progress?.(data.progress);
+    this.waiting.delete(data.id);
+    if (data.broken) { this.stop(new Error(data.broken)); question.failed(new Error(data.broken)); }
+    else question.done(data);
+  }
+
+  fallen(why) {
+    for (const {failed} of this.waiting.values()) failed(new Error(why));
+    this.waiting.clear();
+  }
+
+  // Everything that waits ends; the next question finds a new worker with the same notebook.
+  stop(why = new Stopped("stopped")) {
+    this.worker.terminate();
+    for (const {failed} of this.waiting.values()) failed(why);
+    this.begin();
+    this.write(notebookPath, this.home);
+  }
+
+  ask(args, files = {}, progress) { return this.send({args, files}, progress); }
+  async read(path) { return (await this.send({read: path})).bytes; }
+  async write(path, bytes) { if (path === notebookPath) this.home = bytes; await this.send({write: path, bytes}); }
+}
+
+// The program out of the page: gzip inside base64.
+async function unpacked(element) {
+  const letters = atob(element.textContent.trim()), packed = new Uint8Array(letters.length);
+  for (let i = 0; i < letters.length; ++i) packed[i] = letters.charCodeAt(i);
+  element.textContent = "";
+  return new Response(new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"))).arrayBuffer();
+}
+
+let quick, long;
+
+async function handsBegun() {
+  const wasm = await unpacked($("program"));
+  const source = URL.createObjectURL(new Blob([$("program-loader").textContent, "\n", $("asking").textContent], {type: "text/javascript"}));
+  quick = new Hand(source, wasm);
+  long = new Hand(source, wasm);
+}
+
+const ask = (args, files, progress) => quick.ask(args, files, progress);
+
+// Of questions on one topic only the newest counts. `work` gets a test of whether it still is the newest.
+const turns = {}, timers = {};
+function later(topic, wait, work) {
+  const turn = turns[topic] = (turns[topic] || 0) + 1;
+  clearTimeout(timers[topic]);
+  timers[topic] = setTimeout(async () => {
+    try {
+      await work(() => turns[topic] === turn);
+    } catch (thrown) {
+      if (!(thrown instanceof Stopped)) failed(thrown);
+    }
+  }, wait);
+}

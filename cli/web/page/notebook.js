@@ -1,0 +1,165 @@
+"use strict";
+// The notebook: the program's own file, kept in the browser's store. Each change is made on the newest one, under a lock.
+const kept = {name: "", text: "", revision: 0, woven: false};
+let keeps = true, otherTabs = null;
+
+function store(mode, work) {
+  return new Promise((done, refused) => {
+    const open = indexedDB.open("gristwright", 1);
+    open.onupgradeneeded = () => open.result.createObjectStore("kept");
+    open.onerror = () => refused(open.error);
+    open.onsuccess = () => {
+      const all = open.result.transaction("kept", mode, {durability: "strict"});
+      const result = {};
+      work(all.objectStore("kept"), result);
+      all.oncomplete = () => { open.result.close(); done(result.value); };
+      all.onabort = all.onerror = () => refused(all.error);
+    };
+  });
+}
+
+const stored = key => store("readonly", (all, result) => { all.get(key).onsuccess = event => { result.value = event.target.result; }; });
+
+// Puts the notebook if nobody has since; says whether.
+const storedAfter = (revision, bytes) => store("readwrite", (all, result) => {
+  all.get("notebook").onsuccess = event => {
+    result.value = (event.target.result?.revision || 0) === revision;
+    if (result.value) all.put({revision: revision + 1, bytes}, "notebook");
+  };
+});
+
+async function newest() {
+  if (!keeps) return;
+  const found = await stored("notebook");
+  const revision = found?.revision || 0;
+  if (revision === kept.revision) return;
+  await handed(found?.bytes || null, revision);
+}
+
+async function handed(bytes, revision) {
+  kept.revision = revision;
+  await Promise.all([quick.write(notebookPath, bytes), long.write(notebookPath, bytes)]);
+}
+
+// A question that changes the notebook.
+async function changing(args, files = {}) {
+  const turn = async () => {
+    for (;;) {
+      await newest();
+      const answer = await ask(args, files), bytes = await quick.read(notebookPath);
+      if (keeps && bytes && !await storedAfter(kept.revision, bytes)) { kept.revision = -1; continue; }
+      await handed(bytes, kept.revision + 1);
+      otherTabs?.postMessage(kept.revision);
+      return answer;
+    }
+  };
+  return navigator.locks && keeps ? navigator.locks.request("gristwright notebook", turn) : turn();
+}
+
+async function everything() {
+  const {code, out} = await ask(["export"]);
+  return code === 0 ? JSON.parse(out).batches : [];
+}
+
+// Keeps the batch of the table, under its name; says whether it worked.
+async function keptNow() {
+  const batch = batchWritten(new Set(), true), name = $("name").value.trim();
+  if (!name) { say("notebook-said", "Give the batch a name first, above the skeins."); $("name").focus(); return false; }
+  const known = (await everything()).some(one => one.name === name);
+  if (known && kept.name !== name && !confirm(`The notebook has a batch called ${name}. Put this one in its place? Undo brings the old one back.`)) return false;
+  const {code, out, err} = await changing(["batch", known ? "change" : "add", name, "batch.toml", ...insisted()], {"batch.toml": batch.text});
+  say("notebook-said", code === 0 ? `${name} is in the notebook.` : complaint(err) || out);
+  if (code === 0) Object.assign(kept, {name, text: batch.text});
+  await keptKnown();
+  return code === 0;
+}
+
+// What the notebook knows: the list, and of the batch on the table its swatches and what is begun.
+async function keptKnown() {
+  await newest();
+  const all = await everything();
+  if (kept.name && !all.some(one => one.name === kept.name)) kept.name = "";
+  $("batches").replaceChildren(...all.map(one => {
+    const open = made("button", {type: "button", textContent: "lay it on the table", onclick: () => keptOpened(one)});
+    open.setAttribute("aria-label", "lay on the table: " + one.name);
+    return made("li", {}, made("b", {textContent: one.name}), ` ${one.skeins.length} ${one.skeins.length === 1 ? "skein" : "skeins"} `, open);
+  }));
+  const {out, code} = kept.name ? await ask(["batch", "show", kept.name, "--json"]) : {code: 1};
+  const known = code === 0 ? JSON.parse(out) : null;
+  $("learnt").closest("label").hidden = !known?.swatches.length;
+  $("weigh").hidden = !known?.begun;
+  if (known?.begun) weighFor(known.begun);
+  $("undo").disabled = !kept.revision;
+  changed();
+}
+
+function weighFor(running) {
+  const article = articles.find(one => one.name === running.template);
+  kept.woven = article?.craft === "woven";
+  $("row-label").firstChild.textContent = kept.woven ? "Woven so far " : "Rows worked ";
+  $("row").placeholder = kept.woven ? "0cm" : "0";
+  $("weigh").querySelector("h3").textContent = `Weigh as you go: ${article?.title || running.template}, ${running.size}`;
+}
+
+function keptShown() {
+  const same = kept.name && batchWritten(new Set(), true).text === kept.text;
+  $("keep").textContent = kept.name && !same ? "Keep the changes" : "Keep this batch";
+  $("keep").disabled = Boolean(same);
+  $("swatch").hidden = !kept.name;
+}
+
+function keptOpened(batch) {
+  laidOut(batch);
+  Object.assign(kept, {name: batch.name, text: batchWritten(new Set(), true).text});
+  say("notebook-said", `${batch.name} lies on the table.`);
+  keptKnown().catch(failed);
+}
+
+async function swatchKept(event) {
+  event.preventDefault();
+  const words = [...new FormData($("swatch"))].filter(([, value]) => value.trim()).flatMap(([name, value]) => ["--" + name, value.trim()]);
+  const {code, out, err} = await changing(["swatch", kept.name, ...words, "--on", today()]);
+  say("swatch-said", flowing(complaint(err) + "\n" + out));
+  if (code === 0) $("swatch").reset();
+  await keptKnown();
+}
+
+async function undone() {
+  const {out, err} = await changing(["undo"]);
+  say("notebook-said", flowing(complaint(err) + "\n" + out));
+  const before = (await everything()).find(one => one.name === kept.name);
+  if (before) keptOpened(before);
+  else await keptKnown();
+  say("notebook-said", flowing(complaint(err) + "\n" + out));
+}
+
+async function imported(file) {
+  const {out, err} = await changing(["import", file.name], {[file.name]: new Uint8Array(await file.arrayBuffer())});
+  say("notebook-said", flowing(complaint(err) + "\n" + out));
+  await keptKnown();
+}
+
+async function exported() {
+  await newest();
+  const {out} = await ask(["export"]);
+  saved("notebook.json", out, "application/json");
+  say("notebook-said", "The file holds the whole notebook; open it here, or with gristwright import.");
+}
+
+async function notebookReady() {
+  try {
+    await stored("notebook");
+    otherTabs = new BroadcastChannel("gristwright notebook");
+    otherTabs.onmessage = () => keptKnown().catch(failed);
+  } catch {
+    keeps = false;
+    say("kept-where", "This browser lets a page that was opened from a file keep nothing. Save the notebook to a file before you close the page.");
+  }
+  const act = work => () => work().catch(failed);
+  $("keep").onclick = act(keptNow);
+  $("undo").onclick = act(undone);
+  $("export").onclick = act(exported);
+  $("import").onchange = ({target}) => { if (target.files[0]) imported(target.files[0]).catch(failed); target.value = ""; };
+  $("swatch").onsubmit = event => swatchKept(event).catch(failed);
+  await keptKnown();
+}

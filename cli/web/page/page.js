@@ -1,0 +1,58 @@
+"use strict";
+// The page as a whole: beginning, files that are opened or dropped, and the page saved with its batch inside.
+const asOpened = document.documentElement.outerHTML;  // before anything is changed
+window.begunHere = true;
+
+const inScript = words => words.replace(/<(?=\/|!)/g, "<\\");
+const outOfScript = words => words.replace(/<\\([/!])/g, "<$1");
+
+function pageSaved() {
+  const batch = inScript(batchWritten(new Set(), true).text);
+  const page = asOpened.replace(/(<script type="application\/toml" id="batch">)[^]*?(<\/script>)/, (_, from, to) => from + "\n" + batch + to);
+  saved(($("name").value.trim() || "yarn").replace(/[^\p{L}\p{N} _-]/gu, "") + ".html", "<!DOCTYPE html>\n" + page, "text/html");
+  say("notebook-said", "Whoever opens that file finds your batch on the table and can try their own ideas. The notebook is not in it.");
+}
+
+async function fileOpened(file) {
+  const content = await file.text();
+  if (/\.html?$/i.test(file.name)) {
+    const batch = new DOMParser().parseFromString(content, "text/html").querySelector("script#batch[type='application/toml']");
+    if (!batch?.textContent.trim()) return say("skeins-said", `There is no batch in ${file.name}.`);
+    return batchOpened("batch.toml", outOfScript(batch.textContent));
+  }
+  if (/\.json$/i.test(file.name)) return imported(file);
+  return batchOpened(/\.(csv|tsv|txt)$/i.test(file.name) ? file.name : "batch.toml", content);
+}
+
+function filesReady() {
+  $("open").onchange = ({target}) => { if (target.files[0]) fileOpened(target.files[0]).catch(failed); target.value = ""; };
+  document.addEventListener("dragover", event => { if (event.dataTransfer.types.includes("Files")) event.preventDefault(); });
+  document.addEventListener("drop", event => {
+    if (!event.dataTransfer.files.length) return;
+    event.preventDefault();
+    fileOpened(event.dataTransfer.files[0]).catch(failed);
+  });
+  $("save-page").onclick = pageSaved;
+  document.querySelectorAll("button[data-example]").forEach(button => {
+    const batch = $("made-up").content.querySelector(`[data-example=${button.dataset.example.toLowerCase()}]`);
+    button.onclick = () => batchOpened("batch.toml", batch.textContent);
+    button.hidden = !batch;
+  });
+}
+
+async function started() {
+  skeinsReady();
+  answerReady();
+  suggestionsReady();
+  splitReady();
+  planReady();
+  filesReady();
+  await handsBegun();
+  await articlesListed();
+  await notebookReady();
+  const inside = outOfScript($("batch").textContent).trim();
+  if (inside) await batchOpened("batch.toml", inside + "\n");
+  document.documentElement.dataset.ready = "yes";
+}
+
+document.addEventListener("DOMContentLoaded", () => started().catch(failed));

@@ -1,0 +1,84 @@
+"use strict";
+// One article in full: the plan in words, its cloth, the sheet to hang over the loom; begun, and weighed as it goes.
+function planChosen(name) {
+  $("article").value = articles.find(one => one.name === name).title;
+  $("size").value = $("for").value = "";
+  later("plan", 0, planAsked);
+  $("plan").scrollIntoView({block: "start"});
+  $("article").focus({preventScroll: true});
+}
+
+function articleWords(article) {
+  const words = [article.name];
+  for (const [id, option] of [["size", "--size"], ["for", "--for"], ["needle", "--needles"], ["as", "--as"], ["with", "--with"]])
+    if ($(id).value.trim()) words.push(option, $(id).value.trim());
+  return words;
+}
+
+async function planAsked(fresh) {
+  const article = articleNamed($("article").value), batch = batchAsked();
+  if (!$("article").value.trim()) return;
+  if (!article) return planRefused(`There is no article '${$("article").value}'; the list at the field has them all.`);
+  if (!batch.skeins) return planRefused("Put the skeins on the table first.");
+  const words = articleWords(article);
+  const {code, out, err} = await ask(["plan", ...words, ...batch.words, ...wishes()], batch.files);
+  if (!fresh()) return;
+  const refused = code === 0 ? null : problem(err, batch);
+  marked(refused?.input ? [refused] : [], $("article-asked"));
+  if (refused) return planRefused(refused.input ? "" : refused.words);
+  const [said, ...rest] = worded(out);
+  say("plan-said", said.textContent);
+  $("plan-drawn").replaceChildren(...rest);
+  const {files} = await ask(["sheet", ...words, ...batch.words, ...wishes(), "-o", "sheet.html"], batch.files);
+  if (!fresh() || !files["sheet.html"]) return;
+  $("cloth-fold").hidden = false;
+  $("cloth-fold").ontoggle = () => { if ($("cloth-fold").open) later("cloth", 0, fresh => clothAsked(fresh, article.name, batch)); };
+  $("cloth-fold").ontoggle();
+  sheetText = text.decode(files["sheet.html"]);
+  shown($("sheet"), sheetText);
+  $("sheet-buttons").hidden = false;
+}
+
+let sheetText = "";
+
+async function clothAsked(fresh, name, batch) {
+  const {files} = await long.ask(["picture", "cloth", name, ...batch.words, "-o", "cloth.svg"], batch.files);
+  if (fresh() && files["cloth.svg"]) shown($("cloth"), text.decode(files["cloth.svg"]), undefined, ".body svg { max-width: 100%; height: auto; }");
+}
+
+function planRefused(words) {
+  say("plan-said", words);
+  $("plan-drawn").replaceChildren();
+  $("sheet").shadowRoot?.replaceChildren();
+  $("sheet-buttons").hidden = $("cloth-fold").hidden = true;
+}
+
+async function begun() {
+  const article = articleNamed($("article").value);
+  if (!kept.name && !await keptNow()) return say("plan-said", "To begin it, the batch must be in the notebook: give it a name that is free.");
+  const size = $("size").value.trim();
+  const words = ["start", article.name, kept.name, ...size ? ["--size", size] : [], "--certainty", $("certainty").value, "--on", today()];
+  let answer = await changing(words);
+  if (answer.code !== 0 && answer.err.includes("--instead") && confirm(flowing(complaint(answer.err)) + "\n\nEnd that one, with its weighings?")) answer = await changing([...words, "--instead"]);
+  say("weigh-said", flowing(complaint(answer.err) + "\n" + answer.out).replace(/gristwright weigh .*?(?=\n|$)/, "the ball, below."));
+  await keptKnown();
+}
+
+async function weighed(event) {
+  event.preventDefault();
+  const place = $("row").value.trim(), woven = kept.woven;
+  const {out, err} = await changing(["weigh", kept.name, woven ? "--woven" : "--row", place, "--ball", $("ball").value.trim(), "--on", today()]);
+  say("weigh-said", flowing(complaint(err) + "\n" + out));
+  await keptKnown();
+}
+
+const today = () => new Date().toLocaleDateString("sv");
+
+function planReady() {
+  $("article-asked").addEventListener("input", () => later("plan", 400, planAsked));
+  $("article-asked").addEventListener("submit", event => event.preventDefault());
+  $("sheet-print").onclick = () => printed($("sheet"));
+  $("sheet-save").onclick = () => saved(articleNamed($("article").value).name + ".html", sheetText, "text/html");
+  $("begin").onclick = () => begun().catch(failed);
+  $("weigh").onsubmit = event => weighed(event).catch(failed);
+}

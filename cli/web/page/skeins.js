@@ -1,0 +1,190 @@
+"use strict";
+// The skeins on the table: typed, pasted or opened; written as a batch file; problems put back at their cells.
+const columns = ["name", "length", "mass"], examples = ["A", "139m", "38.5g"];
+const fieldKeys = ["name", "fibre", "preparation", "draw", "plies", "wraps", "wraps_how", "micron", "staple", "twist",
+  "made", "gauge", "scale", "measured", "colour", "variegated"];
+const equipmentKeys = ["needles", "heddles", "loom_width", "shafts", "loom_waste", "fringe"];
+const listKeys = ["made", "colour"];  // a list to the program; of the others it reads a list in one text itself
+
+const tableRows = () => [...$("rows").tBodies[0].rows];
+const cellsOf = row => columns.map(column => row.querySelector(`[data-column=${column}]`));
+const blank = row => cellsOf(row).every(cell => !cell.value.trim());
+
+function rowAdded(values = []) {
+  const tick = made("input", {type: "checkbox", checked: true, className: "in"});
+  const number = $("rows").tBodies[0].rows.length + 1;
+  tick.setAttribute("aria-label", `skein ${number} is in`);
+  const cells = columns.map((column, c) => {
+    const cell = made("input", {value: values[c] || "", autocomplete: "off", spellcheck: false, placeholder: number === 1 ? examples[c] : ""});
+    cell.dataset.column = column;
+    cell.setAttribute("aria-label", `${column} of skein ${number}`);
+    return made("td", {}, cell);
+  });
+  const away = made("button", {type: "button", className: "away", textContent: "×", title: "take this skein off the table"});
+  away.setAttribute("aria-label", `take skein ${number} off`);
+  away.onclick = () => { away.closest("tr").remove(); rowsCompleted(); changed(); };
+  $("rows").tBodies[0].append(made("tr", {}, made("td", {}, tick), ...cells, made("td", {}, away)));
+}
+
+// There is always one blank line to type on.
+function rowsCompleted() {
+  const rows = tableRows();
+  if (rows.length < 2 || !blank(rows[rows.length - 1])) rowAdded();
+  tableRows().forEach(row => { row.lastChild.firstChild.hidden = row.querySelector(".in").hidden = blank(row); });
+}
+
+const quoted = words => '"' + words.replace(/[\u0000-\u001f\u007f]/g, " ").replace(/[\\"]/g, "\\$&") + '"';
+const listed = words => "[" + words.split(",").map(word => quoted(word.trim())).filter(word => word !== '""').join(", ") + "]";
+
+// The batch as a file of the program's own format, and which input stands in which line.
+// `without` are inputs to leave out; a line that is being typed and is not complete is not there yet.
+function batchWritten(without = new Set(), all = false) {
+  const lines = [], inputs = {};
+  const put = (key, input) => {
+    const words = input.value.trim();
+    if (!words || without.has(input)) return;
+    lines.push(`${key} = ${listKeys.includes(key) && words.includes(",") ? listed(words) : quoted(words)}`);
+    inputs[lines.length] = input;
+  };
+  fieldKeys.forEach(key => put(key, $(key)));
+  for (const row of tableRows()) if (all ? !blank(row) : lies(row, without)) {
+    lines.push("", "[[skein]]");
+    columns.forEach((column, c) => {
+      const cell = cellsOf(row)[c];
+      if (cell.value.trim() || column !== "name") lines.push(`${column} = ${quoted(cell.value.trim())}`), inputs[lines.length] = cell;
+    });
+  }
+  const skeins = lines.includes("[[skein]]");
+  lines.push("", "[equipment]");
+  equipmentKeys.forEach(key => put(key, $(key)));
+  return {text: lines.join("\n") + "\n", inputs, skeins};
+}
+
+function lies(row, without) {
+  const cells = cellsOf(row), typing = row.contains(document.activeElement);
+  if (blank(row) || !row.querySelector(".in").checked || cells.some(cell => without.has(cell))) return false;
+  return !(typing && cells.slice(1).some(cell => !cell.value.trim()));
+}
+
+const optionInputs = {certainty: "certainty", spare: "spare", size: "size", for: "for", needles: "needle", as: "as", with: "with", reserve: "reserve"};
+
+// What the program said is wrong, and at which input.
+function problem(error, batch) {
+  const words = complaint(error), placed = /^batch\.toml:(\d+): (?:[\w[\]]+(?: \d+ \w+)?: )?([^]*)$/.exec(words);
+  if (placed) return {input: batch.inputs[placed[1]], words: placed[2]};
+  const option = /^--([\w-]+): ([^]*)$/.exec(words);
+  if (option && optionInputs[option[1]]) return {input: $(optionInputs[option[1]]), words: option[2]};
+  const of = tableRows().find(row => cellsOf(row)[0].value.trim() && words.startsWith(cellsOf(row)[0].value.trim() + ": "));
+  return {input: of && cellsOf(of)[1], words};
+}
+
+// All problems, not the first alone: what is wrong is left out and the rest is asked again.
+async function problems(first, batch, fresh) {
+  const found = [first], without = new Set();
+  while (found.length < 8 && found.at(-1).input && fresh()) {
+    without.add(found.at(-1).input);
+    const rest = batchWritten(without);
+    if (!rest.skeins) break;
+    const {code, err} = await ask(["yarn", "batch.toml", "--json", ...insisted()], {"batch.toml": rest.text});
+    if (code === 0) break;
+    found.push(problem(err, rest));
+    if (without.has(found.at(-1).input)) break;
+  }
+  return found;
+}
+
+// Marks what is wrong within a part of the sheet, and that alone.
+function marked(found, part) {
+  part.querySelectorAll("[aria-invalid]").forEach(input => { input.removeAttribute("aria-invalid"); input.removeAttribute("aria-describedby"); });
+  part.querySelectorAll(".wrong").forEach(note => note.remove());
+  found.forEach(({input, words}, number) => {
+    if (!input) return;
+    const note = made("p", {className: "wrong", id: `wrong-${part.id}-${number}`, textContent: unbroken(words)});
+    input.setAttribute("aria-invalid", "true");
+    input.setAttribute("aria-describedby", note.id);
+    const row = input.closest("tbody tr");
+    if (row) row.after(made("tr", {className: "wrong"}, made("td", {colSpan: 5}, note)));
+    else input.closest("label").after(note);
+  });
+  if (part.id !== "skeins") return;
+  const asks = found.some(({words}) => words.includes("--insist"));
+  $("insist").closest("label").hidden = !asks && !$("insist").checked;
+}
+
+const insisted = () => $("insist").checked ? ["--insist"] : [];
+
+// A batch laid out on the table, from what the program exports.
+function laidOut(batch) {
+  $("rows").tBodies[0].replaceChildren();
+  [...fieldKeys, ...equipmentKeys].forEach(key => { $(key).value = (batch.fields[key] || []).map(one => one.text).join(", "); });
+  $("name").value = batch.name;
+  skeinsAdded(batch.skeins);
+}
+
+function skeinsAdded(skeins) {
+  tableRows().filter(blank).forEach(row => row.remove());
+  for (const skein of skeins) rowAdded(columns.map(column => skein[column]?.text || ""));
+  rowsCompleted();
+}
+
+// Any file of skeins, or cells of a spreadsheet, as the program reads them.
+async function batchRead(name, content) {
+  const given = {[name]: content}, apart = ["--notebook", "/tmp/read.sqlite"];
+  await quick.write(apart[1], null);
+  const {code, err} = await ask(["batch", "add", "batch", name, "--insist", ...apart], given);
+  if (code !== 0) throw new Error(complaint(err));
+  const {out} = await ask(["export", ...apart]), said = await ask(["yarn", name, "--json", "--insist"], given);
+  return {...JSON.parse(out).batches[0], name: JSON.parse(said.out).batch.name};
+}
+
+async function batchOpened(name, content) {
+  try {
+    laidOut(await batchRead(name, content));
+    say("skeins-said", "");
+  } catch (thrown) {
+    if (thrown instanceof Stopped) return;
+    say("skeins-said", thrown.message);
+  }
+  changed();
+}
+
+// Cells of a spreadsheet: the program reads them; what it cannot is laid out as it stands and judged there.
+async function pasted(event) {
+  const words = event.clipboardData.getData("text/plain"), cell = event.target;
+  if (!/[\t\n]/.test(words.trim()) || !cell.dataset.column) return;
+  event.preventDefault();
+  try {
+    skeinsAdded((await batchRead("pasted.tsv", words.trim() + "\n")).skeins);
+    say("skeins-said", "");
+  } catch {
+    const from = columns.indexOf(cell.dataset.column), lines = words.trim().split(/\r?\n/);
+    skeinsAdded(lines.map(line => {
+      const skein = {};
+      line.split("\t").forEach((value, v) => { if (columns[from + v]) skein[columns[from + v]] = {text: value.trim()}; });
+      return skein;
+    }));
+  }
+  changed();
+}
+
+function emptied() {
+  $("rows").tBodies[0].replaceChildren();
+  [...fieldKeys, ...equipmentKeys].forEach(key => { $(key).value = ""; });
+  rowsCompleted();
+  changed();
+  $("name").focus();
+}
+
+function skeinsReady() {
+  rowsCompleted();
+  $("rows").addEventListener("paste", pasted);
+  $("skeins").addEventListener("input", () => { rowsCompleted(); changed(); });
+  $("skeins").addEventListener("focusout", event => { if (!event.relatedTarget?.closest?.("tr") || event.relatedTarget.closest("tr") !== event.target.closest("tr")) changed(); });
+  $("clear").onclick = emptied;
+  $("rows").addEventListener("keydown", event => {
+    if (event.key !== "Enter" || !event.target.dataset.column) return;
+    event.preventDefault();
+    const next = event.target.closest("tr").nextElementSibling;
+    (next?.querySelector("[data-column=" + event.target.dataset.column + "]") || event.target).focus();
+  });
+}
