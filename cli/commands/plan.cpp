@@ -5,6 +5,7 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "cli/for_whom.hpp"
 #include "cli/output/article_words.hpp"
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
@@ -236,7 +237,7 @@ Command plan_command() {
         1,
         2,
         together({{{"size", "130cm", "this size, not the largest that the metres cover"},
-                   {"for", "child 6", "whose size: newborn, 6 months, child 6, woman M, man"},
+                   for_option,
                    {"why-not", "", "only what decides against it, and what would serve"},
                    {"why", "", "every factor of the suitability, not only what counts against"}},
                   role_options(),
