@@ -88,7 +88,7 @@ async function drawnAsked(fresh, batch, key) {
 }
 
 const pageLooks = `
-.body main { padding: 0; max-width: none; } .body section { margin-top: 1.6rem; } summary h2 { display: inline; background: none; font-size: 1.2rem; }
+.body .main { padding: 0; max-width: none; } .body section { margin-top: 1.6rem; } summary h2 { display: inline; background: none; font-size: 1.2rem; }
 details > summary { font-weight: 600; } details > section { margin-top: 0; } .made caption { position: absolute; left: -99rem; }
 .lineup { flex-wrap: nowrap !important; overflow-x: auto; padding: .3rem 0 .8rem !important; } .lineup li { flex: none; } .lineup li:first-child { position: sticky; left: 0; background: var(--paper); }
 button { font: inherit; font-size: .9rem; color: inherit; background: none; border: 1px solid currentcolor; border-radius: 2px; padding: .15rem .6rem; margin: .2rem .4rem .2rem 0; cursor: pointer; min-height: 1.9rem; }

@@ -6,13 +6,13 @@ const fieldKeys = ["name", "fibre", "preparation", "draw", "plies", "wraps", "wr
 const equipmentKeys = ["needles", "heddles", "loom_width", "shafts", "loom_waste", "fringe"];
 const listKeys = ["made", "colour"];  // a list to the program; of the others it reads a list in one text itself
 
-const tableRows = () => [...$("rows").tBodies[0].rows];
+const tableRows = () => [...$("rows").tBodies[0].rows].filter(row => !row.classList.contains("wrong"));
 const cellsOf = row => columns.map(column => row.querySelector(`[data-column=${column}]`));
 const blank = row => cellsOf(row).every(cell => !cell.value.trim());
 
 function rowAdded(values = []) {
   const tick = made("input", {type: "checkbox", checked: true, className: "in"});
-  const number = $("rows").tBodies[0].rows.length + 1;
+  const number = tableRows().length + 1;
   tick.setAttribute("aria-label", `skein ${number} is in`);
   const cells = columns.map((column, c) => {
     const cell = made("input", {value: values[c] || "", autocomplete: "off", spellcheck: false, placeholder: number === 1 ? examples[c] : ""});
@@ -184,7 +184,7 @@ function skeinsReady() {
   $("rows").addEventListener("keydown", event => {
     if (event.key !== "Enter" || !event.target.dataset.column) return;
     event.preventDefault();
-    const next = event.target.closest("tr").nextElementSibling;
-    (next?.querySelector("[data-column=" + event.target.dataset.column + "]") || event.target).focus();
+    const rows = tableRows(), next = rows[rows.indexOf(event.target.closest("tr")) + 1];
+    next?.querySelector(`[data-column=${event.target.dataset.column}]`).focus();
   });
 }

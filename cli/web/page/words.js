@@ -8,7 +8,8 @@ const begins = /^\s*(?:- |\d+\. |[\d.]+ (?:m|yd) \()/;  // an item of a list; a 
 function unwrapped(lines) {
   const items = [];
   lines.forEach((line, number) => {
-    const before = lines[number - 1], word = /^\S*(?: (?:m|cm|mm|g|kg|yd|oz|%|st)\b\S*)?/.exec(line.trim())[0];
+    if (!line.trim()) return;
+    const before = lines[number - 1], word = /^\S*\d\S* \S+|^\S+/.exec(line.trim())[0];
     const goesOn = items.length && /^\s*/.exec(line)[0].length >= /^\s*/.exec(before)[0].length &&
       before.length <= lineLength && before.length + 1 + word.length > lineLength && !begins.test(line);
     if (goesOn) items.push(items.pop() + " " + line.trim());
