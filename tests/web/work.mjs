@@ -34,7 +34,9 @@ step("cells of a spreadsheet are pasted", async () => {
   await page.$eval(cell(3, "name"), input => {
     const clipboardData = new DataTransfer();
     clipboardData.setData("text/plain", "C\t155 m\t43 g\nD\t78 m\t21.6 g\n");
-    input.dispatchEvent(new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true }));
+    const event = new Event("paste", { bubbles: true, cancelable: true });
+    Object.defineProperty(event, "clipboardData", { value: clipboardData });
+    input.dispatchEvent(event);
   });
   await until(page, () => document.querySelectorAll("#rows tbody tr").length === 5);
   assert.deepEqual(await rowsIn(), ["139m", "163m", "155 m", "78 m"]);
@@ -83,7 +85,7 @@ step("200 suggestions are ranked, with replies; the audience sees them, moved by
   assert.notEqual(await said(page, "audience"), first);
   await until(page, () => document.querySelector(".picture-place").shadowRoot?.querySelector("svg"));
   await page.keyboard.press("Escape");
-  assert.ok(await page.$eval("#audience", element => element.hidden));
+  await until(page, () => document.getElementById("audience").hidden);
 });
 
 step("an article is planned; a wrong size is marked; the sheet is there", async () => {
@@ -107,7 +109,7 @@ step("what is wanted is split; no skein gives more than it has", async () => {
   const cuts = [...list.matchAll(/from ([A-D]): ([\d.]+) m, /g)], given = { A: 139, B: 163, C: 155, D: 78 };
   assert.ok(cuts.length > 1, list);
   for (const skein of "ABCD") assert.ok(cuts.filter(cut => cut[1] === skein).reduce((sum, cut) => sum + Number(cut[2]), 0) <= given[skein] + 1, list);
-  assert.ok(await page.evaluate(() => document.getElementById("split-bars").shadowRoot.querySelector("svg")));
+  assert.ok(await page.evaluate(() => Boolean(document.getElementById("split-bars").shadowRoot.querySelector("svg"))));
 });
 
 step("the batch is kept, a swatch counted, the project begun and weighed", async () => {

@@ -24,11 +24,12 @@ function heard(words) {
 
 // Called after every change of the table or of the wishes.
 function changed() {
-  $("sure-said").textContent = $("certainty").value + " %";
+  $("sure-said").textContent = $("certainty").value + "\u00a0%";
   $("title").textContent = $("name").value.trim() || "What can your yarn make?";
   $("examples").hidden = !tableRows().every(blank);
   keptShown();
   later("quick", 250, quickAsked);
+  later("draft", 1000, draftKept);
 }
 
 async function quickAsked(fresh) {
@@ -60,7 +61,7 @@ function wrong(found, fresh) {
   if (!fresh()) return;
   marked(found, $("skeins"));
   const loose = found.filter(({input}) => !input).map(({words}) => words);
-  say("skeins-said", loose.join(" ").replace("(--insist takes it as it is)", "If it is so, tick 'the measures are right'."));
+  say("skeins-said", loose.map(plain).join(" "));
   say("quick", found.length === 1 ? "One measure cannot be read; it is marked at its place." : found.length + " measures cannot be read; they are marked at their places.");
   if (loose.length === found.length) say("quick", "");
   heard(found[0].words);
@@ -72,8 +73,8 @@ async function drawnAsked(fresh, batch, key) {
   if (!fresh()) return;
   $("drawn").setAttribute("aria-busy", "false");
   const refused = code === 0 ? null : problem(err, batch);
-  marked(refused ? [refused] : [], $("asked"));
-  if (refused) return say("quick", refused.input ? "" : refused.words);
+  marked(refused?.input?.closest("#asked") ? [refused] : [], $("asked"));
+  if (refused) return refused.input?.closest("#asked") ? say("quick", "") : wrong([refused], fresh);
   asked = key;
   shown($("drawn"), text.decode(files["page.html"]), drawn => {
     answered = unbroken(drawn.querySelector(".said")?.textContent || "");

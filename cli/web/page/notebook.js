@@ -145,6 +145,22 @@ async function exported() {
   say("notebook-said", "The file holds the whole notebook; open it here, or with gristwright import.");
 }
 
+// What lies on the table unkept is there again when the page is opened anew; a page with a batch inside shows that.
+async function draftKept() {
+  if (!keeps || $("batch").textContent.trim()) return;
+  const batch = batchWritten(new Set(), true);
+  await store("readwrite", all => all.put({text: batch.skeins ? batch.text : "", kept: kept.name}, "draft"));
+}
+
+async function draftOpened() {
+  const draft = keeps ? await stored("draft") : null;
+  if (!draft?.text || tableRows().some(row => !blank(row))) return;
+  const known = draft.kept && (await everything()).find(one => one.name === draft.kept);
+  if (known) await keptOpened(known);
+  await batchOpened("batch.toml", draft.text);
+  say("notebook-said", "");
+}
+
 async function notebookReady() {
   try {
     await stored("notebook");

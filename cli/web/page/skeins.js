@@ -99,7 +99,7 @@ function marked(found, part) {
   part.querySelectorAll(".wrong").forEach(note => note.remove());
   found.forEach(({input, words}, number) => {
     if (!input) return;
-    const note = made("p", {className: "wrong", id: `wrong-${part.id}-${number}`, textContent: unbroken(words)});
+    const note = made("p", {className: "wrong", id: `wrong-${part.id}-${number}`, textContent: plain(unbroken(words))});
     input.setAttribute("aria-invalid", "true");
     input.setAttribute("aria-describedby", note.id);
     const row = input.closest("tbody tr");
@@ -140,10 +140,10 @@ async function batchRead(name, content) {
 async function batchOpened(name, content) {
   try {
     laidOut(await batchRead(name, content));
-    say("skeins-said", "");
+    say("opened-said", "");
   } catch (thrown) {
     if (thrown instanceof Stopped) return;
-    say("skeins-said", thrown.message);
+    say("opened-said", plain(thrown.message));
   }
   changed();
 }
@@ -155,7 +155,6 @@ async function pasted(event) {
   event.preventDefault();
   try {
     skeinsAdded((await batchRead("pasted.tsv", words.trim() + "\n")).skeins);
-    say("skeins-said", "");
   } catch {
     const from = columns.indexOf(cell.dataset.column), lines = words.trim().split(/\r?\n/);
     skeinsAdded(lines.map(line => {
