@@ -87,9 +87,8 @@ Answer answer_remembered(const Arguments& arguments, const Question& q, const st
     const auto kept = notebook(arguments, catalog::Notebook::Mode::read_only).suggestions(batch);
     if (kept.empty())
         throw Misused(
-            fmt::format("no suggestions are remembered with {}: answer needs "
-                        "--idea \"lace shawl\", or a "
-                        "spreadsheet of suggestions; --remember keeps them",
+            fmt::format("no suggestions are remembered with {}: answer needs --idea \"lace "
+                        "shawl\", or a spreadsheet of suggestions; --remember keeps them",
                         batch));
     BulkAnswers bulk(q);
     bulk.take_all(kept);
@@ -99,8 +98,7 @@ Answer answer_remembered(const Arguments& arguments, const Question& q, const st
 Answer forget(const Arguments& arguments, const std::string& batch) {
     need_remembered(batch, "forget");
     notebook(arguments, catalog::Notebook::Mode::change).remove_suggestions(batch);
-    return {fmt::format("The suggestions to {} are forgotten; gristwright undo "
-                        "brings them back.\n",
+    return {fmt::format("The suggestions to {} are forgotten; gristwright undo brings them back.\n",
                         inert(batch)),
             "", 0, kept_already};
 }
@@ -147,9 +145,8 @@ Answer run(const Arguments& arguments) {
 Command answer_command() {
     return {
         "answer",
-        "People's suggestions answered with numbers and a reply to paste; one, "
-        "or a "
-        "spreadsheet of hundreds, ranked.",
+        "People's suggestions answered with numbers and a reply to paste; one, or a spreadsheet of "
+        "hundreds, ranked.",
         "[BATCH.toml | SKEINS.csv] [SUGGESTIONS.csv]",
         0,
         2,

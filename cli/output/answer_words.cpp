@@ -88,19 +88,18 @@ std::string numbers_text(const SuggestionAnswer& a, const Question& q) {
                         0) +
                "\n";
     if (a.tightness > 0)
-        out +=
-            labelled(
-                "Gauge:  ",
-                fmt::format(
-                    "tightness {:.2f} at the {}{}", a.tightness,
-                    a.gauge_of_class ? "usual gauge of that weight" : "gauge that was stated",
-                    a.stitches_kept ? fmt::format("; {} suits, and with the stitches kept the {} "
-                                                  "becomes {}",
-                                                  q.units.stitch_gauge(a.suiting),
-                                                  a.article->measure, q.units.size(a.size))
-                                    : ", which this yarn can keep"),
-                0) +
-            "\n";
+        out += labelled(
+                   "Gauge:  ",
+                   fmt::format(
+                       "tightness {:.2f} at the {}{}", a.tightness,
+                       a.gauge_of_class ? "usual gauge of that weight" : "gauge that was stated",
+                       a.stitches_kept
+                           ? fmt::format("; {} suits, and with the stitches kept the {} becomes {}",
+                                         q.units.stitch_gauge(a.suiting), a.article->measure,
+                                         q.units.size(a.size))
+                           : ", which this yarn can keep"),
+                   0) +
+               "\n";
     if (a.share > 0)
         out += labelled(
                    "Sett:   ",

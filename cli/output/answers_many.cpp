@@ -56,8 +56,7 @@ std::string answers_text(BulkAnswers& bulk, const Question& q, bool all) {
 
 std::string answers_csv(BulkAnswers& bulk, const Question& q) {
     std::string out =
-        "row,times,idea,from,article,craft,suitability,serves,"
-        "metres,metres_needed,metres_left,"
+        "row,times,idea,from,article,craft,suitability,serves,metres,metres_needed,metres_left,"
         "metres_short,chance,care,reply\n";
     for (const auto& group : bulk.ranked()) {
         const auto a = bulk.answer(group.suggestion);

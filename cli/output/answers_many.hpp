@@ -1,5 +1,4 @@
-// The answers to a spreadsheet of suggestions: as text, as a spreadsheet and as
-// JSON.
+// The answers to a spreadsheet of suggestions: as text, as a spreadsheet and as JSON.
 #pragma once
 
 #include <string>

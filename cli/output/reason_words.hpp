@@ -1,5 +1,5 @@
-// The words for and against a yarn in an article, each factor with its numbers
-// and what would raise it.
+// The words for and against a yarn in an article, each factor with its numbers and what would raise
+// it.
 #pragma once
 
 #include <string>

@@ -23,8 +23,7 @@ std::string thanks(const SuggestionAnswer& a) {
                        listed(all, a.taken.alternatives ? "or" : "and"));
 }
 
-// What was asked for and is not reckoned, said before any number; then what was
-// taken instead.
+// What was asked for and is not reckoned, said before any number; then what was taken instead.
 std::string not_known_sentence(const SuggestionAnswer& a) {
     const auto lacking = left_out(a);
     if (lacking.empty()) return "";
@@ -93,9 +92,8 @@ std::string metres_sentence(const SuggestionAnswer& a, const YarnProfile& yarn,
                                measured(t, units.size(a.size_that_fits)), units.size(a.size));
         case Reach::short_of:
             return fmt::format(
-                "{}: with {} for safety it is short by {}; about {} of fibre more "
-                "would do.",
-                needs, units.yarn(a.margin), units.yarn(a.short_by), units.mass(a.spin_more));
+                "{}: with {} for safety it is short by {}; about {} of fibre more would do.", needs,
+                units.yarn(a.margin), units.yarn(a.short_by), units.mass(a.spin_more));
     }
     return "";
 }

@@ -1,5 +1,4 @@
-// What to write back to somebody: plain, polite, short, with the numbers that
-// matter.
+// What to write back to somebody: plain, polite, short, with the numbers that matter.
 #pragma once
 
 #include <string>
@@ -11,8 +10,8 @@ namespace gristwright::cli {
 
 inline constexpr std::size_t reply_length = 500;  // characters
 
-// At most `most` characters; whole sentences only, those left out that matter
-// least. In the units that the suggestion was written in.
+// At most `most` characters; whole sentences only, those left out that matter least. In the units
+// that the suggestion was written in.
 std::string reply(const Suggestion& suggestion, const SuggestionAnswer& answer,
                   const YarnProfile& yarn, const Units& units, std::size_t most = reply_length);
 

@@ -53,8 +53,7 @@ std::string width_sentence(const SuggestionAnswer& a, const Units& units) {
                        units.size(only ? sizes[0] : sizes[1]));
 }
 
-// A size in numbers of the trade of shoes, or without a unit, is not a length
-// to us.
+// A size in numbers of the trade of shoes, or without a unit, is not a length to us.
 std::string unclear_size_sentence(const SuggestionAnswer& a, const Units& units) {
     if (!a.taken.shoe.empty())
         return fmt::format(
@@ -88,8 +87,7 @@ std::string wearer_sentence(const SuggestionAnswer& a, const Units& units) {
                            measured(*a.article, units.size(a.size)));
     switch (a.taken.wearer) {
         case Wearer::baby:
-            return "For a baby: no cords, fringes or loose loops, and nothing that "
-                   "prickles.";
+            return "For a baby: no cords, fringes or loose loops, and nothing that prickles.";
         case Wearer::child:
             if (a.made_for == Wearer::child)
                 return "That is for a child: no cords or long fringes.";

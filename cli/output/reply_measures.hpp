@@ -1,5 +1,5 @@
-// What a reply says of measures and of whom it is for: gauge, needle, width,
-// loom, weight, wearer. Each a sentence, or empty.
+// What a reply says of measures and of whom it is for: gauge, needle, width, loom, weight, wearer.
+// Each a sentence, or empty.
 #pragma once
 
 #include <string>

@@ -15,12 +15,11 @@ std::string listed(const std::vector<std::string>& parts, std::string_view last)
 // "a watch cap (knitted)": what was answered with.
 std::string template_words(const SuggestionAnswer& a);
 
-// "a hat", "2 pairs of mitts": the catalogue's word for it; the word as typed
-// for what the catalogue does not have.
+// "a hat", "2 pairs of mitts": the catalogue's word for it; the word as typed for what the
+// catalogue does not have.
 std::string said_of(const ThingAnswer& thing);
 
-// What was asked for and is not in the answer: "brioche", "a capelet"; each as
-// it was typed.
+// What was asked for and is not in the answer: "brioche", "a capelet"; each as it was typed.
 std::vector<std::string> left_out(const SuggestionAnswer& answer);
 
 // "a knitted hat", "knitted socks", "three knitted hats".

@@ -37,8 +37,7 @@ constexpr std::pair<std::string_view, std::string_view> measured_words[] = {
 
 std::string itch(const YarnProfile& yarn) {
     const Scale soft{"It is soft, and few people would find that it itches.",
-                     "It is fairly soft; on a sensitive neck it may itch, so try "
-                     "the washed sample "
+                     "It is fairly soft; on a sensitive neck it may itch, so try the washed sample "
                      "on the skin first.",
                      "It would itch on bare skin: better over a shirt."};
     return on(soft, yarn.trait(TraitName::softness).value);
@@ -74,8 +73,7 @@ std::string stitches(const SuggestionAnswer& a, const YarnProfile& yarn) {
 
 std::string felting(const YarnProfile& yarn) {
     if (yarn.felting == "low") return "It felts little, but wash it cool all the same.";
-    return "In a hot or rough wash it would felt and shrink for good: wash it "
-           "cool, by hand.";
+    return "In a hot or rough wash it would felt and shrink for good: wash it cool, by hand.";
 }
 
 std::string fulling(const YarnProfile& yarn) {
@@ -117,8 +115,7 @@ std::string how_many(const SuggestionAnswer& a) {
 std::string choice(const SuggestionAnswer& a) {
     if (!a.answered) return "";
     if (a.taken.fabric.woven == "2/2 twill")
-        return "Twill is softer and drapes better than plain weave, and takes a "
-               "closer sett.";
+        return "Twill is softer and drapes better than plain weave, and takes a closer sett.";
     if (!a.other_craft) return "";
     return fmt::format("Of the two crafts the {} one comes out better in this yarn.",
                        words(a.article->craft));
@@ -164,8 +161,7 @@ std::string of_making(Topic topic, const SuggestionAnswer& a, const YarnProfile&
         case Topic::pattern:
             return a.answered ? "My plan for it gives the counts and the steps." : "";
         case Topic::waste:
-            return "Each warp leaves an end on the loom: several pieces on one warp "
-                   "waste least.";
+            return "Each warp leaves an end on the loom: several pieces on one warp waste least.";
         default:
             return "";
     }
@@ -206,8 +202,7 @@ std::string topic_sentence(Topic topic, const SuggestionAnswer& a, const YarnPro
         case Topic::pooling:
             return "Whether the colours pool only a swatch of the full width shows.";
         case Topic::bias:
-            return yarn.plied ? "A balanced ply does not bias; a wetted loop shows how "
-                                "it hangs."
+            return yarn.plied ? "A balanced ply does not bias; a wetted loop shows how it hangs."
                               : "A singles may lean to one side: the fabric can bias.";
         case Topic::ply:
             return "Plied again it is another yarn: measure it anew.";

@@ -18,25 +18,23 @@ std::string role_sentence(const SuggestionAnswer& a, const Units& units) {
         case YarnRole::border:
             return a.role_reckoned ? "That is the border; the middle is another yarn."
                                    : fmt::format(
-                                         "The border or edge alone ({}) I have not "
-                                         "reckoned: the figure is for the whole piece.",
+                                         "The border or edge alone ({}) I have not reckoned: the "
+                                         "figure is for the whole piece.",
                                          a.taken.role_said);
         case YarnRole::doubled:
-            return a.role_reckoned ? "That is held double: two strands of it in every stitch."
-                                   : "Doubled I have not reckoned it: the figure is for a single "
-                                     "strand.";
+            return a.role_reckoned
+                       ? "That is held double: two strands of it in every stitch."
+                       : "Doubled I have not reckoned it: the figure is for a single strand.";
         case YarnRole::with_another:
             return fmt::format(
-                "A second yarn would share the work: the figure is for all of it in "
-                "this one; half and half it takes about {}.",
+                "A second yarn would share the work: the figure is for all of it in this one; half "
+                "and half it takes about {}.",
                 units.yarn(a.need.mid / 2));
         case YarnRole::plied_again:
-            return a.role_reckoned ? "That is plied again, two of it together: it is "
-                                     "another yarn then, so "
-                                     "measure it before you begin."
-                                   : "Plied again it is another yarn, which I have not "
-                                     "reckoned: measure it "
-                                     "anew.";
+            return a.role_reckoned ? "That is plied again, two of it together: it is another yarn "
+                                     "then, so measure it before you begin."
+                                   : "Plied again it is another yarn, which I have not reckoned: "
+                                     "measure it anew.";
         case YarnRole::fulled:
             return "Fulling cannot be undone: full a sample first.";
         case YarnRole::all:

@@ -1,5 +1,5 @@
-// What a reply says of the yarn in the thing: the part it plays, and what it
-// lacks. Each a sentence, or empty.
+// What a reply says of the yarn in the thing: the part it plays, and what it lacks. Each a
+// sentence, or empty.
 #pragma once
 
 #include <string>

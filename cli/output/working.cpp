@@ -6,6 +6,7 @@
 
 #include "cli/output/layout.hpp"
 #include "engine/cloth/constants.hpp"
+#include "engine/cloth/sett_share.hpp"
 #include "engine/cloth/spacing_words.hpp"
 #include "engine/evidence/constants.hpp"
 #include "engine/project/constants.hpp"

@@ -1,5 +1,4 @@
-// The figures behind cloth: each with its range, unit, mark and source, and
-// each in this one place.
+// The figures behind cloth: each with its range, unit, mark and source, and each in this one place.
 #pragma once
 
 #include <array>
@@ -67,8 +66,7 @@ inline constexpr Constant rows_to_stitches{
     1.43,
     "1",
     Mark::derived,
-    "nine published gauges, a series counted once, have 1.40 in the median and "
-    "seven soaked "
+    "nine published gauges, a series counted once, have 1.40 in the median and seven soaked "
     "swatches 1.35"};
 inline constexpr Constant tightest{
     "tightness beyond which stitches jam",       1.6, 1.5, 1.7, "sqrt(tex)/mm", Mark::judgement,
@@ -109,8 +107,7 @@ inline constexpr Constant between_knitters{
     0.101,
     "relative",
     Mark::derived,
-    "pooled from the ranges of a published swatch trial, seven yarns, five to "
-    "seven knitters each"};
+    "pooled from the ranges of a published swatch trial, seven yarns, five to seven knitters each"};
 inline constexpr Constant needle_slope{
     "needle per loop length", 0.2405, 0.23, 0.25, "mm/mm", Mark::derived, needle_fit};
 inline constexpr Constant needle_offset{"needle at no loop", -0.724,    -1.0, -0.4, "mm",
@@ -124,20 +121,17 @@ inline constexpr Constant needle_to_gauge{
     Mark::judgement,
     "looked at beside published stocking stitch and garter on 2.25 to 9 mm"};
 
-// What a purpose asks of the needle: so many times the needle of ordinary
-// stocking stitch in the same yarn, but never finer than `least` at 4 m/g,
-// going with the grist to the power of least_falls: shawls and lace are knitted
-// on much the same needles in any fine yarn. `freedom` is how far a knitter
-// departs from it and still serves the purpose; `blocked` the area of plain
-// cloth pinned out for it against the same cloth washed and left to itself. In
-// the order of Firmness.
+// What a purpose asks of the needle: so many times the needle of ordinary stocking stitch in the
+// same yarn, but never finer than `least` at 4 m/g, going with the grist to the power of
+// least_falls: shawls and lace are knitted on much the same needles in any fine yarn. `freedom` is
+// how far a knitter departs from it and still serves the purpose; `blocked` the area of plain cloth
+// pinned out for it against the same cloth washed and left to itself. In the order of Firmness.
 struct PurposeConstants {
     Constant to_ordinary, least, freedom, blocked;
 };
 
 inline constexpr std::string_view needles_met =
-    "set by hand beside the needles of published shawls, scarves and haps, 1.6 "
-    "to 10 m/g";
+    "set by hand beside the needles of published shawls, scarves and haps, 1.6 to 10 m/g";
 inline constexpr std::string_view no_least = "no least size: the yarn alone decides";
 
 inline constexpr std::array purpose_constants{
@@ -194,9 +188,8 @@ inline constexpr Constant needle_slack_share{
 inline constexpr Constant crimp_factor{
     "crimp per squared sett x diameter",     9.0 / 16, 0.5, 0.62, "1", Mark::derived,
     "Peirce 1937, as read in teaching notes"};
-// What washing takes of cloth off the loom, by what it is made of. `hair`, by
-// finish in the order of Finish; `still` is plant fibre, silk and man-made
-// fibre, which relax and do not full.
+// What washing takes of cloth off the loom, by what it is made of. `hair`, by finish in the order
+// of Finish; `still` is plant fibre, silk and man-made fibre, which relax and do not full.
 struct WashingConstants {
     Constant width, length;
 };
@@ -204,8 +197,7 @@ struct WashingConstants {
 inline constexpr std::string_view pieces_washed =
     "published pieces measured before and after washing (finished_pieces.csv)";
 inline constexpr std::string_view wool_washed =
-    "the same, and weavers' records; most state only reed to washed, 13 to 26 "
-    "%";
+    "the same, and weavers' records; most state only reed to washed, 13 to 26 %";
 
 inline constexpr Constant draw_in_the_loom{
     "width from the reed to off the loom",
@@ -226,15 +218,13 @@ inline constexpr std::array washed_hair{
                       Mark::derived, "14.5 to 26 % in published pieces"}},
     WashingConstants{
         {"width lost by wool fulled hard", 0.34, 0.25, 0.45, "off the loom", Mark::judgement,
-         "one record of 35 %; an open mohair felted on purpose "
-         "went far beyond"},
+         "one record of 35 %; an open mohair felted on purpose went far beyond"},
         {"length lost by wool fulled hard", 0.19, 0.13, 0.28, "off the loom", Mark::judgement,
          "one record of 14.5 %"}},
 };
 inline constexpr WashingConstants washed_still{
     {"width lost by cotton", 0.075, 0.02, 0.12, "off the loom", Mark::derived,
-     "2 to 11 %, seven published cloths; from the reed 10 to 21, in the middle "
-     "16"},
+     "2 to 11 %, seven published cloths; from the reed 10 to 21, in the middle 16"},
     {"length lost by cotton", 0.056, 0.034, 0.15, "off the loom", Mark::derived, pieces_washed}};
 inline constexpr Constant close_cloth_loses{
     "losses of a cloth whose one system hides the other",
@@ -252,8 +242,7 @@ inline constexpr Constant no_swatch{
     0.23,
     "relative",
     Mark::derived,
-    "published pieces: 85 in a hundred met from the yarn alone, nine in ten on "
-    "their needle"};
+    "published pieces: 85 in a hundred met from the yarn alone, nine in ten on their needle"};
 inline constexpr Constant counted_swatch{"metres of knitting with a washed swatch's gauge",
                                          0.07,
                                          0.05,
@@ -306,15 +295,14 @@ inline constexpr Constant scarf_share{"share of the greatest sett, scarves and s
                                       "1",
                                       Mark::common_practice,
                                       ""};
-inline constexpr Constant general_share{
-    "share of the greatest sett, general cloth",
-    0.775,
-    0.75,
-    0.80,
-    "1",
-    Mark::cited,
-    "P. Osterkamp 2011: 80 %; a note of 1999 on Ashenhurst's rule: three "
-    "quarters or slightly more"};
+inline constexpr Constant general_share{"share of the greatest sett, general cloth",
+                                        0.775,
+                                        0.75,
+                                        0.80,
+                                        "1",
+                                        Mark::cited,
+                                        "P. Osterkamp 2011: 80 %; a note of 1999 on Ashenhurst's "
+                                        "rule: three quarters or slightly more"};
 inline constexpr Constant firm_share{"share of the greatest sett, firm cloth",
                                      0.85,
                                      0.80,

@@ -1,8 +1,9 @@
-// Setts: T. R. Ashenhurst's diameters and R / (R + I) (read); weft = picks x
-// reed width: Taylor, Brooks 1892.
+// Setts: T. R. Ashenhurst's diameters and R / (R + I) (read); weft = picks x reed width: Taylor,
+// Brooks 1892.
 #include "engine/cloth/sett.hpp"
 
 #include "engine/cloth/constants.hpp"
+#include "engine/cloth/sett_share.hpp"
 
 #include <cmath>
 

@@ -23,7 +23,6 @@ struct ShareBand {
     double low, high;
 };
 ShareBand share_band(Spacing purpose);
-const Constant& share_for(Spacing purpose);  // with its mark
 
 // Crimp of one system in plain weave as a share of the cloth's length, from the crossing system's
 // sett: (9/16) s^2 with s = sett x diameter, derived from Peirce's geometry. Good to s = 0.5.

@@ -27,8 +27,7 @@ Costed cost_knitted(const PieceTemplate& piece, const KnitCloth& cloth) {
     const int wide = width_grows(piece.grows) ? 1 : 0;
     const int along = length_grows(piece.grows) ? 1 : 0;
     const double dense = cloth.metres_per_area.mid.si() * piece.count;
-    // A crown is as deep as it is wide round: what it leaves out goes as the
-    // square of the width.
+    // A crown is as deep as it is wide round: what it leaves out goes as the square of the width.
     const double left_out = crown_leaves_out(piece.outline).si();
     divide(one_measure(piece.outline.shape) ? 2 * wide : wide + along,
            dense * (area(piece.outline).si() + left_out));
@@ -37,8 +36,7 @@ Costed cost_knitted(const PieceTemplate& piece, const KnitCloth& cloth) {
     return out;
 }
 
-// Panels alike are woven one after the other on one warp: its waste is paid
-// once.
+// Panels alike are woven one after the other on one warp: its waste is paid once.
 Costed cost_woven(const Template& article, const PieceTemplate& piece, const WovenCloth& cloth) {
     Costed out{{}, {}, cloth, {}, {}, cloth.spread};
     const auto panel = panel_of(article, piece, cloth);
@@ -112,8 +110,7 @@ Total total(const std::vector<Costed>& costed) {
 double Need::largest(double metres, double most) const {
     if (at(most) <= metres) return most;
     if (fixed > metres) return 0;
-    // The root that stays good when the square vanishes; a crown's square is
-    // below zero.
+    // The root that stays good when the square vanishes; a crown's square is below zero.
     const double over = metres - fixed;
     const double roots = linear * linear + 4 * square * over;
     const double below = roots < 0 ? 0 : linear + std::sqrt(roots);

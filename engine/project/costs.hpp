@@ -14,8 +14,7 @@ namespace gristwright {
 inline bool width_grows(Grows g) { return g == Grows::width || g == Grows::both; }
 inline bool length_grows(Grows g) { return g == Grows::length || g == Grows::both; }
 
-// What one piece's cloth makes of it: its metres by how they grow, and their
-// relative margin.
+// What one piece's cloth makes of it: its metres by how they grow, and their relative margin.
 struct Costed {
     std::shared_ptr<const PieceTemplate> piece;
     std::optional<KnitCloth> knit;
@@ -25,8 +24,7 @@ struct Costed {
     double spread = 0;
 };
 
-// Of every piece of an article, which lives as long as what points to its
-// pieces.
+// Of every piece of an article, which lives as long as what points to its pieces.
 std::vector<Costed> costs(const std::shared_ptr<const Template>& article, const YarnProfile& yarn,
                           const OtherYarn& other, const Fabrics& fabrics, const Equipment& owned);
 

@@ -28,8 +28,7 @@ Length widest_warp(Length loom, const WovenCloth& cloth) {
                            cloth.ends.si());
 }
 
-// The largest size the loom's width allows; notes the obstacles that stand in
-// the way.
+// The largest size the loom's width allows; notes the obstacles that stand in the way.
 double equipment_limit(const Template& article, const std::vector<Costed>& costed,
                        const Equipment& owned, Plan& out) {
     double most = article.largest / article.ideal;
@@ -78,8 +77,7 @@ std::string_view words(Obstacle obstacle) {
         case Obstacle::no_needle_fits:
             return "no needle at hand is near the size for this";
         case Obstacle::too_thick:
-            return "the yarn is thicker than the heddle's holes are taken to be: try "
-                   "one end first";
+            return "the yarn is thicker than the heddle's holes are taken to be: try one end first";
     }
     return "";
 }

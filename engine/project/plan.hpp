@@ -1,9 +1,8 @@
-// A plan: a template realised with one batch at the largest size that its
-// metres cover with the certainty asked for.
+// A plan: a template realised with one batch at the largest size that its metres cover with the
+// certainty asked for.
 //
-// Every piece's metres are a quadratic in the size, so the largest size is a
-// root, not a search: what a piece needs is a + b s + c s^2, with s = size /
-// ideal size.
+// Every piece's metres are a quadratic in the size, so the largest size is a root, not a search:
+// what a piece needs is a + b s + c s^2, with s = size / ideal size.
 #pragma once
 
 #include <memory>
@@ -21,8 +20,7 @@ struct Need {
     double fixed = 0, linear = 0, square = 0;  // metres at s = 1, by how they grow
 
     double at(double s) const { return fixed + s * (linear + s * square); }
-    // The largest s in [0, most] with at(s) <= metres; 0 when even s = 0 needs
-    // more.
+    // The largest s in [0, most] with at(s) <= metres; 0 when even s = 0 needs more.
     double largest(double metres, double most) const;
     Need& operator+=(const Need& other);
 };
@@ -57,8 +55,7 @@ std::string_view words(Obstacle obstacle);
 // A needle or a heddle can be borrowed; shafts and a wider loom cannot.
 bool stops(Obstacle obstacle);
 
-// The yarn beside this batch. Its grist 0: an ordinary plied yarn of the same
-// grist.
+// The yarn beside this batch. Its grist 0: an ordinary plied yarn of the same grist.
 struct OtherYarn {
     std::string name{};  // "8/2 cotton", "Heron"; empty: not said
     LinearDensity grist{};
@@ -76,8 +73,8 @@ struct [[nodiscard]] Plan {
     double asked = 0;
     Estimate<Length> need;  // of this batch
     Estimate<Length> have;
-    Length second_yarn;     // of another yarn, when the template or the batch's part
-                            // in it asks for one
+    Length
+        second_yarn;  // of another yarn, when the template or the batch's part in it asks for one
     Length second_to_have;  // of it, for the certainty asked
     OtherYarn other;        // what is known of it
     Length short_by;        // to the batch, for the certainty asked at this size; else 0
@@ -88,8 +85,7 @@ struct [[nodiscard]] Plan {
     Need by_size;  // of this batch, before whole repeats
 
     Length left() const;  // median to spare, never below 0
-    // Chance that the batch reaches for another size: the curve behind "how
-    // big?".
+    // Chance that the batch reaches for another size: the curve behind "how big?".
     double certainty_at(Length size) const;
 };
 
@@ -100,8 +96,8 @@ struct Request {
     OtherYarn other{};           // where the article takes two
 };
 
-// Throws std::out_of_range when the template names a fabric that the tables do
-// not hold, Refused for a certainty outside its range.
+// Throws std::out_of_range when the template names a fabric that the tables do not hold,
+// Refused for a certainty outside its range.
 Plan plan(const Template& article, const YarnProfile& yarn, const Fabrics& fabrics,
           const Equipment& owned, const Request& request);
 

@@ -21,8 +21,8 @@ int whole_repeats(double count, int repeat) {
     return repeat * ((covering(count) + repeat - 1) / repeat);
 }
 
-// A flat piece has edges: what lies beyond its whole repeats is knitted plain
-// there, up to half a repeat; more than that is one repeat more.
+// A flat piece has edges: what lies beyond its whole repeats is knitted plain there, up to half a
+// repeat; more than that is one repeat more.
 void count_stitches(double count, int repeat, PlanPiece& out) {
     out.stitches = whole_repeats(count, repeat);
     if (out.outline.shape != Shape::rectangle) return;
@@ -109,9 +109,8 @@ void realise_at(Length size, const std::vector<Costed>& costed, const YarnProfil
     out.certainty = chance_of_enough(out.need, out.have);
 }
 
-// Whole repeats can need a little more than the quadratic says: step down until
-// the chance holds, at the last to the smallest, which need not be a whole
-// step.
+// Whole repeats can need a little more than the quadratic says: step down until the chance holds,
+// at the last to the smallest, which need not be a whole step.
 void realise_largest(Length size, Length smallest, const std::vector<Costed>& costed,
                      const YarnProfile& yarn, double spread, Plan& out) {
     realise_at(size, costed, yarn, spread, out);

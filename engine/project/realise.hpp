@@ -1,5 +1,4 @@
-// The pieces of a plan at one size: whole repeats, their metres, the yarn that
-// is needed.
+// The pieces of a plan at one size: whole repeats, their metres, the yarn that is needed.
 //
 // An implementation header of plan().
 #pragma once
@@ -16,8 +15,7 @@ Length whole_size(Length size);
 void realise_at(Length size, const std::vector<Costed>& costed, const YarnProfile& yarn,
                 double spread, Plan& out);
 
-// The largest from `size` down to `smallest` whose metres the batch has with
-// the certainty asked.
+// The largest from `size` down to `smallest` whose metres the batch has with the certainty asked.
 void realise_largest(Length size, Length smallest, const std::vector<Costed>& costed,
                      const YarnProfile& yarn, double spread, Plan& out);
 

@@ -8,8 +8,8 @@
 namespace gristwright {
 namespace {
 
-// Needs say whether a yarn is fit for a warp and warm enough, once for all
-// articles; else one yarn "stands" as warp here and is "delicate" there.
+// Needs say whether a yarn is fit for a warp and warm enough, once for all articles; else one yarn
+// "stands" as warp here and is "delicate" there.
 bool said_only_by_need(FactorName name, const Plan& plan) {
     return plan.article->calling &&
            (name == FactorName::warp_fitness || name == FactorName::warmth);
@@ -23,8 +23,8 @@ bool said_by_need(FactorName name, const Judgement& judged) {
            });
 }
 
-// The yarn's own qualities can be praised; a usual weight or a needle at hand
-// is nothing of its own.
+// The yarn's own qualities can be praised; a usual weight or a needle at hand is nothing of its
+// own.
 bool can_be_praised(FactorName name) { return trait_of(name) || name == FactorName::consistency; }
 
 bool costs_more(const Factor& a, const Factor& b) { return a.cost > b.cost; }

@@ -1,5 +1,5 @@
-// What is worth saying for a yarn in an article and against it, as values; the
-// words for them stand in cli/output/reason_words.
+// What is worth saying for a yarn in an article and against it, as values; the words for them stand
+// in cli/output/reason_words.
 #pragma once
 
 #include <memory>
@@ -19,15 +19,15 @@ bool lacks(FactorName name, const Judgement& judged);
 // Whether the cloth is more open than it should be, not firmer.
 bool too_open(const PlanPiece& piece);
 
-// What counts against: a need that is not met, or a wish; where neither, that
-// the skeins are several yarns.
+// What counts against: a need that is not met, or a wish; where neither, that the skeins are
+// several yarns.
 struct Objection {
     std::shared_ptr<const Demand> need;
     std::optional<FactorName> wish;
 };
 
-// Strongest first: what counts against (more than a point lost), and the wishes
-// that are met and weigh something.
+// Strongest first: what counts against (more than a point lost), and the wishes that are met and
+// weigh something.
 std::vector<Objection> against(const Judgement& judged, const Plan& plan, const YarnProfile& yarn);
 std::vector<FactorName> in_favour(const Judgement& judged, const YarnProfile& yarn);
 

@@ -15,8 +15,7 @@ namespace {
 
 const Fabrics fabrics = invented::fabrics();
 
-// A scarf that wishes for softness and warmth, of a yarn whose traits a test
-// sets.
+// A scarf that wishes for softness and warmth, of a yarn whose traits a test sets.
 struct Told {
     Template article = invented::knitted_scarf();
     YarnProfile yarn = invented::yarn(900, 200);
