@@ -28,7 +28,8 @@ std::string answers(const Arguments& arguments, Question& q, const std::string& 
 std::string kept(const Arguments& arguments, const Question& q, const std::string& batch) {
     if (!is_remembered(batch)) return "";
     const auto book = notebook(arguments, catalog::Notebook::Mode::read_only);
-    return kept_section({book.swatches(batch), book.project(batch), book.weighings(batch)}, q);
+    return kept_section(
+        {book.swatches(batch), book.project(batch), book.weighings(batch), arguments}, q);
 }
 
 std::string split(const Arguments& arguments, Question& q) {

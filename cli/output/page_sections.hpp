@@ -27,6 +27,7 @@ struct KeptWork {
     std::vector<catalog::SwatchText> swatches;
     std::optional<catalog::ProjectText> project;
     std::vector<catalog::WeighingText> weighings;
+    Arguments arguments{};  // of the page: where the notebook is
 };
 // Empty where nothing is kept.
 std::string kept_section(const KeptWork& work, const Question& q);

@@ -75,11 +75,17 @@ double weighing_margin(Mass used, const Scale& scale) {
 
 // Rows of the first piece that `metres` reach when it takes `factor` times what was planned.
 double row_reached(const PlanPiece& piece, double metres, double factor) {
-    const double share = metres / (piece.metres.mid.si() * factor);
+    const double share = metres / (piece.ours.si() * factor);
     return share >= 1 ? piece.rows : rows_for_yarn(piece.outline, share) * piece.rows;
 }
 
 }  // namespace
+
+const PlanPiece& worked_piece(const Plan& plan) {
+    const auto ours = std::find_if(plan.pieces.begin(), plan.pieces.end(),
+                                   [](const auto& piece) { return piece.ours.si() > 0; });
+    return ours == plan.pieces.end() ? plan.pieces.front() : *ours;
+}
 
 Progress progress(const Plan& plan, LinearDensity grist, Mass start,
                   const std::vector<Weighing>& made, const Scale& scale) {
@@ -89,25 +95,24 @@ Progress progress(const Plan& plan, LinearDensity grist, Mass start,
         weighings.erase(weighings.begin());
     }
     question_order({0, start}, weighings);
-    const auto& piece = plan.pieces.front();
+    const auto& piece = worked_piece(plan);
     const auto& last = weighings.back();
     question_use(piece, start, last);
-    const double expected =
-        piece.metres.mid.si() * yarn_after_rows(piece.outline, last.row / piece.rows);
+    const double expected = piece.ours.si() * yarn_after_rows(piece.outline, last.row / piece.rows);
     Progress out;
     out.used = (start - last.ball) / grist;
     out.left = last.ball / grist;
     out.factor = posterior({1, plan.need.spread},
                            {out.used.si() / expected, weighing_margin(start - last.ball, scale)});
 
-    double rest = 0;
-    for (std::size_t p = 1; p < plan.pieces.size(); ++p) rest += plan.pieces[p].ours.si();
+    double rest = -piece.ours.si();
+    for (const auto& each : plan.pieces) rest += each.ours.si();
     const double z = normal_quantile(plan.asked);
     const double sure = out.factor.mid * std::exp(z * out.factor.spread);
     const double all = out.used.si() + out.left.si();
     out.last_row = row_reached(piece, all, out.factor.mid);
     out.sure_row = row_reached(piece, all, sure);
-    const double still = (piece.metres.mid.si() + rest) * out.factor.mid;
+    const double still = (piece.ours.si() + rest) * out.factor.mid;
     out.chance = chance_of_enough(still, out.factor.spread, all, 0);
     out.reaches = out.chance >= plan.asked;
     if (rest > 0) {
@@ -121,12 +126,19 @@ bool far_from_plan(const Plan& plan, const Estimate<double>& factor) {
     return surprise({1, plan.need.spread}, factor) > worth_questioning;
 }
 
+LinearDensity weft_grist(const Plan& plan, const YarnProfile& yarn) {
+    const bool ours = plan.pieces.front().piece->weft_ours() > 0;
+    return ours || plan.other.grist.si() <= 0 ? yarn.linear_density.mid : plan.other.grist;
+}
+
 WeftProgress weft_progress(const Plan& plan, LinearDensity grist,
                            const std::vector<Weighing>& weighings, const Scale& scale) {
     question_lengths(weighings);
     const auto& piece = plan.pieces.front();
     const auto whole = piece.panel.woven_length * piece.piece->count;
-    const double expected = piece.weft / whole;  // metres of weft for a metre woven
+    // Metres of weft for a metre woven: this batch's, or where it has none of it, the other yarn's.
+    const double ours = piece.piece->weft_ours();
+    const double expected = piece.weft * (ours > 0 ? ours : 1) / whole;
     const auto &first = weighings.front(), &last = weighings.back();
     WeftProgress out;
     out.left = last.ball / grist;
