@@ -2,7 +2,10 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
+
 #include "cli/output/layout.hpp"
+#include "cli/output/live_page.hpp"
 #include "cli/output/page.hpp"
 #include "cli/output/page_file.hpp"
 #include "cli/output/page_sections.hpp"
@@ -38,10 +41,26 @@ std::string split(const Arguments& arguments, Question& q) {
     return split_section(split_for(asked, q), asked, q);
 }
 
+constexpr Option live_option{"live", "",
+                             "the whole tool in one page with this batch inside, to try every idea "
+                             "on: it works without a network and runs a script"};
+
+// In the live page everything is chosen there: an option that it would lose is refused.
+void check_live(const Arguments& arguments) {
+    const auto kept = together({page_file_options(""), batch_options(), {live_option}});
+    for (const auto& [name, values] : arguments.options)
+        if (std::none_of(kept.begin(), kept.end(),
+                         [&, &typed = name](const Option& o) { return o.name == typed; }))
+            throw Misused(fmt::format("--{} is not kept by --live: choose that in the page", name));
+}
+
 Answer run(const Arguments& arguments) {
     check_page_file(arguments, "page");
     const auto batch = arguments.words.empty() ? "" : arguments.words[0];
+    if (arguments.has(live_option.name)) check_live(arguments);
     auto q = ask(arguments, batch);
+    if (arguments.has(live_option.name))
+        return page_file(arguments, live_page(batch_text(arguments, batch)), q);
     const PageSections sections{split(arguments, q), answers(arguments, q, batch),
                                 kept(arguments, q, batch)};
     return page_file(arguments, page(q, rank(q), sections), q);
@@ -50,21 +69,22 @@ Answer run(const Arguments& arguments) {
 }  // namespace
 
 Command page_command() {
-    return {"page",
-            "One HTML file to look at, print and share: the yarn, what it can make, how big, knit "
-            "or weave, cautions, sources; and, if asked, a split and answers to suggestions. It "
-            "needs no network and runs no script.",
-            "[BATCH.toml | SKEINS.csv]",
-            0,
-            1,
-            together({page_file_options("heron.html"),
-                      {{"suggestions", "SUGGESTIONS.csv", "answer these on the page too"}},
-                      split_options(),
-                      plan_options(),
-                      batch_options(),
-                      {units_option}}),
-            run,
-            "heron.toml -o heron.html"};
+    return {
+        "page",
+        "One HTML file to look at, print and share: the yarn, what it can make, how big, knit "
+        "or weave, cautions, sources; and, if asked, a split and answers to suggestions. It "
+        "needs no network and runs no script.",
+        "[BATCH.toml | SKEINS.csv]",
+        0,
+        1,
+        together({page_file_options("heron.html"),
+                  {live_option, {"suggestions", "SUGGESTIONS.csv", "answer these on the page too"}},
+                  split_options(),
+                  plan_options(),
+                  batch_options(),
+                  {units_option}}),
+        run,
+        "heron.toml -o heron.html"};
 }
 
 }  // namespace gristwright::cli

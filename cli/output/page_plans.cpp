@@ -11,7 +11,7 @@
 #include "cli/output/layout.hpp"
 #include "cli/output/line_up.hpp"
 #include "cli/output/page_parts.hpp"
-#include "engine/suitability/reasons.hpp"
+#include "cli/output/reason_words.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -70,8 +70,8 @@ PageData card_data(const JudgedPlan& judged, const Minded& minded, const Questio
     if (!points_lost(judged.judgement).empty())
         out.set("factors", lost_chart(judged.judgement).inlined("factors" + id));
     set_text(out, "met", lost_words(judged.judgement));
-    set_text(out, "pro", capital(joined(in_favour(judged.judgement, q.yarn))));
-    set_text(out, "con", capital(joined(against(judged.judgement, judged.plan, q.yarn))));
+    set_text(out, "pro", capital(joined(said_in_favour(judged.judgement, q.yarn))));
+    set_text(out, "con", capital(joined(said_against(judged.judgement, judged.plan, q.yarn))));
     set_text(out, "stands", capital(obstacles(judged.plan)));
     out.set("minded", minded.of(judged, q));
     return out;

@@ -7,6 +7,7 @@
 #include <stdexcept>
 
 #include "engine/evidence/constants.hpp"
+#include "engine/evidence/yarn_places.hpp"
 #include "engine/units/failure.hpp"
 #include "engine/yarn/evidence.hpp"
 
@@ -15,21 +16,17 @@ namespace {
 
 using namespace constants;
 
-void question_mass(Mass ball, Mass before) {
-    if (ball <= before) return;
-    throw Refused(fmt::format(
-        "the ball weighs {:.1f} g and weighed {:.1f} g before: did a skein join it, or is it "
-        "another ball?",
-        in_grams(ball), in_grams(before)));
+using Doubt = DoubtfulWeighing::Doubt;
+
+void question_ball(const Weighing& before, const Weighing& now) {
+    if (now.ball > before.ball) throw DoubtfulWeighing(Doubt::heavier_ball, before, now);
 }
 
 void question_order(Weighing last, const std::vector<Weighing>& weighings) {
     if (weighings.empty()) throw Refused("there is no weighing yet");
     for (const auto& w : weighings) {
-        question_mass(w.ball, last.ball);
-        if (w.row <= last.row)
-            throw Refused(fmt::format(
-                "row {:.0f} comes after row {:.0f}: was some of it ripped back?", w.row, last.row));
+        question_ball(last, w);
+        if (w.row <= last.row) throw DoubtfulWeighing(Doubt::earlier_row, last, w);
         last = w;
     }
 }
@@ -37,33 +34,17 @@ void question_order(Weighing last, const std::vector<Weighing>& weighings) {
 void question_lengths(const std::vector<Weighing>& weighings) {
     if (weighings.empty()) throw Refused("there is no weighing yet");
     for (std::size_t i = 1; i < weighings.size(); ++i) {
-        question_mass(weighings[i].ball, weighings[i - 1].ball);
+        question_ball(weighings[i - 1], weighings[i]);
         if (weighings[i].woven <= weighings[i - 1].woven)
-            throw Refused(fmt::format(
-                "{:.0f} cm woven comes after {:.0f} cm: was some of it taken out?",
-                in_centimetres(weighings[i].woven), in_centimetres(weighings[i - 1].woven)));
+            throw DoubtfulWeighing(Doubt::less_cloth, weighings[i - 1], weighings[i]);
     }
 }
 
 // Nothing used in so many rows, or more rows than the piece can have.
-void question_use(const PlanPiece& piece, Mass start, const Weighing& last) {
+void question_use(const PlanPiece& piece, const Weighing& start, const Weighing& last) {
     if (last.row > piece.rows * most_rows)
-        throw Refused(
-            fmt::format("row {:.0f}: the {} has {} rows in this plan; count those of it alone",
-                        last.row, piece.piece->name, piece.rows));
-    if (last.ball < start) return;
-    throw Refused(
-        fmt::format("{:.0f} rows are worked and the ball weighs {:.1f} g, as much as at the start: "
-                    "is it the ball in work?",
-                    last.row, in_grams(last.ball)));
-}
-
-void question_weft(const Weighing& first, const Weighing& last) {
-    if (last.ball < first.ball) return;
-    throw Refused(
-        fmt::format("{:.0f} cm are woven since and the ball weighs {:.1f} g, as much as before: is "
-                    "it the weft in work?",
-                    in_centimetres(last.woven - first.woven), in_grams(last.ball)));
+        throw DoubtfulWeighing(Doubt::too_many_rows, start, last);
+    if (last.ball >= start.ball) throw DoubtfulWeighing(Doubt::nothing_used, start, last);
 }
 
 // Two readings, each anywhere within the scale's step, and what that is of the grams between them
@@ -73,10 +54,56 @@ double weighing_margin(Mass used, const Scale& scale) {
     return std::hypot(reading, scale.grist_margin, as_it_goes);
 }
 
-// Rows of the first piece that `metres` reach when it takes `factor` times what was planned.
-double row_reached(const PlanPiece& piece, double metres, double factor) {
-    const double share = metres / (piece.ours.si() * factor);
-    return share >= 1 ? piece.rows : rows_for_yarn(piece.outline, share) * piece.rows;
+// The work on the first of a plan's worked pieces, whose rows are counted, within the whole of it.
+class Counted {
+  public:
+    explicit Counted(const Plan& plan) : piece_(worked_piece(plan)) {
+        const auto work = stretches(plan);
+        const auto found = std::find_if(work.begin(), work.end(), [&](const Stretch& stretch) {
+            return &plan.pieces[stretch.piece] == &piece_;
+        });
+        if (found == work.end())
+            throw Refused(
+                fmt::format("the {} is of another yarn: its rows do not tell what this "
+                            "batch still reaches",
+                            piece_.piece->name));
+        here_ = *found;
+        whole_ = work.back().ends;
+    }
+
+    double whole() const { return whole_.si(); }                 // metres planned
+    double after() const { return (whole_ - here_.ends).si(); }  // of them, for what follows
+    double planned_by(double row) const {
+        const auto here = here_.ends - here_.begins;
+        return (here_.begins + here * yarn_by_row(piece_, row / piece_.rows)).si();
+    }
+    // The row that so many of the metres planned reach.
+    double row_reached(double metres) const {
+        const double share = (metres - here_.begins.si()) / (here_.ends - here_.begins).si();
+        return share >= 1 ? piece_.rows : row_by_yarn(piece_, std::max(0.0, share)) * piece_.rows;
+    }
+
+  private:
+    const PlanPiece& piece_;
+    Stretch here_;
+    Length whole_;
+};
+
+std::string_view said(Doubt doubt) {
+    switch (doubt) {
+        case Doubt::heavier_ball:
+            return "the ball is heavier than before";
+        case Doubt::earlier_row:
+            return "the row is no later than before";
+        case Doubt::less_cloth:
+            return "no more is woven than before";
+        case Doubt::too_many_rows:
+            return "the piece has fewer rows in this plan";
+        case Doubt::nothing_used:
+        case Doubt::no_weft_used:
+            break;
+    }
+    return "no yarn was used";
 }
 
 }  // namespace
@@ -86,6 +113,9 @@ const PlanPiece& worked_piece(const Plan& plan) {
                                    [](const auto& piece) { return piece.ours.si() > 0; });
     return ours == plan.pieces.end() ? plan.pieces.front() : *ours;
 }
+
+DoubtfulWeighing::DoubtfulWeighing(Doubt what_for, const Weighing& earlier, const Weighing& later)
+    : Refused(std::string(said(what_for))), doubt(what_for), before(earlier), now(later) {}
 
 Progress progress(const Plan& plan, LinearDensity grist, Mass start,
                   const std::vector<Weighing>& made, const Scale& scale) {
@@ -97,27 +127,26 @@ Progress progress(const Plan& plan, LinearDensity grist, Mass start,
     question_order({0, start}, weighings);
     const auto& piece = worked_piece(plan);
     const auto& last = weighings.back();
-    question_use(piece, start, last);
-    const double expected = piece.ours.si() * yarn_after_rows(piece.outline, last.row / piece.rows);
+    question_use(piece, {0, start}, last);
+    const Counted counted(plan);
+    const double expected = counted.planned_by(last.row);
     Progress out;
     out.used = (start - last.ball) / grist;
     out.left = last.ball / grist;
     out.factor = posterior({1, plan.need.spread},
                            {out.used.si() / expected, weighing_margin(start - last.ball, scale)});
 
-    double rest = -piece.ours.si();
-    for (const auto& each : plan.pieces) rest += each.ours.si();
     const double z = normal_quantile(plan.asked);
     const double sure = out.factor.mid * std::exp(z * out.factor.spread);
     const double all = out.used.si() + out.left.si();
-    out.last_row = row_reached(piece, all, out.factor.mid);
-    out.sure_row = row_reached(piece, all, sure);
-    const double still = (piece.ours.si() + rest) * out.factor.mid;
-    out.chance = chance_of_enough(still, out.factor.spread, all, 0);
+    const double rest = counted.after() * sure;
+    out.last_row = counted.row_reached(all / out.factor.mid);
+    out.sure_row = counted.row_reached(all / sure);
+    out.chance = chance_of_enough(counted.whole() * out.factor.mid, out.factor.spread, all, 0);
     out.reaches = out.chance >= plan.asked;
     if (rest > 0) {
-        out.keep_for_rest = metres(rest * sure) * grist;
-        out.begin_rest_row = row_reached(piece, std::max(0.0, all - rest * sure), sure);
+        out.keep_for_rest = metres(rest) * grist;
+        out.begin_rest_row = counted.row_reached(std::max(0.0, all - rest) / sure);
     }
     return out;
 }
@@ -144,7 +173,7 @@ WeftProgress weft_progress(const Plan& plan, LinearDensity grist,
     out.left = last.ball / grist;
     out.factor = {1, piece.metres.spread};
     if (last.woven > first.woven) {
-        question_weft(first, last);
+        if (last.ball >= first.ball) throw DoubtfulWeighing(Doubt::no_weft_used, first, last);
         const double used = ((first.ball - last.ball) / grist).si();
         const double planned = (last.woven - first.woven).si() * expected;
         out.factor =

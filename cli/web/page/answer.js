@@ -12,10 +12,23 @@ function batchAsked() {
 function wishes() {
   const words = ["--certainty", $("certainty").value], spare = $("spare").value.trim(), units = $("units").value;
   if (spare) words.push("--spare", spare);
-  return [...words, ...(units ? ["--units", units] : [])];
+  if (units) words.push("--units", units);
+  return [...words, ...whichAsked()];
 }
 
 const unitsAsked = () => $("units").value ? ["--units", $("units").value] : [];
+const besideAsked = () => $("beside").value ? ["--would-be", $("beside").value] : [];
+const whichAsked = () => $("which").value ? ["--yarn", $("which").value] : [];
+
+// Where the skeins are several yarns one is chosen, or all together.
+function severalShown(words) {
+  const several = Number(/The skeins are (\d+) yarns/.exec(words)?.[1] || 0), label = $("which").closest("label");
+  if (!several && $("which").value) return;
+  label.hidden = !several;
+  const values = several ? [...Array(several).keys()].map(number => String(number + 1)).concat("all") : [];
+  if ($("which").options.length === values.length + 1) return;
+  $("which").replaceChildren($("which").options[0], ...values.map(value => made("option", {value, textContent: value === "all" ? "all together" : "yarn " + value})));
+}
 
 // Spoken once by a screen reader, when an answer is whole.
 function heard(words) {
@@ -24,22 +37,25 @@ function heard(words) {
 
 // Called after every change of the table or of the wishes.
 function changed() {
-  $("sure-said").textContent = $("certainty").value + " %";
+  $("sure-said").textContent = $("certainty").value + "\u00a0%";
   $("title").textContent = $("name").value.trim() || "What can your yarn make?";
   $("examples").hidden = !tableRows().every(blank);
   keptShown();
   later("quick", 250, quickAsked);
+  later("draft", 1000, draftKept);
 }
 
 async function quickAsked(fresh) {
   const batch = batchAsked();
   if (!batch.skeins) return nothingYet();
-  const {code, out, err} = await ask(["yarn", ...batch.words, ...unitsAsked()], batch.files);
+  const {code, out, err} = await ask(["makes", ...batch.words, ...wishes()], batch.files);
   if (!fresh()) return;
   if (code !== 0) return wrong(await problems(problem(err, batch), batch, fresh), fresh);
   marked([], $("skeins"));
+  marked([], $("asked"));
+  severalShown(out.replace(/\n/g, " "));
   say("skeins-said", flowing(complaint(err)));
-  const key = JSON.stringify([batch.words, batch.files, wishes(), $("craft").value, kept.revision]);
+  const key = JSON.stringify([batch.words, batch.files, wishes(), $("craft").value, $("beside").value, kept.revision]);
   if (key === asked) return say("quick", answered);
   say("quick", flowing(out.split("\n\n")[0]));
   $("drawn").setAttribute("aria-busy", "true");
@@ -58,9 +74,11 @@ function nothingYet() {
 
 function wrong(found, fresh) {
   if (!fresh()) return;
-  marked(found, $("skeins"));
+  const wished = found.filter(({input}) => input?.closest("#asked"));
+  marked(wished, $("asked"));
+  marked(found.filter(one => !wished.includes(one)), $("skeins"));
   const loose = found.filter(({input}) => !input).map(({words}) => words);
-  say("skeins-said", loose.join(" ").replace("(--insist takes it as it is)", "If it is so, tick 'the measures are right'."));
+  say("skeins-said", loose.map(plain).join(" "));
   say("quick", found.length === 1 ? "One measure cannot be read; it is marked at its place." : found.length + " measures cannot be read; they are marked at their places.");
   if (loose.length === found.length) say("quick", "");
   heard(found[0].words);
@@ -68,12 +86,10 @@ function wrong(found, fresh) {
 
 async function drawnAsked(fresh, batch, key) {
   const craft = $("craft").value;
-  const {code, err, files} = await long.ask(["page", ...batch.words, ...wishes(), "-o", "page.html"], batch.files);
+  const {code, err, files} = await long.ask(["page", ...batch.words, ...wishes(), ...besideAsked(), "-o", "page.html"], batch.files);
   if (!fresh()) return;
   $("drawn").setAttribute("aria-busy", "false");
-  const refused = code === 0 ? null : problem(err, batch);
-  marked(refused ? [refused] : [], $("asked"));
-  if (refused) return say("quick", refused.input ? "" : refused.words);
+  if (code !== 0) return wrong([problem(err, batch)], fresh);
   asked = key;
   shown($("drawn"), text.decode(files["page.html"]), drawn => {
     answered = unbroken(drawn.querySelector(".said")?.textContent || "");
@@ -82,14 +98,17 @@ async function drawnAsked(fresh, batch, key) {
   const root = $("drawn").shadowRoot;
   root.querySelectorAll("[data-plan]").forEach(button => { button.onclick = () => planChosen(button.dataset.plan); });
   root.querySelectorAll("[data-want]").forEach(button => { button.onclick = () => wantedAdded(button.dataset.want); });
-  root.querySelectorAll("[draggable]").forEach(one => { one.ondragstart = event => event.dataTransfer.setData("text/plain", one.dataset.article); });
+  root.querySelectorAll("[draggable]").forEach(one => {
+    one.ondragstart = event => { event.dataTransfer.setData("text/plain", one.dataset.article); setTimeout(() => document.body.classList.add("dragging")); };
+    one.ondragend = () => document.body.classList.remove("dragging");
+  });
   say("quick", answered);
   heard(answered);
 }
 
 const pageLooks = `
-.body main { padding: 0; max-width: none; } .body section { margin-top: 1.6rem; } summary h2 { display: inline; background: none; font-size: 1.2rem; }
-details > summary { font-weight: 600; } details > section { margin-top: 0; } .made caption { position: absolute; left: -99rem; }
+.body .main { padding: 0; max-width: none; } .body section { margin-top: 1.6rem; } summary h2 { display: inline; background: none; font-size: 1.2rem; }
+details > summary { font-weight: 600; } details > section { margin-top: 0; }
 .lineup { flex-wrap: nowrap !important; overflow-x: auto; padding: .3rem 0 .8rem !important; } .lineup li { flex: none; } .lineup li:first-child { position: sticky; left: 0; background: var(--paper); }
 button { font: inherit; font-size: .9rem; color: inherit; background: none; border: 1px solid currentcolor; border-radius: 2px; padding: .15rem .6rem; margin: .2rem .4rem .2rem 0; cursor: pointer; min-height: 1.9rem; }
 button:hover, button:focus-visible { background: var(--tint); } [draggable] { cursor: grab; }
@@ -97,10 +116,12 @@ button:hover, button:focus-visible { background: var(--tint); } [draggable] { cu
 
 // The page of the program on this sheet: its own head goes, what is long is folded, and articles can be taken.
 function arranged(drawn, craft) {
-  drawn.querySelectorAll("header, footer").forEach(one => one.remove());
+  drawn.querySelectorAll("header, footer, .tosheet").forEach(one => one.remove());
+  drawn.querySelectorAll(".quiet code").forEach(one => { one.parentElement.textContent = one.parentElement.textContent.split(";")[0]; });
+  const two = drawn.getElementById("two")?.closest("section");
+  if (two) drawn.querySelector("main").prepend(two);
   if (craft) drawn.querySelectorAll(".plan, .made tbody tr").forEach(one => { if (one.querySelector(".craft")?.textContent !== craft) one.remove(); });
   for (const id of ["both", "kept", "yarn", "mind", "ground"]) folded(drawn, drawn.getElementById(id)?.closest("section"));
-  drawn.querySelectorAll(".made").forEach((table, number) => foldedTable(drawn, table, number === 0));
   drawn.querySelectorAll(".plan h3, .made tbody th").forEach(head => {
     const title = head.firstChild.textContent.trim(), article = articles.find(one => one.title === title);
     if (!article) return;
@@ -122,14 +143,6 @@ function folded(drawn, section) {
   section.before(fold);
   summary.append(title);
   fold.append(summary, section);
-}
-
-function foldedTable(drawn, table, open) {
-  const fold = drawn.createElement("details"), summary = drawn.createElement("summary");
-  summary.textContent = table.caption.textContent;
-  fold.open = open;
-  table.before(fold);
-  fold.append(summary, table);
 }
 
 // An article by its name or its title.
