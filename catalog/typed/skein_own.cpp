@@ -13,6 +13,7 @@
 #include "catalog/typed/fibre_reading.hpp"
 #include "engine/units/ascii.hpp"
 #include "engine/units/failure.hpp"
+#include "engine/units/measure.hpp"
 #include "engine/units/reading.hpp"
 #include "engine/yarn/constants.hpp"
 #include "engine/yarn/described.hpp"
@@ -194,8 +195,12 @@ bool is_a_count(const std::string& length) {
         while (at < length.size() && ascii::is_digit(length[at])) ++at;
         return at > from;
     };
-    return digits() && at < length.size() && length[at++] == '/' && digits() &&
-           (at == length.size() || length[at] == ' ');
+    if (!digits() || at >= length.size() || length[at++] != '/' || !digits()) return false;
+    if (at < length.size() && length[at] != ' ') return false;
+    std::istringstream after(ascii::lowered(length.substr(at)));
+    std::string word;
+    after >> word;
+    return !unit_word(word);  // "3/4 oz" is a fraction
 }
 
 std::pair<Reading<Length>, Reading<Mass>> skein_by_count(const SkeinText& skein) {
@@ -209,12 +214,27 @@ std::pair<Reading<Length>, Reading<Mass>> skein_by_count(const SkeinText& skein)
     return {{mass.value / grist, mass.step / grist}, mass};
 }
 
+namespace {
+
+// A length and a mass; where it is none, a count and a mass.
+std::pair<std::string, std::string> size_of(const std::string& text) {
+    try {
+        return split_skein(text);
+    } catch (const Unclear&) {
+        throw;
+    } catch (const Unreadable&) {
+        auto counted = split_count(text);
+        if (counted.first.empty()) throw;
+        return counted;
+    }
+}
+
+}  // namespace
+
 SkeinText read_skein_said(const std::string& text, const std::string& where) {
     const auto lower = ascii::lowered(text);
     auto [at, key] = next_key(lower, 0);
-    auto size = split_count(trimmed(text.substr(0, at)));
-    if (size.first.empty()) size = split_skein(trimmed(text.substr(0, at)));
-    const auto& [length, mass] = size;
+    const auto [length, mass] = size_of(trimmed(text.substr(0, at)));
     SkeinText out{{}, {length, where}, {mass, where}, {}, {}};
     while (key) {
         const auto from = at + key->word.size();

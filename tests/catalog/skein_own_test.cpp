@@ -113,6 +113,13 @@ TEST_CASE("bought yarn is a skein by its count and its mass") {
     CHECK(holds(heard([] { typed({"8/2 wool 250g"}); }), "wool is sold by either of the last two"));
     CHECK(holds(heard([] { typed({"8/2 cotton"}); }), "weighs how much"));
     CHECK(in_metres(typed({"220m/100g"}).batch.skeins[0].length) == doctest::Approx(220));
+    // A fraction is no count.
+    CHECK(in_grams(typed({"180yd/1 3/4 oz"}).batch.skeins[0].mass) ==
+          doctest::Approx(49.6).epsilon(1e-3));
+    CHECK(in_grams(typed({"3/4 oz, 80yd"}).batch.skeins[0].mass) ==
+          doctest::Approx(21.26).epsilon(1e-3));
+    CHECK_FALSE(is_a_count("1/2 yd"));
+    CHECK(is_a_count("16/2 linen"));
 }
 
 TEST_CASE("a colour that pictures do not know parts skeins all the same, and it is said") {

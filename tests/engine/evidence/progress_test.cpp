@@ -156,9 +156,14 @@ TEST_CASE("what was worked before the piece whose rows are counted is no surpris
     CHECK(p.chance == near(0.5, 0.01));
 }
 
-TEST_CASE("rows of another yarn's piece tell nothing of this one") {
+TEST_CASE(
+    "rows are counted in the first piece that this yarn has a part in; of none they tell nothing") {
     Work work(Shape::rectangle, 20);
+    REQUIRE(work.planned.pieces.size() == 2);
+    CHECK(&worked_piece(work.planned) == &work.planned.pieces[0]);
     work.planned.pieces[0].ours = {};
+    CHECK(&worked_piece(work.planned) == &work.planned.pieces[1]);
+    work.planned.pieces[1].ours = {};
     CHECK_THROWS_WITH_AS(progress(work.planned, work.grist(), grams(100), {{10, grams(90)}}),
                          doctest::Contains("another yarn"), Refused);
 }
