@@ -3,9 +3,11 @@
 #include <fmt/core.h>
 
 #include "cli/output/layout.hpp"
+#include "cli/output/next.hpp"
 #include "cli/output/page.hpp"
 #include "cli/output/page_file.hpp"
 #include "cli/output/page_sections.hpp"
+#include "cli/would_be.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -37,33 +39,54 @@ std::string split(const Arguments& arguments, Question& q) {
     return split_section(split_for(asked, q), asked, q);
 }
 
+// The second batch, or this one as it would be, beside it.
+std::string two_yarns(const Arguments& arguments, const Question& q) {
+    const auto how = arguments.text("would-be");
+    const bool second = arguments.words.size() > 1;
+    if (!how.empty() && second) throw Misused("page takes a second batch, or --would-be");
+    if (how.empty() && !second) return "";
+    auto b = second ? ask(arguments, arguments.words[1]) : as_would_be(how, q);
+    b.units = q.units;
+    return two_section(q, b);
+}
+
+std::string sheet_of(const std::string& article, const std::string& batch,
+                     const Arguments& arguments) {
+    const auto whole = whole_command({"sheet", article}, batch, arguments);
+    return whole.empty() ? "" : whole + " -o " + article + ".html";
+}
+
 Answer run(const Arguments& arguments) {
     check_page_file(arguments, "page");
     const auto batch = arguments.words.empty() ? "" : arguments.words[0];
     auto q = ask(arguments, batch);
-    const PageSections sections{split(arguments, q), answers(arguments, q, batch),
-                                kept(arguments, q, batch)};
+    const PageSections sections{
+        split(arguments, q), answers(arguments, q, batch), kept(arguments, q, batch),
+        two_yarns(arguments, q),
+        [&](const std::string& article) { return sheet_of(article, batch, arguments); }};
     return page_file(arguments, page(q, rank(q), sections), q);
 }
 
 }  // namespace
 
 Command page_command() {
-    return {"page",
-            "One HTML file to look at, print and share: the yarn, what it can make, how big, knit "
-            "or weave, cautions, sources; and, if asked, a split and answers to suggestions. It "
-            "needs no network and runs no script.",
-            "[BATCH.toml | SKEINS.csv]",
-            0,
-            1,
-            together({page_file_options("heron.html"),
-                      {{"suggestions", "SUGGESTIONS.csv", "answer these on the page too"}},
-                      split_options(),
-                      plan_options(),
-                      batch_options(),
-                      {units_option}}),
-            run,
-            "heron.toml -o heron.html"};
+    return {
+        "page",
+        "One HTML file to look at, print and share: the yarn, what it can make, how big, knit "
+        "or weave, cautions, sources; and, if asked, a second yarn beside it, a split and answers "
+        "to suggestions. It needs no network and runs no script.",
+        "[BATCH.toml | SKEINS.csv] [BATCH]",
+        0,
+        2,
+        together(
+            {page_file_options("heron.html"),
+             {would_be_option, {"suggestions", "SUGGESTIONS.csv", "answer these on the page too"}},
+             split_options(),
+             plan_options(),
+             batch_options(),
+             {units_option}}),
+        run,
+        "heron.toml -o heron.html"};
 }
 
 }  // namespace gristwright::cli

@@ -28,6 +28,8 @@ struct KeptWork {
     std::optional<catalog::ProjectText> project;
     std::vector<catalog::WeighingText> weighings;
 };
+// Another yarn beside this one, or this one as it would be.
+std::string two_section(const Question& a, const Question& b);
 // Empty where nothing is kept.
 std::string kept_section(const KeptWork& work, const Question& q);
 
