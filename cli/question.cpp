@@ -245,6 +245,7 @@ bool same_name(std::string_view a, std::string_view b) {
 
 Question ask(const Arguments& arguments, const std::string& batch, Skeins skeins) {
     Question q;
+    q.asked_about = batch;
     q.catalogue = whole_catalogue();
     const auto book = book_of(arguments, batch);
     if (book && !book->has_batch(batch) && q.catalogue.template_named(batch))
@@ -289,27 +290,6 @@ Length read_length_option(const Arguments& arguments, std::string_view option) {
 
 double read_share_option(const Arguments& arguments, std::string_view option) {
     return catalog::read_named("--" + std::string(option), arguments.text(option), read_share);
-}
-
-std::string size_for(const Arguments& arguments, const Template& article, Question& q) {
-    if (!arguments.has("for")) return "";
-    const auto said = arguments.text("for"), who = body_named(said);
-    if (arguments.has("size")) throw Refused("--for and --size: give one of the two");
-    std::vector<std::string> known;
-    for (const auto& row : q.catalogue.bodies)
-        if (row.measure == article.measure) known.push_back(row.who);
-    if (known.empty())
-        throw Refused(
-            fmt::format("--for: {} is measured by its {}, which no body decides: give --size",
-                        article.title, article.measure));
-    const auto* body = body_size(q.catalogue.bodies, who, article.measure);
-    if (!body)
-        throw Refused(fmt::format("--for {}: nobody of that name is in the table; it has {}",
-                                  inert(said), joined(known)));
-    q.request.size = body->mid;
-    return fmt::format("For {}: {} {} ({} to {}; {}, {}).", who, article.measure,
-                       q.units.size(body->mid), q.units.size(body->low), q.units.size(body->high),
-                       words(body->mark), body->source);
 }
 
 namespace {

@@ -17,6 +17,7 @@
 namespace gristwright::cli {
 
 struct Question {
+    std::string asked_about;  // the batch's file or remembered name; empty: all given by options
     catalog::Catalogue catalogue;
     catalog::MeasuredBatch measured;
     std::vector<HandsSeen> hands;  // by the other batches
@@ -90,10 +91,6 @@ Units units_of(const Arguments& arguments, std::string_view otherwise, NeedleNam
 // A length, or a share (0 to 1), given by an option. Throws with the option's name.
 Length read_length_option(const Arguments& arguments, std::string_view option);
 double read_share_option(const Arguments& arguments, std::string_view option);
-
-// With --for, the size of the body named is the size asked for. What is said of it; empty: it was
-// not given. Throws Refused for nobody, or where the article fits no body.
-std::string size_for(const Arguments& arguments, const Template& article, Question& q);
 
 // Throws Refused for a --size that no such article has.
 void check_size(const Arguments& arguments, const Question& q, const Template& article);

@@ -6,6 +6,7 @@
 #include <map>
 
 #include "catalog/text/named_reading.hpp"
+#include "catalog/text/nearest.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/size_words.hpp"
 #include "cli/output/table.hpp"
@@ -39,14 +40,14 @@ OtherYarn kept(const Arguments& arguments, const std::string& name) {
     Arguments of_that;
     for (const auto* option : {"notebook", "insist"})
         if (arguments.has(option)) of_that.options[option] = arguments.all(option);
-    const auto other = ask(of_that, name, Skeins::all);
-    return {inert(name), other.yarn.linear_density.mid, other.yarn.packed_diameter,
-            other.yarn.length.mid, other.yarn.hair};
+    return as_other(inert(name), ask(of_that, name, Skeins::all).yarn);
 }
 
-OtherYarn other_yarn(const Arguments& arguments) {
+OtherYarn other_yarn(const Arguments& arguments, const Question& q) {
     const auto name = arguments.text("with");
     if (name.empty()) return {};
+    if (!yarn_of_same_batch(arguments).empty())
+        return as_other(inert(name), of_other_yarn(arguments, q).yarn);
     const bool counted = name.find_first_of("0123456789") == 0;
     return counted ? bought(name) : kept(arguments, name);
 }
@@ -90,6 +91,16 @@ std::string unlike(const Plan& plan, const Question& q) {
                                q.units.thickness(q.yarn.linear_density.mid)),
                    2) +
            "\n";
+}
+
+// A yarn beside this one is not passed over where nothing is left for it.
+void need_two(const Arguments& arguments, const Template& article) {
+    if (!arguments.has("with") || takes_two(article)) return;
+    throw Refused(fmt::format(
+        "--with {}: {} is made of one yarn; say which part this batch has in "
+        "it: --as {}",
+        inert(arguments.text("with")), article.title,
+        article.craft == Craft::woven ? "weft, warp, border or colour" : "border or colour"));
 }
 
 struct InPart {
@@ -160,15 +171,40 @@ std::vector<Option> role_options() {
          "of two colours, held double, plied again",
          false, "whole|weft|warp|border|colour|double|plied", "whole"},
         {"with", "8/2 cotton",
-         "the other yarn: its count, its length to a weight (400m/100g), or a batch; else an "
-         "ordinary one of the same grist"}};
+         "the other yarn: its count, its length to a weight (400m/100g), a batch, or 'yarn 2' of "
+         "this one; else an ordinary one of the same grist"}};
+}
+
+OtherYarn as_other(const std::string& name, const YarnProfile& yarn) {
+    return {name, yarn.linear_density.mid, yarn.packed_diameter, yarn.length.mid, yarn.hair};
+}
+
+std::string yarn_of_same_batch(const Arguments& arguments) {
+    constexpr std::string_view said = "yarn ";
+    const auto with = arguments.text("with");
+    return with.rfind(said, 0) == 0 ? with.substr(said.size()) : "";
+}
+
+Question of_other_yarn(const Arguments& arguments, const Question& q) {
+    auto asked = arguments;
+    asked.options["yarn"] = {yarn_of_same_batch(arguments)};
+    auto out = ask(asked, q.asked_about, Skeins::of_one_yarn);
+    if (catalog::names_of(out.yarn.skeins) == catalog::names_of(q.yarn.skeins))
+        throw Refused(
+            fmt::format("--with {}: that is the yarn this is about; its other yarns stand in "
+                        "gristwright yarn, and --yarn says which this is about",
+                        inert(arguments.text("with"))));
+    return out;
 }
 
 Template part_played(const Arguments& arguments, Template article, Question& q) {
-    q.request.other = other_yarn(arguments);
+    q.request.other = other_yarn(arguments, q);
     const auto role = role_named(arguments.text("as", "whole")).value_or(Role::whole);
     if (doubles(role)) hold_double(role, arguments, q);
-    if (role == Role::whole) return article;
+    if (role == Role::whole) {
+        need_two(arguments, article);
+        return article;
+    }
     return catalog::read_named("--as", arguments.text("as"), [&](const std::string&) {
         return in_role(std::move(article), role);
     });

@@ -16,6 +16,13 @@ std::vector<Option> role_options();
 // Refused for a part that the article does not have.
 Template part_played(const Arguments& arguments, Template article, Question& q);
 
+// The batch's yarn, where another is asked about.
+OtherYarn as_other(const std::string& name, const YarnProfile& yarn);
+// --with "yarn 2": the number of another yarn of the same batch; empty: something else is meant.
+std::string yarn_of_same_batch(const Arguments& arguments);
+// The question of that other yarn of the batch that `q` is about.
+Question of_other_yarn(const Arguments& arguments, const Question& q);
+
 // What of the other yarn to have, and what it must be; empty: the batch is all of it.
 std::string other_yarn_text(const Plan& plan, const Question& q);
 

@@ -7,7 +7,9 @@
 #include "catalog/text/nearest.hpp"
 #include "cli/lifesign.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/roles.hpp"
 #include "engine/allocation/constants.hpp"
+#include "engine/project/role.hpp"
 #include "engine/units/failure.hpp"
 
 namespace gristwright::cli {
@@ -15,11 +17,10 @@ namespace {
 
 using allocation::Wish;
 
-Wish article_wish(SplitAsked& asked, const Question& q, const std::string& name, bool main) {
-    const auto article = find_template(q.catalogue, name);
+Wish wish_for(SplitAsked& asked, const Question& q, const Template& article, bool main) {
     auto& judged = asked.plans.emplace_back(judged_plan(article, q));
     for (const auto obstacle : judged.plan.obstacles)
-        if (stops(obstacle)) throw Refused(fmt::format("{}: {}", name, words(obstacle)));
+        if (stops(obstacle)) throw Refused(fmt::format("{}: {}", article.name, words(obstacle)));
     Wish wish;
     wish.name = article.title;
     wish.plan = judged.plan;
@@ -32,6 +33,43 @@ Wish article_wish(SplitAsked& asked, const Question& q, const std::string& name,
         return plan(article, yarn, fabrics, owned, sized);
     };
     return wish;
+}
+
+// Nothing larger than what the other yarn of the batch reaches for in its own part.
+void cap_by_other(const Arguments& arguments, const Question& q, Template& article) {
+    const auto number = yarn_of_same_batch(arguments);
+    if (number.empty()) return;
+    auto other = of_other_yarn(arguments, q);
+    other.request.other = as_other("the first", q.yarn);
+    const auto theirs = judged_plan(rest_of(article), other).plan;
+    if (theirs.reach == Reach::short_of)
+        throw Refused(
+            fmt::format("--with: yarn {} does not hold the {} of {} at its smallest: {} "
+                        "more would",
+                        number, article.role == Role::weft ? "warp" : "rest", article.title,
+                        q.units.yarn(theirs.short_by)));
+    article.largest = std::min(article.largest, theirs.covered * constants::for_tails);
+}
+
+// The main project in the part that --as gives the batch.
+Template main_article(const Arguments& arguments, const Template& whole, Question& q) {
+    const auto as = arguments.text("as");
+    if (as == "double" || as == "plied")
+        throw Refused(fmt::format(
+            "--as {}: wind two strands together and split that; a split takes weft, warp, border "
+            "or colour",
+            as));
+    auto article = part_played(arguments, whole, q);
+    cap_by_other(arguments, q, article);
+    return article;
+}
+
+Wish article_wish(SplitAsked& asked, Question q, const std::string& name, bool main,
+                  const Arguments& arguments) {
+    auto article = find_template(q.catalogue, name);
+    if (main && (arguments.has("as") || arguments.has("with")))
+        article = main_article(arguments, article, q);
+    return wish_for(asked, q, article, main);
 }
 
 const PlanPiece* first_piece(const SplitAsked& asked, bool knitted) {
@@ -137,9 +175,9 @@ SplitAsked asked_of(const Arguments& arguments, const Question& q) {
     if (arguments.has("reserve")) request.reserve = read_length_option(arguments, "reserve");
     std::vector<Wish> articles;
     for (const auto& name : arguments.all("main"))
-        articles.push_back(article_wish(asked, q, name, true));
+        articles.push_back(article_wish(asked, q, name, true, arguments));
     for (const auto& name : arguments.all("piece"))
-        articles.push_back(article_wish(asked, q, name, false));
+        articles.push_back(article_wish(asked, q, name, false, arguments));
     const auto waste =
         q.measured.owned.loom_waste.value_or(centimetres(constants::sample_loom_waste));
     for (const auto& text : arguments.all("sample")) {
@@ -155,6 +193,11 @@ SplitAsked asked_of(const Arguments& arguments, const Question& q) {
         throw Misused(
             "split needs something to make: --sample knitted, --main TEMPLATE, --piece TEMPLATE");
     return asked;
+}
+
+void add_article(SplitAsked& asked, const Question& q, const Template& article, bool main) {
+    asked.request.wishes.push_back(wish_for(asked, q, article, main));
+    asked.fabrics.emplace_back();
 }
 
 std::vector<Option> split_options() {

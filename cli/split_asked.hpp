@@ -30,6 +30,9 @@ bool asks_for_split(const Arguments& arguments);
 // Throws Refused for what cannot be made, Misused for no wish at all.
 SplitAsked asked_of(const Arguments& arguments, const Question& q);
 
+// One more article to make, as it stands.
+void add_article(SplitAsked& asked, const Question& q, const Template& article, bool main);
+
 // The best split that the effort asked for finds. Says how far it is, and stops when interrupted.
 allocation::Split split_for(const SplitAsked& asked, const Question& q);
 

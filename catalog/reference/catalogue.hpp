@@ -1,5 +1,5 @@
 // What gristwright knows before a person says anything: reference tables and templates. Reviewed
-// text in catalog/, checked and packed into one SQLite image by the build, carried in the program.
+// text in catalog/, checked and packed into one image by the build, carried in the program.
 #pragma once
 
 #include <string>

@@ -1,4 +1,4 @@
-// The catalogue as one SQLite image: written by the build, read by the program.
+// The catalogue as one image: written by the build, carried in the program, read at its start.
 #pragma once
 
 #include <span>
@@ -8,13 +8,10 @@
 
 namespace gristwright::catalog {
 
-// The layout of the image; a program reads only its own.
-inline constexpr int image_version = 2;
+// The same bytes for the same catalogue, whatever machine and compiler.
+std::string image_of(const Catalogue& catalogue);
 
-// Writes a new file; throws std::runtime_error when it cannot.
-void write_image(const Catalogue& catalogue, const std::string& path);
-
-// Throws std::runtime_error for another version or a damaged image.
+// Throws std::runtime_error for another layout or a damaged image.
 Catalogue read_image(std::span<const unsigned char> image);
 
 }  // namespace gristwright::catalog

@@ -263,7 +263,7 @@ std::optional<Mark> mark_named(std::string_view word) {
 }
 
 std::vector<WeightClass> read_weight_classes(const std::string& text, const std::string& file) {
-    return read_rows(text, file, weight_class);
+    return read_rows(text, file, weight_class, {"number"});
 }
 
 std::vector<WoolGrade> read_wool_grades(const std::string& text, const std::string& file) {
@@ -273,13 +273,13 @@ std::vector<TraitRow> read_traits(const std::string& text, const std::string& fi
     return read_rows(text, file, trait_row);
 }
 std::vector<KnitFabric> read_knitted_fabrics(const std::string& text, const std::string& file) {
-    return read_rows(text, file, knitted_fabric);
+    return read_rows(text, file, knitted_fabric, {"name"});
 }
 std::vector<Weave> read_weaves(const std::string& text, const std::string& file) {
-    return read_rows(text, file, weave);
+    return read_rows(text, file, weave, {"name"});
 }
 std::vector<BodySize> read_body_sizes(const std::string& text, const std::string& file) {
-    return read_rows(text, file, body_size_row);
+    return read_rows(text, file, body_size_row, {"who", "measure"});
 }
 std::string read_words(const std::string& text, const std::string& file, const Fabrics& fabrics) {
     const auto csv = read_csv(text, file);
@@ -297,7 +297,7 @@ std::string read_words(const std::string& text, const std::string& file, const F
     return out;
 }
 std::vector<FibrePart> read_fibres(const std::string& text, const std::string& file) {
-    return read_rows(text, file, fibre);
+    return read_rows(text, file, fibre, {"name"});
 }
 
 }  // namespace gristwright::catalog

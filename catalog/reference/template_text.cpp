@@ -74,6 +74,9 @@ PieceTemplate read_piece(TomlTable from, const Template& t, const Fabrics& fabri
     piece.count = from.whole_or("count", 1, 1, 100);
     piece.yarn = from.whole_or("yarn", 1, 1, 2);
     piece.unbroken = from.flag("unbroken");
+    piece.narrow_first = from.flag("narrow_first");
+    if (piece.narrow_first && piece.outline.shape != Shape::taper)
+        throw from.wrong("narrow_first", "only a taper has a narrow end");
     from.nothing_else();
     return piece;
 }

@@ -4,7 +4,9 @@
 #include <fmt/core.h>
 
 #include <charconv>
+#include <initializer_list>
 #include <optional>
+#include <set>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -65,12 +67,22 @@ class Row {
     const std::string& file_;
 };
 
+// `key`: columns that together make a row unlike any other; none: rows may be alike.
 template <class Out>
 std::vector<Out> read_rows(const std::string& text, const std::string& file,
-                           Out (*read)(const Row&)) {
+                           Out (*read)(const Row&),
+                           std::initializer_list<std::string_view> key = {}) {
     const auto csv = read_csv(text, file);
     std::vector<Out> out;
-    for (const auto& row : csv.rows) out.push_back(read(Row(csv, row, file)));
+    std::set<std::string> seen;
+    for (const auto& line : csv.rows) {
+        const Row row(csv, line, file);
+        std::string name;
+        for (const auto column : key) name += (name.empty() ? "" : ", ") + row.text(column);
+        if (key.size() > 0 && !seen.insert(name).second)
+            throw row.wrong(fmt::format("'{}' stands twice", name));
+        out.push_back(read(row));
+    }
     if (out.empty()) throw BadText(file, 0, "the table is empty");
     return out;
 }

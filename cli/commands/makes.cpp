@@ -6,6 +6,7 @@
 #include <array>
 #include <nlohmann/json.hpp>
 
+#include "cli/for_whom.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/mind.hpp"
@@ -139,12 +140,19 @@ std::string in_full(const Ranked& ranked, const Question& q, std::size_t most) {
            part("To learn from", ranked.samples, std::min<std::size_t>(most, 2), q);
 }
 
+std::vector<std::string> planned_next(const JudgedPlan& judged, const Arguments& arguments) {
+    std::vector<std::string> words{"plan", judged.plan.article->name};
+    if (arguments.has("for") && judged.plan.article->smallest == judged.plan.article->largest)
+        words.insert(words.end(), {"--for", arguments.text("for")});
+    return words;
+}
+
 // What to ask next of the first that it makes; of what it nearly makes, how much more to spin.
 std::string next_step(const Ranked& ranked, const Arguments& arguments) {
     const auto batch = arguments.words.empty() ? "" : arguments.words[0];
     for (const auto* part : {&ranked.best, &ranked.also, &ranked.samples})
         if (!part->empty())
-            return next_line({"plan", part->front().plan.article->name}, batch, arguments);
+            return next_line(planned_next(part->front(), arguments), batch, arguments);
     if (ranked.short_of.empty()) return "";
     return next_line({"spin-more", ranked.short_of.front().plan.article->name}, batch, arguments);
 }
@@ -204,10 +212,13 @@ std::string makes_json(const Ranked& ranked, const Question& q) {
 }
 
 Answer run(const Arguments& arguments) {
-    const auto q = ask(arguments, arguments.words.empty() ? "" : arguments.words[0]);
+    auto q = ask(arguments, arguments.words.empty() ? "" : arguments.words[0]);
+    const auto whose = articles_for(arguments, q);
     const auto ranked = rank(q, arguments.text("craft"));
     return {q.json ? makes_json(ranked, q)
-                   : makes_text(ranked, q, arguments) + (q.working ? first_working(ranked, q) : ""),
+                   : (whose.empty() ? "" : wrapped(whose, 0) + "\n") +
+                         makes_text(ranked, q, arguments) +
+                         (q.working ? first_working(ranked, q) : ""),
             joined(q.measured.notes, "\n")};
 }
 
@@ -222,6 +233,7 @@ Command makes_command() {
         0,
         1,
         together({{{"craft", "woven", "only knitted or only woven things", false, "knitted|woven"},
+                   for_option,
                    {"long", "", "each article with its gauge or sett and reasons"},
                    {"all", "", "list everything, not the first six of each part"}},
                   plan_options(),

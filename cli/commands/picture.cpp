@@ -13,6 +13,7 @@
 #include "cli/output/schematic.hpp"
 #include "cli/output/split_picture.hpp"
 #include "cli/ranking.hpp"
+#include "cli/roles.hpp"
 #include "engine/units/failure.hpp"
 
 namespace gristwright::cli {
@@ -33,8 +34,8 @@ Svg yarn_picture(const Question& q) {
 }
 
 // The words after what is drawn: TEMPLATE, then BATCH.
-JudgedPlan planned(const Arguments& arguments, const Question& q) {
-    const auto article = find_template(q.catalogue, arguments.words[1]);
+JudgedPlan planned(const Arguments& arguments, Question& q) {
+    const auto article = part_played(arguments, find_template(q.catalogue, arguments.words[1]), q);
     check_size(arguments, q, article);
     return judged_plan(article, q);
 }
@@ -53,7 +54,7 @@ bool of_batch(const std::string& what) {
     return what == "yarn" || what == "split" || what == "lineup";
 }
 
-std::string drawn(const std::string& what, const Arguments& arguments, const Question& q) {
+std::string drawn(const std::string& what, const Arguments& arguments, Question& q) {
     if (what == "lineup") return line_up_poster(rank(q), q).poster();
     if (what == "yarn") return yarn_picture(q).file();
     if (what == "split") return drawn_split(arguments, q).file();
@@ -101,6 +102,7 @@ Command picture_command() {
         together({out_options("shawl.svg"),
                   {{"size", "130cm", "this size, not the largest that the metres cover"}},
                   split_options(),
+                  role_options(),
                   plan_options(),
                   batch_options(),
                   {units_option}}),

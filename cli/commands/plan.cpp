@@ -5,11 +5,13 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "cli/for_whom.hpp"
 #include "cli/output/article_words.hpp"
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/next.hpp"
+#include "cli/output/place_words.hpp"
 #include "cli/output/steps.hpp"
 #include "cli/output/units_in_words.hpp"
 #include "cli/output/why_not.hpp"
@@ -18,7 +20,6 @@
 #include "cli/roles.hpp"
 #include "cli/warp_words.hpp"
 #include "engine/evidence/next_step.hpp"
-#include "engine/evidence/skein_ends.hpp"
 #include "engine/project/order.hpp"
 #include "engine/project/words.hpp"
 #include "engine/suitability/reasons.hpp"
@@ -133,15 +134,10 @@ std::string next_evidence(const Plan& plan, const Question& q) {
 }
 
 std::string joins(const Plan& plan, const Question& q) {
-    std::vector<std::string> said;
-    for (const auto& end : skein_ends(plan, lengths_of(q.yarn)))
-        said.push_back(
-            fmt::format("{} ends near row {:.0f}", inert(q.yarn.skeins[end.skein].name), end.row));
-    if (said.empty()) return "";
-    return wrapped(
-               "Joins in the " + plan.pieces.front().piece->name + ": " + joined(said, "; ") + ".",
-               2) +
-           "\n";
+    std::vector<std::string> names;
+    for (const auto& skein : q.yarn.skeins) names.push_back(inert(skein.name));
+    const auto said = ends_in_words(plan, skein_ends(plan, lengths_of(q.yarn)), names, q.units);
+    return said.empty() ? "" : wrapped("Joins: " + said, 2) + "\n";
 }
 
 std::string steps(const Plan& plan, const Question& q) {
@@ -241,7 +237,7 @@ Command plan_command() {
         1,
         2,
         together({{{"size", "130cm", "this size, not the largest that the metres cover"},
-                   {"for", "child 6", "whose size: newborn, 6 months, child 6, woman M, man"},
+                   for_option,
                    {"why-not", "", "only what decides against it, and what would serve"},
                    {"why", "", "every factor of the suitability, not only what counts against"}},
                   role_options(),

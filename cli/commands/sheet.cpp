@@ -1,5 +1,6 @@
 #include "cli/commands/sheet.hpp"
 
+#include "cli/for_whom.hpp"
 #include "cli/output/page_file.hpp"
 #include "cli/output/sheet.hpp"
 #include "cli/roles.hpp"
@@ -27,13 +28,13 @@ Command sheet_command() {
         "TEMPLATE [BATCH.toml | SKEINS.csv]",
         1,
         2,
-        together({page_file_options("scarf.html"),
-                  {{"size", "130cm", "this size, not the largest that the metres cover"},
-                   {"for", "child 6", "whose size: newborn, 6 months, child 6, woman M, man"}},
-                  role_options(),
-                  plan_options(),
-                  batch_options(),
-                  {units_option}}),
+        together(
+            {page_file_options("scarf.html"),
+             {{"size", "130cm", "this size, not the largest that the metres cover"}, for_option},
+             role_options(),
+             plan_options(),
+             batch_options(),
+             {units_option}}),
         run,
         "woven-scarf heron.toml -o scarf.html"};
 }

@@ -7,12 +7,14 @@
 #include <nlohmann/json.hpp>
 
 #include "cli/exit_codes.hpp"
+#include "cli/other_cuts.hpp"
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/mind.hpp"
 #include "cli/output/next.hpp"
 #include "cli/output/split_words.hpp"
+#include "cli/roles.hpp"
 #include "cli/split_asked.hpp"
 #include "cli/yarns.hpp"
 #include "engine/allocation/constants.hpp"
@@ -234,11 +236,31 @@ std::vector<const Template*> articles_of(const SplitAsked& asked) {
     return out;
 }
 
-std::string split_text(const Split& s, const SplitAsked& asked, const Question& q) {
+// Of the other yarn: how much to have, and how to cut it where it is one of this batch.
+std::string other_yarn_cuts(const Arguments& arguments, const Split& s, const SplitAsked& asked,
+                            const Question& q) {
+    const auto shared = shared_plan(s, asked);
+    if (!shared) return "";
+    auto out = "\n" + heading("The other yarn") + "\n" + other_yarn_text(*shared, q);
+    const auto other = other_cuts(arguments, *shared, asked, q);
+    if (!other) return out;
+    if (!other->split.found())
+        return out +
+               wrapped(
+                   "Its skeins do not hold it at that size: a smaller --keep, or a lower "
+                   "certainty.",
+                   2) +
+               "\n";
+    return out + cut_list(other->split, other->asked, other->question);
+}
+
+std::string split_text(const Split& s, const SplitAsked& asked, const Question& q,
+                       const Arguments& arguments) {
     auto out = wrapped(batch_line(q), 0) + "\n\n";
     if (!s.found()) return out + impossible(s, asked, q);
     out += parts(s, asked, q) + "\n" + heading("Skeins") + "\n" + bars(s, q) + key(s, asked);
     out += "\n" + heading("Cut list, in the order to wind off") + "\n" + cut_list(s, asked, q);
+    out += other_yarn_cuts(arguments, s, asked, q);
     if (!s.unmet.empty()) out += "\n" + heading("Not made, and why") + "\n" + why_not(s, asked, q);
     const auto mind = wasteful(s, asked, q) + by_turns(s, asked, q);
     if (!mind.empty()) out += "\n" + heading("Mind") + "\n" + mind;
@@ -252,10 +274,13 @@ std::string plan_next(const Split& s, const SplitAsked& asked, const Question& q
     const auto batch = arguments.words.empty() ? "" : arguments.words[0];
     for (std::size_t w = 0; w < s.parts.size(); ++w) {
         const auto& wish = asked.request.wishes[w];
-        if (s.parts[w].made && wish.plan)
-            return next_line(
-                {"plan", wish.plan->article->name, "--size", q.units.typed_size(s.parts[w].size)},
-                batch, arguments);
+        if (!s.parts[w].made || !wish.plan) continue;
+        std::vector<std::string> words{"plan", wish.plan->article->name, "--size",
+                                       q.units.typed_size(s.parts[w].size)};
+        for (const auto* option : {"as", "with"})
+            if (wish.main && arguments.has(option))
+                words.insert(words.end(), {fmt::format("--{}", option), arguments.text(option)});
+        return next_line(words, batch, arguments);
     }
     return "";
 }
@@ -307,7 +332,8 @@ Answer run(const Arguments& arguments) {
         notes += std::string(notes.empty() ? "" : "\n") + "stopped: this is the best so far";
     const int code = s.stopped ? interrupted : answered;
     if (q.json) return {split_json(s, asked, q), notes, code};
-    return {split_text(s, asked, q) + (q.working && s.found() ? split_working(s, asked) : "") +
+    return {split_text(s, asked, q, arguments) +
+                (q.working && s.found() ? split_working(s, asked) : "") +
                 plan_next(s, asked, q, arguments),
             notes, code};
 }
@@ -324,6 +350,7 @@ Command split_command() {
             1,
             together(
                 {split_options(),
+                 role_options(),
                  {{"certainty", "90",
                    "wished chance that an article's metres suffice, 50 to 99.9 %", false, "", "90"},
                   yarn_option},

@@ -48,11 +48,19 @@ std::string woven_text(const Plan& plan, const WeftProgress& p, const Units& uni
     return out + far_off(plan, p.factor);
 }
 
+// The rows of the piece in work in which skeins still end.
+std::vector<int> rows_of_ends(const Plan& plan, const Question& q, const Progress& p) {
+    std::vector<int> out;
+    for (const auto& end : skein_ends(plan, lengths_of(q.yarn), p.factor.mid, p.used))
+        if (end.place.piece == 0 && end.place.which == 1) out.push_back(done_at(plan, end.place));
+    return out;
+}
+
 std::string skein_text(const Plan& plan, const Question& q, const Progress& p) {
-    const auto ends = skein_ends(plan, lengths_of(q.yarn), p.factor.mid, p.used);
-    if (ends.empty()) return "";
+    const auto rows = rows_of_ends(plan, q, p);
+    if (rows.empty()) return "";
     std::vector<std::string> said;
-    for (const auto& end : ends) said.push_back(fmt::format("{:.0f}", std::floor(end.row)));
+    for (const int row : rows) said.push_back(fmt::format("{}", row));
     return line(fmt::format("Skeins used in their order end near row {}: change at the side edge.",
                             joined(said)));
 }
@@ -83,9 +91,6 @@ std::string knitted_text(const Plan& plan, const Question& q, const Progress& p)
 }
 
 Json knitted_json(const Plan& plan, const Question& q, const Progress& p) {
-    Json ends = Json::array();
-    for (const auto& end : skein_ends(plan, lengths_of(q.yarn), p.factor.mid, p.used))
-        ends.push_back(std::floor(end.row));
     const bool more = p.begin_rest_row > 0;
     return {{"metres_used", number(in_metres(p.used))},
             {"metres_left", number(in_metres(p.left))},
@@ -96,7 +101,7 @@ Json knitted_json(const Plan& plan, const Question& q, const Progress& p) {
             {"chance", number(p.chance)},
             {"keep_grams", more ? number(in_grams(p.keep_for_rest)) : Json(nullptr)},
             {"begin_rest_after_row", more ? number(std::floor(p.begin_rest_row)) : Json(nullptr)},
-            {"skeins_end_near_rows", ends}};
+            {"skeins_end_near_rows", rows_of_ends(plan, q, p)}};
 }
 
 Json woven_json(const WeftProgress& p) {

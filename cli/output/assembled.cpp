@@ -219,7 +219,7 @@ bool has_fringe(const Template& article) {
 }
 
 bool is_on_frame(const Template& article) {
-    return article.craft == Craft::woven && !(article.loom_waste.si() > 0);
+    return article.craft == Craft::woven && article.loom == Loom::pins;
 }
 
 Assembled assembled(const Plan& plan) {

@@ -34,7 +34,7 @@ Sleeve sleeve_at(double half_body, double underarm, Flat size) {
 }
 
 // The parts of a yoke, each a band between the body and the neck.
-void lay_yoke(Laying& laying, const Sleeve& sleeve, bool from_neck) {
+void lay_yoke(Laying& laying, const Sleeve& sleeve) {
     std::vector<const PlanPiece*> bands;
     double height = 0, neck = 0;
     for (const char* name : {"yoke", "yoke ground", "yoke pattern", "upper yoke"})
@@ -56,7 +56,7 @@ void lay_yoke(Laying& laying, const Sleeve& sleeve, bool from_neck) {
     double done = 0;
     for (const auto* p : bands) {
         const double next = done + in_centimetres(p->outline.length) / height;
-        laying.lay_between(*p, at(done), at(next)).backwards = from_neck;
+        laying.lay_between(*p, at(done), at(next)).backwards = p->piece->narrow_first;
         done = next;
     }
 }
@@ -185,8 +185,9 @@ void lay_worn_on_body(Laying& laying) {
     const auto* body = laying.next("body");
     const auto* arm = laying.next("sleeve");
     if (!body || !arm) return;
-    const bool yoked = laying.next("yoke") || laying.next("yoke ground");
-    const bool downwards = laying.plan().pieces.front().piece->name == "yoke";
+    const auto* yoke = laying.next("yoke") ? laying.next("yoke") : laying.next("yoke ground");
+    const bool yoked = yoke != nullptr;
+    const bool downwards = yoked && yoke->piece->narrow_first;
     const double underarm = yoked ? 3 : folded(*arm).width;
     const auto sleeve = sleeve_at(folded(*body).width / 2, underarm, folded(*arm));
     double top = 0;
@@ -194,10 +195,10 @@ void lay_worn_on_body(Laying& laying) {
         if (p.outline.shape == Shape::taper && p.piece->name != "sleeve")
             top -= in_centimetres(p.outline.length);
     const double hem = folded(*body).height + laying.size("hem").height;
-    if (downwards) lay_yoke(laying, sleeve, true);
+    if (downwards) lay_yoke(laying, sleeve);
     lay_body(laying, downwards);
     lay_sleeves(laying, sleeve, downwards);
-    if (!downwards) lay_yoke(laying, sleeve, false);
+    if (!downwards) lay_yoke(laying, sleeve);
     if (const auto* band = laying.next("neck band"))
         laying.lay(*band, folded(*band), standing(folded(*band), {0, top}));
     lay_front_bands(laying, top, hem);

@@ -63,7 +63,7 @@ std::vector<Rung> ladder_of(const Plan& plan, LinearDensity grist, const Units& 
     const auto needed = work.back().ends;
     for (const auto ball : rungs(needed * spared * grist, units, most)) {
         const auto left = ball / grist;
-        out.push_back({ball, left, place_after(work, needed - left / spared)});
+        out.push_back({ball, left, place_after(plan, work, needed - left / spared)});
     }
     return out;
 }

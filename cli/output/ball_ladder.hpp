@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "cli/output/units.hpp"
-#include "cli/output/yarn_places.hpp"
+#include "engine/evidence/yarn_places.hpp"
 
 namespace gristwright::cli {
 

@@ -12,7 +12,7 @@ namespace gristwright::cli {
 
 struct Join {
     std::size_t skein = 0;  // that ends
-    std::size_t part = 0;   // of the assembled article
+    std::size_t part = 0;   // of the assembled article's
     bool in_warp = false;   // else in a row, a round or a pick
     int number = 0;         // of the row, the pick or the end, from 1
     Line line;              // across the part, in cm

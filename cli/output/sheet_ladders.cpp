@@ -8,6 +8,7 @@
 
 #include "cli/output/ball_ladder.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/place_words.hpp"
 #include "cli/output/sheet_parts.hpp"
 #include "cli/output/svg.hpp"
 #include "cli/output/wind_off.hpp"
@@ -23,32 +24,29 @@ std::string skein_name(const Question& q, std::size_t skein) {
     return shortened(inert(q.yarn.skeins[skein].name), longest_skein);
 }
 
-// What of the yarn is for the pieces after the first.
-Length for_the_rest(const Plan& plan) {
-    Length out;
-    for (std::size_t p = 1; p < plan.pieces.size(); ++p) {
-        const auto& piece = plan.pieces[p];
-        if (piece.metres.mid.si() > 0)
-            out += piece.metres.quantile(plan.asked) * (piece.ours / piece.metres.mid);
-    }
-    return out;
+// The work that comes after the last stretch of the first piece.
+std::vector<Stretch> after_first(const Plan& plan) {
+    const auto work = stretches(plan);
+    const auto last = std::find_if(work.rbegin(), work.rend(),
+                                   [](const Stretch& stretch) { return stretch.piece == 0; });
+    return {last.base(), work.end()};
 }
 
 std::string keep_words(const Plan& plan, const Question& q) {
     const auto& first = plan.pieces.front();
-    const auto rest = for_the_rest(plan);
     // Of a body nobody measures the size is what the yarn leaves; the edge has to come in time.
     const bool fitted = plan.article->fitted || plan.reach == Reach::short_of;
-    if (fitted || !first.knit || first.piece->count > 1 || rest.si() <= 0) return "";
+    if (fitted || !first.knit || first.piece->count > 1) return "";
+    const auto rest = after_first(plan);
+    if (rest.empty()) return "";
+    Length keep;
+    for (const auto& stretch : rest) {
+        const auto& metres = plan.pieces[stretch.piece].metres;
+        keep += (stretch.ends - stretch.begins) * (metres.quantile(plan.asked) / metres.mid);
+    }
     return fmt::format("Begin the {} when the ball weighs {}, at the latest.",
-                       plan.pieces[1].piece->name,
-                       q.units.weighed(rest * q.yarn.linear_density.mid));
-}
-
-std::string piece_and_which(const YarnPlace& place) {
-    const auto& piece = *place.piece->piece;
-    return piece.count > 1 ? fmt::format("{} {}", piece.name, place.which)
-                           : fmt::format("the {}", piece.name);
+                       plan.pieces[rest.front().piece].piece->name,
+                       q.units.weighed(keep * q.yarn.linear_density.mid));
 }
 
 // The pieces of this batch's yarn have squares; so many rows, or so much cloth, to each.
@@ -86,24 +84,26 @@ std::string square_number(const PlanPiece& piece, double at, const Units& units)
     return fmt::format("{:.0f}", units.imperial() ? in_inches(length) : in_centimetres(length));
 }
 
-bool ends_within(const std::vector<SkeinEnd>& ends, const PlanPiece& piece, int which, double from,
-                 double to) {
-    if (piece.piece->count > 2) return false;
-    const double whole = piece.knit ? piece.rows : piece.panel.woven_length.si();
-    return std::any_of(ends.begin(), ends.end(), [&](const SkeinEnd& end) {
-        const double at = end.place.share * whole;
-        const bool here = end.place.piece == &piece && end.place.which == which;
-        return here && !end.place.warp && at >= from && at < to;
-    });
+// The shares of a piece's rows or cloth at which skeins end in it.
+std::vector<double> ends_within(const std::vector<SkeinEnd>& ends, std::size_t piece, int which) {
+    std::vector<double> out;
+    for (const auto& end : ends)
+        if (end.place.piece == piece && end.place.which == which && !end.place.warp)
+            out.push_back(end.place.share);
+    return out;
 }
 
-PageData squares(const PlanPiece& piece, int which, double step, const std::vector<SkeinEnd>& ends,
+PageData squares(const PlanPiece& piece, double step, const std::vector<double>& ends,
                  const Units& units) {
     PageData out{PageData::type::list};
+    const double whole = piece.knit ? piece.rows : piece.panel.woven_length.si();
     for (int s = 0; s < squares_of(piece, step); ++s) {
         PageData one;
         one.set("number", square_number(piece, (s + 1) * step, units));
-        if (ends_within(ends, piece, which, s * step, (s + 1) * step)) one.set("look", "join");
+        if (std::any_of(ends.begin(), ends.end(), [&](double share) {
+                return share * whole >= s * step && share * whole < (s + 1) * step;
+            }))
+            one.set("look", "join");
         out << one;
     }
     return out;
@@ -125,22 +125,6 @@ std::string piece_title(const PlanPiece& p) {
     return out + (p.ours.si() <= 0 ? " (another yarn):" : ":");
 }
 
-std::string ends_words(const std::vector<SkeinEnd>& ends, const Question& q) {
-    std::vector<std::string> said, in_warp;
-    for (const auto& end : ends)
-        if (end.place.warp) in_warp.push_back(skein_name(q, end.skein));
-    if (!in_warp.empty())
-        said.push_back(joined(in_warp, " and ") + (in_warp.size() > 1 ? " end" : " ends") +
-                       " in the warp, at a peg or the back rod");
-    for (const auto& end : ends)
-        if (!end.place.warp)
-            said.push_back(fmt::format("{} ends in {}", skein_name(q, end.skein),
-                                       place_words(end.place, q.units)));
-    return said.empty() ? ""
-                        : capital(joined(said, "; ")) +
-                              ", the pieces made in this order. Change skeins at a side edge.";
-}
-
 std::string ladder_title(const Plan& plan, const Step& step, const Units& units) {
     const auto cloth = units.imperial() ? fmt::format("{:.0f} in", in_inches(step.cloth))
                                         : fmt::format("{:.0f} cm", in_centimetres(step.cloth));
@@ -150,15 +134,6 @@ std::string ladder_title(const Plan& plan, const Step& step, const Units& units)
 }
 
 }  // namespace
-
-std::string place_words(const YarnPlace& place, const Units& units) {
-    if (!place.piece) return "";
-    if (place.warp) return "the warp";
-    if (place.piece->knit)
-        return fmt::format("row {} of {}", rows_at(place), piece_and_which(place));
-    return fmt::format("{} of {}", units.size(place.piece->panel.woven_length * place.share),
-                       piece_and_which(place));
-}
 
 void add_wind_off(PageData& data, const Plan& plan, const Question& q) {
     PageData rows{PageData::type::list};
@@ -187,7 +162,7 @@ void add_rungs(PageData& data, const Plan& plan, const Question& q) {
         PageData row;
         row.set("ball", rung_words(rung.ball, q.units));
         row.set("left", q.units.yarn(rung.left));
-        row.set("place", place_words(rung.place, q.units));
+        row.set("place", place_words(plan, rung.place, q.units));
         rows << row;
     }
     data.set("rungs", rows);
@@ -198,18 +173,22 @@ void add_rungs(PageData& data, const Plan& plan, const Question& q) {
 }
 
 void add_squares(PageData& data, const Plan& plan, const Question& q) {
-    const auto ends = ends_of(plan, q.yarn);
+    const auto ends = skein_ends(plan, lengths_of(q.yarn));
     const auto step = step_for(plan, q.units);
     PageData pieces{PageData::type::list};
     for (const auto* each : pieces_as_worked(plan)) {
         const auto& piece = *each;
+        const auto p = static_cast<std::size_t>(each - plan.pieces.data());
         PageData one;
         one.set("name", piece_title(piece));
         one.set("words", piece_words(piece, q.units));
         PageData strips{PageData::type::list};
         for (int which = 1; which <= strips_of(piece); ++which) {
             PageData strip;
-            strip.set("squares", squares(piece, which, step.of(piece), ends, q.units));
+            // Of more than two one strip stands for all.
+            const auto here =
+                piece.piece->count > 2 ? std::vector<double>{} : ends_within(ends, p, which);
+            strip.set("squares", squares(piece, step.of(piece), here, q.units));
             strips << strip;
         }
         one.set("strips", strips);
@@ -217,7 +196,10 @@ void add_squares(PageData& data, const Plan& plan, const Question& q) {
     }
     data.set("ladder", ladder_title(plan, step, q.units));
     data.set("pieces", pieces);
-    if (const auto said = ends_words(ends, q); !said.empty()) data.set("ends", said);
+    std::vector<std::string> names;
+    for (std::size_t i = 0; i < q.yarn.skeins.size(); ++i) names.push_back(skein_name(q, i));
+    if (const auto said = ends_in_words(plan, ends, names, q.units); !said.empty())
+        data.set("ends", capital(said));
 }
 
 }  // namespace gristwright::cli

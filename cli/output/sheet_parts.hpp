@@ -3,7 +3,6 @@
 
 #include "cli/output/describe.hpp"
 #include "cli/output/html.hpp"
-#include "cli/output/yarn_places.hpp"
 
 namespace gristwright::cli {
 
@@ -14,8 +13,5 @@ PageData five_figures(const Plan& plan, const Question& q);
 void add_wind_off(PageData& data, const Plan& plan, const Question& q);
 void add_rungs(PageData& data, const Plan& plan, const Question& q);
 void add_squares(PageData& data, const Plan& plan, const Question& q);
-
-// "row 120 of the body", "row 34 of hand 2", "40 cm of the panel", "the warp".
-std::string place_words(const YarnPlace& place, const Units& units);
 
 }  // namespace gristwright::cli

@@ -17,17 +17,4 @@ std::vector<FromSkein> wind_off(const Plan& plan, const YarnProfile& yarn) {
     return out;
 }
 
-std::vector<SkeinEnd> ends_of(const Plan& plan, const YarnProfile& yarn) {
-    std::vector<SkeinEnd> out;
-    const auto work = stretches(plan);
-    if (work.empty()) return out;
-    Length used;
-    for (std::size_t s = 0; s + 1 < yarn.skeins.size(); ++s) {
-        used += yarn.skeins[s].length;
-        if (used >= work.back().ends) break;
-        out.push_back({s, place_after(work, used)});
-    }
-    return out;
-}
-
 }  // namespace gristwright::cli

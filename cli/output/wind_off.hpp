@@ -4,8 +4,7 @@
 #include <cstddef>
 #include <vector>
 
-#include "cli/output/yarn_places.hpp"
-#include "engine/yarn/profile.hpp"
+#include "engine/project/plan.hpp"
 
 namespace gristwright::cli {
 
@@ -17,13 +16,5 @@ struct FromSkein {
 
 // For what is set aside for the plan.
 std::vector<FromSkein> wind_off(const Plan& plan, const YarnProfile& yarn);
-
-struct SkeinEnd {
-    std::size_t skein = 0;
-    YarnPlace place;
-};
-
-// Where each skein but the last most likely comes to its end.
-std::vector<SkeinEnd> ends_of(const Plan& plan, const YarnProfile& yarn);
 
 }  // namespace gristwright::cli

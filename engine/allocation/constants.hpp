@@ -12,8 +12,10 @@ inline constexpr Constant sample_loom_waste{"loom waste of a sample's own warp",
                                             "cm",
                                             Mark::judgement,
                                             "a short warp tied close"};
-inline constexpr Constant cut_tail{"tail at each cut", 30, 15, 40, "cm", Mark::judgement, "two ends of 15 cm to weave in"};
-inline constexpr Constant shortest_length{"least of a piece from one of several skeins", 200, 100, 300, "cm", Mark::judgement, ""};
+inline constexpr Constant cut_tail{
+    "tail at each cut", 30, 15, 40, "cm", Mark::judgement, "two ends of 15 cm to weave in"};
+inline constexpr Constant shortest_length{
+    "least of a piece from one of several skeins", 200, 100, 300, "cm", Mark::judgement, ""};
 inline constexpr Constant worth_of_main{
     "worth of a metre in the main project", 1.0, 0.5, 2, "points per m", Mark::judgement, ""};
 inline constexpr Constant worth_of_growth{"worth of a metre that makes an article larger",
@@ -57,5 +59,13 @@ inline constexpr Constant first_growth{
     "the larger it is, the less more size is worth"};
 inline constexpr Constant much_waste{
     "loom waste of a sample that is told", 0.35, 0.25, 0.5, "of its metres", Mark::judgement, ""};
+inline constexpr Constant for_tails{
+    "of the size another yarn reaches for, what its tails and whole ends leave",
+    0.97,
+    0.95,
+    1.0,
+    "of size",
+    Mark::judgement,
+    ""};
 
 }  // namespace gristwright::constants

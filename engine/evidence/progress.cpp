@@ -7,6 +7,7 @@
 #include <stdexcept>
 
 #include "engine/evidence/constants.hpp"
+#include "engine/evidence/yarn_places.hpp"
 #include "engine/units/failure.hpp"
 #include "engine/yarn/evidence.hpp"
 
@@ -73,11 +74,39 @@ double weighing_margin(Mass used, const Scale& scale) {
     return std::hypot(reading, scale.grist_margin, as_it_goes);
 }
 
-// Rows of the first piece that `metres` reach when it takes `factor` times what was planned.
-double row_reached(const PlanPiece& piece, double metres, double factor) {
-    const double share = metres / (piece.metres.mid.si() * factor);
-    return share >= 1 ? piece.rows : rows_for_yarn(piece.outline, share) * piece.rows;
-}
+// The work on the first of a plan's first pieces, whose rows are counted, within the whole of it.
+class Counted {
+  public:
+    explicit Counted(const Plan& plan) : piece_(plan.pieces.front()) {
+        const auto work = stretches(plan);
+        const auto found = std::find_if(work.begin(), work.end(),
+                                        [](const Stretch& stretch) { return stretch.piece == 0; });
+        if (found == work.end())
+            throw Refused(
+                fmt::format("the {} is of another yarn: its rows do not tell what this "
+                            "batch still reaches",
+                            piece_.piece->name));
+        here_ = *found;
+        whole_ = work.back().ends;
+    }
+
+    double whole() const { return whole_.si(); }                 // metres planned
+    double after() const { return (whole_ - here_.ends).si(); }  // of them, for what follows
+    double planned_by(double row) const {
+        const auto here = here_.ends - here_.begins;
+        return (here_.begins + here * yarn_by_row(piece_, row / piece_.rows)).si();
+    }
+    // The row that so many of the metres planned reach.
+    double row_reached(double metres) const {
+        const double share = (metres - here_.begins.si()) / (here_.ends - here_.begins).si();
+        return share >= 1 ? piece_.rows : row_by_yarn(piece_, std::max(0.0, share)) * piece_.rows;
+    }
+
+  private:
+    const PlanPiece& piece_;
+    Stretch here_;
+    Length whole_;
+};
 
 }  // namespace
 
@@ -92,27 +121,25 @@ Progress progress(const Plan& plan, LinearDensity grist, Mass start,
     const auto& piece = plan.pieces.front();
     const auto& last = weighings.back();
     question_use(piece, start, last);
-    const double expected =
-        piece.metres.mid.si() * yarn_after_rows(piece.outline, last.row / piece.rows);
+    const Counted counted(plan);
+    const double expected = counted.planned_by(last.row);
     Progress out;
     out.used = (start - last.ball) / grist;
     out.left = last.ball / grist;
     out.factor = posterior({1, plan.need.spread},
                            {out.used.si() / expected, weighing_margin(start - last.ball, scale)});
 
-    double rest = 0;
-    for (std::size_t p = 1; p < plan.pieces.size(); ++p) rest += plan.pieces[p].ours.si();
     const double z = normal_quantile(plan.asked);
     const double sure = out.factor.mid * std::exp(z * out.factor.spread);
     const double all = out.used.si() + out.left.si();
-    out.last_row = row_reached(piece, all, out.factor.mid);
-    out.sure_row = row_reached(piece, all, sure);
-    const double still = (piece.metres.mid.si() + rest) * out.factor.mid;
-    out.chance = chance_of_enough(still, out.factor.spread, all, 0);
+    const double rest = counted.after() * sure;
+    out.last_row = counted.row_reached(all / out.factor.mid);
+    out.sure_row = counted.row_reached(all / sure);
+    out.chance = chance_of_enough(counted.whole() * out.factor.mid, out.factor.spread, all, 0);
     out.reaches = out.chance >= plan.asked;
     if (rest > 0) {
-        out.keep_for_rest = metres(rest * sure) * grist;
-        out.begin_rest_row = row_reached(piece, std::max(0.0, all - rest * sure), sure);
+        out.keep_for_rest = metres(rest) * grist;
+        out.begin_rest_row = counted.row_reached(std::max(0.0, all - rest) / sure);
     }
     return out;
 }

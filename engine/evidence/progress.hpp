@@ -31,9 +31,9 @@ struct [[nodiscard]] Progress {
 };
 
 // `start` is what the yarn weighed when the work began, unless the first weighing is of row 0;
-// weighings in the order they were made. The first piece of the plan is the one worked; the others
-// follow it. Throws Refused for a ball that grows heavier, a row that goes back,
-// rows or cloth that used nothing, or no weighing.
+// weighings in the order they were made. Rows are counted in the first piece of the plan; the work
+// before it and after it follows the template's order. Throws Refused for a ball that grows
+// heavier, a row that goes back, rows or cloth that used nothing, or no weighing.
 Progress progress(const Plan& plan, LinearDensity grist, Mass start,
                   const std::vector<Weighing>& weighings, const Scale& scale = {});
 

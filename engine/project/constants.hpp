@@ -42,13 +42,26 @@ inline constexpr Constant plying_takes_up{
     "length that plying once more takes up", 0.07, 0.03, 0.12, "of each strand", Mark::judgement,
     "from the angle of a usual ply twist"};
 
+inline constexpr Constant taken_beyond{"how far beyond its sizes an article is made for a body",
+                                       0.10,
+                                       0.05,
+                                       0.15,
+                                       "of its size",
+                                       Mark::judgement,
+                                       "further it is another garment: a child's"};
+
 inline constexpr Constant hung_per_tex{
     "what an end of a warp holds before it is trusted", 1.0, 0.8, 1.5, "g/tex", Mark::judgement,
     "about the tension of a hand loom, and no more"};
 inline constexpr Constant least_hung{
     "the least that is hung on it", 50, 30, 100, "g", Mark::judgement, ""};
 inline constexpr Constant most_hung{
-    "the most that is hung on it", 250, 200, 300, "g", Mark::judgement,
+    "the most that is hung on it",
+    250,
+    200,
+    300,
+    "g",
+    Mark::judgement,
     "a hand loom pulls less on one end than it feels: 45 g in a weaver's sum"};
 inline constexpr Constant sized_below{
     "warp fitness below which a warp is sized", 0.5, 0.4, 0.6, "0 to 1", Mark::judgement, ""};

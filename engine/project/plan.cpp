@@ -365,7 +365,8 @@ Plan plan(const Template& article, const YarnProfile& yarn, const Fabrics& fabri
         out.reach = Reach::short_of;
         out.short_by = std::max(Length{}, out.need.mid * aside - out.have.mid);
     } else {
-        out.reach = out.size >= article.ideal ? Reach::enough : Reach::enough_if_smaller;
+        const auto wanted = std::min(article.ideal, request.size.value_or(article.largest));
+        out.reach = out.size >= wanted ? Reach::enough : Reach::enough_if_smaller;
     }
     return out;
 }

@@ -69,6 +69,24 @@ std::optional<Role> role_named(std::string_view name) {
     return found->role;
 }
 
+bool takes_two(const Template& article) {
+    return std::any_of(article.pieces.begin(), article.pieces.end(), [](const auto& piece) {
+        return piece.warp_ours() < 1 || piece.weft_ours() < 1;
+    });
+}
+
+Template rest_of(Template article) {
+    for (auto& piece : article.pieces) {
+        const double of_warp = 1 - piece.warp_ours(), of_weft = 1 - piece.weft_ours();
+        piece.yarn = of_warp > 0 || of_weft > 0 ? 1 : 2;
+        piece.of_warp = of_warp;
+        piece.of_weft = of_weft;
+    }
+    if (article.role == Role::weft || article.role == Role::warp)
+        article.role = article.role == Role::weft ? Role::warp : Role::weft;
+    return article;
+}
+
 Template in_role(Template article, Role role) {
     article.role = role;
     switch (role) {
@@ -84,8 +102,8 @@ Template in_role(Template article, Role role) {
         case Role::border:
             keep_border(article);
             break;
-        case Role::colour:
-            share(article, 0.5, 0.5);
+        case Role::colour:  // one that has two is shared as it says
+            if (!takes_two(article)) share(article, 0.5, 0.5);
             break;
         case Role::whole:
         case Role::doubled:

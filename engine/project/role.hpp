@@ -18,6 +18,13 @@ std::optional<Role> role_named(std::string_view name);  // whole, weft, warp, bo
 // Throws Refused where the article has no such part.
 Template in_role(Template article, Role role);
 
+// Whether any of it is another yarn's.
+bool takes_two(const Template& article);
+
+// The article as the other yarn sees it: what was this batch's is another's, and the other way
+// round.
+Template rest_of(Template article);
+
 // The batch as two strands of itself: held together while working, or plied once more, against its
 // plying twist. Half as many metres, twice the grist, thicker by the root of two; whatever was
 // counted on the single yarn is not carried over.

@@ -32,7 +32,8 @@ struct PieceTemplate {
     int yarn = 1;   // 1: this batch; 2: a second yarn, which is not taken from it
     // Where yarn is 1, this batch's shares of the warp and of the weft, or of the knitting.
     double of_warp = 1, of_weft = 1;
-    bool unbroken = false;  // wants one unbroken length
+    bool unbroken = false;      // wants one unbroken length
+    bool narrow_first = false;  // a taper worked from its narrow end
 
     double warp_ours() const { return yarn == 1 ? of_warp : 0; }
     double weft_ours() const { return yarn == 1 ? of_weft : 0; }

@@ -4,6 +4,7 @@
 #include <set>
 
 #include "catalog/reference/source.hpp"
+#include "catalog/reference/tables.hpp"
 #include "engine/project/body.hpp"
 
 using namespace gristwright;
@@ -56,4 +57,12 @@ TEST_CASE("templates by body fit somebody at every size between their smallest a
         CAPTURE(t.name);
         CHECK((!named || fits));
     }
+}
+
+TEST_CASE("a row that stands twice in a table is told with its line") {
+    const std::string head = "who,measure,low_cm,mid_cm,high_cm,mark,source\n";
+    const std::string row = "woman,chest,80,90,100,judgement,ours\n";
+    CHECK(read_body_sizes(head + row, "sizes.csv").size() == 1);
+    CHECK_THROWS_WITH(read_body_sizes(head + row + row, "sizes.csv"),
+                      "sizes.csv:3: 'woman, chest' stands twice");
 }

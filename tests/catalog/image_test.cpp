@@ -4,10 +4,7 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
-#include <cstdio>
-#include <filesystem>
-#include <fstream>
-#include <iterator>
+#include <string>
 #include <vector>
 
 #include "catalog/reference/source.hpp"
@@ -17,28 +14,15 @@ using namespace gristwright::catalog;
 
 namespace {
 
-std::vector<unsigned char> bytes_of(const std::filesystem::path& path) {
-    std::ifstream file(path, std::ios::binary);
-    return {std::istreambuf_iterator<char>(file), {}};
-}
-
-// Packs into a scratch file and reads that back.
-Catalogue packed_and_read(const Catalogue& catalogue) {
-    const auto path =
-        std::filesystem::temp_directory_path() /
-        ("gristwright-image-" + std::to_string(reinterpret_cast<std::uintptr_t>(&catalogue)));
-    std::filesystem::remove(path);
-    write_image(catalogue, path.string());
-    const auto image = bytes_of(path);
-    std::filesystem::remove(path);
-    return read_image(image);
+Catalogue read(const std::string& image) {
+    return read_image({reinterpret_cast<const unsigned char*>(image.data()), image.size()});
 }
 
 }  // namespace
 
 TEST_CASE("tables come back as they went in") {
     const auto source = read_source(ROOT_DIR "/catalog");
-    const auto back = packed_and_read(source);
+    const auto back = read(image_of(source));
     REQUIRE(back.fabrics.weaves.size() == source.fabrics.weaves.size());
     for (std::size_t i = 0; i < source.fabrics.weaves.size(); ++i) {
         // A column once read one place off turned a pick repeat of 8 into a wish of 8.
@@ -98,7 +82,7 @@ TEST_CASE("tables come back as they went in") {
 
 TEST_CASE("templates come back as they went in") {
     const auto source = read_source(ROOT_DIR "/catalog");
-    const auto back = packed_and_read(source);
+    const auto back = read(image_of(source));
     REQUIRE(back.templates.size() == source.templates.size());
     for (std::size_t i = 0; i < source.templates.size(); ++i) {
         const auto &a = source.templates[i], &b = back.templates[i];
@@ -127,6 +111,7 @@ TEST_CASE("templates come back as they went in") {
             CHECK(a.pieces[p].outline.narrow == b.pieces[p].outline.narrow);
             CHECK(a.pieces[p].grows == b.pieces[p].grows);
             CHECK(a.pieces[p].count == b.pieces[p].count);
+            CHECK(a.pieces[p].narrow_first == b.pieces[p].narrow_first);
             CHECK(a.pieces[p].yarn == b.pieces[p].yarn);
             CHECK(a.pieces[p].of_warp == b.pieces[p].of_warp);
             CHECK(a.pieces[p].of_weft == b.pieces[p].of_weft);
@@ -139,9 +124,23 @@ TEST_CASE("templates come back as they went in") {
 }
 
 TEST_CASE("a damaged or foreign image is refused") {
-    std::vector<unsigned char> noise(4096, 'x');
-    CHECK_THROWS(read_image(noise));
-    CHECK_THROWS(read_image({}));
+    CHECK_THROWS_WITH(read(std::string(4096, 'x')), "the built-in catalogue has another layout");
+    CHECK_THROWS(read(""));
+    const auto whole = image_of(built_in());
+    for (std::size_t left = 0; left < whole.size(); left += 9973)
+        CHECK_THROWS(read(whole.substr(0, left)));
+    CHECK_THROWS(read(whole + "x"));
+    // A length that says more than there is takes no memory for it.
+    auto greedy = whole;
+    for (std::size_t at = 24; at < greedy.size() && at < 28; ++at) greedy[at] = '\x7f';
+    CHECK_THROWS(read(greedy));
+}
+
+TEST_CASE("the image has the same bytes whenever the same tables are packed") {
+    const auto packed = image_of(read_source(ROOT_DIR "/catalog"));
+    CHECK(packed == image_of(read_source(ROOT_DIR "/catalog")));
+    CHECK(packed == image_of(read(packed)));
+    CHECK(packed == image_of(built_in()));
 }
 
 TEST_CASE("the catalogue in the program is the reviewed text") {

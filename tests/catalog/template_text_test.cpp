@@ -98,6 +98,8 @@ TEST_CASE("complaints name file, line and key, and what would be right") {
              Case{"{needle}", "{needle", "cannot be filled in"},
              Case{"\"rectangle\"", "\"hexagon\"", "[[piece]] 1 shape: 'hexagon' is not one of"},
              Case{"[\"fine\", \"bulky\"]", "[\"bulky\", \"fine\"]", "the finest comes first"},
+             Case{"\"garter\"", "\"garter\"\nnarrow_first = true",
+                  "[[piece]] 1 narrow_first: only a taper has a narrow end"},
              Case{"[[piece]]", "[piece]", "piece: must be tables: [[piece]]"},
              Case{"[size]", "worked = [\"sqare\"]\n[size]",
                   "plain-square.toml:7: worked: 'sqare' is not the name of a piece"},

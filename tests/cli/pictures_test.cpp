@@ -4,12 +4,15 @@
 #include <algorithm>
 #include <cmath>
 
+#include <fmt/core.h>
+
 #include "cli/output/axis.hpp"
 #include "cli/output/charts.hpp"
 #include "cli/output/cloth_picture.hpp"
 #include "cli/output/edge_counts.hpp"
 #include "cli/output/joins.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/place_words.hpp"
 #include "cli/output/schematic.hpp"
 #include "cli/output/short_names.hpp"
 #include "cli/output/split_picture.hpp"
@@ -115,6 +118,45 @@ TEST_CASE(
             }
         }
     }
+}
+
+TEST_CASE("the plan, the sheet and the drawing name the same row where a skein ends") {
+    const auto& q = asked::heron();
+    std::size_t seen = 0;
+    for (const auto& t : q.catalogue.templates) {
+        INFO(t.name);
+        const auto judged = judged_plan(t, q);
+        const auto article = assembled(judged.plan);
+        const auto drawn = joins(article, judged.plan, q.yarn);
+        const auto ends = skein_ends(judged.plan, lengths_of(q.yarn));
+        std::vector<std::string> names;
+        for (const auto& skein : q.yarn.skeins) names.push_back(skein.name);
+        const auto said = ends_in_words(judged.plan, ends, names, q.units);
+        REQUIRE(drawn.size() == ends.size());
+        for (std::size_t i = 0; i < drawn.size(); ++i) {
+            CHECK(article.parts[drawn[i].part].piece == &judged.plan.pieces[ends[i].place.piece]);
+            if (drawn[i].in_warp || t.craft == Craft::woven) continue;
+            ++seen;
+            CHECK(holds(said, fmt::format("{} ends in r", names[drawn[i].skein])));
+            CHECK(holds(said, fmt::format(" {} of ", drawn[i].number)));
+        }
+    }
+    CHECK(seen > 100);
+}
+
+TEST_CASE("a taper is drawn from the end it is worked from") {
+    const auto& q = asked::heron();
+    std::size_t tapers = 0;
+    for (const auto& t : q.catalogue.templates) {
+        INFO(t.name);
+        const auto plan = judged_plan(t, q).plan;
+        for (const auto& placed : assembled(plan).parts) {
+            if (placed.piece->outline.shape != Shape::taper) continue;
+            ++tapers;
+            CHECK(placed.backwards == placed.piece->piece->narrow_first);
+        }
+    }
+    CHECK(tapers > 15);
 }
 
 TEST_CASE("counts stand on a piece's edges, and how it narrows agrees with them") {

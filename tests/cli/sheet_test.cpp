@@ -50,7 +50,7 @@ TEST_CASE("yarn used up and the place of the work rise together") {
         const auto whole = work.back().ends;
         double before = -1;
         for (int i = 0; i <= 20; ++i) {
-            const auto place = place_after(work, whole * (i / 20.0));
+            const auto place = place_after(judged.plan, work, whole * (i / 20.0));
             const auto stretch = std::find_if(work.begin(), work.end(), [&](const Stretch& s) {
                 return s.piece == place.piece && s.which == place.which && s.warp == place.warp;
             });
@@ -59,7 +59,7 @@ TEST_CASE("yarn used up and the place of the work rise together") {
             CHECK(at >= before);
             before = at;
         }
-        CHECK(place_after(work, whole * 2).share == 1);
+        CHECK(place_after(judged.plan, work, whole * 2).share == 1);
     });
 }
 

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <map>
 
+#include "cli/other_cuts.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/split_picture.hpp"
 #include "cli/output/split_words.hpp"
@@ -124,6 +125,70 @@ TEST_CASE("a sample without a fabric is in the one that the project needs") {
         const auto arguments = asked::arguments("split", typed);
         auto q = cli::ask(arguments, asked::example("heron.toml"));
         CHECK(asked_of(arguments, q).fabrics[0].name == fabric);
+    }
+}
+
+namespace {
+
+// Three skeins of three grists: yarn 1 is the third, 2 the first, 3 the second.
+const std::vector<std::string> three_yarns{"--skein", "210m/50g", "--skein",    "120m/48g",
+                                           "--skein", "300m/52g", "--measured", "washed"};
+
+Arguments of_three(std::vector<std::string> typed) {
+    typed.insert(typed.end(), three_yarns.begin(), three_yarns.end());
+    return asked::arguments("split", typed);
+}
+
+}  // namespace
+
+TEST_CASE("a split between two yarns of one batch: each in its part, at one size, to the metre") {
+    struct Case {
+        const char *main, *as, *with;
+    };
+    for (const auto& c :
+         {Case{"woven-headband", "weft", "yarn 2"}, Case{"woven-headband", "warp", "yarn 2"},
+          Case{"woven-cowl", "colour", "yarn 2"}}) {
+        CAPTURE(c.as);
+        const auto arguments = of_three({"--main", c.main, "--as", c.as, "--with", c.with});
+        auto q = cli::ask(arguments, "");
+        const auto asked = asked_of(arguments, q);
+        const auto split = split_for(asked, q);
+        const auto shared = shared_plan(split, asked);
+        REQUIRE(shared);
+        const auto other = other_cuts(arguments, *shared, asked, q);
+        REQUIRE(other);
+        REQUIRE(other->split.found());
+        CHECK(q.yarn.skeins.front().name == "skein 3");
+        for (const auto& cut : other->split.cuts)
+            CHECK(other->question.yarn.skeins[cut.skein].name == "skein 1");
+        CHECK(other->split.parts[0].size == shared->size);
+        // What each needs at that size is what the plan says of it, by the first's own reckoning.
+        const auto theirs = other->asked.request.wishes[0].at_size(shared->size);
+        CHECK(theirs.need.mid.si() == near(shared->second_yarn.si(), 1e-9));
+        CHECK(theirs.second_yarn.si() == near(shared->need.mid.si(), 1e-9));
+    }
+}
+
+TEST_CASE("a part that cannot be had says why") {
+    struct Case {
+        std::vector<std::string> typed;
+        const char* says;
+    };
+    const Case cases[] = {
+        {{"--main", "woven-scarf", "--as", "weft", "--with", "yarn 1"}, "that is the yarn this"},
+        {{"--main", "woven-scarf", "--as", "weft", "--with", "yarn 4"}, "there is yarn 1"},
+        {{"--main", "woven-scarf", "--with", "yarn 2"}, "which part this batch has in it"},
+        {{"--main", "woven-scarf", "--as", "double"}, "wind two strands together"},
+        {{"--main", "woven-scarf", "--as", "weft", "--with", "yarn 2"},
+         "does not hold the warp of Plain woven scarf"},
+        {{"--main", "watch-cap", "--as", "weft"}, "neither warp nor weft"},
+    };
+    for (const auto& c : cases) {
+        const auto arguments = of_three(c.typed);
+        auto q = cli::ask(arguments, "");
+        const auto said = complaint([&] { asked_of(arguments, q); });
+        INFO(said);
+        CHECK(holds(said, c.says));
     }
 }
 

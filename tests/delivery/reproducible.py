@@ -24,7 +24,7 @@ WRITTEN = {
 def write(program, packer, root, folder, zone):
     env = {**os.environ, "SOURCE_DATE_EPOCH": "1700000000", "TZ": zone, "HOME": str(folder),
            "XDG_DATA_HOME": str(folder)}
-    subprocess.run([packer, root + "/catalog", folder / "catalogue.sqlite"], check=True, env=env)
+    subprocess.run([packer, root + "/catalog", folder / "catalogue.image"], check=True, env=env)
     for name, words in WRITTEN.items():
         done = subprocess.run([program, *words, "--out", folder / name], cwd=root, env=env,
                               stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
@@ -38,7 +38,7 @@ def main():
         first = write(program, packer, root, pathlib.Path(one), "UTC")
         time.sleep(1.1)  # a clock that was read would show
         second = write(program, packer, root, pathlib.Path(other), "Pacific/Auckland")
-    assert set(first) == {"catalogue.sqlite", *WRITTEN}, set(first)
+    assert set(first) == {"catalogue.image", *WRITTEN}, set(first)
     differ = [name for name in first if first[name] != second.get(name)]
     print(f"{len(first)} files written twice, {len(differ)} differ {differ}")
     sys.exit(bool(differ))

@@ -5,6 +5,7 @@
 
 #include "engine/cloth/hint.hpp"
 #include "engine/cloth/knitting.hpp"
+#include "engine/evidence/yarn_places.hpp"
 #include "engine/evidence/progress.hpp"
 #include "engine/evidence/swatch.hpp"
 #include "engine/suitability/judgement.hpp"
@@ -359,8 +360,8 @@ TEST_CASE("work that goes as planned is expected to go on so") {
         const auto grist = yarn.linear_density.mid;
         const auto start = p.have.mid * grist;
         for (const double share : {0.1, 0.5, 0.9}) {
-            const auto used = piece.metres.mid * yarn_after_rows(piece.outline, share);
-            if (used >= p.have.mid) continue;
+            const auto used = piece.ours / piece.piece->count * yarn_by_row(piece, share);
+            if (used >= p.have.mid || used.si() <= 0) continue;
             const auto now =
                 progress(p, grist, start, {{share * piece.rows, start - used * grist}});
             INFO("seed ", seed, " at ", share);

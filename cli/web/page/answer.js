@@ -24,11 +24,12 @@ function heard(words) {
 
 // Called after every change of the table or of the wishes.
 function changed() {
-  $("sure-said").textContent = $("certainty").value + " %";
+  $("sure-said").textContent = $("certainty").value + "\u00a0%";
   $("title").textContent = $("name").value.trim() || "What can your yarn make?";
   $("examples").hidden = !tableRows().every(blank);
   keptShown();
   later("quick", 250, quickAsked);
+  later("draft", 1000, draftKept);
 }
 
 async function quickAsked(fresh) {
@@ -60,7 +61,7 @@ function wrong(found, fresh) {
   if (!fresh()) return;
   marked(found, $("skeins"));
   const loose = found.filter(({input}) => !input).map(({words}) => words);
-  say("skeins-said", loose.join(" ").replace("(--insist takes it as it is)", "If it is so, tick 'the measures are right'."));
+  say("skeins-said", loose.map(plain).join(" "));
   say("quick", found.length === 1 ? "One measure cannot be read; it is marked at its place." : found.length + " measures cannot be read; they are marked at their places.");
   if (loose.length === found.length) say("quick", "");
   heard(found[0].words);
@@ -72,8 +73,8 @@ async function drawnAsked(fresh, batch, key) {
   if (!fresh()) return;
   $("drawn").setAttribute("aria-busy", "false");
   const refused = code === 0 ? null : problem(err, batch);
-  marked(refused ? [refused] : [], $("asked"));
-  if (refused) return say("quick", refused.input ? "" : refused.words);
+  marked(refused?.input?.closest("#asked") ? [refused] : [], $("asked"));
+  if (refused) return refused.input?.closest("#asked") ? say("quick", "") : wrong([refused], fresh);
   asked = key;
   shown($("drawn"), text.decode(files["page.html"]), drawn => {
     answered = unbroken(drawn.querySelector(".said")?.textContent || "");
@@ -88,7 +89,7 @@ async function drawnAsked(fresh, batch, key) {
 }
 
 const pageLooks = `
-.body main { padding: 0; max-width: none; } .body section { margin-top: 1.6rem; } summary h2 { display: inline; background: none; font-size: 1.2rem; }
+.body .main { padding: 0; max-width: none; } .body section { margin-top: 1.6rem; } summary h2 { display: inline; background: none; font-size: 1.2rem; }
 details > summary { font-weight: 600; } details > section { margin-top: 0; } .made caption { position: absolute; left: -99rem; }
 .lineup { flex-wrap: nowrap !important; overflow-x: auto; padding: .3rem 0 .8rem !important; } .lineup li { flex: none; } .lineup li:first-child { position: sticky; left: 0; background: var(--paper); }
 button { font: inherit; font-size: .9rem; color: inherit; background: none; border: 1px solid currentcolor; border-radius: 2px; padding: .15rem .6rem; margin: .2rem .4rem .2rem 0; cursor: pointer; min-height: 1.9rem; }

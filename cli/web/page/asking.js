@@ -4,16 +4,24 @@
 const home = "/home/spinner", desk = "/desk", kept = home + "/.local/share/gristwright/notebook.sqlite";
 let program;
 
-// What the program writes to a stream, whole writes at a time; a line that begins anew tells how far it is.
+// What the program writes to a stream, whole writes at a time. On the standard error a line that is written
+// over and over tells how far a long search is.
+const lifesign = /\r([^\r\n\x1b]*)(?:\x1b\[K|\n)?/g;
+
 function caught(stream, progress) {
   const parts = [];
+  let tail = "";
   stream.stream_ops = {...stream.stream_ops, write(_, memory, at, length) {
     const part = new Uint8Array(memory.buffer, memory.byteOffset + at, length).slice();
-    if (progress && part[0] === 13) progress(new TextDecoder().decode(part));
-    else parts.push(part);
+    parts.push(part);
+    if (progress) {
+      tail += new TextDecoder().decode(part);
+      const line = [...tail.matchAll(lifesign)].at(-1);
+      if (line) { tail = ""; if (line[1]) progress(line[1]); }
+    }
     return length;
   }};
-  return () => new TextDecoder().decode(joined(parts.splice(0)));
+  return () => new TextDecoder().decode(joined(parts.splice(0))).replace(lifesign, "");
 }
 
 function joined(parts) {

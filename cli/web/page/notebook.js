@@ -68,9 +68,9 @@ async function keptNow() {
   const known = (await everything()).some(one => one.name === name);
   if (known && kept.name !== name && !confirm(`The notebook has a batch called ${name}. Put this one in its place? Undo brings the old one back.`)) return false;
   const {code, out, err} = await changing(["batch", known ? "change" : "add", name, "batch.toml", ...insisted()], {"batch.toml": batch.text});
-  say("notebook-said", code === 0 ? `${name} is in the notebook.` : complaint(err) || out);
   if (code === 0) Object.assign(kept, {name, text: batch.text});
   await keptKnown();
+  say("notebook-said", code === 0 ? `${name} is in the notebook.` : flowing(complaint(err)));
   return code === 0;
 }
 
@@ -80,8 +80,8 @@ async function keptKnown() {
   const all = await everything();
   if (kept.name && !all.some(one => one.name === kept.name)) kept.name = "";
   $("batches").replaceChildren(...all.map(one => {
-    const open = made("button", {type: "button", textContent: "lay it on the table", onclick: () => keptOpened(one)});
-    open.setAttribute("aria-label", "lay on the table: " + one.name);
+    const open = made("button", {type: "button", textContent: "lay it on the table", onclick: () => keptOpened(one).catch(failed)});
+    open.setAttribute("aria-label", "lay it on the table: " + one.name);
     return made("li", {}, made("b", {textContent: one.name}), ` ${one.skeins.length} ${one.skeins.length === 1 ? "skein" : "skeins"} `, open);
   }));
   const {out, code} = kept.name ? await ask(["batch", "show", kept.name, "--json"]) : {code: 1};
@@ -112,31 +112,30 @@ function keptOpened(batch) {
   laidOut(batch);
   Object.assign(kept, {name: batch.name, text: batchWritten(new Set(), true).text});
   say("notebook-said", `${batch.name} lies on the table.`);
-  keptKnown().catch(failed);
+  return keptKnown();
 }
 
 async function swatchKept(event) {
   event.preventDefault();
   const words = [...new FormData($("swatch"))].filter(([, value]) => value.trim()).flatMap(([name, value]) => ["--" + name, value.trim()]);
   const {code, out, err} = await changing(["swatch", kept.name, ...words, "--on", today()]);
-  say("swatch-said", flowing(complaint(err) + "\n" + out));
   if (code === 0) $("swatch").reset();
   await keptKnown();
+  say("swatch-said", flowing(complaint(err) + "\n" + out));
 }
 
 async function undone() {
   const {out, err} = await changing(["undo"]);
-  say("notebook-said", flowing(complaint(err) + "\n" + out));
   const before = (await everything()).find(one => one.name === kept.name);
-  if (before) keptOpened(before);
+  if (before) await keptOpened(before);
   else await keptKnown();
   say("notebook-said", flowing(complaint(err) + "\n" + out));
 }
 
 async function imported(file) {
   const {out, err} = await changing(["import", file.name], {[file.name]: new Uint8Array(await file.arrayBuffer())});
-  say("notebook-said", flowing(complaint(err) + "\n" + out));
   await keptKnown();
+  say("notebook-said", flowing(complaint(err) + "\n" + out));
 }
 
 async function exported() {
@@ -144,6 +143,22 @@ async function exported() {
   const {out} = await ask(["export"]);
   saved("notebook.json", out, "application/json");
   say("notebook-said", "The file holds the whole notebook; open it here, or with gristwright import.");
+}
+
+// What lies on the table unkept is there again when the page is opened anew; a page with a batch inside shows that.
+async function draftKept() {
+  if (!keeps || $("batch").textContent.trim()) return;
+  const batch = batchWritten(new Set(), true);
+  await store("readwrite", all => all.put({text: batch.skeins ? batch.text : "", kept: kept.name}, "draft"));
+}
+
+async function draftOpened() {
+  const draft = keeps ? await stored("draft") : null;
+  if (!draft?.text || tableRows().some(row => !blank(row))) return;
+  const known = draft.kept && (await everything()).find(one => one.name === draft.kept);
+  if (known) await keptOpened(known);
+  await batchOpened("batch.toml", draft.text);
+  say("notebook-said", "");
 }
 
 async function notebookReady() {

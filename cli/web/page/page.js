@@ -17,7 +17,7 @@ async function fileOpened(file) {
   const content = await file.text();
   if (/\.html?$/i.test(file.name)) {
     const batch = new DOMParser().parseFromString(content, "text/html").querySelector("script#batch[type='application/toml']");
-    if (!batch?.textContent.trim()) return say("skeins-said", `There is no batch in ${file.name}.`);
+    if (!batch?.textContent.trim()) return say("opened-said", `There is no batch in ${file.name}.`);
     return batchOpened("batch.toml", outOfScript(batch.textContent));
   }
   if (/\.json$/i.test(file.name)) return imported(file);
@@ -52,6 +52,7 @@ async function started() {
   await notebookReady();
   const inside = outOfScript($("batch").textContent).trim();
   if (inside) await batchOpened("batch.toml", inside + "\n");
+  else await draftOpened();
   document.documentElement.dataset.ready = "yes";
 }
 

@@ -35,7 +35,7 @@ async function planAsked(fresh) {
   $("cloth-fold").ontoggle = () => { if ($("cloth-fold").open) later("cloth", 0, fresh => clothAsked(fresh, article.name, batch)); };
   $("cloth-fold").ontoggle();
   sheetText = text.decode(files["sheet.html"]);
-  shown($("sheet"), sheetText);
+  shown($("sheet"), sheetText, undefined, "figure { flex-shrink: 1; } figure, figure svg { max-width: 100%; }");
   $("sheet-buttons").hidden = false;
 }
 
@@ -60,16 +60,18 @@ async function begun() {
   const words = ["start", article.name, kept.name, ...size ? ["--size", size] : [], "--certainty", $("certainty").value, "--on", today()];
   let answer = await changing(words);
   if (answer.code !== 0 && answer.err.includes("--instead") && confirm(flowing(complaint(answer.err)) + "\n\nEnd that one, with its weighings?")) answer = await changing([...words, "--instead"]);
-  say("weigh-said", flowing(complaint(answer.err) + "\n" + answer.out).replace(/gristwright weigh .*?(?=\n|$)/, "the ball, below."));
   await keptKnown();
+  const told = answer.out.replace(/gristwright weigh .*/, "the ball, here.");
+  say("weigh-said", flowing(complaint(answer.err) + "\n" + told));
+  if (answer.code !== 0) say("plan-said", flowing(complaint(answer.err)));
 }
 
 async function weighed(event) {
   event.preventDefault();
   const place = $("row").value.trim(), woven = kept.woven;
   const {out, err} = await changing(["weigh", kept.name, woven ? "--woven" : "--row", place, "--ball", $("ball").value.trim(), "--on", today()]);
-  say("weigh-said", flowing(complaint(err) + "\n" + out));
   await keptKnown();
+  say("weigh-said", flowing(complaint(err) + "\n" + out));
 }
 
 const today = () => new Date().toLocaleDateString("sv");

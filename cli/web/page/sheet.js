@@ -36,7 +36,10 @@ function shown(host, html, change = () => {}, looks = "") {
   change(drawn);
   const body = made("div", {className: "body"});
   body.append(...drawn.body.childNodes);
-  root.replaceChildren(made("style", {textContent: style.replace(/:root/g, ":host").replace(/(^|[\s,}])body(?=[\s:{,])/g, "$1.body") + ownInside + looks}), body);
+  const main = body.querySelector("main"), same = main && made("div", {className: "main " + main.className});  // the sheet has its own
+  same?.append(...main.childNodes);
+  main?.replaceWith(same);
+  root.replaceChildren(made("style", {textContent: style.replace(/:root/g, ":host").replace(/(^|[\s,{}])(body|main)(?=[\s:{,.])/g, "$1.$2") + ownInside + looks}), body);
   root.onclick = event => followed(root, event);
   return root;
 }

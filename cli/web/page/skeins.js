@@ -6,13 +6,13 @@ const fieldKeys = ["name", "fibre", "preparation", "draw", "plies", "wraps", "wr
 const equipmentKeys = ["needles", "heddles", "loom_width", "shafts", "loom_waste", "fringe"];
 const listKeys = ["made", "colour"];  // a list to the program; of the others it reads a list in one text itself
 
-const tableRows = () => [...$("rows").tBodies[0].rows];
+const tableRows = () => [...$("rows").tBodies[0].rows].filter(row => !row.classList.contains("wrong"));
 const cellsOf = row => columns.map(column => row.querySelector(`[data-column=${column}]`));
 const blank = row => cellsOf(row).every(cell => !cell.value.trim());
 
 function rowAdded(values = []) {
   const tick = made("input", {type: "checkbox", checked: true, className: "in"});
-  const number = $("rows").tBodies[0].rows.length + 1;
+  const number = tableRows().length + 1;
   tick.setAttribute("aria-label", `skein ${number} is in`);
   const cells = columns.map((column, c) => {
     const cell = made("input", {value: values[c] || "", autocomplete: "off", spellcheck: false, placeholder: number === 1 ? examples[c] : ""});
@@ -99,7 +99,7 @@ function marked(found, part) {
   part.querySelectorAll(".wrong").forEach(note => note.remove());
   found.forEach(({input, words}, number) => {
     if (!input) return;
-    const note = made("p", {className: "wrong", id: `wrong-${part.id}-${number}`, textContent: unbroken(words)});
+    const note = made("p", {className: "wrong", id: `wrong-${part.id}-${number}`, textContent: plain(unbroken(words))});
     input.setAttribute("aria-invalid", "true");
     input.setAttribute("aria-describedby", note.id);
     const row = input.closest("tbody tr");
@@ -140,10 +140,10 @@ async function batchRead(name, content) {
 async function batchOpened(name, content) {
   try {
     laidOut(await batchRead(name, content));
-    say("skeins-said", "");
+    say("opened-said", "");
   } catch (thrown) {
     if (thrown instanceof Stopped) return;
-    say("skeins-said", thrown.message);
+    say("opened-said", plain(thrown.message));
   }
   changed();
 }
@@ -155,7 +155,6 @@ async function pasted(event) {
   event.preventDefault();
   try {
     skeinsAdded((await batchRead("pasted.tsv", words.trim() + "\n")).skeins);
-    say("skeins-said", "");
   } catch {
     const from = columns.indexOf(cell.dataset.column), lines = words.trim().split(/\r?\n/);
     skeinsAdded(lines.map(line => {
@@ -184,7 +183,7 @@ function skeinsReady() {
   $("rows").addEventListener("keydown", event => {
     if (event.key !== "Enter" || !event.target.dataset.column) return;
     event.preventDefault();
-    const next = event.target.closest("tr").nextElementSibling;
-    (next?.querySelector("[data-column=" + event.target.dataset.column + "]") || event.target).focus();
+    const rows = tableRows(), next = rows[rows.indexOf(event.target.closest("tr")) + 1];
+    next?.querySelector(`[data-column=${event.target.dataset.column}]`).focus();
   });
 }

@@ -39,14 +39,16 @@ async function splitAsked() {
   const batch = batchAsked(), words = splitWords();
   if (!batch.skeins) return say("split-said", "Put the skeins on the table first.");
   if (!words.includes("--main") && !words.includes("--sample")) return say("split-said", "Say what is wanted: an article, or a sample.");
+  let heardOf = "looking for the best split";
   const hand = new Hand(long.source, long.wasm), since = Date.now();
   await hand.write(notebookPath, quick.home);
-  const clock = setInterval(() => say("split-said", `Looking for the best split, ${Math.round((Date.now() - since) / 1000)} s so far. You may go on working.`), 1000);
+  const clock = setInterval(() => say("split-so-far", `${Math.round((Date.now() - since) / 1000)} s: ${heardOf}. You may go on working meanwhile.`), 1000);
+  say("split-said", "Looking for the best split.");
   $("split-stop").hidden = false;
   $("split-do").disabled = true;
   $("split-stop").onclick = () => hand.stop();
   try {
-    const tell = progress => say("split-said", progress.replace(/\r|\x1b\[K/g, ""));
+    const tell = progress => { heardOf = progress.replace(/ \(Ctrl-C.*/, ""); };
     const answer = await hand.ask(["split", ...batch.words, ...words, ...wishesOfSplit()], batch.files, tell);
     const bars = answer.code === 0 && await hand.ask(["picture", "split", ...batch.words, ...words, ...wishesOfSplit(), "-o", "split.svg"], batch.files, tell);
     splitShown(answer, bars, batch);
@@ -54,6 +56,7 @@ async function splitAsked() {
     say("split-said", thrown instanceof Stopped ? "Stopped. Nothing is split." : thrown.message);
   } finally {
     clearInterval(clock);
+    say("split-so-far", "");
     hand.worker.terminate();
     $("split-stop").hidden = true;
     $("split-do").disabled = false;

@@ -141,4 +141,6 @@ function suggestionsReady() {
   $("ideas-save").onclick = ideasSaved;
   $("show").onclick = audienceOpened;
   $("audience").onkeydown = audienceKey;
+  // In full screen the browser takes Escape for itself.
+  document.addEventListener("fullscreenchange", () => { if (!document.fullscreenElement && !$("audience").hidden) audienceClosed(); });
 }

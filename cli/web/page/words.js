@@ -8,7 +8,8 @@ const begins = /^\s*(?:- |\d+\. |[\d.]+ (?:m|yd) \()/;  // an item of a list; a 
 function unwrapped(lines) {
   const items = [];
   lines.forEach((line, number) => {
-    const before = lines[number - 1], word = /^\S*(?: (?:m|cm|mm|g|kg|yd|oz|%|st)\b\S*)?/.exec(line.trim())[0];
+    if (!line.trim()) return;
+    const before = lines[number - 1], word = /^\S*\d\S* \S+|^\S+/.exec(line.trim())[0];
     const goesOn = items.length && /^\s*/.exec(line)[0].length >= /^\s*/.exec(before)[0].length &&
       before.length <= lineLength && before.length + 1 + word.length > lineLength && !begins.test(line);
     if (goesOn) items.push(items.pop() + " " + line.trim());
@@ -19,7 +20,11 @@ function unwrapped(lines) {
 
 // A number stays with its unit.
 const unbroken = words => words.replace(/(\d) (?=(?:m|cm|mm|g|kg|yd|oz|lb|in|ft|st|%|tex|rows|stitches)\b|%)/g, "$1\u00a0");
-const flowing = words => unbroken(unwrapped(words.split("\n")).join("\n"));
+
+// Where the program names a command, the page has a button or a list.
+const plain = words => words.replace("(--insist takes it as it is)", "If it is so, tick 'the measures are right' beside the answer.")
+  .replace("gristwright help fibres lists it", "the list at the field has them").replace(/gristwright undo/g, "Undo");
+const flowing = words => plain(unbroken(unwrapped(words.split("\n")).join("\n")));
 
 // Headings, lists, bars and paragraphs of an answer.
 function worded(words) {

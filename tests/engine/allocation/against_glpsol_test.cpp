@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 #include <fmt/core.h>
 
+#include <cmath>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
@@ -11,8 +12,11 @@
 
 #include "engine/allocation/allocate.hpp"
 #include "engine/allocation/checker.hpp"
+#include "engine/allocation/split.hpp"
+#include "engine/project/role.hpp"
 #include "tests/engine/allocation/lp_text.hpp"
 #include "tests/engine/allocation/random_problem.hpp"
+#include "tests/engine/invented.hpp"
 #include "tests/near.hpp"
 
 using namespace gristwright::allocation;
@@ -73,7 +77,7 @@ void compare(const Problem& problem, Tally& tally) {
     REQUIRE(answer.found());
     CHECK(broken_rule(problem, answer.list) == "");
     const double theirs = said.worth + constant_of(problem);
-    const double slack = 1e-6 * (1 + theirs);
+    const double slack = 1e-6 * (1 + std::abs(theirs));
     CHECK(static_cast<double>(answer.bound) / 1e6 >= theirs - slack);
     if (said.status != 'o' || answer.outcome != Outcome::proven_best) {
         ++tally.unsure;
@@ -111,4 +115,38 @@ TEST_CASE("60 tight splits up to 8 by 6 are all proven, and worth what a general
     }
     MESSAGE(tally.proven << " proven by both, " << tally.unsure << " not by the other in a second");
     CHECK(tally.proven >= 40);
+}
+
+// A scarf's weft, or its warp, out of skeins that another yarn completes, and a whole one beside
+// it.
+TEST_CASE("splits in which the batch is weft or warp are worth what a general solver says") {
+    const auto fabrics = invented::fabrics();
+    Tally tally;
+    for (const auto role : {gristwright::Role::weft, gristwright::Role::warp})
+        for (int seed = 0; seed < 10; ++seed) {
+            auto yarn = invented::yarn(0, 150 + 20 * seed);
+            for (int k = 0; k < 2 + seed % 3; ++k) {
+                gristwright::SkeinGrist skein;
+                skein.name = std::string(1, static_cast<char>('A' + k));
+                skein.length = gristwright::metres(90 + 37 * ((seed + k) % 4));
+                skein.linear_density = yarn.linear_density;
+                yarn.length.mid += skein.length;
+                yarn.skeins.push_back(skein);
+            }
+            SplitRequest request;
+            for (const bool main : {true, false}) {
+                const auto article = main ? gristwright::in_role(invented::woven_scarf(), role)
+                                          : invented::knitted_scarf();
+                Wish wish;
+                wish.name = main ? "woven" : "knitted";
+                wish.main = main;
+                wish.plan = gristwright::plan(article, yarn, fabrics, {}, {});
+                request.wishes.push_back(wish);
+            }
+            CAPTURE(seed);
+            const auto found = split(yarn, request);
+            compare(found.problem, tally);
+            if (found.found() && found.by_piece) compare(found.placing, tally);
+        }
+    CHECK(tally.proven >= 20);
 }

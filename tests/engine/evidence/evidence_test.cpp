@@ -147,7 +147,8 @@ TEST_CASE("a woven sample tells how much width and length the cloth keeps") {
     CHECK(known.width_kept->mid < 0.825);
     CHECK(known.width_kept->mid > 1 - width_loss(Finish::light, 1).mid);  // between seen and usual
     CHECK(!known.length_kept);
-    const auto cloth = weave_cloth(informed(heron(), known), {}, {Spacing::scarf, Finish::light}, {});
+    const auto cloth =
+        weave_cloth(informed(heron(), known), {}, {Spacing::scarf, Finish::light}, {});
     CHECK(cloth.width.mid == doctest::Approx(1 - known.width_kept->mid));
 }
 

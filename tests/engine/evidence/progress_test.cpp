@@ -8,6 +8,7 @@
 
 #include "engine/evidence/skein_ends.hpp"
 #include "engine/evidence/spin.hpp"
+#include "engine/units/failure.hpp"
 #include "tests/engine/invented.hpp"
 #include "tests/near.hpp"
 
@@ -135,7 +136,31 @@ TEST_CASE("a skein ends in the row where its share of the yarn does") {
         skein_ends(work.planned, {quarter * 0.2, quarter * 0.8, quarter * 5}, p.factor.mid, p.used);
     REQUIRE(ends.size() == 1);  // the first ended before, the last outlives the piece
     CHECK(ends[0].skein == 1);
-    CHECK(ends[0].row / piece.rows == near(0.5, 0.01));  // of a triangle
+    CHECK(ends[0].place.share == near(0.5, 0.01));  // of a triangle
+}
+
+TEST_CASE("what was worked before the piece whose rows are counted is no surprise") {
+    // A cap's brim, knitted first, once made the yarn look thirsty and was still to be kept.
+    Work work(Shape::rectangle, 20);
+    auto article = *work.planned.article;
+    article.worked = {"border", "body"};
+    work.planned.article = std::make_shared<const Template>(article);
+    const auto& piece = work.planned.pieces[0];
+    const auto start = work.planned.need.mid * work.grist();
+    const auto brim = work.planned.pieces[1].ours * work.grist();
+    const auto p = progress(work.planned, work.grist(), start,
+                            {{piece.rows / 2.0, work.ball_after(start - brim, 0.5, 1)}});
+    CHECK(p.factor.mid == near(1, 1e-3));
+    CHECK(p.begin_rest_row == 0);
+    CHECK(p.last_row == near(piece.rows, 0.5));
+    CHECK(p.chance == near(0.5, 0.01));
+}
+
+TEST_CASE("rows of another yarn's piece tell nothing of this one") {
+    Work work(Shape::rectangle, 20);
+    work.planned.pieces[0].ours = {};
+    CHECK_THROWS_WITH_AS(progress(work.planned, work.grist(), grams(100), {{10, grams(90)}}),
+                         doctest::Contains("another yarn"), Refused);
 }
 
 TEST_CASE("a work that lies 2.5 deviations from its plan is questioned") {

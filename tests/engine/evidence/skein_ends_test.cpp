@@ -1,30 +1,61 @@
-// Where skeins end, against the areas of shapes.
+// Where skeins end, against the areas of shapes and the order of the work.
 #include "engine/evidence/skein_ends.hpp"
 
 #include <doctest/doctest.h>
 
-#include "tests/engine/invented.hpp"
 #include "tests/near.hpp"
 
 using namespace gristwright;
 
 namespace {
 
-Plan of_one_piece(const PieceTemplate& body, int rows) {
-    Plan out;
-    PlanPiece piece;
-    piece.piece = invented::lent(body);
-    piece.knit.emplace();
-    piece.outline = body.outline;
-    piece.metres = {metres(400), 0.05};
-    piece.ours = metres(400);
-    piece.rows = rows;
-    out.pieces.push_back(piece);
+PieceTemplate body(Shape shape, const char* name = "body", int count = 1) {
+    PieceTemplate out{name, "plain", {shape, centimetres(100), centimetres(100), {}}};
+    out.count = count;
     return out;
 }
 
-PieceTemplate body(Shape shape) {
-    return {"body", "plain", {shape, centimetres(100), centimetres(100), {}}};
+// Each piece takes so many metres, all alike together.
+struct Part {
+    PieceTemplate piece;
+    double takes;
+    int rows;
+};
+
+Plan knitted(const std::vector<Part>& all, std::vector<std::string> order = {}) {
+    Plan out;
+    auto article = std::make_shared<Template>();
+    article->worked = std::move(order);
+    out.article = article;
+    for (const auto& made : all) {
+        article->pieces.push_back(made.piece);
+        PlanPiece piece;
+        piece.piece = std::make_shared<const PieceTemplate>(made.piece);
+        piece.knit.emplace();
+        piece.outline = made.piece.outline;
+        piece.metres = {metres(made.takes), 0.05};
+        piece.ours = metres(made.takes);
+        piece.rows = made.rows;
+        out.pieces.push_back(piece);
+    }
+    return out;
+}
+
+Plan woven(const PieceTemplate& panel, Loom loom) {
+    Plan out;
+    auto article = std::make_shared<Template>();
+    article->loom = loom;
+    article->pieces.push_back(panel);
+    out.article = article;
+    PlanPiece piece;
+    piece.piece = std::make_shared<const PieceTemplate>(panel);
+    piece.woven.emplace();
+    piece.warp = metres(200);
+    piece.weft = metres(200);
+    piece.panel.ends = 100;
+    piece.panel.picks = 400;
+    out.pieces.push_back(piece);
+    return out;
 }
 
 }  // namespace
@@ -32,29 +63,80 @@ PieceTemplate body(Shape shape) {
 TEST_CASE("a quarter of a triangle's yarn is half of its rows, of a rectangle's a quarter") {
     const auto triangle = body(Shape::triangle), rectangle = body(Shape::rectangle);
     const std::vector<Length> skeins{metres(100), metres(300), metres(500)};
-    const auto in_triangle = skein_ends(of_one_piece(triangle, 200), skeins);
+    const auto in_triangle = skein_ends(knitted({{triangle, 400, 200}}), skeins);
     REQUIRE(in_triangle.size() == 1);  // the second ends where the piece does
     CHECK(in_triangle[0].skein == 0);
-    CHECK(in_triangle[0].rows_share == near(0.5, 1e-6));
-    CHECK(in_triangle[0].row == near(100, 1e-4));
-    const auto in_rectangle = skein_ends(of_one_piece(rectangle, 200), skeins);
+    CHECK(in_triangle[0].place.share == near(0.5, 1e-6));
+    const auto plan = knitted({{rectangle, 400, 202}});
+    const auto in_rectangle = skein_ends(plan, skeins);
     REQUIRE(in_rectangle.size() == 1);
-    CHECK(in_rectangle[0].row == near(50, 1e-4));
-    CHECK(skein_ends(of_one_piece(rectangle, 200), skeins, 0.5).front().row == near(100, 1e-4));
-    CHECK(skein_ends(of_one_piece(rectangle, 200), skeins, 1, metres(100)).empty());
+    CHECK(in_rectangle[0].place.share == near(0.25, 1e-6));
+    CHECK(done_at(plan, in_rectangle[0].place) == 50);  // 50.5 rows: the 51st is in work
+    CHECK(in_work_at(plan, in_rectangle[0].place) == 51);
+    CHECK(skein_ends(plan, skeins, 0.5).front().place.share == near(0.5, 1e-6));
+    CHECK(skein_ends(plan, skeins, 1, metres(100)).empty());
+    CHECK(skein_ends(plan, {metres(500)}).empty());
 }
 
-TEST_CASE("no skein's end is told of where the yarn does not go row by row into one piece") {
-    const auto shape = body(Shape::rectangle);
-    const std::vector<Length> skeins{metres(100), metres(300)};
-    auto several = shape;
-    several.count = 2;
-    CHECK(skein_ends(of_one_piece(several, 200), skeins).empty());
-    auto with_another = of_one_piece(shape, 200);
-    with_another.pieces[0].ours = metres(200);
-    CHECK(skein_ends(with_another, skeins).empty());
-    auto woven = of_one_piece(shape, 200);
-    woven.pieces[0].knit.reset();
-    CHECK(skein_ends(woven, skeins).empty());
-    CHECK(skein_ends(of_one_piece(shape, 200), {metres(500)}).empty());
+TEST_CASE("a pair is made one after the other where its template says so, else piece by piece") {
+    const auto hand = body(Shape::tube, "hand", 2), wrist = body(Shape::tube, "wrist", 2);
+    const std::vector<Part> pieces{{hand, 80, 40}, {wrist, 20, 10}};
+    const std::vector<Length> skeins{metres(30), metres(100)};
+    const auto ordered = knitted(pieces, {"wrist", "hand", "wrist", "hand"});
+    const auto first = skein_ends(ordered, skeins);
+    REQUIRE(first.size() == 1);
+    CHECK(first[0].place.piece == 0);
+    CHECK(first[0].place.which == 1);
+    CHECK(done_at(ordered, first[0].place) == 20);  // 10 m in the wrist, 20 of 40 m in the hand
+    std::vector<std::pair<std::size_t, int>> worked;
+    for (const auto& stretch : stretches(ordered))
+        worked.emplace_back(stretch.piece, stretch.which);
+    CHECK(worked == std::vector<std::pair<std::size_t, int>>{{1, 1}, {0, 1}, {1, 2}, {0, 2}});
+    worked.clear();
+    for (const auto& stretch : stretches(knitted(pieces)))
+        worked.emplace_back(stretch.piece, stretch.which);
+    CHECK(worked == std::vector<std::pair<std::size_t, int>>{{0, 1}, {0, 2}, {1, 1}, {1, 2}});
+}
+
+TEST_CASE("a sleeve from the cuff has used less at half its rows than one from the shoulder") {
+    auto sleeve = body(Shape::taper, "sleeve");
+    sleeve.outline.narrow = centimetres(50);
+    const auto down = knitted({{sleeve, 300, 100}});
+    sleeve.narrow_first = true;
+    const auto up = knitted({{sleeve, 300, 100}});
+    // Half the rows of the narrow half: 5/8 of the width on the average, against 3/4 of all.
+    CHECK(yarn_by_row(up.pieces[0], 0.5) == near(0.5 * 0.625 / 0.75, 1e-9));
+    CHECK(yarn_by_row(down.pieces[0], 0.5) == near(1 - 0.5 * 0.625 / 0.75, 1e-9));
+    for (const auto& plan : {down, up})
+        for (const double rows : {0.1, 0.5, 0.9})
+            CHECK(row_by_yarn(plan.pieces[0], yarn_by_row(plan.pieces[0], rows)) ==
+                  near(rows, 1e-9));
+}
+
+TEST_CASE("a loom's warp is wound for all alike, on pins each square has its own") {
+    const auto square = body(Shape::rectangle, "square", 4);
+    const std::vector<Length> skeins{metres(120), metres(100), metres(500)};
+    const auto on_loom = woven(square, Loom::warped), on_pins = woven(square, Loom::pins);
+    const auto loom = skein_ends(on_loom, skeins), pins = skein_ends(on_pins, skeins);
+    REQUIRE(loom.size() == 2);
+    CHECK(loom[0].place.warp);
+    CHECK(in_work_at(on_loom, loom[0].place) == 60);
+    CHECK_FALSE(loom[1].place.warp);
+    CHECK(loom[1].place.which == 1);  // 20 of the first's 50 m of weft
+    CHECK(done_at(on_loom, loom[1].place) == 160);
+    REQUIRE(pins.size() == 2);
+    CHECK(pins[0].place.warp);
+    CHECK(pins[0].place.which == 2);  // 20 of its 50 m
+    CHECK(in_work_at(on_pins, pins[0].place) == 40);
+    CHECK(pins[1].place.which == 3);
+}
+
+TEST_CASE("another yarn's piece uses up no skein") {
+    const auto middle = body(Shape::rectangle, "middle"), border = body(Shape::rectangle, "border");
+    auto plan = knitted({{middle, 300, 100}, {border, 100, 100}});
+    plan.pieces[0].ours = {};
+    const auto ends = skein_ends(plan, {metres(50), metres(200)});
+    REQUIRE(ends.size() == 1);
+    CHECK(ends[0].place.piece == 1);
+    CHECK(done_at(plan, ends[0].place) == 50);
 }

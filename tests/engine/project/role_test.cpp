@@ -72,6 +72,31 @@ TEST_CASE("warp under another weft is the rest of it; half of each is half") {
 
 // 8/2 cotton: 590.54 / 8 x 2 = 147.6 tex. A repeat of plain weave is two of each yarn wide, so the
 // greatest sett is 1 / (d warp + d weft): 1 / (0.545 + 0.640) mm for these two.
+TEST_CASE("what is left to the other yarn is the rest, and the rest of that is the first again") {
+    const auto yarn_of = yarn(2000, 222);
+    for (const auto role : {Role::weft, Role::warp, Role::colour}) {
+        const auto ours = in_role(invented::woven_scarf(), role);
+        const auto theirs = rest_of(ours);
+        const auto first = sized(ours, yarn_of, metres(1.8));
+        const auto second = sized(theirs, yarn_of, metres(1.8));
+        CHECK(first.need.mid.si() == Approx(second.second_yarn.si()));
+        CHECK(first.second_yarn.si() == Approx(second.need.mid.si()));
+        CHECK(sized(rest_of(theirs), yarn_of, metres(1.8)).need.mid.si() ==
+              Approx(first.need.mid.si()));
+        CHECK(takes_two(ours));
+    }
+    CHECK_FALSE(takes_two(invented::woven_scarf()));
+}
+
+TEST_CASE("an article of two yarns is shared as it says, not halved once more") {
+    auto striped = invented::woven_scarf();
+    striped.pieces.push_back(striped.pieces.front());
+    striped.pieces.back().yarn = 2;
+    const auto plain = sized(striped, yarn(2000, 222), metres(1.8));
+    const auto colour = sized(in_role(striped, Role::colour), yarn(2000, 222), metres(1.8));
+    CHECK(colour.need.mid.si() == Approx(plain.need.mid.si()));
+}
+
 TEST_CASE("a finer warp stands closer, by Ashenhurst's rule for two yarns") {
     const auto batch = yarn(500, 222);
     const auto grist = linear_density_of(8, count_system("cotton count")) * 2.0;

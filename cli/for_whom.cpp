@@ -1,0 +1,75 @@
+#include "cli/for_whom.hpp"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+
+#include "cli/output/layout.hpp"
+#include "engine/project/body.hpp"
+#include "engine/project/constants.hpp"
+#include "engine/units/failure.hpp"
+
+namespace gristwright::cli {
+namespace {
+
+bool is_baby(const std::string& who) {
+    return who == "newborn" || who.find("months") != std::string::npos;
+}
+
+// Nothing of a body: as it stands. Of a body of which nothing is known, or far off: not for them.
+bool fits(const std::string& who, const std::vector<BodySize>& bodies, Template& article) {
+    if (!article.sample && article.for_baby != is_baby(who)) return false;
+    const bool by_body = std::any_of(bodies.begin(), bodies.end(), [&](const auto& row) {
+        return row.measure == article.measure;
+    });
+    if (!by_body) return true;
+    const auto* body = body_size(bodies, who, article.measure);
+    if (!body || body->mid < article.smallest * (1 - constants::taken_beyond) ||
+        body->mid > article.largest * (1 + constants::taken_beyond))
+        return false;
+    article.smallest = article.largest = body->mid;
+    article.fitted = false;
+    return true;
+}
+
+}  // namespace
+
+std::string articles_for(const Arguments& arguments, Question& q) {
+    if (!arguments.has("for")) return "";
+    const auto who = body_named(arguments.text("for"));
+    std::vector<std::string> known;
+    for (const auto& row : q.catalogue.bodies)
+        if (known.empty() || known.back() != row.who) known.push_back(row.who);
+    if (std::find(known.begin(), known.end(), who) == known.end())
+        throw Refused(fmt::format("--for {}: nobody of that name is in the table; it has {}",
+                                  inert(arguments.text("for")), joined(known)));
+    auto& articles = q.catalogue.templates;
+    articles.erase(std::remove_if(articles.begin(), articles.end(),
+                                  [&](auto& one) { return !fits(who, q.catalogue.bodies, one); }),
+                   articles.end());
+    return fmt::format(
+        "For {}: what a body measures is planned at that size; the rest stands as it is.", who);
+}
+
+std::string size_for(const Arguments& arguments, const Template& article, Question& q) {
+    if (!arguments.has("for")) return "";
+    const auto said = arguments.text("for"), who = body_named(said);
+    if (arguments.has("size")) throw Refused("--for and --size: give one of the two");
+    std::vector<std::string> known;
+    for (const auto& row : q.catalogue.bodies)
+        if (row.measure == article.measure) known.push_back(row.who);
+    if (known.empty())
+        throw Refused(
+            fmt::format("--for: {} is measured by its {}, which no body decides: give --size",
+                        article.title, article.measure));
+    const auto* body = body_size(q.catalogue.bodies, who, article.measure);
+    if (!body)
+        throw Refused(fmt::format("--for {}: nobody of that name is in the table; it has {}",
+                                  inert(said), joined(known)));
+    q.request.size = body->mid;
+    return fmt::format("For {}: {} {} ({} to {}; {}, {}).", who, article.measure,
+                       q.units.size(body->mid), q.units.size(body->low), q.units.size(body->high),
+                       words(body->mark), body->source);
+}
+
+}  // namespace gristwright::cli

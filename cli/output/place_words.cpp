@@ -1,0 +1,80 @@
+#include "cli/output/place_words.hpp"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+
+#include "cli/output/layout.hpp"
+
+namespace gristwright::cli {
+namespace {
+
+std::string piece_and_which(const Plan& plan, const YarnPlace& place) {
+    const auto& piece = *plan.pieces[place.piece].piece;
+    return piece.count > 1 ? fmt::format("{} {}", piece.name, place.which)
+                           : fmt::format("the {}", piece.name);
+}
+
+std::string counted_words(const PlanPiece& piece, int count) {
+    return fmt::format("{} {}", goes_round(piece) ? "round" : "row", count);
+}
+
+std::string woven_words(const Plan& plan, const YarnPlace& place, const Units& units) {
+    const auto& panel = plan.pieces[place.piece].panel;
+    return fmt::format("{} of {}", units.size(panel.woven_length * place.share),
+                       piece_and_which(plan, place));
+}
+
+std::string end_words(const Plan& plan, const YarnPlace& place, const Units& units) {
+    const auto& piece = plan.pieces[place.piece];
+    if (piece.woven) return "after " + woven_words(plan, place, units);
+    return fmt::format("in {} of {}", counted_words(piece, in_work_at(plan, place)),
+                       piece_and_which(plan, place));
+}
+
+// Where it is best to change from one skein to the next.
+std::string change_words(const Plan& plan, const std::vector<SkeinEnd>& ends) {
+    std::vector<std::string> at;
+    const auto add = [&](bool rounds, const char* where) {
+        if (std::any_of(ends.begin(), ends.end(), [&](const SkeinEnd& end) {
+                return !end.place.warp && goes_round(plan.pieces[end.place.piece]) == rounds;
+            }))
+            at.emplace_back(where);
+    };
+    add(false, "at a side edge");
+    add(true, "where a round begins");
+    return at.empty() ? "" : fmt::format(" Change skeins {}.", joined(at, " or "));
+}
+
+}  // namespace
+
+bool goes_round(const PlanPiece& p) {
+    return p.outline.shape == Shape::tube || p.outline.shape == Shape::cap;
+}
+
+std::string place_words(const Plan& plan, const YarnPlace& place, const Units& units) {
+    const auto& piece = plan.pieces[place.piece];
+    if (place.warp) return "the warp";
+    if (piece.woven) return woven_words(plan, place, units);
+    return fmt::format("{} of {}", counted_words(piece, done_at(plan, place)),
+                       piece_and_which(plan, place));
+}
+
+std::string ends_in_words(const Plan& plan, const std::vector<SkeinEnd>& ends,
+                          const std::vector<std::string>& names, const Units& units) {
+    if (ends.empty()) return "";
+    std::vector<std::string> said, in_warp;
+    for (const auto& end : ends)
+        if (end.place.warp) in_warp.push_back(names[end.skein]);
+    if (!in_warp.empty())
+        said.push_back(joined(in_warp, " and ") + (in_warp.size() > 1 ? " end" : " ends") +
+                       " in the warp, at a peg or the back rod");
+    for (const auto& end : ends)
+        if (!end.place.warp)
+            said.push_back(names[end.skein] + " ends " + end_words(plan, end.place, units));
+    const auto* order =
+        plan.pieces.size() > 1 ? ", the pieces being made in the order of the steps" : "";
+    return joined(said, "; ") + order + "." + change_words(plan, ends);
+}
+
+}  // namespace gristwright::cli

@@ -1,0 +1,23 @@
+// A place in the work in words.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "cli/output/units.hpp"
+#include "engine/evidence/skein_ends.hpp"
+
+namespace gristwright::cli {
+
+// What is done there: "row 120 of the body", "row 34 of hand 2", "40 cm of the panel", "the warp".
+std::string place_words(const Plan& plan, const YarnPlace& place, const Units& units);
+
+// "A ends in row 120 of the body; B ends in ... Change skeins at a side edge."; `names` of the
+// skeins. Empty: no skein ends.
+std::string ends_in_words(const Plan& plan, const std::vector<SkeinEnd>& ends,
+                          const std::vector<std::string>& names, const Units& units);
+
+// Worked in rounds, not to and fro.
+bool goes_round(const PlanPiece& piece);
+
+}  // namespace gristwright::cli
