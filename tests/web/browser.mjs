@@ -80,7 +80,7 @@ export const overflowing = page => page.evaluate(() => {
   const found = [];
   const look = root => root.querySelectorAll("*").forEach(element => {
     const box = element.getBoundingClientRect();
-    if (box.width > 1 && box.right > innerWidth + 1 && !element.closest(".lineup, .unseen, .skip")) found.push(element.tagName + "." + element.className + " to " + Math.round(box.right));
+    if (box.width > 1 && box.right > innerWidth + 1 && !element.closest(".lineup, nav, .unseen, .skip")) found.push(element.tagName + "." + element.className + " to " + Math.round(box.right));
     if (element.shadowRoot) look(element.shadowRoot);
   });
   look(document);

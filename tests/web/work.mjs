@@ -112,6 +112,36 @@ step("what is wanted is split; no skein gives more than it has", async () => {
   assert.ok(await page.evaluate(() => Boolean(document.getElementById("split-bars").shadowRoot.querySelector("svg"))));
 });
 
+step("an article is dragged into the basket; a long split can be stopped, and the page answers meanwhile", async () => {
+  const wanted = await page.$$eval("#wanted li", items => items.length);
+  await page.$eval("#basket", basket => {
+    const dataTransfer = new DataTransfer(), event = new Event("drop", { bubbles: true, cancelable: true });
+    dataTransfer.setData("text/plain", "watch-cap");
+    Object.defineProperty(event, "dataTransfer", { value: dataTransfer });
+    basket.dispatchEvent(event);
+  });
+  assert.equal(await page.$$eval("#wanted li", items => items.length), wanted + 1);
+  await press(page, "#split-do");
+  await until(page, () => !document.getElementById("split-stop").hidden);
+  await press(page, "#split-stop");
+  await says(page, "split-said", "Stopped.");
+  await typed(page, "#wraps", "14wpi");
+  await drawn(page, "535 m");
+  await typed(page, "#wraps", "13wpi");
+  await drawn(page, "535 m");
+});
+
+step("skeins that are several yarns: one of them is taken", async () => {
+  await typed(page, cell(4, "mass"), "60g");
+  await until(page, () => !document.getElementById("which").closest("label").hidden);
+  await page.select("#which", "2");
+  await drawn(page, "78 m");
+  await page.select("#which", "");
+  await typed(page, cell(4, "mass"), "21.6g");
+  await until(page, () => document.getElementById("which").closest("label").hidden);
+  await drawn(page, "535 m");
+});
+
 step("the batch is kept, a swatch counted, the project begun and weighed", async () => {
   await press(page, "#keep");
   await says(page, "notebook-said", "Moor is in the notebook");
@@ -169,6 +199,14 @@ step("notebook and page are saved to files", async () => {
   await press(page, "#save-page");
   worked = join(folder, "fell.html");
   writeFileSync(worked, await savedText(page));
+});
+
+step("the page is loaded again: what lay on the table lies there", async () => {
+  await typed(page, "#name", "Fell");
+  await new Promise(done => setTimeout(done, 1500));
+  await page.reload();
+  await drawn(page, "535 m");
+  assert.equal(await said(page, "title"), "Fell");
 });
 
 step("the browser is killed: what was kept is there", async () => {

@@ -12,10 +12,22 @@ function batchAsked() {
 function wishes() {
   const words = ["--certainty", $("certainty").value], spare = $("spare").value.trim(), units = $("units").value;
   if (spare) words.push("--spare", spare);
-  return [...words, ...(units ? ["--units", units] : [])];
+  if (units) words.push("--units", units);
+  return [...words, ...whichAsked()];
 }
 
 const unitsAsked = () => $("units").value ? ["--units", $("units").value] : [];
+const whichAsked = () => $("which").value ? ["--yarn", $("which").value] : [];
+
+// Where the skeins are several yarns one is chosen, or all together.
+function severalShown(words) {
+  const several = Number(/The skeins are (\d+) yarns/.exec(words)?.[1] || 0), label = $("which").closest("label");
+  if (!several && $("which").value) return;
+  label.hidden = !several;
+  const values = several ? [...Array(several).keys()].map(number => String(number + 1)).concat("all") : [];
+  if ($("which").options.length === values.length + 1) return;
+  $("which").replaceChildren($("which").options[0], ...values.map(value => made("option", {value, textContent: value === "all" ? "all together" : "yarn " + value})));
+}
 
 // Spoken once by a screen reader, when an answer is whole.
 function heard(words) {
@@ -35,10 +47,12 @@ function changed() {
 async function quickAsked(fresh) {
   const batch = batchAsked();
   if (!batch.skeins) return nothingYet();
-  const {code, out, err} = await ask(["yarn", ...batch.words, ...unitsAsked()], batch.files);
+  const {code, out, err} = await ask(["makes", ...batch.words, ...wishes()], batch.files);
   if (!fresh()) return;
   if (code !== 0) return wrong(await problems(problem(err, batch), batch, fresh), fresh);
   marked([], $("skeins"));
+  marked([], $("asked"));
+  severalShown(out.replace(/\n/g, " "));
   say("skeins-said", flowing(complaint(err)));
   const key = JSON.stringify([batch.words, batch.files, wishes(), $("craft").value, kept.revision]);
   if (key === asked) return say("quick", answered);
@@ -59,7 +73,9 @@ function nothingYet() {
 
 function wrong(found, fresh) {
   if (!fresh()) return;
-  marked(found, $("skeins"));
+  const wished = found.filter(({input}) => input?.closest("#asked"));
+  marked(wished, $("asked"));
+  marked(found.filter(one => !wished.includes(one)), $("skeins"));
   const loose = found.filter(({input}) => !input).map(({words}) => words);
   say("skeins-said", loose.map(plain).join(" "));
   say("quick", found.length === 1 ? "One measure cannot be read; it is marked at its place." : found.length + " measures cannot be read; they are marked at their places.");
@@ -72,9 +88,7 @@ async function drawnAsked(fresh, batch, key) {
   const {code, err, files} = await long.ask(["page", ...batch.words, ...wishes(), "-o", "page.html"], batch.files);
   if (!fresh()) return;
   $("drawn").setAttribute("aria-busy", "false");
-  const refused = code === 0 ? null : problem(err, batch);
-  marked(refused?.input?.closest("#asked") ? [refused] : [], $("asked"));
-  if (refused) return refused.input?.closest("#asked") ? say("quick", "") : wrong([refused], fresh);
+  if (code !== 0) return wrong([problem(err, batch)], fresh);
   asked = key;
   shown($("drawn"), text.decode(files["page.html"]), drawn => {
     answered = unbroken(drawn.querySelector(".said")?.textContent || "");
@@ -83,7 +97,10 @@ async function drawnAsked(fresh, batch, key) {
   const root = $("drawn").shadowRoot;
   root.querySelectorAll("[data-plan]").forEach(button => { button.onclick = () => planChosen(button.dataset.plan); });
   root.querySelectorAll("[data-want]").forEach(button => { button.onclick = () => wantedAdded(button.dataset.want); });
-  root.querySelectorAll("[draggable]").forEach(one => { one.ondragstart = event => event.dataTransfer.setData("text/plain", one.dataset.article); });
+  root.querySelectorAll("[draggable]").forEach(one => {
+    one.ondragstart = event => { event.dataTransfer.setData("text/plain", one.dataset.article); setTimeout(() => document.body.classList.add("dragging")); };
+    one.ondragend = () => document.body.classList.remove("dragging");
+  });
   say("quick", answered);
   heard(answered);
 }

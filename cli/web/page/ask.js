@@ -70,16 +70,15 @@ async function handsBegun() {
 
 const ask = (args, files, progress) => quick.ask(args, files, progress);
 
-// Of questions on one topic only the newest counts. `work` gets a test of whether it still is the newest.
-const turns = {}, timers = {};
+// Of questions on one topic only the newest counts, and it waits for the one that is being answered. `work` gets
+// a test of whether it still is the newest.
+const turns = {}, timers = {}, running = {};
 function later(topic, wait, work) {
-  const turn = turns[topic] = (turns[topic] || 0) + 1;
+  const turn = turns[topic] = (turns[topic] || 0) + 1, fresh = () => turns[topic] === turn;
   clearTimeout(timers[topic]);
   timers[topic] = setTimeout(async () => {
-    try {
-      await work(() => turns[topic] === turn);
-    } catch (thrown) {
-      if (!(thrown instanceof Stopped)) failed(thrown);
-    }
+    await running[topic];
+    if (!fresh()) return;
+    running[topic] = Promise.resolve(work(fresh)).catch(thrown => { if (!(thrown instanceof Stopped)) failed(thrown); });
   }, wait);
 }

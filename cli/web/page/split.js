@@ -19,7 +19,7 @@ function wantedShown() {
       one.setAttribute("aria-label", label + ": " + title);
       return one;
     };
-    const up = button("first", "make it the main project", () => { wanted.splice(number, 1); wanted.unshift(name); });
+    const up = button("first", "first, as the main project", () => { wanted.splice(number, 1); wanted.unshift(name); });
     const away = button("×", "not wanted any more", () => wanted.splice(number, 1));
     return made("li", {}, title, number ? "" : made("span", {className: "quiet", textContent: " the main project"}), " ", number ? up : "", " ", away);
   }));
@@ -41,13 +41,13 @@ async function splitAsked() {
   if (!words.includes("--main") && !words.includes("--sample")) return say("split-said", "Say what is wanted: an article, or a sample.");
   let heardOf = "looking for the best split";
   const hand = new Hand(long.source, long.wasm), since = Date.now();
-  await hand.write(notebookPath, quick.home);
   const clock = setInterval(() => say("split-so-far", `${Math.round((Date.now() - since) / 1000)} s: ${heardOf}. You may go on working meanwhile.`), 1000);
   say("split-said", "Looking for the best split.");
   $("split-stop").hidden = false;
   $("split-do").disabled = true;
   $("split-stop").onclick = () => hand.stop();
   try {
+    await hand.write(notebookPath, quick.home);
     const tell = progress => { heardOf = progress.replace(/ \(Ctrl-C.*/, ""); };
     const answer = await hand.ask(["split", ...batch.words, ...words, ...wishesOfSplit()], batch.files, tell);
     const bars = answer.code === 0 && await hand.ask(["picture", "split", ...batch.words, ...words, ...wishesOfSplit(), "-o", "split.svg"], batch.files, tell);
@@ -63,7 +63,7 @@ async function splitAsked() {
   }
 }
 
-const wishesOfSplit = () => ["--certainty", $("certainty").value, ...unitsAsked()];
+const wishesOfSplit = () => ["--certainty", $("certainty").value, ...unitsAsked(), ...whichAsked()];
 
 function splitShown({code, out, err}, bars, batch) {
   const refused = code === 0 ? null : problem(err, batch);
