@@ -94,7 +94,8 @@ TEST_CASE("on the page two yarns have their cloth, their figures and what each i
     const auto& a = asked::heron();
     const auto b = as_would_be("combed", a);
     const auto section = two_section(a, b);
-    const auto parts = parts_of(in_both(a, b, ""));
+    const auto all = in_both(a, b, "");
+    const auto parts = parts_of(all);
     CHECK(holds(section, "Heron, combed"));
     CHECK(asked::times(section, "data:image/jpeg") == 2);
     CHECK(asked::times(section, "class=\"bar\"") == 2 * trait_count);
