@@ -7,11 +7,8 @@
 #include <filesystem>
 #include <optional>
 
-#include "catalog/reference/ordinary.hpp"
 #include "catalog/reference/own_templates.hpp"
-#include "catalog/reference/source.hpp"
 #include "catalog/text/named_reading.hpp"
-#include "catalog/text/nearest.hpp"
 #include "catalog/typed/swatch_text.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/yarns.hpp"
@@ -86,6 +83,16 @@ catalog::BatchText texts_of(const Arguments& arguments, const std::string& batch
                                : catalog::read_batch_file(batch);
     out.overlay(typed_batch(arguments));
     return out;
+}
+
+// A skein of a grist that no yarn has, in the units that it was typed in.
+std::string unlikely_skein(const Skein& skein, bool yards) {
+    const Units units(yards ? UnitChoice::imperial : UnitChoice::metric);
+    const bool swapped = in_grams(skein.mass) > in_metres(skein.length);
+    return fmt::format("{}: {} weighing {} is a yarn of {}; are the {}?", skein.name,
+                       units.yarn(skein.length), units.weighed(skein.mass),
+                       units.thickness(skein.mass / skein.length),
+                       swapped ? "length and the mass swapped" : "units right");
 }
 
 // The notebook, for a batch that is remembered.
@@ -232,7 +239,8 @@ YarnProfile informed_yarn(const catalog::MeasuredBatch& measured,
         yarn = profile(measured.batch, catalogue.yarn, insist);
     } catch (const ImplausibleYarn& doubt) {
         if (!doubt.may_insist) throw;
-        throw Refused(fmt::format("{} (--insist takes it as it is)", doubt.what()));
+        const auto said = doubt.skein ? unlikely_skein(*doubt.skein, measured.yards) : doubt.what();
+        throw Refused(fmt::format("{} (--insist takes it as it is)", said));
     }
     learn_from(hands, make_up_of(measured.batch), yarn.evidence);
     return informed(yarn, catalog::evidence_of(swatches, yarn, catalogue.fabrics));
@@ -290,64 +298,6 @@ Length read_length_option(const Arguments& arguments, std::string_view option) {
 
 double read_share_option(const Arguments& arguments, std::string_view option) {
     return catalog::read_named("--" + std::string(option), arguments.text(option), read_share);
-}
-
-namespace {
-
-bool typed_in_inches(const std::string& size) {
-    return size.find_first_of("\"'") != std::string::npos || size.find("in") != std::string::npos ||
-           size.find("yd") != std::string::npos || size.find("f") != std::string::npos;
-}
-
-}  // namespace
-
-void check_size(const Arguments& arguments, const Question& q, const Template& article) {
-    check_size(arguments, q.request.size, article);
-}
-
-void check_size(const Arguments& arguments, const std::optional<Length>& size,
-                const Template& article) {
-    if (!size || (*size >= article.smallest * 0.2 && *size <= article.largest * 5)) return;
-    const Units units(typed_in_inches(arguments.text("size")) ? UnitChoice::imperial
-                                                              : UnitChoice::metric);
-    throw Refused(fmt::format("--size {}: a {} has a {} from {} to {}", arguments.text("size"),
-                              article.article, article.measure, units.size(article.smallest),
-                              units.size(article.largest)));
-}
-
-namespace {
-
-// "'scarf' can mean fulled-scarf, garter-scarf or woven-scarf: which?"
-std::string which_of(const std::string& name, const std::vector<const Template*>& meant) {
-    constexpr std::size_t most = 8;
-    std::string list;
-    for (std::size_t m = 0; m < std::min(meant.size(), most); ++m) {
-        const bool last = m + 1 == meant.size();
-        list += fmt::format("{}{}", m == 0 ? "" : last ? " or " : ", ", meant[m]->name);
-    }
-    if (meant.size() > most) list += fmt::format(" or {} more", meant.size() - most);
-    return fmt::format("'{}' can mean {}: which? The titles do as well, in quotes", name, list);
-}
-
-}  // namespace
-
-Template find_template(const catalog::Catalogue& catalogue, const std::string& name) {
-    if (const auto* found = catalogue.template_named(name)) return *found;
-    for (const auto& bad : catalogue.left_out)
-        if (!name.empty() && bad.name == name) throw Refused(bad.why);
-    if (name.find('/') != std::string::npos || name.find(".toml") != std::string::npos) {
-        auto own = catalog::read_template_file(name, catalogue.fabrics);
-        catalog::check_new_template(catalogue, own);
-        catalog::make_ready(own, catalogue, catalog::ordinary_yarns(catalogue));
-        return own;
-    }
-    const auto meant = catalogue.templates_meant(name);
-    if (meant.size() == 1) return *meant[0];
-    if (!meant.empty()) throw Refused(which_of(name, meant));
-    auto known = catalogue.template_names();
-    for (const auto& t : catalogue.templates) known.push_back(t.title);
-    throw Refused(fmt::format("there is no template '{}'{}; see gristwright templates", name,
-                              catalog::did_you_mean(name, known)));
 }
 
 }  // namespace gristwright::cli

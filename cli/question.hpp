@@ -32,7 +32,8 @@ inline constexpr Option units_option{"units", "metric",
                                      "metric, imperial or both; else as you typed", false,
                                      "metric|imperial|both"};
 inline constexpr Option json_option{"json", "", "the answer as JSON (docs/schema)"};
-inline constexpr Option notebook_option{"notebook", "FILE", "another notebook than the default one"};
+inline constexpr Option notebook_option{"notebook", "FILE",
+                                        "another notebook than the default one"};
 inline constexpr Option date_option{"on", "2026-11-25", "the date, as you write it"};
 // Options that give or correct a batch; that ask for a plan; that shape the answer.
 std::vector<Option> batch_options();
@@ -91,14 +92,5 @@ Units units_of(const Arguments& arguments, std::string_view otherwise, NeedleNam
 // A length, or a share (0 to 1), given by an option. Throws with the option's name.
 Length read_length_option(const Arguments& arguments, std::string_view option);
 double read_share_option(const Arguments& arguments, std::string_view option);
-
-// Throws Refused for a --size that no such article has.
-void check_size(const Arguments& arguments, const Question& q, const Template& article);
-void check_size(const Arguments& arguments, const std::optional<Length>& size,
-                const Template& article);
-
-// The template of that name, or read from that path. Throws Refused with the nearest
-// name.
-Template find_template(const catalog::Catalogue& catalogue, const std::string& name);
 
 }  // namespace gristwright::cli

@@ -52,10 +52,13 @@ OtherYarn other_yarn(const Arguments& arguments, const Question& q) {
     return counted ? bought(name) : kept(arguments, name);
 }
 
-void hold_double(Role role, const Arguments& arguments, Question& q) {
-    q.measured.batch = two_strands(q.measured.batch, role);
-    q.yarn = informed_yarn(q.measured, q.hands, {}, q.catalogue, arguments.has("insist"));
-    q.yarn.cautions.push_back({Beware::two_strands, std::string(words(role))});
+// What two strands of a batch are as one yarn; `measured` becomes the batch of them.
+YarnProfile held_double(Role role, catalog::MeasuredBatch& measured, const Question& q,
+                        bool insist) {
+    measured.batch = two_strands(measured.batch, role);
+    auto out = informed_yarn(measured, q.hands, {}, q.catalogue, insist);
+    out.cautions.push_back({Beware::two_strands, std::string(words(role))});
+    return out;
 }
 
 const char* asked_of_other(Role role) {
@@ -113,9 +116,11 @@ double worth(const JudgedPlan& judged) {
     return judged.plan.reach == Reach::short_of ? 0 : judged.judgement.score;
 }
 
-void offer(const Template& article, Role role, const Question& q, double alone,
-           std::vector<InPart>& out) {
-    InPart part{judged_plan(in_role(article, role), q), 0, role};
+void offer(const Template& article, Role role, const YarnProfile& yarn, const Question& q,
+           double alone, std::vector<InPart>& out) {
+    InPart part{
+        judged_plan(in_role(article, role), yarn, q.catalogue.fabrics, q.measured.owned, q.request),
+        0, role};
     part.gained = worth(part.judged) - alone;
     const bool small =
         part.judged.plan.need.mid < part.judged.plan.have.mid * constants::worth_a_part;
@@ -131,12 +136,10 @@ std::map<std::string, double> alone_worth(const Ranked& ranked) {
     return out;
 }
 
-Question doubled(const Question& q) {
-    Question out = q;
-    Arguments insisting;  // two strands of a thick yarn are thicker still: that stops no answer
-    insisting.options["insist"] = {"yes"};
-    hold_double(Role::doubled, insisting, out);
-    return out;
+// Two strands of a thick yarn are thicker still: that stops no answer.
+YarnProfile doubled(const Question& q) {
+    auto measured = q.measured;
+    return held_double(Role::doubled, measured, q, true);
 }
 
 const char* as_typed(Role role) { return role == Role::doubled ? "double" : "weft"; }
@@ -200,7 +203,7 @@ Question of_other_yarn(const Arguments& arguments, const Question& q) {
 Template part_played(const Arguments& arguments, Template article, Question& q) {
     q.request.other = other_yarn(arguments, q);
     const auto role = role_named(arguments.text("as", "whole")).value_or(Role::whole);
-    if (doubles(role)) hold_double(role, arguments, q);
+    if (doubles(role)) q.yarn = held_double(role, q.measured, q, arguments.has("insist"));
     if (role == Role::whole) {
         need_two(arguments, article);
         return article;
@@ -244,8 +247,8 @@ std::string better_in_part(const Ranked& alone, const Question& q, std::string_v
         const double by_itself = found == had.end() ? 0 : found->second;
         // On a frame with pins warp and weft are one thread.
         if (article.craft == Craft::woven && article.loom != Loom::pins)
-            offer(article, Role::weft, q, by_itself, parts);
-        offer(article, Role::doubled, two, by_itself, parts);
+            offer(article, Role::weft, q.yarn, q, by_itself, parts);
+        offer(article, Role::doubled, two, q, by_itself, parts);
     }
     if (parts.empty()) return "";
     std::stable_sort(parts.begin(), parts.end(), [](const auto& a, const auto& b) {

@@ -5,6 +5,7 @@
 #include <cstdlib>
 
 #include "catalog/text/nearest.hpp"
+#include "cli/article_asked.hpp"
 #include "cli/lifesign.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/roles.hpp"

@@ -218,7 +218,10 @@ std::optional<Level> level(const Row& row, Behaviour which) {
     const auto high =
         dash == std::string::npos ? low : level_end(row, std::string_view(text).substr(dash + 1));
     if (high < low) throw row.wrong(fmt::format("{}: '{}' runs downwards", column, text));
-    return Level{low, high, row.word(column + "_mark", mark_named)};
+    const auto mark = row.word(column + "_mark", mark_named);
+    if (mark == Mark::read || mark == Mark::cited)
+        throw row.wrong(column + ": no page has levels from 0 to 1: derived at best");
+    return Level{low, high, mark};
 }
 
 // The mark that "from memory - unverified (diameter); upper staple read" begins with.

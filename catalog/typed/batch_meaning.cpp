@@ -1,21 +1,17 @@
 // What the texts of a batch mean: every measurement read, every word known or asked about.
 #include <algorithm>
 #include <array>
-#include <charconv>
-
 #include <cmath>
 #include <numbers>
 
 #include "catalog/text/bad_text.hpp"
-#include "catalog/text/named_reading.hpp"
-#include "catalog/text/nearest.hpp"
 #include "catalog/typed/batch_text.hpp"
 #include "catalog/typed/colour_reading.hpp"
+#include "catalog/typed/equipment_reading.hpp"
 #include "catalog/typed/fibre_reading.hpp"
-#include "catalog/typed/needle_reading.hpp"
 #include "catalog/typed/ply_reading.hpp"
+#include "catalog/typed/written_reading.hpp"
 #include "engine/cloth/constants.hpp"
-#include "engine/project/constants.hpp"
 #include "engine/units/constants.hpp"
 #include "engine/units/failure.hpp"
 #include "engine/units/plain.hpp"
@@ -28,47 +24,11 @@ namespace {
 
 using namespace constants;
 
-Refused wrong(const Written& at, const std::string& why) {
-    return Refused(fmt::format("{}: {}", at.where, why));
-}
-
-template <class Read>
-auto measured(const Written& at, Read read) {
-    return read_named(at.where, at.text, read);
-}
-
-template <class Enum>
-Enum one_of(const Written& at, std::initializer_list<std::pair<const char*, Enum>> list) {
-    std::vector<std::string> words;
-    for (const auto& [word, value] : list) {
-        if (at.text == word) return value;
-        words.emplace_back(word);
-    }
-    throw wrong(at, not_one_of(at.text, words));
-}
-
-int whole(const Written& at, int low, int high) {
-    int value = 0;
-    const auto end = at.text.data() + at.text.size();
-    const auto read = std::from_chars(at.text.data(), end, value);
-    if (read.ec != std::errc{} || read.ptr != end || value < low || value > high ||
-        (at.text.size() > 1 && at.text[0] == '0'))
-        throw wrong(at,
-                    fmt::format("'{}' is not a whole number from {} to {}", at.text, low, high));
-    return value;
-}
-
 bool imperial(const std::string& length) {
     const auto typed = plain(length);
     for (const char* unit : {"yd", "yard", "ft", "feet", "foot", "in", "\"", "'"})
         if (typed.find(unit) != std::string::npos) return true;
     return false;
-}
-
-Refused out_of_range(const Written& at, std::string_view what, const Constant& least,
-                     const Constant& most) {
-    return wrong(at, fmt::format("'{}': {} {} to {} {}", at.text, what, plainly(least),
-                                 plainly(most), most.unit));
 }
 
 class Meaning {
@@ -81,17 +41,12 @@ class Meaning {
         read_skeins();
         read_make_up();
         read_fibre();
-        read_equipment();
+        out_.owned = read_equipment(text_, catalogue_.spoken);
         return std::move(out_);
     }
 
   private:
-    const Written* one(std::string_view key) const {
-        const auto found = text_.fields.find(key);
-        if (found == text_.fields.end() || found->second.empty()) return nullptr;
-        const auto& last = found->second.back();
-        return last.text.empty() ? nullptr : &last;
-    }
+    const Written* one(std::string_view key) const { return one_text(text_, key); }
 
     void read_skeins() {
         auto& batch = out_.batch;
@@ -227,7 +182,7 @@ class Meaning {
 
     int plies_of(const Written& at) {
         if (const auto* said = catalogue_.spoken.find("plies", at.text); said)
-            return whole({meant(at, "plies", {}), at.where}, 1, 12);
+            return whole_number({meant(at, "plies", {}), at.where}, 1, 12);
         const bool noughts = at.text.size() > 1 && at.text[0] == '0';
         const int count = noughts ? 0 : count_of_plies(at.text, catalogue_.spoken);
         if (count > 0) return count;
@@ -305,62 +260,6 @@ class Meaning {
             fibre[0].staple_low = range.first;
             fibre[0].staple_high = range.second;
         }
-    }
-
-    // The texts of `key`, those that stand in one text apart.
-    std::vector<Written> each(const char* key) const {
-        std::vector<Written> out;
-        const auto found = text_.fields.find(key);
-        if (found == text_.fields.end()) return out;
-        for (const auto& at : found->second)
-            for (auto& part : apart(at.text)) out.push_back({std::move(part), at.where});
-        return out;
-    }
-
-    // "10 epi" or, its hole measured, "10 epi hole 1.5mm".
-    Heddle heddle(const Written& at) const {
-        const auto found = at.text.find(" hole ");
-        const Written count{at.text.substr(0, found), at.where};
-        Heddle out = measured(count, [](const std::string& t) { return read_heddle(t); });
-        if (found == std::string::npos) return out;
-        const Written hole{at.text.substr(found + 6), at.where};
-        out.hole = measured(hole, [](const std::string& t) { return read_length(t).value; });
-        if (out.hole < millimetres(narrowest_hole) || out.hole > millimetres(widest_hole))
-            throw out_of_range(hole, "holes of heddles are", narrowest_hole, widest_hole);
-        return out;
-    }
-
-    // What an owner says of one end of a warp; nothing where it is not said.
-    std::optional<Length> warp_end(const char* key, const char* are, const Constant& least,
-                                   const Constant& most) const {
-        const auto* at = one(key);
-        if (!at) return {};
-        if (least <= 0 && (at->text == "0" || at->text == "0cm" || at->text == "none"))
-            return Length{};
-        const auto length =
-            measured(*at, [](const std::string& t) { return read_length(t).value; });
-        if (length < centimetres(least) || length > centimetres(most))
-            throw out_of_range(*at, are, least, most);
-        return length;
-    }
-
-    void read_equipment() {
-        for (const auto& at : each("heddles")) out_.owned.heddles.push_back(heddle(at));
-        for (const auto& at : each("needles"))
-            out_.owned.needles.push_back(measured(
-                at, [&](const std::string& t) { return read_needle(t, catalogue_.spoken); }));
-        if (const auto* at = one("loom_width")) {
-            const auto width = measured(*at, [](const std::string& t) {
-                return read_length(t, {centimetres(narrowest_loom), centimetres(widest_loom)})
-                    .value;
-            });
-            if (width < centimetres(narrowest_loom) || width > centimetres(widest_loom))
-                throw out_of_range(*at, "looms are", narrowest_loom, widest_loom);
-            out_.owned.loom_width = width;
-        }
-        out_.owned.loom_waste = warp_end("loom_waste", "loom waste is", least_waste, most_waste);
-        out_.owned.fringe = warp_end("fringe", "fringes are", no_fringe, longest_fringe);
-        if (const auto* at = one("shafts")) out_.owned.shafts = whole(*at, 2, 32);
     }
 
     const BatchText& text_;

@@ -42,6 +42,9 @@ struct BatchText {
 // Throw BadText for what is not TOML or CSV, an unknown key, a column that is missing.
 BatchText read_batch_toml(std::string_view text, const std::string& file);
 BatchText read_batch_csv(std::string_view text, const std::string& file);
+// The TOML that reads as the same texts, but for their places: every text in double quotes. Notes
+// are not written.
+std::string toml_of(const BatchText& text);
 // By the file's ending, .toml or .csv. Throws MissingFile.
 BatchText read_batch_file(const std::string& path);
 

@@ -11,11 +11,11 @@
 #include "cli/output/layout.hpp"
 #include "cli/output/mind.hpp"
 #include "cli/output/next.hpp"
+#include "cli/output/reason_words.hpp"
 #include "cli/output/two_yarns.hpp"
 #include "cli/output/working.hpp"
 #include "cli/ranking.hpp"
 #include "cli/would_be.hpp"
-#include "engine/suitability/reasons.hpp"
 #include "engine/units/failure.hpp"
 
 namespace gristwright::cli {
@@ -53,9 +53,9 @@ std::string side_by_side(const JudgedPlan& a, const JudgedPlan& b, const Questio
     out += two("uses", [&](const JudgedPlan& j) { return q.units.yarn_range(j.plan.need); });
     out += two("left", [&](const JudgedPlan& j) { return q.units.yarn(j.plan.left()); });
     out += two("certainty", [](const JudgedPlan& j) { return percent(j.plan.certainty); });
-    out += two("for", [&](const JudgedPlan& j) { return joined(in_favour(j.judgement, q.yarn)); });
+    out += two("for", [&](const JudgedPlan& j) { return joined(said_in_favour(j.judgement, q.yarn)); });
     out += two("against", [&](const JudgedPlan& j) {
-        const auto said = joined(against(j.judgement, j.plan, q.yarn));
+        const auto said = joined(said_against(j.judgement, j.plan, q.yarn));
         return said.empty() ? "nothing much" : said;
     });
     return out;

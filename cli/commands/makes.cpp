@@ -12,11 +12,11 @@
 #include "cli/output/mind.hpp"
 #include "cli/output/next.hpp"
 #include "cli/output/ranked_lines.hpp"
+#include "cli/output/reason_words.hpp"
 #include "cli/output/working.hpp"
 #include "cli/output/yarn_words.hpp"
 #include "cli/ranking.hpp"
 #include "cli/roles.hpp"
-#include "engine/suitability/reasons.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -32,8 +32,8 @@ std::string counted(int number) {
 }
 
 std::string for_and_against(const JudgedPlan& judged, const YarnProfile& yarn) {
-    auto pro = in_favour(judged.judgement, yarn);
-    auto con = against(judged.judgement, judged.plan, yarn);
+    auto pro = said_in_favour(judged.judgement, yarn);
+    auto con = said_against(judged.judgement, judged.plan, yarn);
     pro.resize(std::min<std::size_t>(pro.size(), 3));
     con.resize(std::min<std::size_t>(con.size(), 3));
     std::string out;

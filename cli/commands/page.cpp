@@ -2,7 +2,10 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
+
 #include "cli/output/layout.hpp"
+#include "cli/output/live_page.hpp"
 #include "cli/output/next.hpp"
 #include "cli/output/page.hpp"
 #include "cli/output/page_file.hpp"
@@ -56,10 +59,28 @@ std::string sheet_of(const std::string& article, const std::string& batch,
     return whole.empty() ? "" : whole + " -o " + article + ".html";
 }
 
+constexpr Option live_option{"live", "",
+                             "the whole tool in one page with this batch inside, to try every idea "
+                             "on: it works without a network and runs a script"};
+
+// In the live page everything is chosen there: an option that it would lose is refused.
+void check_live(const Arguments& arguments) {
+    if (arguments.words.size() > 1)
+        throw Misused("--live takes one batch: another is chosen in the page");
+    const auto kept = together({page_file_options(""), batch_options(), {live_option}});
+    for (const auto& [name, values] : arguments.options)
+        if (std::none_of(kept.begin(), kept.end(),
+                         [&, &typed = name](const Option& o) { return o.name == typed; }))
+            throw Misused(fmt::format("--{} is not kept by --live: choose that in the page", name));
+}
+
 Answer run(const Arguments& arguments) {
     check_page_file(arguments, "page");
     const auto batch = arguments.words.empty() ? "" : arguments.words[0];
+    if (arguments.has(live_option.name)) check_live(arguments);
     auto q = ask(arguments, batch);
+    if (arguments.has(live_option.name))
+        return page_file(arguments, live_page(batch_text(arguments, batch)), q);
     const PageSections sections{
         split(arguments, q), answers(arguments, q, batch), kept(arguments, q, batch),
         two_yarns(arguments, q),
@@ -78,13 +99,14 @@ Command page_command() {
         "[BATCH.toml | SKEINS.csv] [BATCH]",
         0,
         2,
-        together(
-            {page_file_options("heron.html"),
-             {would_be_option, {"suggestions", "SUGGESTIONS.csv", "answer these on the page too"}},
-             split_options(),
-             plan_options(),
-             batch_options(),
-             {units_option}}),
+        together({page_file_options("heron.html"),
+                  {live_option,
+                   would_be_option,
+                   {"suggestions", "SUGGESTIONS.csv", "answer these on the page too"}},
+                  split_options(),
+                  plan_options(),
+                  batch_options(),
+                  {units_option}}),
         run,
         "heron.toml -o heron.html"};
 }

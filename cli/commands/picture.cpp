@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "catalog/text/nearest.hpp"
+#include "cli/article_asked.hpp"
 #include "cli/out_file.hpp"
 #include "cli/output/charts.hpp"
 #include "cli/output/cloth_picture.hpp"

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "cli/article_asked.hpp"
 #include "cli/for_whom.hpp"
 #include "cli/output/article_words.hpp"
 #include "cli/output/describe.hpp"
@@ -12,6 +13,7 @@
 #include "cli/output/layout.hpp"
 #include "cli/output/next.hpp"
 #include "cli/output/place_words.hpp"
+#include "cli/output/reason_words.hpp"
 #include "cli/output/steps.hpp"
 #include "cli/output/units_in_words.hpp"
 #include "cli/output/why_not.hpp"
@@ -22,7 +24,6 @@
 #include "engine/evidence/next_step.hpp"
 #include "engine/project/order.hpp"
 #include "engine/project/words.hpp"
-#include "engine/suitability/reasons.hpp"
 
 namespace gristwright::cli {
 namespace {

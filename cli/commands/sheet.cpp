@@ -1,5 +1,6 @@
 #include "cli/commands/sheet.hpp"
 
+#include "cli/article_asked.hpp"
 #include "cli/for_whom.hpp"
 #include "cli/output/page_file.hpp"
 #include "cli/output/sheet.hpp"

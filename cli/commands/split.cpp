@@ -14,6 +14,7 @@
 #include "cli/output/mind.hpp"
 #include "cli/output/next.hpp"
 #include "cli/output/split_words.hpp"
+#include "cli/output/working.hpp"
 #include "cli/roles.hpp"
 #include "cli/split_asked.hpp"
 #include "cli/yarns.hpp"
@@ -227,7 +228,7 @@ std::string split_working(const Split& s, const SplitAsked& asked) {
         out +=
             wrapped(fmt::format("{} = {:g} {} [{}]", c.name, c.value, c.unit, words(c.mark)), 6) +
             "\n";
-    return out;
+    return out + not_shown();
 }
 
 std::vector<const Template*> articles_of(const SplitAsked& asked) {

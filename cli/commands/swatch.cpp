@@ -8,7 +8,6 @@
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
-#include "cli/output/units_in_words.hpp"
 #include "cli/output/yarn_words.hpp"
 
 namespace gristwright::cli {

@@ -8,6 +8,7 @@
 #include "catalog/reference/choices.hpp"
 #include "catalog/reference/source.hpp"
 #include "catalog/text/nearest.hpp"
+#include "cli/article_asked.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/question.hpp"

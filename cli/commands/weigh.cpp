@@ -5,11 +5,11 @@
 #include <nlohmann/json.hpp>
 
 #include "catalog/typed/swatch_text.hpp"
+#include "cli/article_asked.hpp"
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/place_words.hpp"
-#include "cli/output/units_in_words.hpp"
 #include "engine/evidence/progress.hpp"
 #include "engine/evidence/skein_ends.hpp"
 #include "engine/units/failure.hpp"
@@ -149,28 +149,51 @@ Answer weigh_knitted(const Plan& plan, const Question& q, const std::vector<Weig
 }
 
 // Cloth was made and the ball is as heavy as before: nothing can be told from that.
-void question_weft(const std::vector<Weighing>& weighings) {
-    const auto &first = weighings.front(), &last = weighings.back();
-    if (last.woven <= first.woven || last.ball < first.ball) return;
-    throw Refused(
-        fmt::format("{:.0f} cm are woven and the ball weighs {:.1f} g, as much as at the start: is "
-                    "it the ball in work?",
-                    in_centimetres(last.woven), in_grams(last.ball)));
-}
-
 Answer weigh_woven(const Plan& plan, const Question& q, const std::vector<Weighing>& weighings) {
-    question_weft(weighings);
     const auto p = weft_progress(plan, q.yarn.linear_density.mid, weighings, scale_of(q));
     return answer(q, woven_text(plan, p, q.units), woven_json(p));
 }
 
-// A question of the engine's stands in metric.
+// What is asked of a weighing that cannot be, in the units of the batch.
+std::string question_of(const DoubtfulWeighing& doubtful, const Plan& plan, const Units& units) {
+    using Doubt = DoubtfulWeighing::Doubt;
+    const auto &before = doubtful.before, &now = doubtful.now;
+    const auto& piece = plan.pieces.front();
+    switch (doubtful.doubt) {
+        case Doubt::heavier_ball:
+            return fmt::format(
+                "the ball weighs {} and weighed {} before: did a skein join it, or is it "
+                "another ball?",
+                units.weighed(now.ball), units.weighed(before.ball));
+        case Doubt::earlier_row:
+            return fmt::format("row {:.0f} comes after row {:.0f}: was some of it ripped back?",
+                               now.row, before.row);
+        case Doubt::less_cloth:
+            return fmt::format("{} woven comes after {}: was some of it taken out?",
+                               units.size(now.woven), units.size(before.woven));
+        case Doubt::too_many_rows:
+            return fmt::format(
+                "row {:.0f}: the {} has {} rows in this plan; count those of it alone", now.row,
+                piece.piece->name, piece.rows);
+        case Doubt::nothing_used:
+            return fmt::format(
+                "{:.0f} rows are worked and the ball weighs {}, as much as at the start: "
+                "is it the ball in work?",
+                now.row, units.weighed(now.ball));
+        case Doubt::no_weft_used:
+            break;
+    }
+    return fmt::format(
+        "{} are woven and the ball weighs {}, as much as at the start: is it the ball in work?",
+        units.size(now.woven), units.weighed(now.ball));
+}
+
 Answer told_of(const Plan& plan, const Question& q, const std::vector<Weighing>& weighings) {
     try {
         return plan.article->craft == Craft::woven ? weigh_woven(plan, q, weighings)
                                                    : weigh_knitted(plan, q, weighings);
-    } catch (const Refused& question) {
-        throw Refused(in_units(question.what(), q.units));
+    } catch (const DoubtfulWeighing& doubtful) {
+        throw Refused(question_of(doubtful, plan, q.units));
     }
 }
 

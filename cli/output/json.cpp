@@ -4,9 +4,9 @@
 #include <nlohmann/json.hpp>
 
 #include "cli/output/layout.hpp"
+#include "cli/output/reason_words.hpp"
 #include "cli/output/yarn_words.hpp"
 #include "engine/project/role.hpp"
-#include "engine/suitability/reasons.hpp"
 #include "engine/yarn/count.hpp"
 
 namespace gristwright::cli {
@@ -208,8 +208,8 @@ Json to_json(const JudgedPlan& judged, const YarnProfile& yarn) {
             {"grams", number(in_grams(plan.mass))},
             {"pieces", pieces},
             {"obstacles", obstacles},
-            {"for", texts(in_favour(judged.judgement, yarn))},
-            {"against", texts(against(judged.judgement, plan, yarn))},
+            {"for", texts(said_in_favour(judged.judgement, yarn))},
+            {"against", texts(said_against(judged.judgement, plan, yarn))},
             {"factors", factors(judged, yarn)},
             {"cautions", texts(own_cautions(plan, yarn, Units{UnitChoice::metric}))}};
 }

@@ -3,6 +3,7 @@
 #include <kainjow/mustache.hpp>
 
 #include "catalog/typed/swatch_text.hpp"
+#include "cli/article_asked.hpp"
 #include "cli/output/article_drawing.hpp"
 #include "cli/output/article_words.hpp"
 #include "cli/output/charts.hpp"

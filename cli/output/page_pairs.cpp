@@ -8,7 +8,7 @@
 #include "cli/output/article_words.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/page_parts.hpp"
-#include "engine/suitability/reasons.hpp"
+#include "cli/output/reason_words.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -57,11 +57,11 @@ PageData pair_rows(const Pair& pair, const Question& q) {
     row("Left over", [&](const JudgedPlan& j) { return q.units.yarn(j.plan.left()); });
     row("Certainty", [](const JudgedPlan& j) { return percent(j.plan.certainty); });
     row("For", [&](const JudgedPlan& j) {
-        const auto said = joined(in_favour(j.judgement, q.yarn));
+        const auto said = joined(said_in_favour(j.judgement, q.yarn));
         return said.empty() ? std::string("nothing in particular") : said;
     });
     row("Against", [&](const JudgedPlan& j) {
-        const auto said = joined(against(j.judgement, j.plan, q.yarn));
+        const auto said = joined(said_against(j.judgement, j.plan, q.yarn));
         return said.empty() ? std::string("nothing much") : said;
     });
     return rows;

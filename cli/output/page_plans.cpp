@@ -8,7 +8,7 @@
 #include "cli/output/charts.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/page_parts.hpp"
-#include "engine/suitability/reasons.hpp"
+#include "cli/output/reason_words.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -63,8 +63,8 @@ PageData card_data(const JudgedPlan& judged, const Minded& minded, const Questio
     if (!points_lost(judged.judgement).empty())
         out.set("factors", lost_chart(judged.judgement).inlined("factors" + id));
     set_text(out, "met", lost_words(judged.judgement));
-    set_text(out, "pro", capital(joined(in_favour(judged.judgement, q.yarn))));
-    set_text(out, "con", capital(joined(against(judged.judgement, judged.plan, q.yarn))));
+    set_text(out, "pro", capital(joined(said_in_favour(judged.judgement, q.yarn))));
+    set_text(out, "con", capital(joined(said_against(judged.judgement, judged.plan, q.yarn))));
     set_text(out, "stands", capital(obstacles(judged.plan)));
     if (auto own = minded.of(judged); own.list_value().size() > 0) {
         PageData also;

@@ -5,9 +5,9 @@
 #include <algorithm>
 
 #include "cli/output/layout.hpp"
+#include "cli/output/reason_words.hpp"
 #include "cli/output/size_words.hpp"
 #include "cli/output/table.hpp"
-#include "engine/suitability/reasons.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -153,7 +153,7 @@ std::vector<NotServed> by_reason(const std::vector<JudgedPlan>& plans, const Yar
     std::vector<NotServed> out;
     for (const auto& judged : plans) {
         // The need that decides, else the wish that costs most.
-        const auto con = against(judged.judgement, judged.plan, yarn);
+        const auto con = said_against(judged.judgement, judged.plan, yarn);
         const auto why = con.empty() ? "any ordinary yarn serves it better" : con.front();
         auto at = std::find_if(out.begin(), out.end(), [&](const auto& r) { return r.why == why; });
         if (at == out.end()) at = out.insert(at, {why, {}});

@@ -7,60 +7,20 @@
 #include "cli/output/describe.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/reply_measures.hpp"
+#include "cli/output/reply_names.hpp"
 #include "cli/output/reply_topics.hpp"
+#include "cli/output/reply_yarn.hpp"
 #include "engine/suggestion/constants.hpp"
-#include "engine/suitability/constants.hpp"
 #include "engine/yarn/count.hpp"
 
 namespace gristwright::cli {
 namespace {
-
-// Lists in a reply end with a word: "a hat, mitts and socks".
-std::string listed(const std::vector<std::string>& parts, std::string_view last) {
-    std::string out;
-    for (std::size_t i = 0; i < parts.size(); ++i)
-        out += (i == 0 ? "" : i + 1 == parts.size() ? fmt::format(" {} ", last) : ", ") + parts[i];
-    return out;
-}
-
-std::string small(std::string title) {
-    if (title[0] >= 'A' && title[0] <= 'Z') title[0] = static_cast<char>(title[0] - 'A' + 'a');
-    return title;
-}
-
-// "a hat", "an ear headband"; "mittens".
-std::string with_article(const std::string& noun) {
-    if (noun.back() == 's') return noun;
-    const bool vowel = std::string_view("aeiou").find(noun[0]) != std::string_view::npos;
-    return (vowel ? "an " : "a ") + noun;
-}
-
-// "3 hats", "2 pairs of mitts".
-std::string counted(int count, const std::string& craft, const std::string& kind) {
-    const bool pairs = kind.back() == 's' && kind != "squares";
-    return fmt::format("{}{} {}{}{}", count, pairs ? " pairs of" : "",
-                       craft.empty() ? "" : craft + " ", kind,
-                       pairs               ? ""
-                       : kind == "squares" ? ""
-                                           : "s");
-}
-
-// The catalogue's word for it; the word as typed for what the catalogue does not have.
-std::string said_of(const ThingAnswer& thing) {
-    const bool ours = thing.article && !thing.as_nearest;
-    auto word = ours ? thing.wanted.kind : thing.wanted.said;
-    return thing.wanted.count > 1 ? counted(thing.wanted.count, "", word) : with_article(word);
-}
 
 std::string thanks(const SuggestionAnswer& a) {
     std::vector<std::string> all;
     for (const auto& thing : a.things) all.push_back(said_of(thing));
     return fmt::format("Thank you for the idea of {}!",
                        listed(all, a.taken.alternatives ? "or" : "and"));
-}
-
-std::string template_words(const SuggestionAnswer& a) {
-    return fmt::format("{} ({})", with_article(small(a.article->title)), words(a.article->craft));
 }
 
 // What was asked for and is not reckoned, said before any number; then what was taken instead.
@@ -132,9 +92,8 @@ std::string metres_sentence(const SuggestionAnswer& a, const YarnProfile& yarn,
                                measured(t, units.size(a.size_that_fits)), units.size(a.size));
         case Reach::short_of:
             return fmt::format(
-                "{}: with {} for safety it is short by {}; about {} of fibre more "
-                "would do.",
-                needs, units.yarn(a.margin), units.yarn(a.short_by), units.mass(a.spin_more));
+                "{}: with {} for safety it is short by {}; about {} of fibre more would do.", needs,
+                units.yarn(a.margin), units.yarn(a.short_by), units.mass(a.spin_more));
     }
     return "";
 }
@@ -164,50 +123,6 @@ std::string each_sentence(const SuggestionAnswer& a, const Units& units) {
                fmt::format("{}{}.", listed(parts, "and"), a.taken.alternatives ? " instead" : ""));
 }
 
-std::string role_sentence(const SuggestionAnswer& a, const Units& units) {
-    switch (a.taken.role) {
-        case YarnRole::weft_only:
-            return a.role_reckoned ? "The warp is then another yarn."
-                                   : "As weft I have not reckoned it.";
-        case YarnRole::warp_only:
-            return a.role_reckoned ? "The weft is then another yarn."
-                                   : "As warp I have not reckoned it.";
-        case YarnRole::border:
-            return a.role_reckoned ? "That is the border; the middle is another yarn."
-                                   : fmt::format(
-                                         "The border or edge alone ({}) I have not "
-                                         "reckoned: the figure is for the whole piece.",
-                                         a.taken.role_said);
-        case YarnRole::doubled:
-            return a.role_reckoned
-                       ? "That is held double: two strands of it in every stitch."
-                       : "Doubled I have not reckoned it: the figure is for a single strand.";
-        case YarnRole::with_another:
-            return fmt::format(
-                "A second yarn would share the work: the figure is for all of it in "
-                "this one; half and half it takes about {}.",
-                units.yarn(a.need.mid / 2));
-        case YarnRole::plied_again:
-            return a.role_reckoned
-                       ? "That is plied again, two of it together: it is another yarn then, so "
-                         "measure it before you begin."
-                       : "Plied again it is another yarn, which I have not reckoned: measure it "
-                         "anew.";
-        case YarnRole::fulled:
-            return "Fulling cannot be undone: full a sample first.";
-        case YarnRole::all:
-            return a.largest < a.article->smallest
-                       ? fmt::format("All of it comes to {}, smaller than it is made.",
-                                     measured(*a.article, units.size(a.largest)))
-                       : fmt::format("With all of it used it comes to about {}.",
-                                     measured(*a.article, units.size(a.largest)));
-        case YarnRole::part:
-        case YarnRole::unsaid:
-            break;
-    }
-    return "";
-}
-
 std::string form_sentence(const SuggestionAnswer& a) {
     const auto& main = a.things[a.main];
     if (!main.form_missed) return "";
@@ -220,46 +135,6 @@ std::string fabric_sentence(const SuggestionAnswer& a) {
     if (!left_out(a).empty()) return "";
     if (!wanted.fabric.named()) return a.plain ? "" : fmt::format("That is in {}.", a.fabric);
     return fmt::format("I reckoned it in {}.", wanted.fabric.in(a.article->craft));
-}
-
-// The dearest factor in a few plain words; empty when nothing is lost.
-std::string character_sentence(const SuggestionAnswer& a) {
-    const Factor* dearest = nullptr;
-    auto name = FactorName::definition;
-    for (std::size_t f = 0; f < factor_count; ++f) {
-        const auto& factor = a.judgement.factors[f];
-        const bool trait = f < static_cast<std::size_t>(FactorName::cover);
-        if (trait && factor.had > factor.wanted - constants::factor_worth_saying) continue;
-        if (factor.cost < 3 || (dearest && factor.cost <= dearest->cost)) continue;
-        dearest = &factor;
-        name = static_cast<FactorName>(f);
-    }
-    if (!dearest) return "";
-    switch (name) {
-        case FactorName::definition:
-            return "Its stitches would blur.";
-        case FactorName::drape:
-            return "It would hang more stiffly than I would want.";
-        case FactorName::softness:
-            return "It is less soft than I would want for it.";
-        case FactorName::wear:
-            return "It would not wear as long as I would want.";
-        case FactorName::warmth:
-            return "It is less warm than I would want.";
-        case FactorName::elasticity:
-            return "It has little spring for it.";
-        case FactorName::warp_fitness:
-            return "As warp it is delicate.";
-        case FactorName::consistency:
-            return "The skeins differ, and that would show.";
-        case FactorName::cover:
-            return "The cloth would not close as it should.";
-        case FactorName::fineness:
-            return "It is usually made in another weight of yarn.";
-        case FactorName::equipment:
-            return "My needles or loom do not quite fit it.";
-    }
-    return "";
 }
 
 std::string other_craft_sentence(const SuggestionAnswer& a, const Units& units) {
@@ -325,23 +200,6 @@ std::string metres_verdict(const SuggestionAnswer& a, const Units& units) {
     if (!a.answered) return a.ask.empty() ? "a question about the yarn" : "asked back";
     if (a.reach == Reach::short_of) return "short by " + units.yarn(a.short_by);
     return std::string(words(a.reach));
-}
-
-std::vector<std::string> left_out(const SuggestionAnswer& a) {
-    std::vector<std::string> out;
-    for (const auto& thing : a.things)
-        if (!thing.article || thing.as_nearest) out.push_back(said_of(thing));
-    for (const auto& unmade : a.taken.not_known) out.push_back(unmade.said);
-    return out;
-}
-
-std::string named(const ThingAnswer& thing) {
-    if (!thing.article) return said_of(thing);
-    const auto& kind = thing.article->article;
-    const auto craft = words(thing.article->craft);
-    if (thing.wanted.count > 1) return counted(thing.wanted.count, std::string(craft), kind);
-    // Mitts and socks come in pairs: "knitted socks", but "a knitted hat".
-    return fmt::format("{}{} {}", kind.back() == 's' ? "" : "a ", craft, kind);
 }
 
 std::string reply(const Suggestion& s, const SuggestionAnswer& a, const YarnProfile& yarn,

@@ -18,10 +18,4 @@ std::string reply(const Suggestion& suggestion, const SuggestionAnswer& answer,
 // "enough", "enough if smaller", "short by 40 m"; or "asked back".
 std::string metres_verdict(const SuggestionAnswer& answer, const Units& units);
 
-// What was asked for and is not in the answer: "brioche", "a capelet"; each as it was typed.
-std::vector<std::string> left_out(const SuggestionAnswer& answer);
-
-// "a knitted hat", "knitted socks", "three knitted hats".
-std::string named(const ThingAnswer& thing);
-
 }  // namespace gristwright::cli

@@ -5,7 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include "cli/output/layout.hpp"
-#include "cli/output/reply.hpp"
+#include "cli/output/reply_names.hpp"
 
 namespace gristwright::cli {
 namespace {

@@ -9,9 +9,9 @@
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/mind.hpp"
+#include "cli/output/reason_words.hpp"
 #include "cli/output/size_words.hpp"
 #include "cli/output/table.hpp"
-#include "engine/suitability/reasons.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -34,11 +34,11 @@ std::string first_besides(const std::vector<std::string>& these,
 
 std::string reason(const JudgedPlan& better, const Question& of_better, const char* better_name,
                    const JudgedPlan& worse, const Question& of_worse, const char* worse_name) {
-    const auto all = against(worse.judgement, worse.plan, of_worse.yarn);
-    const auto con = first_besides(all, against(better.judgement, better.plan, of_better.yarn));
+    const auto all = said_against(worse.judgement, worse.plan, of_worse.yarn);
+    const auto con = first_besides(all, said_against(better.judgement, better.plan, of_better.yarn));
     if (!con.empty()) return fmt::format("{}: {}", worse_name, con);
-    const auto pro = first_besides(in_favour(better.judgement, of_better.yarn),
-                                   in_favour(worse.judgement, of_worse.yarn));
+    const auto pro = first_besides(said_in_favour(better.judgement, of_better.yarn),
+                                   said_in_favour(worse.judgement, of_worse.yarn));
     if (!pro.empty()) return fmt::format("{}: {}", better_name, pro);
     if (!all.empty()) return fmt::format("{}: {}, more so", worse_name, all.front());
     return fmt::format("{} has more of what it asks", better_name);

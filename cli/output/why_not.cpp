@@ -7,8 +7,8 @@
 
 #include "cli/output/article_words.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/reason_words.hpp"
 #include "cli/ranking.hpp"
-#include "engine/suitability/reasons.hpp"
 
 namespace gristwright::cli {
 namespace {

@@ -6,6 +6,7 @@
 
 #include "cli/output/layout.hpp"
 #include "engine/cloth/constants.hpp"
+#include "engine/cloth/sett_share.hpp"
 #include "engine/cloth/spacing_words.hpp"
 #include "engine/evidence/constants.hpp"
 #include "engine/project/constants.hpp"
@@ -146,7 +147,7 @@ std::string lost(Loss loss) {
                        100 * loss.high);
 }
 
-std::string woven_steps(const WovenCloth& w, const YarnProfile& yarn) {
+std::string woven_steps(const WovenCloth& w, const YarnProfile& yarn, Spacing purpose) {
     auto out = step(fmt::format(
         "{}: squeezed diameter {:.3f} mm, {:.2f} sqrt(yd/lb) of them to the inch{}; greatest sett "
         "{:.1f} ends/10 cm",
@@ -160,11 +161,10 @@ std::string woven_steps(const WovenCloth& w, const YarnProfile& yarn) {
                                w.weave->interlacing.threads, w.weave->interlacing.intersections));
     out += figure(constants::woollen_c) + figure(constants::worsted_c);
     if (yarn.wraps_measured) out += figure(constants::loft_in_cloth);
-    out +=
-        step(fmt::format("{}: {:.1f} ends/10 cm = {:.0f} %; {:.0f} to {:.0f} % wanted "
-                         "(general 75 to 80: Osterkamp 2011, read; the rest common practice)",
-                         spacing_words(w), in_ends_per_10cm(w.ends), 100 * w.share,
-                         100 * w.wanted.low, 100 * w.wanted.high));
+    out += step(fmt::format("{}: {:.1f} ends/10 cm = {:.0f} %; {:.0f} to {:.0f} % wanted",
+                            spacing_words(w), in_ends_per_10cm(w.ends), 100 * w.share,
+                            100 * w.wanted.low, 100 * w.wanted.high)) +
+           figure(share_for(purpose));
     if (w.hole.si() > 0)
         out += step(fmt::format("its hole: {:.2f} mm", in_millimetres(w.hole))) +
                figure(constants::hole_share);
@@ -199,14 +199,41 @@ std::string suitability_steps(const Judgement& j) {
                 words(static_cast<FactorName>(f)), factor.had, factor.wanted, factor.weight,
                 factor.desirability);
     }
+    for (const auto& need : j.unmet)
+        out +=
+            wrapped(fmt::format("{}: had {:.2f}, keeps {:.2f} of it; enough {:.2f}, lacking {:.2f} "
+                                "keeps {:.2f} [{}: {}]",
+                                need.demand->reason, need.had, need.kept, need.demand->enough,
+                                need.demand->lacking, need.demand->left, words(need.demand->mark),
+                                need.demand->source),
+                    6) +
+            "\n";
     return out + figure(constants::reach);
+}
+
+// What each fibre brings, as its row has it.
+std::string fibre_steps(const Batch& batch) {
+    std::string out;
+    for (const auto& part : batch.fibre) {
+        std::vector<std::string> said;
+        for (std::size_t b = 0; b < behaviour_count; ++b)
+            if (const auto& level = part.behaviour.levels[b])
+                said.push_back(
+                    fmt::format("{} {} [{}]", words(static_cast<Behaviour>(b)),
+                                level->low == level->high
+                                    ? fmt::format("{:.2f}", level->low)
+                                    : fmt::format("{:.2f} to {:.2f}", level->low, level->high),
+                                words(level->mark)));
+        if (!said.empty()) out += step(inert(part.name) + ": " + joined(said));
+    }
+    return out;
 }
 
 }  // namespace
 
 std::string yarn_working(const Question& q) {
     return "\n" + heading("Working") + "\n" + grist_steps(q) + agreement_steps(q.yarn.agreement) +
-           loft_steps(q.yarn) + trait_steps(q);
+           loft_steps(q.yarn) + fibre_steps(q.measured.batch) + trait_steps(q) + not_shown();
 }
 
 std::string plan_working(const JudgedPlan& judged, const Question& q) {
@@ -216,7 +243,7 @@ std::string plan_working(const JudgedPlan& judged, const Question& q) {
         if (piece.piece->fabric == last) continue;
         last = piece.piece->fabric;
         if (piece.knit) out += knit_steps(*piece.knit, q.yarn);
-        if (piece.woven) out += woven_steps(*piece.woven, q.yarn);
+        if (piece.woven) out += woven_steps(*piece.woven, q.yarn, judged.plan.article->spacing);
     }
     for (const auto& piece : judged.plan.pieces)
         out += step(
@@ -224,7 +251,16 @@ std::string plan_working(const JudgedPlan& judged, const Question& q) {
                         area(piece.outline).si() * 1e4,
                         piece.piece->count > 1 ? fmt::format(", {} alike", piece.piece->count) : "",
                         fmt::format(" = {:.0f} m", in_metres(piece.metres.mid))));
-    return out + certainty_steps(judged.plan) + suitability_steps(judged.judgement);
+    if (judged.plan.article->craft == Craft::knitted) out += figure(constants::joins_and_tails);
+    if (judged.plan.article->loom == Loom::pins) out += figure(constants::pin_tails);
+    return out + certainty_steps(judged.plan) + suitability_steps(judged.judgement) + not_shown();
+}
+
+std::string not_shown() {
+    return step(
+        "Not shown: geometry, the limits from which something is said at all, and what cautions, "
+        "pictures and the standing among ordinary yarns stand on. Each has its mark in "
+        "docs/constants.md or in the tables of catalog/tables.");
 }
 
 }  // namespace gristwright::cli

@@ -11,4 +11,7 @@ namespace gristwright::cli {
 std::string yarn_working(const Question& q);
 std::string plan_working(const JudgedPlan& judged, const Question& q);
 
+// Which figures a working leaves out, and where they stand.
+std::string not_shown();
+
 }  // namespace gristwright::cli

@@ -104,7 +104,8 @@ void add_words(std::string_view text, Facts& out) {
     for (auto at = text.begin(); at != text.end();) {
         at = std::find_if(at, text.end(), ascii::is_letter);
         const auto end = std::find_if_not(at, text.end(), ascii::is_letter);
-        auto word = ascii::lowered(std::string_view(at, end));
+        auto word = ascii::lowered(text.substr(static_cast<std::size_t>(at - text.begin()),
+                                               static_cast<std::size_t>(end - at)));
         if (word.size() > 3 && word.back() == 's') word.pop_back();
         if (!word.empty()) out.insert("says:" + word);
         at = end;

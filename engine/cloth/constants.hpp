@@ -286,6 +286,30 @@ inline constexpr Constant most_in_dent{
     "1",
     Mark::read,
     "a reed substitution chart, 1 to 3; a weaver's page calls two the ideal"};
+inline constexpr Constant open_share{
+    "share of the greatest sett, open cloth", 0.55, 0.50, 0.60, "1", Mark::common_practice, ""};
+inline constexpr Constant scarf_share{"share of the greatest sett, scarves and shawls",
+                                      0.65,
+                                      0.60,
+                                      0.70,
+                                      "1",
+                                      Mark::common_practice,
+                                      ""};
+inline constexpr Constant general_share{"share of the greatest sett, general cloth",
+                                        0.775,
+                                        0.75,
+                                        0.80,
+                                        "1",
+                                        Mark::cited,
+                                        "P. Osterkamp 2011: 80 %; a note of 1999 on Ashenhurst's "
+                                        "rule: three quarters or slightly more"};
+inline constexpr Constant firm_share{"share of the greatest sett, firm cloth",
+                                     0.85,
+                                     0.80,
+                                     0.90,
+                                     "1",
+                                     Mark::judgement,
+                                     "between general cloth and the 85 to 100 % of upholstery"};
 inline constexpr Constant share_slack{"a sett outside its purpose's band that is still near",
                                       0.10,
                                       0.05,

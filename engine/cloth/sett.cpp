@@ -1,24 +1,16 @@
-// Setts: T. R. Ashenhurst's diameters and R / (R + I) (read); shares by purpose: P. Osterkamp 2011
-// for general cloth (read), the rest common practice; weft = picks x reed width: Taylor, Brooks
-// 1892.
+// Setts: T. R. Ashenhurst's diameters and R / (R + I) (read); weft = picks x reed width: Taylor,
+// Brooks 1892.
 #include "engine/cloth/sett.hpp"
 
 #include "engine/cloth/constants.hpp"
+#include "engine/cloth/sett_share.hpp"
 
-#include <array>
 #include <cmath>
 
 namespace gristwright {
 namespace {
 
 using namespace constants;
-
-constexpr std::array<ShareBand, 4> shares{{{0.50, 0.60}, {0.60, 0.70}, {0.75, 0.80}, {0.80, 0.90}}};
-
-template <class Array, class Enum>
-auto at(const Array& table, Enum row) {
-    return table[static_cast<std::size_t>(row)];
-}
 
 // A count that is whole but for rounding stays itself.
 int whole_up(double count) { return static_cast<int>(std::ceil(count - 1e-9)); }
@@ -30,7 +22,24 @@ Sett greatest_sett(Length packed_diameter, Interlacing weave) {
                          packed_diameter.si());
 }
 
-ShareBand share_band(Spacing purpose) { return at(shares, purpose); }
+const Constant& share_for(Spacing purpose) {
+    switch (purpose) {
+        case Spacing::open:
+            return open_share;
+        case Spacing::scarf:
+            return scarf_share;
+        case Spacing::general:
+            return general_share;
+        case Spacing::firm:
+            break;
+    }
+    return firm_share;
+}
+
+ShareBand share_band(Spacing purpose) {
+    const auto& share = share_for(purpose);
+    return {share.low, share.high};
+}
 
 double take_up(Sett crossing, Length packed_diameter) {
     const double s = crossing * packed_diameter;

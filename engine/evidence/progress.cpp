@@ -16,21 +16,17 @@ namespace {
 
 using namespace constants;
 
-void question_mass(Mass ball, Mass before) {
-    if (ball <= before) return;
-    throw Refused(fmt::format(
-        "the ball weighs {:.1f} g and weighed {:.1f} g before: did a skein join it, or is it "
-        "another ball?",
-        in_grams(ball), in_grams(before)));
+using Doubt = DoubtfulWeighing::Doubt;
+
+void question_ball(const Weighing& before, const Weighing& now) {
+    if (now.ball > before.ball) throw DoubtfulWeighing(Doubt::heavier_ball, before, now);
 }
 
 void question_order(Weighing last, const std::vector<Weighing>& weighings) {
     if (weighings.empty()) throw Refused("there is no weighing yet");
     for (const auto& w : weighings) {
-        question_mass(w.ball, last.ball);
-        if (w.row <= last.row)
-            throw Refused(fmt::format(
-                "row {:.0f} comes after row {:.0f}: was some of it ripped back?", w.row, last.row));
+        question_ball(last, w);
+        if (w.row <= last.row) throw DoubtfulWeighing(Doubt::earlier_row, last, w);
         last = w;
     }
 }
@@ -38,33 +34,17 @@ void question_order(Weighing last, const std::vector<Weighing>& weighings) {
 void question_lengths(const std::vector<Weighing>& weighings) {
     if (weighings.empty()) throw Refused("there is no weighing yet");
     for (std::size_t i = 1; i < weighings.size(); ++i) {
-        question_mass(weighings[i].ball, weighings[i - 1].ball);
+        question_ball(weighings[i - 1], weighings[i]);
         if (weighings[i].woven <= weighings[i - 1].woven)
-            throw Refused(fmt::format(
-                "{:.0f} cm woven comes after {:.0f} cm: was some of it taken out?",
-                in_centimetres(weighings[i].woven), in_centimetres(weighings[i - 1].woven)));
+            throw DoubtfulWeighing(Doubt::less_cloth, weighings[i - 1], weighings[i]);
     }
 }
 
 // Nothing used in so many rows, or more rows than the piece can have.
-void question_use(const PlanPiece& piece, Mass start, const Weighing& last) {
+void question_use(const PlanPiece& piece, const Weighing& start, const Weighing& last) {
     if (last.row > piece.rows * most_rows)
-        throw Refused(
-            fmt::format("row {:.0f}: the {} has {} rows in this plan; count those of it alone",
-                        last.row, piece.piece->name, piece.rows));
-    if (last.ball < start) return;
-    throw Refused(
-        fmt::format("{:.0f} rows are worked and the ball weighs {:.1f} g, as much as at the start: "
-                    "is it the ball in work?",
-                    last.row, in_grams(last.ball)));
-}
-
-void question_weft(const Weighing& first, const Weighing& last) {
-    if (last.ball < first.ball) return;
-    throw Refused(
-        fmt::format("{:.0f} cm are woven since and the ball weighs {:.1f} g, as much as before: is "
-                    "it the weft in work?",
-                    in_centimetres(last.woven - first.woven), in_grams(last.ball)));
+        throw DoubtfulWeighing(Doubt::too_many_rows, start, last);
+    if (last.ball >= start.ball) throw DoubtfulWeighing(Doubt::nothing_used, start, last);
 }
 
 // Two readings, each anywhere within the scale's step, and what that is of the grams between them
@@ -108,7 +88,27 @@ class Counted {
     Length whole_;
 };
 
+std::string_view said(Doubt doubt) {
+    switch (doubt) {
+        case Doubt::heavier_ball:
+            return "the ball is heavier than before";
+        case Doubt::earlier_row:
+            return "the row is no later than before";
+        case Doubt::less_cloth:
+            return "no more is woven than before";
+        case Doubt::too_many_rows:
+            return "the piece has fewer rows in this plan";
+        case Doubt::nothing_used:
+        case Doubt::no_weft_used:
+            break;
+    }
+    return "no yarn was used";
+}
+
 }  // namespace
+
+DoubtfulWeighing::DoubtfulWeighing(Doubt what_for, const Weighing& earlier, const Weighing& later)
+    : Refused(std::string(said(what_for))), doubt(what_for), before(earlier), now(later) {}
 
 Progress progress(const Plan& plan, LinearDensity grist, Mass start,
                   const std::vector<Weighing>& made, const Scale& scale) {
@@ -120,7 +120,7 @@ Progress progress(const Plan& plan, LinearDensity grist, Mass start,
     question_order({0, start}, weighings);
     const auto& piece = plan.pieces.front();
     const auto& last = weighings.back();
-    question_use(piece, start, last);
+    question_use(piece, {0, start}, last);
     const Counted counted(plan);
     const double expected = counted.planned_by(last.row);
     Progress out;
@@ -159,7 +159,7 @@ WeftProgress weft_progress(const Plan& plan, LinearDensity grist,
     out.left = last.ball / grist;
     out.factor = {1, piece.metres.spread};
     if (last.woven > first.woven) {
-        question_weft(first, last);
+        if (last.ball >= first.ball) throw DoubtfulWeighing(Doubt::no_weft_used, first, last);
         const double used = ((first.ball - last.ball) / grist).si();
         const double planned = (last.woven - first.woven).si() * expected;
         out.factor =

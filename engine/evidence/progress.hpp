@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "engine/project/plan.hpp"
+#include "engine/units/failure.hpp"
 
 namespace gristwright {
 
@@ -11,6 +12,23 @@ struct Weighing {
     double row = 0;  // rows worked when it was weighed; 0: before the first
     Mass ball;       // all yarn still to be used
     Length woven{};  // instead of rows, for a woven piece: length on the loom so far
+};
+
+// A weighing that cannot follow the one before it, or that the plan has no room for. What stands
+// before the first is the yarn as it was begun with.
+struct DoubtfulWeighing : Refused {
+    enum class Doubt {
+        heavier_ball,
+        earlier_row,
+        less_cloth,
+        too_many_rows,
+        nothing_used,  // in so many rows
+        no_weft_used,  // in so much cloth
+    };
+    DoubtfulWeighing(Doubt doubt, const Weighing& before, const Weighing& now);
+
+    Doubt doubt;
+    Weighing before, now;
 };
 
 // How well it was weighed: the scale's step (0: exact) and the relative margin of the yarn's grist.
@@ -32,8 +50,8 @@ struct [[nodiscard]] Progress {
 
 // `start` is what the yarn weighed when the work began, unless the first weighing is of row 0;
 // weighings in the order they were made. Rows are counted in the first piece of the plan; the work
-// before it and after it follows the template's order. Throws Refused for a ball that grows
-// heavier, a row that goes back, rows or cloth that used nothing, or no weighing.
+// before it and after it follows the template's order. Throws DoubtfulWeighing, or
+// Refused where there is no weighing.
 Progress progress(const Plan& plan, LinearDensity grist, Mass start,
                   const std::vector<Weighing>& weighings, const Scale& scale = {});
 

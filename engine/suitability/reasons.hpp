@@ -1,23 +1,34 @@
-// The words for a judgement: for and against, each with its numbers and what would raise it.
+// What is worth saying for a yarn in an article and against it, as values; the words for them stand
+// in cli/output/reason_words.
 #pragma once
 
-#include <string>
+#include <memory>
+#include <optional>
 #include <vector>
 
 #include "engine/suitability/judgement.hpp"
 
 namespace gristwright {
 
-// One factor in words: "definition 0.35 of the 0.60 wanted: carded and fuzzy".
-std::string sentence(FactorName name, const Judgement& judged, const Plan& plan,
-                     const YarnProfile& yarn);
-// What would raise it; empty when nothing is lost.
-std::string remedy(FactorName name, const Judgement& judged, const Plan& plan);
+// The trait behind a factor; nothing: it is none of the yarn's traits.
+std::optional<TraitName> trait_of(FactorName name);
 
-// Short reasons, strongest first: what counts against (more than a point lost), and what speaks
-// for.
-std::vector<std::string> against(const Judgement& judged, const Plan& plan,
-                                 const YarnProfile& yarn);
-std::vector<std::string> in_favour(const Judgement& judged, const YarnProfile& yarn);
+// A wish that is not met, dearly enough to be worth saying.
+bool lacks(FactorName name, const Judgement& judged);
+
+// Whether the cloth is more open than it should be, not firmer.
+bool too_open(const PlanPiece& piece);
+
+// What counts against: a need that is not met, or a wish; where neither, that the skeins are
+// several yarns.
+struct Objection {
+    std::shared_ptr<const Demand> need;
+    std::optional<FactorName> wish;
+};
+
+// Strongest first: what counts against (more than a point lost), and the wishes that are met and
+// weigh something.
+std::vector<Objection> against(const Judgement& judged, const Plan& plan, const YarnProfile& yarn);
+std::vector<FactorName> in_favour(const Judgement& judged, const YarnProfile& yarn);
 
 }  // namespace gristwright

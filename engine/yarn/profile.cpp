@@ -26,8 +26,9 @@ const Constant* washed_share(LengthState state) {
     return nullptr;
 }
 
-void question(bool insist, YarnProfile& out, const std::string& doubt) {
-    if (!insist) throw ImplausibleYarn(doubt, true);
+void question(bool insist, YarnProfile& out, const std::string& doubt,
+              const std::optional<Skein>& of = {}) {
+    if (!insist) throw ImplausibleYarn(doubt, true, of);
     out.cautions.push_back({Beware::insisted, doubt});
 }
 
@@ -40,12 +41,14 @@ void check_skein(const Skein& s, bool insist, YarnProfile& out) {
         question(insist, out,
                  fmt::format("{}: {:.0f} m weighing {:.0f} g is a yarn of {:.0f} tex; are the "
                              "length and the mass swapped?",
-                             s.name, in_metres(s.length), in_grams(s.mass), grist));
+                             s.name, in_metres(s.length), in_grams(s.mass), grist),
+                 s);
     else if (grist > thickest_yarn || grist < finest_yarn)
         question(insist, out,
                  fmt::format("{}: {:.0f} m weighing {:.1f} g is a yarn of {:.1f} tex; are the "
                              "units right?",
-                             s.name, in_metres(s.length), in_grams(s.mass), grist));
+                             s.name, in_metres(s.length), in_grams(s.mass), grist),
+                 s);
 }
 
 // Skeins as washed; also the widest doubt that their states bring to the metres.

@@ -164,3 +164,46 @@ TEST_CASE("a key in the wrong table is told where it belongs") {
                          "b.toml:5: 'wraps' is not a key here; it belongs before the first [table]",
                          BadText);
 }
+
+namespace {
+
+void forget_places(BatchText& text) {
+    for (auto& skein : text.skeins)
+        for (auto* one : {&skein.name, &skein.length, &skein.mass, &skein.state}) one->where = "";
+    for (auto& [key, texts] : text.fields)
+        for (auto& one : texts) one.where = "";
+}
+
+}  // namespace
+
+TEST_CASE("a batch written back as TOML reads as the same texts") {
+    auto first = read_batch_toml(R"(
+        name = "a \"quoted\" name\nof two lines = \u00e9"
+        plies = 3
+        variegated = true
+        colour = ["teal", "#7a5136"]
+        fibre = "70% Merino, 30% 'Silk'"
+        [[skein]]
+        length = "139m"
+        mass = "38.5g"
+        [[skein]]
+        name = "[[B]]"
+        length = "1 1/2 yd"
+        mass = "1 oz"
+        measured = "on the reel"
+        [equipment]
+        needles = ["3mm", "US 6"]
+        loom_width = "60cm"
+    )",
+                                 "b");
+    auto second = read_batch_toml(toml_of(first), "b");
+    forget_places(first), forget_places(second);
+    CHECK(first == second);
+    REQUIRE(second.skeins.size() == 2);
+    CHECK(second.skeins[1].name.text == "[[B]]");
+    CHECK(second.fields.at("colour").size() == 2);
+    auto sheet = read_batch_csv("name,length,mass\nA,139 m,38.5 g\n", "s");
+    auto again = read_batch_toml(toml_of(sheet), "s");
+    forget_places(sheet), forget_places(again);
+    CHECK(sheet.skeins == again.skeins);
+}

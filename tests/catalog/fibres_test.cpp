@@ -2,6 +2,8 @@
 #include <doctest/doctest.h>
 
 #include "catalog/reference/catalogue.hpp"
+#include "catalog/reference/tables.hpp"
+#include "catalog/text/file.hpp"
 
 using namespace gristwright;
 
@@ -34,4 +36,13 @@ TEST_CASE("densities are of fibre as it lies in a room, and hollow hair is light
     CHECK(in_grams_per_cm3(named("Viscose rayon staple").density) == doctest::Approx(1.49));
     CHECK(in_grams_per_cm3(named("Angora rabbit").density) < 1.2);
     CHECK(in_grams_per_cm3(named("Merino").density) == doctest::Approx(1.31));
+}
+
+TEST_CASE("a level from 0 to 1 stands on no page, so none is marked as read there") {
+    const auto text = catalog::read_file(ROOT_DIR "/catalog/tables/fibres.csv");
+    CHECK(catalog::read_fibres(text, "fibres.csv").size() > 90);
+    auto claimed = text;
+    claimed.replace(claimed.find("0.22,derived"), 12, "0.22,read");
+    CHECK_THROWS_WITH(catalog::read_fibres(claimed, "fibres.csv"),
+                      doctest::Contains("no page has levels from 0 to 1"));
 }

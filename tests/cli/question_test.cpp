@@ -1,3 +1,4 @@
+#include "cli/article_asked.hpp"
 #include "cli/question.hpp"
 
 #include <doctest/doctest.h>

@@ -1,4 +1,5 @@
 // "Why not X?": the one or two needs that decide, in words.
+#include "cli/article_asked.hpp"
 #include "cli/output/why_not.hpp"
 
 #include <doctest/doctest.h>

@@ -17,6 +17,7 @@ function wishes() {
 }
 
 const unitsAsked = () => $("units").value ? ["--units", $("units").value] : [];
+const besideAsked = () => $("beside").value ? ["--would-be", $("beside").value] : [];
 const whichAsked = () => $("which").value ? ["--yarn", $("which").value] : [];
 
 // Where the skeins are several yarns one is chosen, or all together.
@@ -54,7 +55,7 @@ async function quickAsked(fresh) {
   marked([], $("asked"));
   severalShown(out.replace(/\n/g, " "));
   say("skeins-said", flowing(complaint(err)));
-  const key = JSON.stringify([batch.words, batch.files, wishes(), $("craft").value, kept.revision]);
+  const key = JSON.stringify([batch.words, batch.files, wishes(), $("craft").value, $("beside").value, kept.revision]);
   if (key === asked) return say("quick", answered);
   say("quick", flowing(out.split("\n\n")[0]));
   $("drawn").setAttribute("aria-busy", "true");
@@ -85,7 +86,7 @@ function wrong(found, fresh) {
 
 async function drawnAsked(fresh, batch, key) {
   const craft = $("craft").value;
-  const {code, err, files} = await long.ask(["page", ...batch.words, ...wishes(), "-o", "page.html"], batch.files);
+  const {code, err, files} = await long.ask(["page", ...batch.words, ...wishes(), ...besideAsked(), "-o", "page.html"], batch.files);
   if (!fresh()) return;
   $("drawn").setAttribute("aria-busy", "false");
   if (code !== 0) return wrong([problem(err, batch)], fresh);
@@ -107,7 +108,7 @@ async function drawnAsked(fresh, batch, key) {
 
 const pageLooks = `
 .body .main { padding: 0; max-width: none; } .body section { margin-top: 1.6rem; } summary h2 { display: inline; background: none; font-size: 1.2rem; }
-details > summary { font-weight: 600; } details > section { margin-top: 0; } .made caption { position: absolute; left: -99rem; }
+details > summary { font-weight: 600; } details > section { margin-top: 0; }
 .lineup { flex-wrap: nowrap !important; overflow-x: auto; padding: .3rem 0 .8rem !important; } .lineup li { flex: none; } .lineup li:first-child { position: sticky; left: 0; background: var(--paper); }
 button { font: inherit; font-size: .9rem; color: inherit; background: none; border: 1px solid currentcolor; border-radius: 2px; padding: .15rem .6rem; margin: .2rem .4rem .2rem 0; cursor: pointer; min-height: 1.9rem; }
 button:hover, button:focus-visible { background: var(--tint); } [draggable] { cursor: grab; }
@@ -115,10 +116,12 @@ button:hover, button:focus-visible { background: var(--tint); } [draggable] { cu
 
 // The page of the program on this sheet: its own head goes, what is long is folded, and articles can be taken.
 function arranged(drawn, craft) {
-  drawn.querySelectorAll("header, footer").forEach(one => one.remove());
+  drawn.querySelectorAll("header, footer, .tosheet").forEach(one => one.remove());
+  drawn.querySelectorAll(".quiet code").forEach(one => { one.parentElement.textContent = one.parentElement.textContent.split(";")[0]; });
+  const two = drawn.getElementById("two")?.closest("section");
+  if (two) drawn.querySelector("main").prepend(two);
   if (craft) drawn.querySelectorAll(".plan, .made tbody tr").forEach(one => { if (one.querySelector(".craft")?.textContent !== craft) one.remove(); });
   for (const id of ["both", "kept", "yarn", "mind", "ground"]) folded(drawn, drawn.getElementById(id)?.closest("section"));
-  drawn.querySelectorAll(".made").forEach((table, number) => foldedTable(drawn, table, number === 0));
   drawn.querySelectorAll(".plan h3, .made tbody th").forEach(head => {
     const title = head.firstChild.textContent.trim(), article = articles.find(one => one.title === title);
     if (!article) return;
@@ -140,14 +143,6 @@ function folded(drawn, section) {
   section.before(fold);
   summary.append(title);
   fold.append(summary, section);
-}
-
-function foldedTable(drawn, table, open) {
-  const fold = drawn.createElement("details"), summary = drawn.createElement("summary");
-  summary.textContent = table.caption.textContent;
-  fold.open = open;
-  table.before(fold);
-  fold.append(summary, table);
 }
 
 // An article by its name or its title.

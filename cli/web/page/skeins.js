@@ -10,7 +10,7 @@ const tableRows = () => [...$("rows").tBodies[0].rows].filter(row => !row.classL
 const cellsOf = row => columns.map(column => row.querySelector(`[data-column=${column}]`));
 const blank = row => cellsOf(row).every(cell => !cell.value.trim());
 
-function rowAdded(values = []) {
+function rowAdded(values = [], measured = "") {
   const tick = made("input", {type: "checkbox", checked: true, className: "in"});
   const number = tableRows().length + 1;
   tick.setAttribute("aria-label", `skein ${number} is in`);
@@ -23,7 +23,9 @@ function rowAdded(values = []) {
   const away = made("button", {type: "button", className: "away", textContent: "×", title: "take this skein off the table"});
   away.setAttribute("aria-label", `take skein ${number} off`);
   away.onclick = () => { away.closest("tr").remove(); rowsCompleted(); changed(); };
-  $("rows").tBodies[0].append(made("tr", {}, made("td", {}, tick), ...cells, made("td", {}, away)));
+  const row = made("tr", {}, made("td", {}, tick), ...cells, made("td", {}, away));
+  if (measured) row.dataset.measured = measured;  // a sheet may say of each skein when its length was taken
+  $("rows").tBodies[0].append(row);
 }
 
 // There is always one blank line to type on.
@@ -53,6 +55,7 @@ function batchWritten(without = new Set(), all = false) {
       const cell = cellsOf(row)[c];
       if (cell.value.trim() || column !== "name") lines.push(`${column} = ${quoted(cell.value.trim())}`), inputs[lines.length] = cell;
     });
+    if (row.dataset.measured) lines.push(`measured = ${quoted(row.dataset.measured)}`);
   }
   const skeins = lines.includes("[[skein]]");
   lines.push("", "[equipment]");
@@ -66,7 +69,7 @@ function lies(row, without) {
   return !(typing && cells.slice(1).some(cell => !cell.value.trim()));
 }
 
-const optionInputs = {certainty: "certainty", spare: "spare", size: "size", for: "for", needles: "needle", as: "as", with: "with", reserve: "reserve"};
+const optionInputs = {certainty: "certainty", spare: "spare", size: "size", for: "for", needles: "needle", as: "as", with: "with", "would-be": "beside", reserve: "reserve"};
 
 // What the program said is wrong, and at which input.
 function problem(error, batch) {
@@ -123,7 +126,7 @@ function laidOut(batch) {
 
 function skeinsAdded(skeins) {
   tableRows().filter(blank).forEach(row => row.remove());
-  for (const skein of skeins) rowAdded(columns.map(column => skein[column]?.text || ""));
+  for (const skein of skeins) rowAdded(columns.map(column => skein[column]?.text || ""), skein.measured?.text);
   rowsCompleted();
 }
 

@@ -107,12 +107,12 @@ TEST_CASE("rows that used nothing, and more rows than there can be, are question
     const auto at = [&](double row, Mass ball) {
         return progress(work.planned, work.grist(), start, {{row, ball}});
     };
-    CHECK_THROWS_WITH(at(10, start), doctest::Contains("as much as at the start"));
+    CHECK_THROWS_WITH(at(10, start), "no yarn was used");
     CHECK_NOTHROW(at(10, start - grams(5)));
     const double rows = work.planned.pieces[0].rows;
     CHECK_NOTHROW(at(std::floor(rows * 1.25), grams(100)));
     CHECK_THROWS_WITH(at(std::ceil(rows * 1.25) + 1, grams(100)),
-                      doctest::Contains("rows in this plan"));
+                      "the piece has fewer rows in this plan");
 }
 
 TEST_CASE("weighed before the first row, the work counts from there") {
@@ -241,7 +241,7 @@ TEST_CASE("a ball as heavy as before is taken; the same row twice is questioned"
     CHECK_NOTHROW(progress(work.planned, work.grist(), start, {{row, ball}, {row + 2, ball}}));
     CHECK_THROWS_WITH_AS(
         progress(work.planned, work.grist(), start, {{row, ball}, {row, ball - grams(1)}}),
-        doctest::Contains("ripped back"), std::invalid_argument);
+        "the row is no later than before", DoubtfulWeighing);
 }
 
 TEST_CASE("a weighing is worth what the scale tells of the grams used") {

@@ -2,8 +2,7 @@
 
 #include <doctest/doctest.h>
 
-#include <algorithm>
-#include <string>
+#include <memory>
 
 #include "tests/engine/invented.hpp"
 
@@ -33,42 +32,34 @@ struct Told {
 
     Wish& wish(Asked what) { return article.wishes[static_cast<std::size_t>(what)]; }
     Trait& of(TraitName what) { return yarn.traits[static_cast<std::size_t>(what)]; }
-    std::vector<std::string> against() const { return gristwright::against(judged, plan, yarn); }
-    std::vector<std::string> in_favour() const { return gristwright::in_favour(judged, yarn); }
+    std::vector<FactorName> in_favour() const { return gristwright::in_favour(judged, yarn); }
+    // The wishes that are not met; several yarns are no wish.
+    std::vector<FactorName> against() const {
+        std::vector<FactorName> out;
+        for (const auto& objection : gristwright::against(judged, plan, yarn))
+            if (objection.wish) out.push_back(*objection.wish);
+        return out;
+    }
 };
 
-using Words = std::vector<std::string>;
-
-bool said_among(const Words& words, const std::string& said) {
-    return std::find(words.begin(), words.end(), said) != words.end();
-}
+using Names = std::vector<FactorName>;
+constexpr auto softness = FactorName::softness, warmth = FactorName::warmth,
+               consistency = FactorName::consistency;
 
 }  // namespace
 
-TEST_CASE("a sentence says what the yarn had, what was wanted, and its two strongest reasons") {
-    const Told t(0.35, 0.9);
-    CHECK(sentence(FactorName::softness, t.judged, t.plan, t.yarn) ==
-          "softness 0.35, at least 0.70 wanted: thick fibre, much twist");
-    CHECK(sentence(FactorName::warmth, t.judged, t.plan, t.yarn) ==
-          "warmth 0.90, at least 0.70 wanted");
-    CHECK(sentence(FactorName::equipment, t.judged, t.plan, t.yarn) ==
-          "equipment: nothing stands in the way");
-    CHECK(sentence(FactorName::cover, t.judged, t.plan, t.yarn) ==
-          "cover: tightness 1.05, 0.93 to 1.12 wanted");
-}
-
 TEST_CASE("what counts against comes dearest first, what speaks for heaviest first") {
-    CHECK(Told(0.35, 0.5).against() == Words{"may prickle", "not so warm"});
-    CHECK(Told(0.68, 0.1).against() == Words{"not so warm"});  // 0.02 is not worth saying
+    CHECK(Told(0.35, 0.5).against() == Names{softness, warmth});
+    CHECK(Told(0.68, 0.1).against() == Names{warmth});  // 0.02 is not worth saying
     CHECK(Told(0.9, 0.9).against().empty());
-    CHECK(Told(0.9, 0.9).in_favour() == Words{"soft enough", "warm"});
-    CHECK(Told(0.9, 0.1).in_favour() == Words{"soft enough"});
+    CHECK(Told(0.9, 0.9).in_favour() == Names{softness, warmth});
+    CHECK(Told(0.9, 0.1).in_favour() == Names{softness});
 }
 
 TEST_CASE("nothing is both for and against") {
-    for (const double softness : {0.0, 0.3, 0.66, 0.7, 1.0})
-        for (const double warmth : {0.0, 0.3, 0.66, 0.7, 1.0}) {
-            const Told t(softness, warmth);
+    for (const double soft : {0.0, 0.3, 0.66, 0.7, 1.0})
+        for (const double warm : {0.0, 0.3, 0.66, 0.7, 1.0}) {
+            const Told t(soft, warm);
             CHECK(t.against().size() + t.in_favour().size() <= 2);
         }
 }
@@ -78,62 +69,24 @@ TEST_CASE("skeins that differ never speak for an article, however little it asks
     t.wish(Asked::consistency) = {0.4, 0.5};
     t.yarn.consistency = 0.5;
     t.judged = judge(t.plan, t.yarn);
-    CHECK(t.in_favour() == Words{"soft enough", "warm"});  // one skein matches nothing
+    CHECK(t.in_favour() == Names{softness, warmth});  // one skein matches nothing
     t.yarn.skeins.resize(2);
-    CHECK(t.in_favour() == Words{"soft enough", "warm", "skeins match"});
+    CHECK(t.in_favour() == Names{softness, warmth, consistency});
     t.yarn.agreement.answer = SameYarn::differ;
-    CHECK(t.in_favour() == Words{"soft enough", "warm"});
-    CHECK(t.against() == Words{"the skeins are several yarns"});
+    CHECK(t.in_favour() == Names{softness, warmth});
+    const auto all = against(t.judged, t.plan, t.yarn);
+    REQUIRE(all.size() == 1);
+    CHECK_FALSE(all[0].wish);
+    CHECK_FALSE(all[0].need);
 }
 
-TEST_CASE("a remedy is offered exactly where something is lacking") {
-    const Told t(0.2, 0.9);
-    CHECK(remedy(FactorName::softness, t.judged, t.plan) ==
-          "finer fibre, or wear it over a collar");
-    for (std::size_t f = 0; f < factor_count; ++f)
-        if (static_cast<FactorName>(f) != FactorName::softness)
-            CHECK(remedy(static_cast<FactorName>(f), t.judged, t.plan).empty());
-}
-
-TEST_CASE("an obstacle is told in its own words, with what to do about it") {
-    const Told t(0.9, 0.9, {{}, {}, 0, {millimetres(3.25)}});
-    const std::string said{words(Obstacle::finer_than_needles)};
-    CHECK(said_among(t.against(), said));
-    CHECK(sentence(FactorName::equipment, t.judged, t.plan, t.yarn) == "equipment: " + said);
-    CHECK(remedy(FactorName::equipment, t.judged, t.plan).find("borrow") == 0);
-}
-
-TEST_CASE("too fine and too thick are told apart, with what to do about each") {
-    const auto told = [](int finest, int thickest) {
-        Told t(0.9, 0.9);
-        t.article.finest = finest, t.article.thickest = thickest;
-        t.judged = judge(t.plan, t.yarn);  // the yarn is of class 2
-        return Words{sentence(FactorName::fineness, t.judged, t.plan, t.yarn),
-                     t.against().empty() ? "" : t.against()[0],
-                     remedy(FactorName::fineness, t.judged, t.plan)};
-    };
-    CHECK(told(1, 3) == Words{"fineness: a usual weight for a scarf", "", ""});
-    CHECK(told(4, 5) == Words{"fineness: 2 weight classes finer than a scarf is usually made in",
-                              "finer yarn than usual for it",
-                              "hold it double, or choose something finer"});
-    CHECK(told(0, 1) == Words{"fineness: 1 weight class thicker than a scarf is usually made in",
-                              "thicker yarn than usual for it",
-                              "choose something in thicker yarn"});
-}
-
-TEST_CASE("skeins that are several yarns are always told, last") {
-    Told t(0.2, 0.9);
-    t.yarn.agreement.answer = SameYarn::differ;
-    CHECK(t.against() == Words{"may prickle", "the skeins are several yarns"});
-}
-
-TEST_CASE("every factor that is badly met has words against it and a remedy") {
-    const Told t(0.9, 0.9);
-    for (std::size_t f = 0; f < factor_count; ++f) {
-        auto judged = t.judged;
-        judged.factors[f] = {0, 0.9, 0.5, 0.2, 40};
-        INFO(words(static_cast<FactorName>(f)));
-        CHECK_FALSE(remedy(static_cast<FactorName>(f), judged, t.plan).empty());
-        CHECK(against(judged, t.plan, t.yarn).size() == 1);
-    }
+TEST_CASE("a need that is not met speaks before the wishes, and for its wish") {
+    Told t(0.35, 0.5);
+    auto demand = std::make_shared<Demand>();
+    demand->trait = TraitName::softness;
+    t.judged.unmet.push_back({demand, 0.35, 0.2, 0.9, 12});
+    const auto all = against(t.judged, t.plan, t.yarn);
+    REQUIRE(all.size() == 2);
+    CHECK(all[0].need == demand);
+    CHECK(all[1].wish == warmth);
 }

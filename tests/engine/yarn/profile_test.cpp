@@ -207,6 +207,8 @@ TEST_CASE(
     } catch (const ImplausibleYarn& e) {
         CHECK(e.may_insist);
         CHECK(std::string(e.what()).find("swapped") != std::string::npos);
+        REQUIRE(e.skein);
+        CHECK(in_yards(e.skein->length) == doctest::Approx(51));
     }
     CHECK(warns(profiled(swapped, true), Beware::insisted));
     auto dense = batch_of({skein(metres(100), grams(22))});

@@ -1,0 +1,24 @@
+// An answer to one suggestion: as text, and as JSON.
+#pragma once
+
+#include <nlohmann/json_fwd.hpp>
+#include <string>
+#include <vector>
+
+#include "cli/question.hpp"
+#include "engine/suggestion/answer.hpp"
+
+namespace gristwright::cli {
+
+// The whole answer with a reply to paste, and the figures behind it.
+std::string answer_text(const Suggestion& s, const SuggestionAnswer& a, const Question& q);
+std::string answer_working(const SuggestionAnswer& a);
+nlohmann::ordered_json answer_json(const Suggestion& s, const SuggestionAnswer& a,
+                                   const Question& q);
+
+// On what was understood, for whom it was suggested.
+std::vector<Caution> cautions_on_answer(const Suggestion& s, const SuggestionAnswer& a,
+                                        const Question& q);
+std::string reply_with_care(const Suggestion& s, const SuggestionAnswer& a, const Question& q);
+
+}  // namespace gristwright::cli

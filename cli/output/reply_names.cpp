@@ -1,0 +1,66 @@
+#include "cli/output/reply_names.hpp"
+
+#include <fmt/core.h>
+
+namespace gristwright::cli {
+namespace {
+
+std::string small(std::string title) {
+    if (title[0] >= 'A' && title[0] <= 'Z') title[0] = static_cast<char>(title[0] - 'A' + 'a');
+    return title;
+}
+
+// "a hat", "an ear headband"; "mittens".
+std::string with_article(const std::string& noun) {
+    if (noun.back() == 's') return noun;
+    const bool vowel = std::string_view("aeiou").find(noun[0]) != std::string_view::npos;
+    return (vowel ? "an " : "a ") + noun;
+}
+
+// "3 hats", "2 pairs of mitts".
+std::string counted(int count, const std::string& craft, const std::string& kind) {
+    const bool pairs = kind.back() == 's' && kind != "squares";
+    return fmt::format("{}{} {}{}{}", count, pairs ? " pairs of" : "",
+                       craft.empty() ? "" : craft + " ", kind,
+                       pairs               ? ""
+                       : kind == "squares" ? ""
+                                           : "s");
+}
+
+}  // namespace
+
+std::string listed(const std::vector<std::string>& parts, std::string_view last) {
+    std::string out;
+    for (std::size_t i = 0; i < parts.size(); ++i)
+        out += (i == 0 ? "" : i + 1 == parts.size() ? fmt::format(" {} ", last) : ", ") + parts[i];
+    return out;
+}
+
+std::string said_of(const ThingAnswer& thing) {
+    const bool ours = thing.article && !thing.as_nearest;
+    auto word = ours ? thing.wanted.kind : thing.wanted.said;
+    return thing.wanted.count > 1 ? counted(thing.wanted.count, "", word) : with_article(word);
+}
+
+std::string template_words(const SuggestionAnswer& a) {
+    return fmt::format("{} ({})", with_article(small(a.article->title)), words(a.article->craft));
+}
+
+std::vector<std::string> left_out(const SuggestionAnswer& a) {
+    std::vector<std::string> out;
+    for (const auto& thing : a.things)
+        if (!thing.article || thing.as_nearest) out.push_back(said_of(thing));
+    for (const auto& unmade : a.taken.not_known) out.push_back(unmade.said);
+    return out;
+}
+
+std::string named(const ThingAnswer& thing) {
+    if (!thing.article) return said_of(thing);
+    const auto& kind = thing.article->article;
+    const auto craft = words(thing.article->craft);
+    if (thing.wanted.count > 1) return counted(thing.wanted.count, std::string(craft), kind);
+    // Mitts and socks come in pairs: "knitted socks", but "a knitted hat".
+    return fmt::format("{}{} {}", kind.back() == 's' ? "" : "a ", craft, kind);
+}
+
+}  // namespace gristwright::cli
