@@ -9,7 +9,6 @@
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
-#include "cli/output/place_words.hpp"
 #include "engine/evidence/progress.hpp"
 #include "engine/evidence/skein_ends.hpp"
 #include "engine/units/failure.hpp"
@@ -52,7 +51,8 @@ std::string woven_text(const Plan& plan, const WeftProgress& p, const Units& uni
 // The rows of the piece in work in which skeins still end.
 std::vector<int> rows_of_ends(const Plan& plan, const Question& q, const Progress& p) {
     std::vector<int> out;
-    for (const auto& end : skein_ends(plan, q.yarn, p.factor.mid, p.used))
+    for (const auto& end :
+         skein_ends(plan, lengths_of(q.yarn), taking_for(q.yarn.agreement), p.factor.mid, p.used))
         if (end.place.piece == 0 && end.place.which == 1) out.push_back(done_at(plan, end.place));
     return out;
 }
