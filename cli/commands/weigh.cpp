@@ -53,7 +53,8 @@ std::string woven_text(const Plan& plan, const WeftProgress& p, const Units& uni
 // The rows of the piece in work in which skeins still end.
 std::vector<int> rows_of_ends(const Plan& plan, const Question& q, const Progress& p) {
     std::vector<int> out;
-    for (const auto& end : skein_ends(plan, lengths_of(q.yarn), p.factor.mid, p.used))
+    for (const auto& end :
+         skein_ends(plan, lengths_of(q.yarn), taking_for(q.yarn.agreement), p.factor.mid, p.used))
         if (end.place.piece == 0 && end.place.which == 1) out.push_back(done_at(plan, end.place));
     return out;
 }
@@ -63,8 +64,9 @@ std::string skein_text(const Plan& plan, const Question& q, const Progress& p) {
     if (rows.empty()) return "";
     std::vector<std::string> said;
     for (const int row : rows) said.push_back(fmt::format("{}", row));
-    return line(fmt::format("Skeins used in their order end near row {}: change at the side edge.",
-                            joined(said)));
+    const bool turns = taking_for(q.yarn.agreement) == Taking::by_turns;
+    return line(fmt::format("Skeins used {} end near row {}: change at the side edge.",
+                            turns ? "two by turns" : "in their order", joined(said)));
 }
 
 std::string knitted_text(const Plan& plan, const Question& q, const Progress& p) {

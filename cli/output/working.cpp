@@ -2,6 +2,7 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "cli/output/layout.hpp"
@@ -211,6 +212,13 @@ std::string suitability_steps(const Judgement& j) {
     return out + figure(constants::reach);
 }
 
+// "heat_safety" as it is said.
+std::string spaced(std::string_view column) {
+    std::string out(column);
+    std::replace(out.begin(), out.end(), '_', ' ');
+    return out;
+}
+
 // What each fibre brings, as its row has it.
 std::string fibre_steps(const Batch& batch) {
     std::string out;
@@ -219,7 +227,7 @@ std::string fibre_steps(const Batch& batch) {
         for (std::size_t b = 0; b < behaviour_count; ++b)
             if (const auto& level = part.behaviour.levels[b])
                 said.push_back(
-                    fmt::format("{} {} [{}]", words(static_cast<Behaviour>(b)),
+                    fmt::format("{} {} [{}]", spaced(words(static_cast<Behaviour>(b))),
                                 level->low == level->high
                                     ? fmt::format("{:.2f}", level->low)
                                     : fmt::format("{:.2f} to {:.2f}", level->low, level->high),
@@ -258,9 +266,10 @@ std::string plan_working(const JudgedPlan& judged, const Question& q) {
 
 std::string not_shown() {
     return step(
-        "Not shown: geometry, the limits from which something is said at all, and what cautions, "
-        "pictures and the standing among ordinary yarns stand on. Each has its mark in "
-        "docs/constants.md or in the tables of catalog/tables.");
+        "Not shown: what washing takes of cloth, by fibre and finish, the limits from which "
+        "something is said at all, and what cautions, pictures and the standing among ordinary "
+        "yarns stand on. Each has its mark in docs/constants.md or in the tables of "
+        "catalog/tables.");
 }
 
 }  // namespace gristwright::cli

@@ -66,10 +66,12 @@ step("which skeins, how sure, what is put by, which craft: the answer follows", 
   const before = await said(page, "quick");
   await page.$eval("#certainty", range => { range.value = "99"; range.dispatchEvent(new Event("input", { bubbles: true })); });
   await until(page, before => document.getElementById("drawn").getAttribute("aria-busy") === "false" && document.getElementById("quick").textContent.replaceAll("\u00a0", " ") !== before && /99\s% (sure|chance)/.test(document.getElementById("drawn").shadowRoot.textContent), before);
-  await page.select("#beside", "combed");
-  await until(page, () => document.getElementById("drawn").shadowRoot.getElementById("two"));
-  await page.select("#beside", "");
-  await until(page, () => !document.getElementById("drawn").shadowRoot.getElementById("two"));
+  if (await page.$eval("#beside", choice => !choice.closest("label").hidden)) {
+    await page.select("#beside", "combed");
+    await until(page, () => document.getElementById("drawn").shadowRoot.getElementById("two"));
+    await page.select("#beside", "");
+    await until(page, () => !document.getElementById("drawn").shadowRoot.getElementById("two"));
+  }
   await typed(page, "#spare", "10");
   await until(page, () => document.getElementById("spare").getAttribute("aria-invalid"));
   await typed(page, "#spare", "10m");

@@ -108,7 +108,7 @@ async function drawnAsked(fresh, batch, key) {
 
 const pageLooks = `
 .body .main { padding: 0; max-width: none; } .body section { margin-top: 1.6rem; } summary h2 { display: inline; background: none; font-size: 1.2rem; }
-details > summary { font-weight: 600; } details > section { margin-top: 0; }
+details > summary { font-weight: 600; } details > section { margin-top: 0; } details:not(.rest) > .made caption { position: absolute; left: -99rem; }
 .lineup { flex-wrap: nowrap !important; overflow-x: auto; padding: .3rem 0 .8rem !important; } .lineup li { flex: none; } .lineup li:first-child { position: sticky; left: 0; background: var(--paper); }
 button { font: inherit; font-size: .9rem; color: inherit; background: none; border: 1px solid currentcolor; border-radius: 2px; padding: .15rem .6rem; margin: .2rem .4rem .2rem 0; cursor: pointer; min-height: 1.9rem; }
 button:hover, button:focus-visible { background: var(--tint); } [draggable] { cursor: grab; }
@@ -121,7 +121,8 @@ function arranged(drawn, craft) {
   const two = drawn.getElementById("two")?.closest("section");
   if (two) drawn.querySelector("main").prepend(two);
   if (craft) drawn.querySelectorAll(".plan, .made tbody tr").forEach(one => { if (one.querySelector(".craft")?.textContent !== craft) one.remove(); });
-  for (const id of ["both", "kept", "yarn", "mind", "ground"]) folded(drawn, drawn.getElementById(id)?.closest("section"));
+  for (const id of ["both", "kept", "yarn", "mind", "ground"]) folded(drawn, drawn.getElementById(id)?.closest("section"), drawn.getElementById(id));
+  drawn.querySelectorAll(".made").forEach(table => { if (!table.closest("details")) folded(drawn, table, table.caption.textContent); });
   drawn.querySelectorAll(".plan h3, .made tbody th").forEach(head => {
     const title = head.firstChild.textContent.trim(), article = articles.find(one => one.title === title);
     if (!article) return;
@@ -136,13 +137,12 @@ function arranged(drawn, craft) {
   });
 }
 
-function folded(drawn, section) {
-  const title = section?.querySelector("h2");
-  if (!title) return;
+function folded(drawn, part, title) {
+  if (!part) return;
   const fold = drawn.createElement("details"), summary = drawn.createElement("summary");
-  section.before(fold);
+  part.before(fold);
   summary.append(title);
-  fold.append(summary, section);
+  fold.append(summary, part);
 }
 
 // An article by its name or its title.
@@ -155,6 +155,7 @@ async function articlesListed() {
   const {out} = await ask(["templates", "--json"]);
   articles = JSON.parse(out).templates;
   $("articles").replaceChildren(...articles.map(one => made("option", {value: one.title, label: one.craft})));
+  $("beside").closest("label").hidden = !(await ask(["page", "--help"])).out.includes("--would-be");
   const names = (topic, pattern) => ask(["help", topic]).then(({out: words}) => [...words.matchAll(pattern)].map(found => made("option", {value: found[1].trim()})));
   $("fibres").replaceChildren(...await names("fibres", /^ {2}(\S.*?) +(?:[\d.]+ to [\d.]+ micron|fineness not stated)$/gm));
   $("fabrics").replaceChildren(...await names("fabrics", /^ {2}(\S.*?) {2,}x \d/gm));

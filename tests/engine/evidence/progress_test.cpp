@@ -132,8 +132,8 @@ TEST_CASE("a skein ends in the row where its share of the yarn does") {
     const auto p = progress(work.planned, work.grist(), start,
                             {{piece.rows * 0.3, work.ball_after(start, 0.3, 1)}});
     const auto quarter = piece.metres.mid * 0.25;
-    const auto ends =
-        skein_ends(work.planned, {quarter * 0.2, quarter * 0.8, quarter * 5}, p.factor.mid, p.used);
+    const auto ends = skein_ends(work.planned, {quarter * 0.2, quarter * 0.8, quarter * 5},
+                                 Taking::one_by_one, p.factor.mid, p.used);
     REQUIRE(ends.size() == 1);  // the first ended before, the last outlives the piece
     CHECK(ends[0].skein == 1);
     CHECK(ends[0].place.share == near(0.5, 0.01));  // of a triangle
