@@ -9,9 +9,11 @@
 
 #include "catalog/reference/own_templates.hpp"
 #include "catalog/text/named_reading.hpp"
+#include "catalog/typed/skein_own.hpp"
 #include "catalog/typed/swatch_text.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/yarns.hpp"
+#include "engine/cloth/gauge_range.hpp"
 #include "engine/units/ascii.hpp"
 #include "engine/units/failure.hpp"
 #include "engine/units/reading.hpp"
@@ -52,10 +54,8 @@ constexpr Filled filled[] = {
 
 catalog::BatchText typed_batch(const Arguments& arguments) {
     catalog::BatchText text;
-    for (const auto& skein : arguments.all("skein")) {
-        const auto [length, mass] = split_skein(skein);  // a complaint quotes it as it was typed
-        text.skeins.push_back({{}, {length, "--skein"}, {mass, "--skein"}, {}});
-    }
+    for (const auto& skein : arguments.all("skein"))
+        text.skeins.push_back(catalog::read_skein_said(skein, "--skein"));
     for (const auto& [option, key] : filled)
         for (const auto& value : arguments.all(option))
             text.fields[std::string(key)].push_back({value, "--" + std::string(option)});
@@ -112,7 +112,10 @@ Units units_of(const Arguments& arguments, std::string_view otherwise, NeedleNam
 
 std::vector<Option> batch_options() {
     return {
-        {"skein", "139m/38.5g", "length and mass of a skein, as washed; once for each", true},
+        {"skein", "139m/38.5g",
+         "length and mass of a skein, as washed; once for each; where they are not alike, what it "
+         "is of its own: '139m/38.5g wraps 14wpi fibre BFL colour teal'",
+         true},
         {"name", "Heron", "what to call the batch"},
         {"wraps", "16wpi", "wraps round a ruler, laid side by side; or 6.3 wraps/cm"},
         {"wraps-how", "packed", "laid, or packed to refusal", false, "", "laid"},
@@ -242,6 +245,9 @@ YarnProfile informed_yarn(const catalog::MeasuredBatch& measured,
         const auto said = doubt.skein ? unlikely_skein(*doubt.skein, measured.yards) : doubt.what();
         throw Refused(fmt::format("{} (--insist takes it as it is)", said));
     }
+    if (measured.batch.washed_gauge && !insist && yarn.agreement.yarns.size() < 2)
+        if (const auto doubt = far_from_yarn(*measured.batch.washed_gauge, yarn); !doubt.empty())
+            throw Refused(fmt::format("the gauge: {} (--insist takes it as it is)", doubt));
     learn_from(hands, make_up_of(measured.batch), yarn.evidence);
     return informed(yarn, catalog::evidence_of(swatches, yarn, catalogue.fabrics));
 }

@@ -213,6 +213,15 @@ Template part_played(const Arguments& arguments, Template article, Question& q) 
     });
 }
 
+Arguments as_begun(const Arguments& arguments, const catalog::ProjectText& project) {
+    auto out = arguments;
+    const std::pair<const char*, const std::string*> said[] = {
+        {"as", &project.part}, {"with", &project.beside}, {"yarn", &project.yarn}};
+    for (const auto& [option, text] : said)
+        if (!text->empty()) out.options[option] = {*text};
+    return out;
+}
+
 std::string other_yarn_text(const Plan& plan, const Question& q) {
     if (plan.second_yarn.si() <= 0) return doubled_text(plan, q);
     const auto& other = plan.other;

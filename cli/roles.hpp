@@ -23,6 +23,9 @@ std::string yarn_of_same_batch(const Arguments& arguments);
 // The question of that other yarn of the batch that `q` is about.
 Question of_other_yarn(const Arguments& arguments, const Question& q);
 
+// The options again with which such a project was begun.
+Arguments as_begun(const Arguments& arguments, const catalog::ProjectText& project);
+
 // What of the other yarn to have, and what it must be; empty: the batch is all of it.
 std::string other_yarn_text(const Plan& plan, const Question& q);
 

@@ -167,6 +167,11 @@ std::string how_far(const allocation::Progress& at) {
 }  // namespace
 
 SplitAsked asked_of(const Arguments& arguments, const Question& q) {
+    if (const auto yarns = q.yarn.agreement.yarns.size(); yarns > 1)
+        throw Refused(fmt::format(
+            "--yarn {}: the skeins are {} yarns, and a split is of one of them (--yarn 1), or of "
+            "two in their parts (--as weft --with 'yarn 2'): a pair of two grists is no pair",
+            inert(arguments.text("yarn")), yarns));
     SplitAsked asked;
     auto& request = asked.request;
     request.certainty = q.request.certainty;

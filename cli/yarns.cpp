@@ -10,16 +10,10 @@
 #include "engine/cloth/knitting.hpp"
 #include "engine/cloth/weaving.hpp"
 #include "engine/units/failure.hpp"
+#include "engine/yarn/kinds.hpp"
 
 namespace gristwright::cli {
 namespace {
-
-Batch of_yarn(const Batch& batch, const std::vector<std::size_t>& places) {
-    Batch out = batch;
-    out.skeins.clear();
-    for (const auto place : places) out.skeins.push_back(batch.skeins[place]);
-    return out;
-}
 
 std::string skein_names(const Batch& batch, const std::vector<std::size_t>& places) {
     std::vector<std::string> names;
@@ -37,9 +31,27 @@ double mean_tex(const Batch& batch, const std::vector<std::size_t>& places) {
     return in_tex(mass / length);
 }
 
+// What its skeins say of themselves: ", teal, BFL"; empty: nothing.
+std::string of_itself(const Batch& batch, const std::vector<std::size_t>& places) {
+    const auto& skein = batch.skeins[places.front()];
+    std::string out;
+    if (!skein.colour.empty()) out += ", " + inert(skein.colour);
+    for (const auto& part : skein.fibre) out += ", " + inert(part.name);
+    if (skein.wraps) out += fmt::format(", {:.0f} wpi", in_wraps_per_inch(skein.wraps->count));
+    return out;
+}
+
 std::string described(const Batch& batch, const Agreement& found, std::size_t yarn) {
-    return fmt::format("yarn {} ({}, {:.0f} tex)", yarn + 1, skein_names(batch, found.yarns[yarn]),
-                       mean_tex(batch, found.yarns[yarn]));
+    const auto& places = found.yarns[yarn];
+    return fmt::format("yarn {} ({}, {:.0f} tex{})", yarn + 1, skein_names(batch, places),
+                       mean_tex(batch, places), of_itself(batch, places));
+}
+
+// The colours of that yarn, for pictures; several along it break up the surface.
+void take_colours(std::size_t first, Question& q) {
+    if (q.measured.skein_colours.empty()) return;
+    q.measured.colours = q.measured.skein_colours[first];
+    if (q.measured.colours.size() > 1) q.measured.batch.variegated = true;
 }
 
 std::size_t longest(const Batch& batch, const Agreement& found) {
@@ -74,8 +86,13 @@ std::string take_one_yarn(const std::string& asked, const Agreement& found, Ques
     const auto batch = q.measured.batch;
     if (asked == "all") return "";
     const auto yarn = asked.empty() ? longest(batch, found) : numbered(asked, batch, found);
+    take_colours(found.yarns[yarn].front(), q);
     if (found.yarns.size() < 2) return "";
-    q.measured.batch = of_yarn(batch, found.yarns[yarn]);
+    if (batch.wraps && !batch.skeins.front().wraps)
+        q.measured.notes.push_back(
+            "the wraps are taken for each of these yarns: said skein by skein they tell them "
+            "apart");
+    q.measured.batch = with_skeins(batch, found.yarns[yarn]);
     std::vector<std::string> others;
     for (std::size_t y = 0; y < found.yarns.size(); ++y)
         if (y != yarn) others.push_back(described(batch, found, y));
@@ -91,14 +108,15 @@ std::string several_yarns(const Question& q) {
     std::string out;
     for (std::size_t y = 0; y < found.yarns.size(); ++y) {
         const auto yarn =
-            profile(of_yarn(q.measured.batch, found.yarns[y]), q.catalogue.yarn, true);
+            profile(with_skeins(q.measured.batch, found.yarns[y]), q.catalogue.yarn, true);
         const auto knit =
             knit_cloth(yarn, KnitFabric{}, Firmness::ordinary, q.measured.owned.needles);
         const auto woven =
             weave_cloth(yarn, Weave{}, {Spacing::scarf, Finish::light}, q.measured.owned);
         out += labelled(fmt::format("{}.", y + 1),
-                        fmt::format("{}: {}, {}; {}, {}; stocking stitch {}, plain scarf {}",
+                        fmt::format("{}{}: {}, {}; {}, {}; stocking stitch {}, plain scarf {}",
                                     skein_names(q.measured.batch, found.yarns[y]),
+                                    of_itself(q.measured.batch, found.yarns[y]),
                                     q.units.yarn(yarn.length.mid), q.units.mass(yarn.mass),
                                     q.units.thickness(yarn.linear_density.mid), class_line(yarn),
                                     q.units.gauges(knit.gauge.low(), knit.gauge.high()),

@@ -15,18 +15,21 @@ void add_line(std::string& out, const std::vector<std::string>& cells) {
     out += "\r\n";
 }
 
-std::string joined(const BatchText& text, const std::string& key) {
+std::string joined(const Texts& fields, const std::string& key) {
     std::string out;
-    const auto found = text.fields.find(key);
-    if (found == text.fields.end()) return out;
+    const auto found = fields.find(key);
+    if (found == fields.end()) return out;
     for (const auto& one : found->second) out += (out.empty() ? "" : "; ") + one.text;
     return out;
 }
 
 std::set<std::string> keys_of(const std::vector<KeptBatch>& batches) {
     std::set<std::string> out;
-    for (const auto& batch : batches)
+    for (const auto& batch : batches) {
         for (const auto& [key, texts] : batch.text.fields) out.insert(key);
+        for (const auto& skein : batch.text.skeins)
+            for (const auto& [key, texts] : skein.own) out.insert(key);
+    }
     return out;
 }
 
@@ -44,7 +47,8 @@ std::string to_csv(const std::vector<KeptBatch>& batches) {
         for (const auto& s : skeins) {
             std::vector<std::string> cells{batch.name, s.name.text, s.length.text, s.mass.text,
                                            s.state.text};
-            for (const auto& key : keys) cells.push_back(joined(batch.text, key));
+            for (const auto& key : keys)  // a skein's own stand in place of its batch's
+                cells.push_back(joined(s.own.count(key) ? s.own : batch.text.fields, key));
             add_line(out, cells);
         }
     }

@@ -12,7 +12,8 @@
 namespace gristwright::catalog {
 
 inline constexpr int exchange_version =
-    2;  // of the JSON form; form 1, without suggestions, is read too
+    3;  // of the JSON form; form 1, without suggestions, and form 2, without what skeins say of
+        // themselves and the part in a project, are read too
 
 std::string to_json(const std::vector<KeptBatch>& batches);
 // Strict: an unknown, doubled or missing key and a wrong type are refused, and say where.

@@ -1,5 +1,7 @@
 // {"notebook": 1, "batches": [{"name": .., "skeins": [..], "fields": {..}, "swatches": [..],
-//   "project": {.., "weighings": [..]}, "suggestions": [..]}]}; a text with its place is {"text":
+//   "project": {.., "weighings": [..]}, "suggestions": [..]}]}; a skein's "own" and a project's
+//   "part", "beside" and "yarn" stand only where there is something; a text with its place is
+//   {"text":
 //   .., "where": ..}.
 #include <fmt/core.h>
 
@@ -18,11 +20,15 @@ using In = nlohmann::json;
 
 Out json_of(const Written& w) { return {{"text", w.text}, {"where", w.where}}; }
 
+Out json_of(const Texts& fields);
+
 Out json_of(const SkeinText& s) {
-    return {{"name", json_of(s.name)},
+    Out out{{"name", json_of(s.name)},
             {"length", json_of(s.length)},
             {"mass", json_of(s.mass)},
             {"measured", json_of(s.state)}};
+    if (!s.own.empty()) out["own"] = json_of(s.own);
+    return out;
 }
 
 Out json_of(const SwatchText& s) {
@@ -49,20 +55,29 @@ Out list_of(const std::vector<Item>& items) {
     return out;
 }
 
+Out json_of(const Texts& fields) {
+    Out out = Out::object();
+    for (const auto& [key, texts] : fields) out[key] = list_of(texts);
+    return out;
+}
+
 Out json_of(const ProjectText& p, const std::vector<WeighingText>& weighings) {
-    return {{"template", p.template_name},
+    Out out{{"template", p.template_name},
             {"size", p.size},
             {"certainty", p.certainty},
-            {"started", p.started},
-            {"weighings", list_of(weighings)}};
+            {"started", p.started}};
+    const std::pair<const char*, const std::string*> unusual[] = {
+        {"part", &p.part}, {"beside", &p.beside}, {"yarn", &p.yarn}};
+    for (const auto& [key, text] : unusual)
+        if (!text->empty()) out[key] = *text;
+    out["weighings"] = list_of(weighings);
+    return out;
 }
 
 Out json_of(const KeptBatch& b) {
-    Out fields = Out::object();
-    for (const auto& [key, texts] : b.text.fields) fields[key] = list_of(texts);
     Out out{{"name", b.name},
             {"skeins", list_of(b.text.skeins)},
-            {"fields", fields},
+            {"fields", json_of(b.text.fields)},
             {"swatches", list_of(b.swatches)}};
     if (b.project) out["project"] = json_of(*b.project, b.weighings);
     if (!b.suggestions.empty()) out["suggestions"] = list_of(b.suggestions);
@@ -119,9 +134,22 @@ Written written(const Node& n) {
     return {n.text("text"), n.text("where")};
 }
 
+Texts texts(const Node& n) {
+    Texts out;
+    n.for_each_key(
+        [&](const std::string& key, const Node& each) { out[key] = each.list(written); });
+    return out;
+}
+
 SkeinText skein(const Node& n) {
-    n.only({"name", "length", "mass", "measured"});
-    return {written(n["name"]), written(n["length"]), written(n["mass"]), written(n["measured"])};
+    n.only({"name", "length", "mass", "measured", "own"});
+    SkeinText out{
+        written(n["name"]), written(n["length"]), written(n["mass"]), written(n["measured"]), {}};
+    if (n.has("own")) out.own = texts(n["own"]);
+    for (const auto& [key, unused] : out.own)
+        if (std::find(own_keys().begin(), own_keys().end(), key) == own_keys().end())
+            throw n["own"].wrong(fmt::format("'{}' is not a key here", key));
+    return out;
 }
 
 SwatchText::Kind kind(const Node& n) {
@@ -156,15 +184,15 @@ KeptBatch batch(const Node& n) {
     KeptBatch out;
     out.name = n.text("name");
     out.text.skeins = n["skeins"].list(skein);
-    n["fields"].for_each_key([&](const std::string& key, const Node& texts) {
-        out.text.fields[key] = texts.list(written);
-    });
+    out.text.fields = texts(n["fields"]);
     out.swatches = n["swatches"].list(swatch);
     if (n.has("suggestions")) out.suggestions = n["suggestions"].list(suggestion);
     if (!n.has("project")) return out;
     const auto p = n["project"];
-    p.only({"template", "size", "certainty", "started", "weighings"});
-    out.project = {p.text("template"), p.text("size"), p.text("certainty"), p.text("started")};
+    p.only({"template", "size", "certainty", "started", "part", "beside", "yarn", "weighings"});
+    const auto unusual = [&](const char* key) { return p.has(key) ? p.text(key) : std::string(); };
+    out.project = {p.text("template"), p.text("size"),    p.text("certainty"), p.text("started"),
+                   unusual("part"),    unusual("beside"), unusual("yarn")};
     out.weighings = p["weighings"].list(weighing);
     return out;
 }

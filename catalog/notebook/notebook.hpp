@@ -43,9 +43,11 @@ struct NotebookFailed : StorageFailed {
 using KeptSuggestion = std::map<std::string, std::string, std::less<>>;
 
 struct ProjectText {
-    std::string template_name;    // never empty
-    std::string size, certainty;  // as typed; empty: not given
-    std::string started;          // date, as the caller writes it
+    std::string template_name;     // never empty
+    std::string size, certainty;   // as typed; empty: not given
+    std::string started;           // date, as the caller writes it
+    std::string part{}, beside{};  // --as and --with; empty: all of it, no other yarn
+    std::string yarn{};            // --yarn, of a batch of several; empty: the one with most metres
 
     bool operator==(const ProjectText&) const = default;
 };

@@ -95,11 +95,15 @@ class Rescue {
     KeptBatch& batch(const std::string& id) { return batches_[std::atoll(id.c_str())]; }
 
     void take_skeins() {
+        std::map<std::string, Texts> own;
+        if (layout_ > 2)
+            for (const auto& [id, r] : rows("own", "skein, key, text, text_where"))
+                own[r[0]][r[1]].push_back({r[2], r[3]});
         for (const auto& [id, r] : rows("skein",
                                         "batch, name, name_where, length, length_where, mass, "
                                         "mass_where, state, state_where")) {
             batch(r[0]).text.skeins.push_back(
-                {{r[1], r[2]}, {r[3], r[4]}, {r[5], r[6]}, {r[7], r[8]}});
+                {{r[1], r[2]}, {r[3], r[4]}, {r[5], r[6]}, {r[7], r[8]}, own[std::to_string(id)]});
             ++out_.skeins;
         }
         for (const auto& [id, r] : rows("field", "batch, key, text, text_where"))
@@ -122,8 +126,11 @@ class Rescue {
     // A weighing without its project says nothing.
     void take_project() {
         std::map<std::string, std::string> batch_of;
-        for (const auto& [id, r] : rows("project", "batch, template, size, certainty, started")) {
-            batch(r[0]).project = ProjectText{r[1], r[2], r[3], r[4]};
+        for (const auto& [id, r] :
+             rows("project", layout_ > 2
+                                 ? "batch, template, size, certainty, started, part, beside, yarn"
+                                 : "batch, template, size, certainty, started, '', '', ''")) {
+            batch(r[0]).project = ProjectText{r[1], r[2], r[3], r[4], r[5], r[6], r[7]};
             batch_of[std::to_string(id)] = r[0];
         }
         for (const auto& [id, r] : rows("weighing", "project, row, length, ball, date")) {

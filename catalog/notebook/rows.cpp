@@ -3,6 +3,7 @@
 #include <fmt/core.h>
 
 #include <algorithm>
+#include <map>
 #include <nlohmann/json.hpp>
 #include <set>
 
@@ -56,14 +57,27 @@ class Query {
     int bound_ = 0, column_ = 0;
 };
 
+void write_own(SQLite::Database& db, std::int64_t skein, const Texts& own) {
+    for (const auto& [key, texts] : own) {
+        std::int64_t place = 0;
+        for (const auto& text : texts)
+            Query(db,
+                  "INSERT INTO own (skein, key, place, text, text_where) VALUES (?, ?, ?, ?, ?)",
+                  skein, key, place++, text)
+                .run();
+    }
+}
+
 void write_skeins(SQLite::Database& db, BatchId batch, const std::vector<SkeinText>& skeins) {
     std::int64_t place = 0;
-    for (const auto& s : skeins)
+    for (const auto& s : skeins) {
         Query(db,
               "INSERT INTO skein (batch, place, name, name_where, length, length_where, mass, "
               "mass_where, state, state_where) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
               batch, place++, s.name, s.length, s.mass, s.state)
             .run();
+        write_own(db, db.getLastInsertRowid(), s.own);
+    }
 }
 
 void write_field(SQLite::Database& db, BatchId batch, const std::string& key,
@@ -159,12 +173,25 @@ BatchId need_batch(SQLite::Database& db, const std::string& name) {
 BatchText read_text(SQLite::Database& db, BatchId batch) {
     BatchText out;
     Query skeins(db,
-                 "SELECT name, name_where, length, length_where, mass, mass_where, state, "
+                 "SELECT id, name, name_where, length, length_where, mass, mass_where, state, "
                  "state_where FROM skein WHERE batch = ? ORDER BY place",
                  batch);
+    std::map<std::int64_t, std::size_t> places;
     while (skeins.next()) {
+        std::int64_t id = 0;
         auto& s = out.skeins.emplace_back();
-        skeins >> s.name >> s.length >> s.mass >> s.state;
+        skeins >> id >> s.name >> s.length >> s.mass >> s.state;
+        places[id] = out.skeins.size() - 1;
+    }
+    Query own(db,
+              "SELECT o.skein, o.key, o.text, o.text_where FROM own o JOIN skein s ON s.id = "
+              "o.skein WHERE s.batch = ? ORDER BY o.skein, o.key, o.place",
+              batch);
+    while (own.next()) {
+        std::int64_t skein = 0;
+        std::string key;
+        own >> skein >> key;
+        own >> out.skeins[places.at(skein)].own[key].emplace_back();
     }
     Query fields(db, "SELECT key, text, text_where FROM field WHERE batch = ? ORDER BY key, place",
                  batch);
@@ -200,11 +227,14 @@ std::vector<SwatchText> read_swatches(SQLite::Database& db, BatchId batch) {
 }
 
 std::optional<ProjectText> read_project(SQLite::Database& db, BatchId batch) {
-    Query query(db, "SELECT template, size, certainty, started FROM project WHERE batch = ?",
+    Query query(db,
+                "SELECT template, size, certainty, started, part, beside, yarn FROM project WHERE "
+                "batch = ?",
                 batch);
     if (!query.next()) return std::nullopt;
     ProjectText out;
-    query >> out.template_name >> out.size >> out.certainty >> out.started;
+    query >> out.template_name >> out.size >> out.certainty >> out.started >> out.part >>
+        out.beside >> out.yarn;
     return out;
 }
 
@@ -276,8 +306,10 @@ void write_project(SQLite::Database& db, BatchId batch, const ProjectText& proje
         throw NotebookRefused("a project needs the name of a template");
     Query(db, "DELETE FROM project WHERE batch = ?", batch).run();
     Query(db,
-          "INSERT INTO project (batch, template, size, certainty, started) VALUES (?, ?, ?, ?, ?)",
-          batch, project.template_name, project.size, project.certainty, project.started)
+          "INSERT INTO project (batch, template, size, certainty, started, part, beside, yarn) "
+          "VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
+          batch, project.template_name, project.size, project.certainty, project.started,
+          project.part, project.beside, project.yarn)
         .run();
 }
 

@@ -54,6 +54,20 @@ CREATE TABLE suggestion (
 CREATE INDEX suggestion_batch ON suggestion (batch);
 )sql";
 
+// What a skein says of itself; the part that a batch plays in its project.
+constexpr const char* tables_3 = R"sql(
+CREATE TABLE own (
+  id INTEGER PRIMARY KEY, skein INTEGER NOT NULL REFERENCES skein ON DELETE CASCADE,
+  key TEXT NOT NULL CHECK (key <> ''), place INTEGER NOT NULL CHECK (place >= 0),
+  text TEXT NOT NULL, text_where TEXT NOT NULL, UNIQUE (skein, key, place)) STRICT;
+ALTER TABLE project ADD COLUMN part TEXT NOT NULL DEFAULT '';
+ALTER TABLE project ADD COLUMN beside TEXT NOT NULL DEFAULT '';
+ALTER TABLE project ADD COLUMN yarn TEXT NOT NULL DEFAULT '';
+DROP TRIGGER undo_INSERT_project;
+DROP TRIGGER undo_DELETE_project;
+DROP TRIGGER undo_UPDATE_project;
+)sql";
+
 // One trigger: `inverse` is an SQL expression that yields the SQL to run.
 std::string trigger(std::string_view table, std::string_view event, const std::string& inverse) {
     return fmt::format(
@@ -81,6 +95,13 @@ std::string step_2() {
            undo_triggers("suggestion", Columns{"batch", "said"});
 }
 
+std::string step_3() {
+    using Columns = std::vector<std::string_view>;
+    return tables_3 + undo_triggers("own", Columns{"skein", "key", "place", "text", "text_where"}) +
+           undo_triggers("project", Columns{"batch", "template", "size", "certainty", "started",
+                                            "part", "beside", "yarn"});
+}
+
 }  // namespace
 
 std::string undo_triggers(std::string_view table, std::span<const std::string_view> columns) {
@@ -102,7 +123,7 @@ std::string undo_triggers(std::string_view table, std::span<const std::string_vi
 }
 
 const std::vector<std::string>& notebook_steps() {
-    static const std::vector<std::string> steps{step_1(), step_2()};
+    static const std::vector<std::string> steps{step_1(), step_2(), step_3()};
     return steps;
 }
 

@@ -26,7 +26,8 @@ class Columns {
   public:
     Columns(const Row& header, const std::string& file) : line_(header.number), file_(file) {
         for (const auto& text : header.fields) columns_.push_back({text, heading_of(text)});
-        for (const auto what : {Holds::name, Holds::length, Holds::mass, Holds::state})
+        for (const auto what : {Holds::name, Holds::length, Holds::mass, Holds::state, Holds::wraps,
+                                Holds::fibre, Holds::colour})
             choose(what);
     }
 
@@ -135,7 +136,11 @@ SkeinText skein_of(const Row& row, const Columns& columns, const std::string& fi
         if (!c) return {};
         return cell(row, *c, columns.column(*c), file);
     };
-    SkeinText out{of(Holds::name), of(Holds::length), of(Holds::mass), of(Holds::state)};
+    SkeinText out{of(Holds::name), of(Holds::length), of(Holds::mass), of(Holds::state), {}};
+    for (const auto& [key, what] :
+         {std::pair{"wraps", Holds::wraps}, std::pair{"fibre", Holds::fibre},
+          std::pair{"colour", Holds::colour}})
+        if (auto said = of(what); !said.text.empty()) out.own[key].push_back(std::move(said));
     const auto length = columns.at(Holds::length);
     if (out.state.text.empty() && columns.column(*length).heading.before_washing)
         out.state = {"before washing", out.length.where};

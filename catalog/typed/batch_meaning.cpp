@@ -10,6 +10,7 @@
 #include "catalog/typed/equipment_reading.hpp"
 #include "catalog/typed/fibre_reading.hpp"
 #include "catalog/typed/ply_reading.hpp"
+#include "catalog/typed/skein_own.hpp"
 #include "catalog/typed/written_reading.hpp"
 #include "engine/cloth/constants.hpp"
 #include "engine/units/constants.hpp"
@@ -41,6 +42,7 @@ class Meaning {
         read_skeins();
         read_make_up();
         read_fibre();
+        read_own(text_, catalogue_, wraps_how_, out_);
         out_.owned = read_equipment(text_, catalogue_.spoken);
         return std::move(out_);
     }
@@ -62,8 +64,13 @@ class Meaning {
             if (std::any_of(batch.skeins.begin(), batch.skeins.end(),
                             [&](const Skein& other) { return other.name == name; }))
                 throw wrong(s.name, fmt::format("two skeins are called '{}'", name));
-            batch.skeins.push_back(
-                {name, length.value, mass.value, s.state.text.empty() ? all : state_of(s.state)});
+            batch.skeins.push_back({name,
+                                    length.value,
+                                    mass.value,
+                                    s.state.text.empty() ? all : state_of(s.state),
+                                    {},
+                                    {},
+                                    {}});
             out_.yards = out_.yards || imperial(s.length.text);
             finest = std::min(finest, mass.step);
             ruler = std::min(ruler, length.step);
@@ -77,6 +84,7 @@ class Meaning {
 
     // Both halves of a skein; a complaint about one says where that one stands.
     std::pair<Reading<Length>, Reading<Mass>> skein(const SkeinText& s) const {
+        if (is_a_count(s.length.text)) return skein_by_count(s);
         try {
             return read_skein(s.length.text, s.mass.text);
         } catch (const Unreadable& both) {
@@ -191,6 +199,11 @@ class Meaning {
                                     at.text));
     }
 
+    bool any_skein_says(std::string_view key) const {
+        return std::any_of(text_.skeins.begin(), text_.skeins.end(),
+                           [&](const SkeinText& s) { return s.own.find(key) != s.own.end(); });
+    }
+
     void read_wraps() {
         auto& batch = out_.batch;
         if (const auto* at = one("wraps")) {
@@ -201,8 +214,10 @@ class Meaning {
         }
         if (const auto* at = one("wraps_how")) {
             const auto how = meant(*at, "wraps_how", {"laid", "packed"});
-            if (!batch.wraps) throw wrong(*at, "says how wraps were counted, but there are none");
-            batch.wraps->how = how == "packed" ? WrapsHow::packed : WrapsHow::laid;
+            if (!batch.wraps && !any_skein_says("wraps"))
+                throw wrong(*at, "says how wraps were counted, but there are none");
+            wraps_how_ = how == "packed" ? WrapsHow::packed : WrapsHow::laid;
+            if (batch.wraps) batch.wraps->how = wraps_how_;
         }
     }
 
@@ -239,6 +254,9 @@ class Meaning {
                                     100 * shares));
         const auto* micron = one("micron");
         const auto* staple = one("staple");
+        if ((micron || staple) && any_skein_says("fibre"))
+            throw wrong(micron ? *micron : *staple,
+                        "give micron and staple, or a fibre for each skein, not both");
         if ((micron || staple) && fibre.empty()) {
             fibre.push_back({});
             fibre[0].kind = "sheep";  // the profile says that wool is assumed
@@ -265,6 +283,7 @@ class Meaning {
     const BatchText& text_;
     const Catalogue& catalogue_;
     MeasuredBatch out_;
+    WrapsHow wraps_how_ = WrapsHow::assumed_laid;
 };
 
 }  // namespace

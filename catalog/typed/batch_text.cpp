@@ -66,8 +66,11 @@ SkeinText read_skein(TomlTable from, const toml::table& table, const std::string
         }
         return {from.text(key), place(file, *table.get(key), key)};
     };
-    SkeinText skein{one("name", false), one("length", true), one("mass", true),
-                    one("measured", false)};
+    SkeinText skein{
+        one("name", false), one("length", true), one("mass", true), one("measured", false), {}};
+    for (const auto& key : own_keys())
+        if (from.has(key))
+            skein.own[key] = written(*table.get(key), place(file, *table.get(key), key));
     from.nothing_else();
     return skein;
 }
@@ -78,6 +81,11 @@ const std::vector<std::string>& batch_keys() {
     static const std::vector<std::string> keys{
         "name",      "preparation", "draw",  "plies",      "fibre",  "micron", "staple",   "wraps",
         "wraps_how", "twist",       "gauge", "variegated", "colour", "scale",  "measured", "made"};
+    return keys;
+}
+
+const std::vector<std::string>& own_keys() {
+    static const std::vector<std::string> keys{"wraps", "fibre", "colour"};
     return keys;
 }
 

@@ -22,15 +22,18 @@ struct Written {
     bool operator==(const Written&) const = default;
 };
 
+using Texts = std::map<std::string, std::vector<Written>, std::less<>>;  // by key
+
 struct SkeinText {
     Written name, length, mass, state;  // empty texts: not given
+    Texts own{};                        // of the skein alone: wraps, fibre, colour
 
     bool operator==(const SkeinText&) const = default;
 };
 
 struct BatchText {
     std::vector<SkeinText> skeins;
-    std::map<std::string, std::vector<Written>, std::less<>> fields;  // by key of the TOML format
+    Texts fields;                    // by key of the TOML format
     std::vector<std::string> notes;  // what was in the file and is not used
 
     // Everything `other` gives takes the place of what is here; skeins take the place of skeins.
@@ -50,12 +53,15 @@ BatchText read_batch_file(const std::string& path);
 
 // The keys of the format, for options of the same names: "wraps", "draw", ...
 const std::vector<std::string>& batch_keys();
+// Those of a skein's own: wraps, fibre, colour.
+const std::vector<std::string>& own_keys();
 
 struct MeasuredBatch {
     Batch batch;
     Equipment owned;
     std::vector<Colour> colours;  // that follow each other along the yarn; empty: not said
-    bool yards = false;           // lengths were typed in yards, feet or inches
+    std::vector<std::vector<Colour>> skein_colours{};  // skein by skein; empty: all as `colours`
+    bool yards = false;  // lengths were typed in yards, feet or inches
     std::vector<std::string> notes;
 };
 

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <array>
+#include <initializer_list>
+#include <optional>
 
 #include "engine/units/measure.hpp"
 #include "engine/units/plain.hpp"
@@ -44,8 +46,6 @@ constexpr Other others[] = {
     {"grist", "it is a grist"},
     {"per", "it is a rate"},
     {"ypp", "it is a grist"},
-    {"wpi", "it counts wraps"},
-    {"wraps", "it counts wraps"},
     {"twist", "it is a twist"},
     {"turns", "it is a twist"},
     {"tpi", "it is a twist"},
@@ -110,11 +110,40 @@ void read_word(const std::string& word, Heading& out) {
         if (word == done) out.finished = true;
 }
 
+bool among(const std::vector<std::string>& words, std::initializer_list<const char*> these) {
+    return std::any_of(words.begin(), words.end(), [&](const auto& word) {
+        return std::find(these.begin(), these.end(), word) != these.end();
+    });
+}
+
+bool all_among(const std::vector<std::string>& words, std::initializer_list<const char*> these) {
+    return std::all_of(words.begin(), words.end(), [&](const auto& word) {
+        return std::find(these.begin(), these.end(), word) != these.end();
+    });
+}
+
+// "WPI", "Wraps per inch", "Fibre", "Colour name": what a skein is, and nothing else with it.
+std::optional<Heading> of_skein_itself(const std::vector<std::string>& words) {
+    if (among(words, {"wpi", "wraps"}) &&
+        all_among(words, {"wpi", "wraps", "per", "inch", "in", "cm", "of", "the", "yarn", "skein"}))
+        return Heading{Holds::wraps, among(words, {"cm"}) ? "wraps/cm" : "wpi", false, false, ""};
+    if (among(words, {"fibre", "fiber", "fibres", "fibers", "breed"}) &&
+        all_among(words, {"fibre", "fiber", "fibres", "fibers", "breed", "type", "content", "blend",
+                          "composition", "of", "the", "yarn", "skein"}))
+        return Heading{Holds::fibre, "", false, false, ""};
+    if (among(words, {"colour", "color", "colours", "colors", "colourway", "colorway"}) &&
+        all_among(words, {"colour", "color", "colours", "colors", "colourway", "colorway", "name",
+                          "of", "the", "yarn", "skein"}))
+        return Heading{Holds::colour, "", false, false, ""};
+    return {};
+}
+
 }  // namespace
 
 Heading heading_of(const std::string& header) {
     Heading out;
     const auto words = words_of(header);
+    if (const auto itself = of_skein_itself(words)) return *itself;
     const bool of_yarn = std::find(words.begin(), words.end(), "yarn") != words.end() ||
                          std::find(words.begin(), words.end(), "skein") != words.end();
     for (const auto& word : words) {

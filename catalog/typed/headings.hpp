@@ -6,7 +6,7 @@
 
 namespace gristwright::catalog {
 
-enum class Holds { nothing_known, name, length, mass, state, other };
+enum class Holds { nothing_known, name, length, mass, state, wraps, fibre, colour, other };
 
 struct Heading {
     Holds holds = Holds::nothing_known;

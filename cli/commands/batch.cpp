@@ -90,20 +90,32 @@ std::string measured_line(const catalog::SwatchText& swatch) {
     return labelled(knitted ? "knitted swatch:" : "woven swatch:", joined(said), 2) + "\n";
 }
 
+// " wraps 14wpi colour teal": what a skein says of itself.
+std::string own_line(const catalog::SkeinText& skein) {
+    std::string out;
+    for (const auto& [key, texts] : skein.own)
+        for (const auto& text : texts) out += fmt::format(" {} {}", key, inert(text.text));
+    return out;
+}
+
 std::string show_text(const Question& q, const catalog::BatchText& text, const Notebook& book,
                       const std::string& name) {
     auto out = wrapped(batch_line(q), 0) + "\n";
     for (const auto& skein : text.skeins)
-        out += fmt::format("  {} {} / {}\n", padded(inert(skein.name.text), 12),
-                           inert(skein.length.text), inert(skein.mass.text));
+        out += fmt::format("  {} {} / {}{}\n", padded(inert(skein.name.text), 12),
+                           inert(skein.length.text), inert(skein.mass.text), own_line(skein));
     for (const auto& [key, values] : text.fields)
         for (const auto& value : values)
             out += fmt::format("  {} {}\n", padded(key, 12), inert(value.text));
     for (const auto& swatch : book.swatches(name)) out += measured_line(swatch);
     if (const auto project = book.project(name))
-        out +=
-            labelled("begun:", inert(project->template_name) + " " + inert(project->started), 2) +
-            "\n";
+        out += labelled("begun:",
+                        inert(project->template_name) +
+                            (project->part.empty() ? "" : " as " + inert(project->part)) +
+                            (project->beside.empty() ? "" : " with " + inert(project->beside)) +
+                            " " + inert(project->started),
+                        2) +
+               "\n";
     if (const auto count = book.suggestions(name).size())
         out += fmt::format("  suggestions: {}, gristwright answer {}\n", count, inert(name));
     return out;

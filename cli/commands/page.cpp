@@ -6,9 +6,11 @@
 
 #include "cli/output/layout.hpp"
 #include "cli/output/live_page.hpp"
+#include "cli/output/next.hpp"
 #include "cli/output/page.hpp"
 #include "cli/output/page_file.hpp"
 #include "cli/output/page_sections.hpp"
+#include "cli/would_be.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -31,7 +33,8 @@ std::string answers(const Arguments& arguments, Question& q, const std::string& 
 std::string kept(const Arguments& arguments, const Question& q, const std::string& batch) {
     if (!is_remembered(batch)) return "";
     const auto book = notebook(arguments, catalog::Notebook::Mode::read_only);
-    return kept_section({book.swatches(batch), book.project(batch), book.weighings(batch)}, q);
+    return kept_section(
+        {book.swatches(batch), book.project(batch), book.weighings(batch), arguments}, q);
 }
 
 std::string split(const Arguments& arguments, Question& q) {
@@ -40,12 +43,31 @@ std::string split(const Arguments& arguments, Question& q) {
     return split_section(split_for(asked, q), asked, q);
 }
 
+// The second batch, or this one as it would be, beside it.
+std::string two_yarns(const Arguments& arguments, const Question& q) {
+    const auto how = arguments.text("would-be");
+    const bool second = arguments.words.size() > 1;
+    if (!how.empty() && second) throw Misused("page takes a second batch, or --would-be");
+    if (how.empty() && !second) return "";
+    auto b = second ? ask(arguments, arguments.words[1]) : as_would_be(how, q);
+    b.units = q.units;
+    return two_section(q, b);
+}
+
+std::string sheet_of(const std::string& article, const std::string& batch,
+                     const Arguments& arguments) {
+    const auto whole = whole_command({"sheet", article}, batch, arguments);
+    return whole.empty() ? "" : whole + " -o " + article + ".html";
+}
+
 constexpr Option live_option{"live", "",
                              "the whole tool in one page with this batch inside, to try every idea "
                              "on: it works without a network and runs a script"};
 
 // In the live page everything is chosen there: an option that it would lose is refused.
 void check_live(const Arguments& arguments) {
+    if (arguments.words.size() > 1)
+        throw Misused("--live takes one batch: another is chosen in the page");
     const auto kept = together({page_file_options(""), batch_options(), {live_option}});
     for (const auto& [name, values] : arguments.options)
         if (std::none_of(kept.begin(), kept.end(),
@@ -60,8 +82,10 @@ Answer run(const Arguments& arguments) {
     auto q = ask(arguments, batch);
     if (arguments.has(live_option.name))
         return page_file(arguments, live_page(batch_text(arguments, batch)), q);
-    const PageSections sections{split(arguments, q), answers(arguments, q, batch),
-                                kept(arguments, q, batch)};
+    const PageSections sections{
+        split(arguments, q), answers(arguments, q, batch), kept(arguments, q, batch),
+        two_yarns(arguments, q),
+        [&](const std::string& article) { return sheet_of(article, batch, arguments); }};
     return page_file(arguments, page(q, rank(q), sections), q);
 }
 
@@ -71,13 +95,15 @@ Command page_command() {
     return {
         "page",
         "One HTML file to look at, print and share: the yarn, what it can make, how big, knit "
-        "or weave, cautions, sources; and, if asked, a split and answers to suggestions. It "
-        "needs no network and runs no script.",
-        "[BATCH.toml | SKEINS.csv]",
+        "or weave, cautions, sources; and, if asked, a second yarn beside it, a split and answers "
+        "to suggestions. It needs no network and runs no script.",
+        "[BATCH.toml | SKEINS.csv] [BATCH]",
         0,
-        1,
+        2,
         together({page_file_options("heron.html"),
-                  {live_option, {"suggestions", "SUGGESTIONS.csv", "answer these on the page too"}},
+                  {live_option,
+                   would_be_option,
+                   {"suggestions", "SUGGESTIONS.csv", "answer these on the page too"}},
                   split_options(),
                   plan_options(),
                   batch_options(),

@@ -137,8 +137,10 @@ std::string next_evidence(const Plan& plan, const Question& q) {
 std::string joins(const Plan& plan, const Question& q) {
     std::vector<std::string> names;
     for (const auto& skein : q.yarn.skeins) names.push_back(inert(skein.name));
-    const auto said = ends_in_words(plan, skein_ends(plan, lengths_of(q.yarn)), names, q.units);
-    return said.empty() ? "" : wrapped("Joins: " + said, 2) + "\n";
+    const auto turns = turns_in_words(plan, q.yarn);
+    const auto said = ends_in_words(plan, skein_ends(plan, q.yarn), names, q.units);
+    return (turns.empty() ? "" : wrapped(turns, 2) + "\n") +
+           (said.empty() ? "" : wrapped("Joins: " + said, 2) + "\n");
 }
 
 std::string steps(const Plan& plan, const Question& q) {

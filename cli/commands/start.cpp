@@ -10,18 +10,26 @@
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/mind.hpp"
+#include "cli/roles.hpp"
+#include "engine/evidence/progress.hpp"
 #include "engine/units/failure.hpp"
 
 namespace gristwright::cli {
 namespace {
+
+// Of the yarn that the weft is, this batch's or the other.
+Mass weft_to_weigh(const Plan& plan, const YarnProfile& yarn) {
+    const auto& piece = plan.pieces.front();
+    const double ours = piece.piece->weft_ours();
+    return piece.weft * (ours > 0 ? ours : 1) * weft_grist(plan, yarn);
+}
 
 std::string how_to_weigh(const Plan& plan, const Question& q, const std::string& name) {
     if (plan.article->craft == Craft::woven)
         return fmt::format(
             "With the warp on the loom weigh the weft yarn: gristwright weigh {} --woven {} "
             "--ball {}\n",
-            name, q.units.typed_size(Length{}),
-            q.units.typed_mass(plan.pieces.front().weft * q.yarn.linear_density.mid));
+            name, q.units.typed_size(Length{}), q.units.typed_mass(weft_to_weigh(plan, q.yarn)));
     return fmt::format(
         "Weigh all the yarn for it now, then as you go: gristwright weigh {} --row 0 --ball {}\n",
         name, q.units.typed_mass(std::min(plan.mass, q.yarn.mass)));
@@ -53,14 +61,15 @@ std::string warning(const Plan& plan, const Question& q) {
 JudgedPlan begun(const Arguments& arguments, catalog::Notebook& book, Question& q) {
     const auto& name = arguments.words[1];
     q = ask(arguments, name);
-    const auto article = find_template(q.catalogue, arguments.words[0]);
+    const auto article = part_played(arguments, find_template(q.catalogue, arguments.words[0]), q);
     check_size(arguments, q, article);
     check_free(book, name, arguments.has("instead"));
     auto judged = judged_plan(article, q);
     // The size is fixed now: later evidence changes what it needs, not what is being made.
     book.start_project(
         name, {arguments.words[0], fmt::format("{:.0f}cm", in_centimetres(judged.plan.size)),
-               arguments.text("certainty"), arguments.text("on")});
+               arguments.text("certainty"), arguments.text("on"), arguments.text("as"),
+               arguments.text("with"), arguments.text("yarn")});
     return judged;
 }
 
@@ -82,7 +91,8 @@ Answer run(const Arguments& arguments) {
         wrapped(fmt::format("Begun: {} with {}, {} {}.", judged.plan.article->title, inert(name),
                             judged.plan.article->measure, q.units.size(judged.plan.size)),
                 0) +
-            "\n" + warning(judged.plan, q) + how_to_weigh(judged.plan, q, inert(name)) +
+            "\n" + warning(judged.plan, q) + other_yarn_text(judged.plan, q) +
+            how_to_weigh(judged.plan, q, inert(name)) +
             care_line(cautions_on(q, {judged.plan.article.get()})),
         notes, 0, kept_already};
 }
@@ -99,6 +109,7 @@ Command start_command() {
         together({{{"size", "130cm", "this size, not the largest that the metres cover"},
                    {"instead", "", "end the project that is running, with its weighings"},
                    date_option},
+                  role_options(),
                   plan_options(),
                   {json_option, notebook_option}}),
         run,

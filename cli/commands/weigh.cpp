@@ -9,6 +9,7 @@
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/roles.hpp"
 #include "engine/evidence/progress.hpp"
 #include "engine/evidence/skein_ends.hpp"
 #include "engine/units/failure.hpp"
@@ -20,10 +21,11 @@ namespace {
 using catalog::Notebook;
 
 // The plan that was begun, at the size that was fixed then.
-Plan begun(Question& q, const catalog::ProjectText& project) {
+Plan begun(const Arguments& arguments, Question& q, const catalog::ProjectText& project) {
     q.request.size = read_length(project.size).value;
     if (!project.certainty.empty()) q.request.certainty = read_share(project.certainty);
-    return judged_plan(find_template(q.catalogue, project.template_name), q).plan;
+    const auto article = find_template(q.catalogue, project.template_name);
+    return judged_plan(part_played(as_begun(arguments, project), article, q), q).plan;
 }
 
 std::string line(const std::string& text) { return wrapped(text, 0) + "\n"; }
@@ -51,7 +53,8 @@ std::string woven_text(const Plan& plan, const WeftProgress& p, const Units& uni
 // The rows of the piece in work in which skeins still end.
 std::vector<int> rows_of_ends(const Plan& plan, const Question& q, const Progress& p) {
     std::vector<int> out;
-    for (const auto& end : skein_ends(plan, lengths_of(q.yarn), p.factor.mid, p.used))
+    for (const auto& end :
+         skein_ends(plan, lengths_of(q.yarn), taking_for(q.yarn.agreement), p.factor.mid, p.used))
         if (end.place.piece == 0 && end.place.which == 1) out.push_back(done_at(plan, end.place));
     return out;
 }
@@ -61,12 +64,13 @@ std::string skein_text(const Plan& plan, const Question& q, const Progress& p) {
     if (rows.empty()) return "";
     std::vector<std::string> said;
     for (const int row : rows) said.push_back(fmt::format("{}", row));
-    return line(fmt::format("Skeins used in their order end near row {}: change at the side edge.",
-                            joined(said)));
+    const bool turns = taking_for(q.yarn.agreement) == Taking::by_turns;
+    return line(fmt::format("Skeins used {} end near row {}: change at the side edge.",
+                            turns ? "two by turns" : "in their order", joined(said)));
 }
 
 std::string knitted_text(const Plan& plan, const Question& q, const Progress& p) {
-    const auto& piece = plan.pieces.front();
+    const auto& piece = worked_piece(plan);
     auto out =
         line(fmt::format("{} used, {} left; the work takes {:.0f} % of what was planned "
                          "(± {:.0f} %).",
@@ -95,7 +99,7 @@ Json knitted_json(const Plan& plan, const Question& q, const Progress& p) {
     return {{"metres_used", number(in_metres(p.used))},
             {"metres_left", number(in_metres(p.left))},
             {"used_of_planned", range(p.factor)},
-            {"rows", plan.pieces.front().rows},
+            {"rows", worked_piece(plan).rows},
             {"last_row", number(std::floor(p.last_row))},
             {"sure_row", number(std::floor(p.sure_row))},
             {"chance", number(p.chance)},
@@ -148,7 +152,7 @@ Answer weigh_knitted(const Plan& plan, const Question& q, const std::vector<Weig
 
 // Cloth was made and the ball is as heavy as before: nothing can be told from that.
 Answer weigh_woven(const Plan& plan, const Question& q, const std::vector<Weighing>& weighings) {
-    const auto p = weft_progress(plan, q.yarn.linear_density.mid, weighings, scale_of(q));
+    const auto p = weft_progress(plan, weft_grist(plan, q.yarn), weighings, scale_of(q));
     return answer(q, woven_text(plan, p, q.units), woven_json(p));
 }
 
@@ -156,7 +160,7 @@ Answer weigh_woven(const Plan& plan, const Question& q, const std::vector<Weighi
 std::string question_of(const DoubtfulWeighing& doubtful, const Plan& plan, const Units& units) {
     using Doubt = DoubtfulWeighing::Doubt;
     const auto &before = doubtful.before, &now = doubtful.now;
-    const auto& piece = plan.pieces.front();
+    const auto& piece = worked_piece(plan);
     switch (doubtful.doubt) {
         case Doubt::heavier_ball:
             return fmt::format(
@@ -197,12 +201,12 @@ Answer told_of(const Plan& plan, const Question& q, const std::vector<Weighing>&
 
 // Checks the weighing against those before it, and keeps it.
 Answer weighed(const Arguments& arguments, Notebook& book, const std::string& name) {
-    auto q = ask(arguments, name);
-    const auto project = book.project(name);
+    const auto project = book.has_batch(name) ? book.project(name) : std::nullopt;
+    auto q = ask(project ? as_begun(arguments, *project) : arguments, name);
     if (!project)
         throw Refused(fmt::format("nothing is begun with {}: gristwright start TEMPLATE {}",
                                   inert(name), inert(name)));
-    const auto plan = begun(q, *project);
+    const auto plan = begun(arguments, q, *project);
     const catalog::WeighingText typed{arguments.text("row"), arguments.text("woven"),
                                       arguments.text("ball"), arguments.text("on")};
     const bool woven = plan.article->craft == Craft::woven;

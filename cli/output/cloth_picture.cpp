@@ -217,6 +217,17 @@ ClothNear cloth_near(const Plan& plan, const Question& q) {
                           q.units.span(millimetres(laid.near_mm))))};
 }
 
+double definition_wanted(const Plan& plan) { return asked_definition(telling_piece(plan)); }
+
+ClothAcross cloth_across(const Plan& plan, const Question& q, const std::string& whose) {
+    const auto& piece = telling_piece(plan);
+    const auto about = capital(cloth_words(piece, q.units));
+    return {about,
+            alone(table_view(laid_piece(piece, q.yarn, q)), life_width, life_height,
+                  fmt::format("{}: the cloth across the table, {}", plan.article->title, whose),
+                  fmt::format("{} of it. {}.", table_size(q.units), about))};
+}
+
 ClothViews cloth_views(const Plan& plan, const Question& q) {
     const auto& piece = telling_piece(plan);
     const auto combed_yarn = combed_alike(q);

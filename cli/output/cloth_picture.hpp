@@ -17,6 +17,16 @@ struct ClothNear {
 };
 ClothNear cloth_near(const Plan& plan, const Question& q);
 
+// What the stitches of its cloth need to read, 0 to 1.
+double definition_wanted(const Plan& plan);
+
+// The same words, and 6 x 5 cm of it as large as life.
+struct ClothAcross {
+    std::string about;
+    Svg picture;
+};
+ClothAcross cloth_across(const Plan& plan, const Question& q, const std::string& whose);
+
 // The same, and 6 x 5 cm of the cloth as large as life, from this yarn and from a combed one.
 struct ClothViews {
     std::string answer, about;

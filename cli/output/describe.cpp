@@ -64,6 +64,9 @@ std::string agreement_line(const Agreement& found) {
         case SameYarn::only_one_skein:
             return "one skein, nothing to compare";
         case SameYarn::differ:
+            if (found.of_several_kinds)
+                return fmt::format("{} yarns, by what the skeins say of themselves: {} in grist",
+                                   found.yarns.size(), seen);
             return fmt::format("{} yarns: {}, more than alternating hides", found.yarns.size(),
                                seen);
         case SameYarn::alternate:

@@ -12,6 +12,7 @@ extern const std::string_view page_template;   // page.mustache
 extern const std::string_view page_split;      // page_split.mustache
 extern const std::string_view page_kept;       // page_kept.mustache
 extern const std::string_view page_answers;    // page_answers.mustache
+extern const std::string_view page_two;        // page_two.mustache
 extern const std::string_view card_style;      // card.css
 extern const std::string_view card_template;   // card.mustache
 extern const std::string_view sheet_style;     // sheet.css

@@ -35,8 +35,7 @@ Join join_at(const Assembled& article, const Plan& plan, const SkeinEnd& end) {
 
 std::vector<Join> joins(const Assembled& article, const Plan& plan, const YarnProfile& yarn) {
     std::vector<Join> out;
-    for (const auto& end : skein_ends(plan, lengths_of(yarn)))
-        out.push_back(join_at(article, plan, end));
+    for (const auto& end : skein_ends(plan, yarn)) out.push_back(join_at(article, plan, end));
     return out;
 }
 

@@ -1,5 +1,5 @@
 // Where each skein ends in an article, through all its pieces in the order of the work, one skein
-// after another in the batch's order.
+// after another in the batch's order, or two by turns where they differ.
 #pragma once
 
 #include <string>

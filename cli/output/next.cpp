@@ -38,13 +38,20 @@ std::string shell_word(const std::string& word) {
     return out + "'";
 }
 
+std::string whole_command(const std::vector<std::string>& words, const std::string& batch,
+                          const Arguments& arguments) {
+    std::string out = "gristwright";
+    for (const auto& word : words) out += " " + shell_word(word);
+    out += (batch.empty() ? "" : " " + shell_word(batch)) + options_again(arguments);
+    return characters(out) <= longest_command ? out : "";
+}
+
 std::string next_line(const std::vector<std::string>& words, const std::string& batch,
                       const Arguments& arguments) {
+    const auto whole = whole_command(words, batch, arguments);
+    if (!whole.empty()) return "Next: " + whole + "\n";
     std::string begins = "Next: gristwright";
     for (const auto& word : words) begins += " " + shell_word(word);
-    const auto whole =
-        begins + (batch.empty() ? "" : " " + shell_word(batch)) + options_again(arguments);
-    if (characters(whole) <= longest_command) return whole + "\n";
     return wrapped(begins + " (and the batch as you gave it)", 0) + "\n";
 }
 

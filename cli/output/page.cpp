@@ -27,6 +27,7 @@ void add_contents(PageData& data, const PageSections& sections) {
     PageData out{PageData::type::list};
     out << link("cloth", "Cloth") << link("makes", "What it makes")
         << link("both", "Knit or weave");
+    if (!sections.two.empty()) out << link("two", "Two yarns");
     if (!sections.split.empty()) out << link("split", "The split");
     if (!sections.answers.empty()) out << link("answers", "Answers");
     if (!sections.kept.empty()) out << link("kept", "The work so far");
@@ -58,15 +59,16 @@ void add_colours(PageData& data, const Question& q) {
     data.set("strip", strip.silent(16));
 }
 
-PageData everything(const Question& q, const Ranked& ranked) {
+PageData everything(const Question& q, const Ranked& ranked, const SheetCommand& sheet) {
     const auto best = best_few(ranked);
-    const Minded minded(q, all_made(ranked));
+    const Minded minded(q, best);
     PageData out;
     add_head(out, best, q);
     add_colours(out, q);
     add_cloth(out, ranked, q);
     add_line_up(out, ranked, q);
-    add_plans(out, ranked, minded, q);
+    add_plans(out, ranked, minded, q, sheet);
+    add_rest(out, ranked, minded, q);
     add_pairs(out, ranked, q);
     add_yarn(out, q);
     set_list(out, "mind", minded.all());
@@ -111,8 +113,9 @@ std::vector<const JudgedPlan*> all_made(const Ranked& ranked) {
 }
 
 std::string page(const Question& q, const Ranked& ranked, const PageSections& sections) {
-    auto data = everything(q, ranked);
+    auto data = everything(q, ranked, sections.sheet);
     add_contents(data, sections);
+    set_text(data, "two", sections.two);
     set_text(data, "split", sections.split);
     set_text(data, "answers", sections.answers);
     set_text(data, "kept", sections.kept);

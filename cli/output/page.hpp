@@ -1,6 +1,7 @@
 // A batch as one HTML page: no script, no network, every text from people escaped.
 #pragma once
 
+#include <functional>
 #include <string>
 
 #include "cli/question.hpp"
@@ -10,7 +11,9 @@ namespace gristwright::cli {
 
 // Markup of the sections that were asked for; empty: not asked.
 struct PageSections {
-    std::string split, answers, kept;
+    std::string split{}, answers{}, kept{}, two{};
+    // The command that writes an article's sheet; nothing: not said.
+    std::function<std::string(const std::string& article)> sheet{};
 };
 
 std::string page(const Question& q, const Ranked& ranked, const PageSections& sections);

@@ -12,6 +12,7 @@
 #include "cli/output/page_parts.hpp"
 #include "cli/output/page_sections.hpp"
 #include "cli/output/yarn_words.hpp"
+#include "cli/roles.hpp"
 #include "engine/units/reading.hpp"
 
 namespace gristwright::cli {
@@ -44,7 +45,9 @@ PageData weighing_data(const catalog::WeighingText& weighing) {
 PageData begun_data(const KeptWork& work, Question q) {
     q.request.size = read_length(work.project->size).value;
     if (!work.project->certainty.empty()) q.request.certainty = read_share(work.project->certainty);
-    const auto plan = judged_plan(find_template(q.catalogue, work.project->template_name), q).plan;
+    const auto article = find_template(q.catalogue, work.project->template_name);
+    const auto plan =
+        judged_plan(part_played(as_begun(work.arguments, *work.project), article, q), q).plan;
     PageData out;
     out.set("title", plan.article->title);
     out.set("size", size_in_words(plan, q.units));

@@ -22,34 +22,75 @@ std::string beginning(const std::string& said) {
 }  // namespace
 
 Minded::Minded(const Question& q, const std::vector<const JudgedPlan*>& plans) {
-    const auto add = [&](const std::vector<std::string>& said) {
-        for (const auto& one : said)
-            if (std::find(all_.begin(), all_.end(), one) == all_.end()) all_.push_back(one);
-    };
+    for (const auto& said : yarn_cautions(q.yarn)) number(said);
     std::vector<const Template*> articles;
     for (const auto* judged : plans) articles.push_back(judged->plan.article.get());
-    add(yarn_cautions(q.yarn));
-    add(whole(cautions_on(q, articles)));
-    for (const auto* judged : plans) add(own_cautions(judged->plan, q.yarn, q.units));
+    for (const auto& said : whole(cautions_on(q, articles))) number(said);
+    for (const auto* judged : plans) held_[judged] = held_for(*judged, q);
+    find_shared();
 }
 
-std::size_t Minded::number(const std::string& said) const {
+// Takes it up where it is new.
+std::size_t Minded::number(const std::string& said) {
     const auto at = std::find(all_.begin(), all_.end(), said);
-    return at == all_.end() ? 0 : std::size_t(at - all_.begin()) + 1;
+    const auto place = static_cast<std::size_t>(at - all_.begin());
+    if (at == all_.end()) all_.push_back(said);
+    return place + 1;
 }
 
-PageData Minded::of(const JudgedPlan& judged, const Question& q) const {
-    PageData out{PageData::type::list};
-    const auto add = [&](const std::string& said, const std::string& brief) {
-        if (number(said) == 0) return;
-        PageData one;
-        one.set("number", fmt::format("{}", number(said)));
-        one.set("brief", brief.empty() ? beginning(said) : brief);
-        out << one;
-    };
-    for (const auto& said : own_cautions(judged.plan, q.yarn, q.units)) add(said, "");
+std::vector<Minded::Held> Minded::held_for(const JudgedPlan& judged, const Question& q) {
+    std::vector<Held> out;
+    for (const auto& said : own_cautions(judged.plan, q.yarn, q.units))
+        out.push_back({number(said), beginning(said)});
     for (const auto& caution : cautions_on(q, {judged.plan.article.get()}))
-        add(caution.text, caution.brief);
+        out.push_back({number(caution.text),
+                       caution.brief.empty() ? beginning(caution.text) : caution.brief});
+    return out;
+}
+
+// Taken out of what is held for each.
+void Minded::find_shared() {
+    if (held_.size() < 2) return;
+    const auto among = [](const std::vector<Held>& all, std::size_t number) {
+        return std::any_of(all.begin(), all.end(),
+                           [&](const Held& one) { return one.number == number; });
+    };
+    for (const auto& one : held_.begin()->second)
+        if (std::all_of(held_.begin(), held_.end(),
+                        [&](const auto& each) { return among(each.second, one.number); }))
+            shared_.push_back(one);
+    std::sort(shared_.begin(), shared_.end(),
+              [](const Held& a, const Held& b) { return a.number < b.number; });
+    for (auto& [judged, held] : held_)
+        std::erase_if(held, [&](const Held& one) { return among(shared_, one.number); });
+}
+
+namespace {
+
+PageData numbered(const auto& held) {
+    PageData out{PageData::type::list};
+    for (const auto& one : held) {
+        PageData item;
+        item.set("number", fmt::format("{}", one.number));
+        item.set("brief", one.brief);
+        out << item;
+    }
+    return out;
+}
+
+}  // namespace
+
+PageData Minded::of_all() const { return numbered(shared_); }
+
+PageData Minded::of(const JudgedPlan& judged) const { return numbered(held_.at(&judged)); }
+
+std::vector<std::string> more_to_mind(const Question& q,
+                                      const std::vector<const JudgedPlan*>& plans,
+                                      const Minded& said) {
+    auto out = Minded(q, plans).all();
+    std::erase_if(out, [&](const std::string& one) {
+        return std::find(said.all().begin(), said.all().end(), one) != said.all().end();
+    });
     return out;
 }
 

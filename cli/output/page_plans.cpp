@@ -2,14 +2,11 @@
 #include <fmt/core.h>
 
 #include <algorithm>
-#include <map>
 
 #include "cli/output/article_drawing.hpp"
 #include "cli/output/article_words.hpp"
 #include "cli/output/charts.hpp"
-#include "cli/output/figure.hpp"
 #include "cli/output/layout.hpp"
-#include "cli/output/line_up.hpp"
 #include "cli/output/page_parts.hpp"
 #include "cli/output/reason_words.hpp"
 
@@ -17,9 +14,6 @@ namespace gristwright::cli {
 namespace {
 
 constexpr std::size_t most_row = 40, most_short = 12;
-
-constexpr double line_up_units = 2;    // to the cm, so that lines are neither thick nor thin
-constexpr double line_up_letter = 20;  // units to the size of a letter: 10 cm
 
 std::string card_id(std::size_t place) { return fmt::format("best{}", place); }
 
@@ -32,12 +26,12 @@ PageData plan_data(const JudgedPlan& judged, const Question& q) {
     out.set("score", fmt::format("{:.0f}", judged.judgement.score));
     out.set("serves", std::string(words(serves(judged.judgement.score))));
     out.set("size", size_in_words(p, q.units));
-    out.set("reach", capital(reach_line(p, q.units)));
-    out.set("uses", q.units.yarn_range(p.need));
-    out.set("share", percent(p.need.mid / p.have.mid));
+    out.set("reach", kept_together(capital(reach_line(p, q.units))));
+    out.set("uses", kept_together(q.units.yarn_range(p.need)));
+    out.set("share", kept_together(percent(p.need.mid / p.have.mid)));
     out.set("bar", batch_share_bar(p).silent());
     out.set("left", q.units.yarn(p.left()));
-    out.set("making", making_line(p.pieces.front(), q.units));
+    out.set("making", kept_together(making_line(p.pieces.front(), q.units)));
     out.set("chance", percent(p.certainty));
     return out;
 }
@@ -57,9 +51,8 @@ std::string lost_words(const Judgement& judged) {
 }
 
 PageData card_data(const JudgedPlan& judged, const Minded& minded, const Question& q,
-                   std::size_t place) {
+                   const std::string& id) {
     auto out = plan_data(judged, q);
-    const auto id = card_id(place);
     out.set("id", id);
     out.set("drawing", card_drawing(judged.plan, q.units).inlined("drawing" + id));
     if (curve_tells(judged.plan))
@@ -73,7 +66,11 @@ PageData card_data(const JudgedPlan& judged, const Minded& minded, const Questio
     set_text(out, "pro", capital(joined(said_in_favour(judged.judgement, q.yarn))));
     set_text(out, "con", capital(joined(said_against(judged.judgement, judged.plan, q.yarn))));
     set_text(out, "stands", capital(obstacles(judged.plan)));
-    out.set("minded", minded.of(judged, q));
+    if (auto own = minded.of(judged); own.list_value().size() > 0) {
+        PageData also;
+        also.set("each", own);
+        out.set("also", also);
+    }
     return out;
 }
 
@@ -142,38 +139,36 @@ std::vector<OnPage> on_page(const Ranked& ranked) {
     return out;
 }
 
-void add_line_up(PageData& data, const Ranked& ranked, const Question& q) {
-    std::map<const JudgedPlan*, std::string> places;
-    std::vector<const JudgedPlan*> made;
-    for (const auto& one : on_page(ranked)) {
-        made.push_back(one.judged);
-        places[one.judged] = one.id;
-    }
-    const auto all = line_up(made, q);
-    if (all.empty()) return;
-    PageData each{PageData::type::list}, out;
-    for (const auto& lined_up : all) {
-        PageData one;
-        one.set("to", places[lined_up.judged]);
-        one.set("title", lined_up.judged->plan.article->title);
-        one.set("size", size_in_words(lined_up, q.units));
-        one.set("drawing", drawn(lined_up, line_up_units).silent(line_up_letter));
-        each << one;
-    }
-    out.set("each", each);
-    out.set("figure", drawn_figure(line_up_units).inlined("figure", line_up_letter));
-    out.set("tall", q.units.size(centimetres(figure_height)));
-    data.set("lineup", out);
-}
-
-void add_plans(PageData& data, const Ranked& ranked, const Minded& minded, const Question& q) {
+void add_plans(PageData& data, const Ranked& ranked, const Minded& minded, const Question& q,
+               const SheetCommand& sheet) {
     PageData cards{PageData::type::list};
     const auto best = best_few(ranked);
-    for (std::size_t i = 0; i < best.size(); ++i) cards << card_data(*best[i], minded, q, i);
+    for (std::size_t i = 0; i < best.size(); ++i) {
+        auto card = card_data(*best[i], minded, q, card_id(i));
+        if (sheet) set_text(card, "sheet", sheet(best[i]->plan.article->name));
+        cards << card;
+    }
     data.set("best", cards);
-    data.set("parts", parts(ranked, q));
+    if (auto shared = minded.of_all(); shared.list_value().size() > 0) {
+        PageData section;
+        section.set("each", shared);
+        data.set("shared", section);
+    }
     set_list(data, "set", set_lines(best_set_of(ranked), q));
-    set_list(data, "short", short_lines(ranked, q));
+}
+
+void add_rest(PageData& data, const Ranked& ranked, const Minded& minded, const Question& q) {
+    const auto made = all_made(ranked);
+    if (made.size() <= best_few(ranked).size() && ranked.short_of.empty()) return;
+    PageData out;
+    out.set("count", fmt::format("{}", made.size()));
+    add_line_up_of_rest(out, ranked, q);
+    out.set("parts", parts(ranked, q));
+    set_list(out, "short", short_lines(ranked, q));
+    const auto more = more_to_mind(q, made, minded);
+    set_list(out, "more_mind", more);
+    out.set("from", fmt::format("{}", minded.all().size() + 1));
+    data.set("rest", out);
 }
 
 }  // namespace gristwright::cli

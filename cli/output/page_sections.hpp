@@ -27,7 +27,10 @@ struct KeptWork {
     std::vector<catalog::SwatchText> swatches;
     std::optional<catalog::ProjectText> project;
     std::vector<catalog::WeighingText> weighings;
+    Arguments arguments{};  // of the page: where the notebook is
 };
+// Another yarn beside this one, or this one as it would be.
+std::string two_section(const Question& a, const Question& b);
 // Empty where nothing is kept.
 std::string kept_section(const KeptWork& work, const Question& q);
 

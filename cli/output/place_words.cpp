@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "cli/output/describe.hpp"
 #include "cli/output/layout.hpp"
 
 namespace gristwright::cli {
@@ -58,6 +59,20 @@ std::string place_words(const Plan& plan, const YarnPlace& place, const Units& u
     if (piece.woven) return woven_words(plan, place, units);
     return fmt::format("{} of {}", counted_words(piece, done_at(plan, place)),
                        piece_and_which(plan, place));
+}
+
+std::vector<SkeinEnd> skein_ends(const Plan& plan, const YarnProfile& yarn, double factor,
+                                 Length used) {
+    return skein_ends(plan, lengths_of(yarn), taking_for(yarn.agreement), factor, used);
+}
+
+std::string turns_in_words(const Plan& plan, const YarnProfile& yarn) {
+    if (taking_for(yarn.agreement) != Taking::by_turns) return "";
+    const auto* each = plan.article->craft == Craft::woven ? "a few picks of each"
+                       : goes_round(plan.pieces.front())   ? "two rounds of each"
+                                                           : "two rows of each";
+    return fmt::format("The skeins differ: take two by turns, {}{}.", each,
+                       yarn.skeins.size() > 2 ? "; when one ends the next takes its place" : "");
 }
 
 std::string ends_in_words(const Plan& plan, const std::vector<SkeinEnd>& ends,

@@ -91,6 +91,8 @@ std::string wearer_sentence(const SuggestionAnswer& a, const Units& units) {
         case Wearer::child:
             if (a.made_for == Wearer::child)
                 return "That is for a child: no cords or long fringes.";
+            if (a.made_for == Wearer::baby)
+                return "The figure is for a baby's size: a child's takes more.";
             return a.article->fitted ? "The figure is for a grown-up's size: a child's takes less."
                                      : "For a child no cords or long fringes.";
         case Wearer::animal:

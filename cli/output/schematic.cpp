@@ -9,6 +9,7 @@
 #include "cli/output/edge_counts.hpp"
 #include "cli/output/joins.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/place_words.hpp"
 #include "cli/output/short_names.hpp"
 #include "cli/output/warp_picture.hpp"
 #include "engine/project/order.hpp"
@@ -28,11 +29,15 @@ struct Whole {
     Assembled article;
     std::vector<Join> ends;
     std::vector<std::string> skeins;  // their names, cut so that they can be told apart
+    std::string taking;               // how they are taken, where that is to be seen
 };
 
 Whole whole_of(const JudgedPlan& judged, const Question& q) {
-    Whole out{assembled(judged.plan), {}, {}};
+    Whole out{assembled(judged.plan), {}, {}, turns_in_words(judged.plan, q.yarn)};
     out.ends = joins(out.article, judged.plan, q.yarn);
+    if (out.taking.empty() && !out.ends.empty())
+        out.taking =
+            "Skeins are taken one after another as listed, each as long as it most likely is.";
     for (const auto& skein : q.yarn.skeins) out.skeins.push_back(skein.name);
     out.skeins = short_names(out.skeins, longest_name);
     return out;
@@ -244,12 +249,7 @@ double draw_key(Svg& svg, double y, const Plan& plan, const Whole& whole) {
     auto said = std::string("direction of work");
     if (lies_folded(plan)) said += "; tubes and caps lie flat, folded in half";
     svg.text({margin + 24, y}, said, "label");
-    if (!whole.ends.empty())
-        y = svg.lines(
-            {margin + 24, y + 18},
-            "Skeins are taken one after another as listed, each as long as it most likely is; "
-            "where they are alternated they end later, together.",
-            80, "faint");
+    if (!whole.taking.empty()) y = svg.lines({margin + 24, y + 18}, whole.taking, 80, "faint");
     return y + 6;
 }
 

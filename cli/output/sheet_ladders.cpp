@@ -173,7 +173,7 @@ void add_rungs(PageData& data, const Plan& plan, const Question& q) {
 }
 
 void add_squares(PageData& data, const Plan& plan, const Question& q) {
-    const auto ends = skein_ends(plan, lengths_of(q.yarn));
+    const auto ends = skein_ends(plan, q.yarn);
     const auto step = step_for(plan, q.units);
     PageData pieces{PageData::type::list};
     for (const auto* each : pieces_as_worked(plan)) {
@@ -198,8 +198,10 @@ void add_squares(PageData& data, const Plan& plan, const Question& q) {
     data.set("pieces", pieces);
     std::vector<std::string> names;
     for (std::size_t i = 0; i < q.yarn.skeins.size(); ++i) names.push_back(skein_name(q, i));
-    if (const auto said = ends_in_words(plan, ends, names, q.units); !said.empty())
-        data.set("ends", capital(said));
+    auto said = turns_in_words(plan, q.yarn);
+    if (const auto where = ends_in_words(plan, ends, names, q.units); !where.empty())
+        said += (said.empty() ? "" : " ") + capital(where);
+    if (!said.empty()) data.set("ends", said);
 }
 
 }  // namespace gristwright::cli

@@ -44,22 +44,30 @@ std::string reason(const JudgedPlan& better, const Question& of_better, const ch
     return fmt::format("{} has more of what it asks", better_name);
 }
 
-std::string score(const JudgedPlan& judged) {
+std::vector<Cell> row_of(const InBoth& both, const Question& a, const Question& b) {
+    const auto& t = *both.a.plan.article;
+    return {{score_words(both.a)},
+            {score_words(both.b)},
+            {t.name},
+            {std::string(words(t.craft)), t.craft == Craft::knitted ? Dye::knitted : Dye::woven},
+            {reached_size(both.a, a.units)},
+            {reached_size(both.b, a.units)},
+            {deciding(both, a, b)}};
+}
+
+}  // namespace
+
+std::string score_words(const JudgedPlan& judged) {
     return reaches(judged) ? fmt::format("{:.0f}", judged.judgement.score) : "-";
 }
 
-std::string size(const JudgedPlan& judged, const Units& units) {
+std::string reached_size(const JudgedPlan& judged, const Units& units) {
     if (!reaches(judged)) return "";
     return short_size(judged.plan, units) + (smaller_than_ideal(judged.plan) ? " *" : "");
 }
 
-struct Part {
-    std::string title;
-    std::vector<const InBoth*> articles;
-};
-
-std::vector<Part> parts_of(const std::vector<InBoth>& all) {
-    std::vector<Part> out{{"Better in A", {}}, {"Better in B", {}}, {"About alike", {}}};
+std::vector<PartOfBoth> parts_of(const std::vector<InBoth>& all) {
+    std::vector<PartOfBoth> out{{"Better in A", {}}, {"Better in B", {}}, {"About alike", {}}};
     for (const auto& one : all)
         out[one.ahead() > alike_within    ? 0
             : one.ahead() < -alike_within ? 1
@@ -67,19 +75,6 @@ std::vector<Part> parts_of(const std::vector<InBoth>& all) {
             .articles.push_back(&one);
     return out;
 }
-
-std::vector<Cell> row_of(const InBoth& both, const Question& a, const Question& b) {
-    const auto& t = *both.a.plan.article;
-    return {{score(both.a)},
-            {score(both.b)},
-            {t.name},
-            {std::string(words(t.craft)), t.craft == Craft::knitted ? Dye::knitted : Dye::woven},
-            {size(both.a, a.units)},
-            {size(both.b, a.units)},
-            {deciding(both, a, b)}};
-}
-
-}  // namespace
 
 double InBoth::ahead() const {
     if (reaches(a) != reaches(b)) return reaches(a) ? a.judgement.score : -b.judgement.score;

@@ -21,6 +21,17 @@ std::vector<InBoth> in_both(const Question& a, const Question& b, const std::str
 // What decides between them: "B: stitches will blur", "B is short by 120 m", "alike".
 std::string deciding(const InBoth& both, const Question& a, const Question& b);
 
+// As a person would choose: clearly better in one, in the other, or within a few points alike.
+struct PartOfBoth {
+    std::string title;
+    std::vector<const InBoth*> articles;
+};
+std::vector<PartOfBoth> parts_of(const std::vector<InBoth>& all);
+
+// Suitability and size of an article in one of the two; "-" and nothing where it does not reach.
+std::string score_words(const JudgedPlan& judged);
+std::string reached_size(const JudgedPlan& judged, const Units& units);
+
 std::string two_yarns_text(const Question& a, const Question& b, const std::vector<InBoth>& all,
                            std::size_t most);
 std::string two_yarns_json(const Question& a, const Question& b, const std::vector<InBoth>& all);

@@ -1,4 +1,4 @@
-// What of each skein goes into a plan, when the skeins are used in their order.
+// What of each skein goes into a plan, one after another or two by turns.
 #pragma once
 
 #include <cstddef>

@@ -337,4 +337,21 @@ inline constexpr Constant long_strand{"a strand behind two-colour knitting that 
                                       Mark::common_practice,
                                       ""};
 
+inline constexpr Constant loosest_counted{
+    "the loosest gauge that a swatch is believed, by the usual one for the grist",
+    0.50,
+    0.40,
+    0.60,
+    "ratio",
+    Mark::judgement,
+    "lace is knitted down to 0.6 of it"};
+inline constexpr Constant tightest_counted{
+    "the tightest gauge that a swatch is believed, by the usual one for the grist",
+    1.60,
+    1.50,
+    1.80,
+    "ratio",
+    Mark::judgement,
+    "socks are knitted up to 1.3 times it, by band 1.10 to 1.30 of a sock"};
+
 }  // namespace gristwright::constants

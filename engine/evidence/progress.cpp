@@ -54,13 +54,14 @@ double weighing_margin(Mass used, const Scale& scale) {
     return std::hypot(reading, scale.grist_margin, as_it_goes);
 }
 
-// The work on the first of a plan's first pieces, whose rows are counted, within the whole of it.
+// The work on the first of a plan's worked pieces, whose rows are counted, within the whole of it.
 class Counted {
   public:
-    explicit Counted(const Plan& plan) : piece_(plan.pieces.front()) {
+    explicit Counted(const Plan& plan) : piece_(worked_piece(plan)) {
         const auto work = stretches(plan);
-        const auto found = std::find_if(work.begin(), work.end(),
-                                        [](const Stretch& stretch) { return stretch.piece == 0; });
+        const auto found = std::find_if(work.begin(), work.end(), [&](const Stretch& stretch) {
+            return &plan.pieces[stretch.piece] == &piece_;
+        });
         if (found == work.end())
             throw Refused(
                 fmt::format("the {} is of another yarn: its rows do not tell what this "
@@ -107,6 +108,12 @@ std::string_view said(Doubt doubt) {
 
 }  // namespace
 
+const PlanPiece& worked_piece(const Plan& plan) {
+    const auto ours = std::find_if(plan.pieces.begin(), plan.pieces.end(),
+                                   [](const auto& piece) { return piece.ours.si() > 0; });
+    return ours == plan.pieces.end() ? plan.pieces.front() : *ours;
+}
+
 DoubtfulWeighing::DoubtfulWeighing(Doubt what_for, const Weighing& earlier, const Weighing& later)
     : Refused(std::string(said(what_for))), doubt(what_for), before(earlier), now(later) {}
 
@@ -118,7 +125,7 @@ Progress progress(const Plan& plan, LinearDensity grist, Mass start,
         weighings.erase(weighings.begin());
     }
     question_order({0, start}, weighings);
-    const auto& piece = plan.pieces.front();
+    const auto& piece = worked_piece(plan);
     const auto& last = weighings.back();
     question_use(piece, {0, start}, last);
     const Counted counted(plan);
@@ -148,12 +155,19 @@ bool far_from_plan(const Plan& plan, const Estimate<double>& factor) {
     return surprise({1, plan.need.spread}, factor) > worth_questioning;
 }
 
+LinearDensity weft_grist(const Plan& plan, const YarnProfile& yarn) {
+    const bool ours = plan.pieces.front().piece->weft_ours() > 0;
+    return ours || plan.other.grist.si() <= 0 ? yarn.linear_density.mid : plan.other.grist;
+}
+
 WeftProgress weft_progress(const Plan& plan, LinearDensity grist,
                            const std::vector<Weighing>& weighings, const Scale& scale) {
     question_lengths(weighings);
     const auto& piece = plan.pieces.front();
     const auto whole = piece.panel.woven_length * piece.piece->count;
-    const double expected = piece.weft / whole;  // metres of weft for a metre woven
+    // Metres of weft for a metre woven: this batch's, or where it has none of it, the other yarn's.
+    const double ours = piece.piece->weft_ours();
+    const double expected = piece.weft * (ours > 0 ? ours : 1) / whole;
     const auto &first = weighings.front(), &last = weighings.back();
     WeftProgress out;
     out.left = last.ball / grist;

@@ -48,10 +48,13 @@ struct [[nodiscard]] Progress {
     double begin_rest_row = 0;  // the last row before they must begin; 0: no piece follows
 };
 
+// The piece in work when the ball is weighed: the first that this batch has a part in.
+const PlanPiece& worked_piece(const Plan& plan);
+
 // `start` is what the yarn weighed when the work began, unless the first weighing is of row 0;
-// weighings in the order they were made. Rows are counted in the first piece of the plan; the work
-// before it and after it follows the template's order. Throws DoubtfulWeighing, or
-// Refused where there is no weighing.
+// weighings in the order they were made. Rows are counted in the worked piece; the work before it
+// and after it follows the template's order. Throws DoubtfulWeighing, or Refused where there is no
+// weighing.
 Progress progress(const Plan& plan, LinearDensity grist, Mass start,
                   const std::vector<Weighing>& weighings, const Scale& scale = {});
 
@@ -65,6 +68,10 @@ struct [[nodiscard]] WeftProgress {
     Length wanted;            // still to be woven, of the plan
     double chance = 0;        // that it reaches all of it
 };
+
+// What the weft weighs: this batch, or where it has no part in the weft the other yarn, as far as
+// that is known.
+LinearDensity weft_grist(const Plan& plan, const YarnProfile& yarn);
 
 // Weft only: the warp is on the loom, and what it takes is known. Two weighings tell how much weft
 // goes into the length between them; one alone stands on the plan. Throws as progress().

@@ -112,10 +112,11 @@ Length Answerer::size_wished(const Wish& wish, const Template& article) const {
     return body && article.fitted ? body->mid : article.ideal;
 }
 
-// Hard fulling, which cannot be undone, comes last unless it was asked for.
+// Hard fulling, which cannot be undone, comes last unless it was asked for. A smaller one, and a
+// cloth that nobody named, must be better by so much.
 Answerer::Best* Answerer::best(const Wish& wish) {
     Best* best = nullptr;
-    std::tuple<bool, bool, bool, bool, bool, bool, bool, int, double> rank;
+    std::tuple<bool, bool, bool, bool, bool, bool, bool, bool, double> rank;
     for (const auto& t : ground_.templates) {
         if (t.article != wish.kind || (wish.craft && t.craft != *wish.craft)) continue;
         const auto& fabric = wish.fabric.in(t.craft);
@@ -131,16 +132,24 @@ Answerer::Best* Answerer::best(const Wish& wish) {
                 Estimate<Length>{metres(next.plan.by_size.at(s) * share), next.plan.need.spread},
                 next.plan.have);
         };
+        // Of the size that is wished, what the metres cover with the certainty asked.
+        const double aside =
+            set_aside(ground_.request.certainty, next.plan.need.spread, next.plan.have.spread);
+        const double reach =
+            next.plan.by_size.largest(next.plan.have.mid.si() / share / aside, scale) / scale;
         const bool fits =
             size >= t.smallest * (1 - blocking_slack) && size <= t.largest * (1 + blocking_slack);
+        // Of a blanket of squares the square is measured: a size far off is of something else.
+        const bool near = size >= t.smallest / far_size && size <= t.largest * far_size;
         const int reaches = certainty(scale) >= ground_.request.certainty                  ? 2
                             : certainty(t.smallest / t.ideal) >= ground_.request.certainty ? 1
                                                                                            : 0;
         const std::tuple next_rank(
             !wish.form.empty() && has_form(t, wish.form), next.drawn, next.in_role,
-            next.made_for == cared_for(wish.wearer), fits || !t.fitted, hard == wish.fulled,
-            !next.unasked, reaches,
-            next.judgement.score - (next.plain || wish.fabric.named() ? 0 : fancy_unasked));
+            next.made_for == cared_for(wish.wearer), t.fitted ? fits : near, hard == wish.fulled,
+            !next.unasked, reaches > 0,
+            next.judgement.score - (next.plain || wish.fabric.named() ? 0 : fancy_unasked) -
+                (reaches == 2 ? 0 : 100 * smaller_costs * (1 - reach)));
         if (best && next_rank <= rank) continue;
         best = &next;
         rank = next_rank;

@@ -26,11 +26,27 @@ inline constexpr Constant stated_allowance{
 inline constexpr Constant longest_cloth{
     "a length beyond which yarn is meant and not cloth",   5, 4, 10, "m", Mark::judgement,
     "the longest piece of one warp or one pair of needles"};
+inline constexpr Constant smaller_costs{
+    "suitability that a percent of the wished size is worth",
+    1,
+    0.5,
+    2,
+    "points per percent",
+    Mark::judgement,
+    "a shawl a little smaller is still that shawl, one by a third is another"};
+inline constexpr Constant far_size{
+    "how far beyond an article's sizes one that was said can be meant of it",
+    2,
+    1.5,
+    3,
+    "times",
+    Mark::judgement,
+    "a square of 170 cm is no square of a blanket of nine"};
 inline constexpr Constant fancy_unasked{
     "suitability by which a patterned cloth nobody asked for must be better than a plain one",
-    10,
-    5,
     20,
+    10,
+    30,
     "points",
     Mark::judgement,
     "who says only 'scarf' pictures a plain one"};

@@ -112,4 +112,10 @@ std::vector<Item> items_of(const std::string& idea, const Lexicon& lexicon, Stem
     return with_amounts(out);
 }
 
+bool stands_after_age(const std::vector<Item>& items, std::size_t at) {
+    if (at == 0) return false;
+    const auto& before = items[at - 1].text;
+    return before == "age" || before == "ages" || before == "aged";
+}
+
 }  // namespace gristwright

@@ -33,7 +33,10 @@ class Measures {
         take_system(amount.unit);
         if (amount.of == Of::gauge && !out_.gauge) out_.gauge = amount.gauge;
         if (amount.of == Of::sett && !out_.sett) out_.sett = amount.sett;
-        if (amount.of == Of::age || is_an_age(at)) out_.years = amount.number;
+        if (amount.of == Of::age || is_an_age(at) || follows_the_word(at))
+            out_.years = amount.number;
+        if (follows_the_word(at) && out_.wearer == Wearer::unsaid)
+            out_.wearer = amount.number < 1 ? Wearer::baby : Wearer::child;
         if (amount.of == Of::mass) take_mass(at);
         if (amount.of == Of::length) take_length(at);
         if (amount.of == Of::number && is_of_a_shoe(at))
@@ -52,6 +55,14 @@ class Measures {
             out_.imperial = false, measured_ = true;
         if (is({"epi", "dpi", "st/in"}) && !measured_) out_.imperial = true;
         if (is({"ends/cm"}) && !measured_) out_.imperial = false;
+    }
+
+    // "age 7", "ages 5": somebody small, whoever it is.
+    bool follows_the_word(std::size_t at) const {
+        const auto& amount = *items_[at].amount;
+        if (amount.number >= grown_up || amount.times_next) return false;
+        if (amount.of != Of::number && amount.of != Of::time) return false;
+        return stands_after_age(items_, at);
     }
 
     // Of somebody small: "a girl of 9", "my niece who is 8", "the twins (18 months)".

@@ -229,6 +229,7 @@ class Things {
         for (std::size_t i = 0; i < items_.size(); ++i) {
             auto& item = items_[i];
             if (!item.amount || item.amount->of != Amount::Of::number || item.idle) continue;
+            if (stands_after_age(items_, i)) continue;
             const double n = item.amount->number;
             if (n < 2 || n > 999 || n != std::floor(n)) continue;
             if (auto* to = counted(i)) {

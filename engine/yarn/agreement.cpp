@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <boost/math/distributions/chi_squared.hpp>
 #include <cmath>
+#include <functional>
+#include <map>
 #include <numeric>
 
 #include "engine/estimate/estimate.hpp"
@@ -138,9 +140,28 @@ SameYarn answer(const std::vector<GristReading>& skeins, const Agreement& found)
     return one_yarn(skeins) ? SameYarn::alternate : SameYarn::differ;
 }
 
+// Kind by kind, each parted by its grist; the finest first.
+void part_by_kind(const std::vector<GristReading>& skeins, const Places& ordered,
+                  const std::vector<std::size_t>& kinds, std::vector<Places>& yarns) {
+    std::map<std::size_t, Places> of_kind;
+    for (const auto place : ordered) of_kind[kinds.empty() ? 0 : kinds[place]].push_back(place);
+    for (const auto& [kind, places] : of_kind) part(skeins, places, yarns);
+    const auto finest = [&](const Places& places) {
+        double sum = 0;
+        for (const auto place : places) sum += skeins[place].log_tex;
+        return sum / static_cast<double>(places.size());
+    };
+    std::stable_sort(yarns.begin(), yarns.end(),
+                     [&](const Places& a, const Places& b) { return finest(a) < finest(b); });
+}
+
+bool several(const std::vector<std::size_t>& kinds) {
+    return std::adjacent_find(kinds.begin(), kinds.end(), std::not_equal_to<>()) != kinds.end();
+}
+
 }  // namespace
 
-Agreement agree(const std::vector<GristReading>& skeins) {
+Agreement agree(const std::vector<GristReading>& skeins, const std::vector<std::size_t>& kinds) {
     Agreement found;
     const auto ordered = by_grist(skeins);
     if (!skeins.empty()) found.yarns.push_back(ordered);
@@ -156,9 +177,11 @@ Agreement agree(const std::vector<GristReading>& skeins) {
     found.widest = widest_difference(skeins);
     found.answer = answer(skeins, found);
     std::sort(found.yarns.front().begin(), found.yarns.front().end());
+    found.of_several_kinds = several(kinds);
+    if (found.of_several_kinds) found.answer = SameYarn::differ;
     if (found.answer == SameYarn::differ) {
         found.yarns.clear();
-        part(skeins, ordered, found.yarns);
+        part_by_kind(skeins, ordered, kinds, found.yarns);
     }
     return found;
 }

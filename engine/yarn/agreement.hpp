@@ -22,8 +22,9 @@ struct [[nodiscard]] Agreement {
     double statistic = 0;  // |z| for two skeins, Q for more
     double critical = 0;   // above this a difference is shown, large or small
     double between = 0;    // spread between skeins beyond measuring (DerSimonian and Laird 1986)
-    double smallest_shown = 0;  // smallest relative difference this scale could show
-    double widest = 0;          // largest relative difference seen
+    double smallest_shown = 0;      // smallest relative difference this scale could show
+    double widest = 0;              // largest relative difference seen
+    bool of_several_kinds = false;  // by what the skeins say of themselves
     // The skeins by their places, yarn by yarn: as many yarns as they are. The finest comes first.
     std::vector<std::vector<std::size_t>> yarns;
 };
@@ -33,6 +34,8 @@ struct [[nodiscard]] Agreement {
 // constants::alternated_grist, or not surely wider about one mean than a consistent spinner's
 // skeins. differ: several yarns, parted at the widest gaps until each is one. cannot_tell: nothing
 // shown, and this scale could not have shown what matters.
-Agreement agree(const std::vector<GristReading>& skeins);
+// `kinds` (kinds.hpp) gives each skein's; empty: they are of one. Several kinds are several yarns.
+Agreement agree(const std::vector<GristReading>& skeins,
+                const std::vector<std::size_t>& kinds = {});
 
 }  // namespace gristwright

@@ -17,13 +17,6 @@ namespace gristwright {
 // skein can be a fifth shorter than it was on the reel.
 enum class LengthState { unknown, on_reel, off_reel, washed };
 
-struct Skein {
-    std::string name;
-    Length length;  // > 0
-    Mass mass;      // > 0
-    LengthState state = LengthState::unknown;
-};
-
 // Laid side by side (spinners, knitters) or packed to refusal (weavers): the counts differ about
 // twofold, so a count without its convention is assumed laid and the answer says so.
 enum class WrapsHow { assumed_laid, laid, packed };
@@ -56,6 +49,17 @@ struct FibrePart {
 // man-made fibre reinforces beyond its own. A wool with only a diameter behaves by it, one of
 // which nothing is known like any wool: its levels are ranges.
 FibreBehaviour behaviour_of(const std::vector<FibrePart>& fibre);
+
+struct Skein {
+    std::string name;
+    Length length;  // > 0
+    Mass mass;      // > 0
+    LengthState state = LengthState::unknown;
+    // Where the skeins are not alike (kinds.hpp); nothing: as the batch.
+    std::optional<WrapsReading> wraps{};
+    std::vector<FibrePart> fibre{};
+    std::string colour{};  // in lower case, as it was named
+};
 
 // How the yarn was weighed and measured, for the margin of its grist.
 struct Measuring {

@@ -214,6 +214,14 @@ inline constexpr Constant alternated_grist{
     "relative",
     Mark::common_practice,
     ""};
+inline constexpr Constant alike_wraps{
+    "wraps of skeins that are one yarn, the more by the fewer",
+    1.20,
+    1.15,
+    1.25,
+    "ratio",
+    Mark::judgement,
+    "one person counts a yarn again within a wrap or two of 12; a fifth is another loft"};
 inline constexpr Constant consistent_grist{"spread of a consistent spinner's skeins",
                                            0.06,
                                            0.05,

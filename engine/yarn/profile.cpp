@@ -9,6 +9,7 @@
 
 #include "engine/yarn/bad_yarn.hpp"
 #include "engine/yarn/count.hpp"
+#include "engine/yarn/kinds.hpp"
 #include "engine/yarn/softness.hpp"
 #include "engine/yarn/squeezed.hpp"
 
@@ -76,7 +77,7 @@ void compare_skeins(const Batch& batch, YarnProfile& out) {
     std::vector<GristReading> readings;
     for (const auto& s : out.skeins)
         readings.push_back({std::log(in_tex(s.linear_density.mid)), s.margin.own()});
-    out.agreement = agree(readings);
+    out.agreement = agree(readings, kinds_of(batch.skeins));
     const auto state = batch.skeins.front().state;
     if (std::any_of(batch.skeins.begin(), batch.skeins.end(),
                     [&](const Skein& s) { return s.state != state; }))

@@ -39,6 +39,19 @@ TEST_CASE("notebook exchange: an export read into an empty notebook is equal to 
     CHECK(second.batch_names().empty());
 }
 
+TEST_CASE("notebook exchange: forms 1 and 2, of older programs, are read") {
+    for (const char* form : {"1", "2"}) {
+        Scratch scratch;
+        auto notebook = changing(scratch.file());
+        notebook.import_json(replaced(
+            replaced(small_export(), "\"notebook\": 1", std::string("\"notebook\": ") + form),
+            "\"skeins\": []",
+            R"("skeins": [{"name": {"text": "", "where": ""}, "length": {"text": "9m", "where": ""},
+               "mass": {"text": "2g", "where": ""}, "measured": {"text": "", "where": ""}}])"));
+        CHECK(notebook.load_batch("wren").skeins.at(0).own.empty());
+    }
+}
+
 TEST_CASE("notebook exchange: names in use are refused, and then nothing is taken") {
     Scratch scratch;
     auto notebook = changing(scratch.file());
@@ -62,7 +75,7 @@ TEST_CASE("notebook exchange: what is no export is refused and says where") {
         "nonsense",
         good + "x",
         good.substr(0, good.size() - 1),
-        replaced(good, "\"notebook\": 1", "\"notebook\": 3"),
+        replaced(good, "\"notebook\": 1", "\"notebook\": 4"),
         replaced(good, "\"notebook\": 1", "\"notebook\": 0"),
         replaced(good, "\"notebook\": 1", "\"notebook\": \"1\""),
         replaced(good, "\"skeins\": []", "\"skeins\": {}"),

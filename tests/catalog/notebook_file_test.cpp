@@ -190,7 +190,7 @@ TEST_CASE("notebook file: newer, foreign and damaged files are refused and left 
     SUBCASE("newer") {
         changing(scratch.file()).add_batch("heron", heron());
         raw(scratch.file()).exec("PRAGMA user_version = 7");
-        refused("it has layout 7, this program reads up to 2");
+        refused("it has layout 7, this program reads up to 3");
     }
     SUBCASE("of another program, marked") {
         raw(scratch.file()).exec("PRAGMA application_id = 77; CREATE TABLE t (x)");
@@ -331,6 +331,32 @@ TEST_CASE("notebook file: one of layout 1 keeps everything, undo too, and takes 
     auto old = raw(fs::path(scratch.file().string() + ".layout-1"));
     CHECK(layout(old) == 1);
     CHECK(old.execAndGet("SELECT count(*) FROM swatch").getInt() == 1);
+}
+
+TEST_CASE("notebook file: one of layout 2 keeps its project, undo too, and takes a part in it") {
+    Scratch scratch;
+    const std::vector<std::string> two{notebook_steps()[0], notebook_steps()[1]};
+    {
+        const auto db = make_notebook(scratch.file(), opening(Notebook::Mode::change, two));
+        db->exec(
+            "INSERT INTO change (said) VALUES ('add batch heron');"
+            "INSERT INTO batch (name) VALUES ('heron');"
+            "INSERT INTO skein (batch, place, name, name_where, length, length_where, mass, "
+            "mass_where, state, state_where) VALUES (1, 0, 'A', '', '9m', '', '2g', '', '', '');"
+            "INSERT INTO change (said) VALUES ('start cowl with heron');"
+            "INSERT INTO project (batch, template, size, certainty, started) "
+            "VALUES (1, 'cowl', '60cm', '', '')");
+    }
+    CHECK(looking(scratch.file()).project("heron")->part.empty());  // through a copy in memory
+    auto notebook = changing(scratch.file());
+    CHECK(notebook.project("heron") == ProjectText{"cowl", "60cm", "", "", "", "", ""});
+    const ProjectText weft{"scarf", "1m", "", "", "weft", "8/2 cotton", ""};
+    notebook.start_project("heron", weft);
+    CHECK(notebook.project("heron") == weft);
+    CHECK(notebook.undo() == "start scarf with heron");
+    CHECK(notebook.project("heron")->template_name == "cowl");
+    CHECK(notebook.undo() == "start cowl with heron");
+    CHECK_FALSE(notebook.project("heron"));
 }
 
 // Found by fuzzing: bytes that are no UTF-8 in a damaged file ended an export as a mistake of ours.

@@ -40,7 +40,12 @@ inline Notebook looking(const fs::path& path) {
 
 inline BatchText heron() {
     BatchText out;
-    out.skeins = {{{"one", "heron.toml:9: name"}, {"171m", "heron.toml:10"}, {"38.5g", ""}, {}},
+    out.skeins = {{{"one", "heron.toml:9: name"},
+                   {"171m", "heron.toml:10"},
+                   {"38.5g", ""},
+                   {},
+                   {{"wraps", {{"14wpi", "heron.toml:11"}}},
+                    {"fibre", {{"Corriedale 80%", ""}, {"silk 20%", "--skein"}}}}},
                   {{}, {"140 m", ""}, {"31.2g", ""}, {"washed", "--measured"}}};
     out.fields["wraps"] = {{"16wpi", "heron.toml:3: wraps"}};
     out.fields["fibre"] = {{"Corriedale 70%", ""}, {"its mother's \"silk\"; 30%", ""}};
@@ -74,7 +79,7 @@ inline std::vector<Step> every_change() {
          [](Notebook& n) {
              BatchText overlay;
              overlay.fields["wraps"] = {{"15wpi", "--wraps"}};
-             overlay.skeins = {{{}, {"90m", ""}, {"20g", ""}, {}}};
+             overlay.skeins = {{{}, {"90m", ""}, {"20g", ""}, {}, {{"colour", {{"teal", ""}}}}}};
              n.change_batch("heron", overlay);
          }},
         {"swatch of heron", [](Notebook& n) { n.add_swatch("heron", knitted_swatch()); }},
@@ -89,7 +94,7 @@ inline std::vector<Step> every_change() {
          }},
         {"start scarf with heron",
          [](Notebook& n) {
-             n.start_project("heron", {"scarf", "", "", ""});
+             n.start_project("heron", {"scarf", "", "", "", "weft", "8/2 cotton", "2"});
          }},
         {"weighing of heron",
          [](Notebook& n) {

@@ -63,7 +63,7 @@ TEST_CASE("notebook: swatches, project and weighings in the order they were give
 
     const auto holds = notebook.describe();
     CHECK(holds.exists);
-    CHECK(holds.layout == 2);
+    CHECK(holds.layout == 3);
     CHECK(holds.batches == 2);
     CHECK(holds.swatches == 2);
     CHECK(holds.projects == 1);

@@ -110,6 +110,29 @@ TEST_CASE("a cable asks for definition, and a plain hat does not") {
           plain.judgement.factor(FactorName::definition).cost + 3);
 }
 
+TEST_CASE(
+    "who names no cloth is answered with a usual one, even where a fancier one reaches further") {
+    Demo demo;
+    for (const char* idea : {"woven scarf", "scarf", "plain scarf", "shawl", "a plain shawl"}) {
+        CAPTURE(idea);
+        const auto a = demo.answer({{"idea", idea}});
+        REQUIRE(a.article);
+        const auto& fabric = a.article->pieces.front().fabric;
+        CAPTURE(fabric);
+        CHECK((fabric == "plain" || fabric == "stocking stitch" || fabric == "garter" ||
+               fabric == "1x1 rib" || fabric == "2x2 rib"));
+    }
+}
+
+// It was answered with nine squares of 170 cm, 34 km of yarn.
+TEST_CASE("the size of a throw is no size of a square of it") {
+    Demo demo;
+    const auto a = demo.answer({{"idea", "throw for the end of the bed 130 x 170 cm"}});
+    REQUIRE(a.article);
+    CHECK(a.size <= a.article->largest * 2);
+    CHECK(in_metres(a.need.mid) < 6000);
+}
+
 TEST_CASE("a shortfall, spun, closes it") {
     Demo demo;
     const auto a = demo.answer({{"idea", "pullover"}, {"needs", "1200m"}});

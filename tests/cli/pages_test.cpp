@@ -9,6 +9,7 @@
 #include "cli/output/card.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/page.hpp"
+#include "cli/output/page_parts.hpp"
 #include "cli/output/page_sections.hpp"
 #include "cli/output/split_words.hpp"
 #include "cli/output/svg.hpp"
@@ -172,6 +173,44 @@ TEST_CASE("what is kept of a batch is on its page: swatches, the work begun, wei
     work.project->template_name = "woven-scarf";
     work.weighings = {{"", "41cm", "60g", ""}};
     CHECK(holds(kept_section(work, q), "41cm woven"));
+}
+
+TEST_CASE("every caution stands once on a page, and the cards say only what they do not share") {
+    for (unsigned seed = 0; seed < 4; ++seed) {
+        const auto q = asked::random_batch(seed, 3);
+        const auto ranked = rank(q);
+        const auto best = best_few(ranked);
+        const Minded minded(q, best);
+        const auto text = page(q, ranked, {});
+        for (const auto& said : minded.all())
+            CHECK(times(text, "\">" + escaped(capital(said)) + "</li>") == 1);
+        for (const auto& said : more_to_mind(q, all_made(ranked), minded)) {
+            CHECK(times(text, "<li>" + escaped(capital(said)) + "</li>") == 1);
+            CHECK(std::find(minded.all().begin(), minded.all().end(), said) == minded.all().end());
+        }
+        // A caution for each card is held by all of them or named on its own.
+        for (std::size_t n = 1; n <= minded.all().size(); ++n)
+            CHECK(times(text, fmt::format("href=\"#mind{}\"", n)) <= best.size());
+    }
+}
+
+TEST_CASE("a page opens with a few cards and drawings, and folds everything that it makes") {
+    const auto& q = asked::heron();
+    const auto ranked = rank(q);
+    const auto text = page(q, ranked, {});
+    const auto fold = text.find("<details class=\"rest\"");
+    REQUIRE(fold != std::string::npos);
+    CHECK(times(text.substr(0, fold), "<article class=\"plan") == best_few(ranked).size());
+    CHECK(times(text.substr(0, fold), "<li><a href=\"#best") == best_few(ranked).size());
+    CHECK(holds(text, fmt::format("All {} that it makes", all_made(ranked).size())));
+    const auto folded = text.substr(fold, text.find("</details>", fold) - fold);
+    for (const auto& one : on_page(ranked))
+        CHECK(holds(folded, escaped(one.judged->plan.article->title)));
+    // Told how to print a sheet only where the command is known.
+    CHECK_FALSE(holds(text, "to work by"));
+    PageSections told;
+    told.sheet = [](const std::string& article) { return "gristwright sheet " + article; };
+    CHECK(holds(page(q, ranked, told), "<code>gristwright sheet "));
 }
 
 TEST_CASE("a page shows the yarn's colours, and draws in the first") {

@@ -16,6 +16,7 @@
 #include "cli/output/schematic.hpp"
 #include "cli/output/short_names.hpp"
 #include "cli/output/split_picture.hpp"
+#include "cli/output/wind_off.hpp"
 #include "engine/project/on_the_loom.hpp"
 #include "engine/project/order.hpp"
 #include "tests/cli/asked.hpp"
@@ -90,7 +91,8 @@ TEST_CASE("a drawn plan says its sizes and where each skein ends") {
 TEST_CASE(
     "skeins end where the yarn before them is used, through all pieces, forwards or backwards") {
     for (const unsigned seed : {0U, 2U, 7U}) {
-        const auto q = asked::random_batch(seed, 6);
+        auto q = asked::random_batch(seed, 6);
+        q.yarn.agreement.answer = SameYarn::same;  // taken one after another
         for (const char* name : {"yoke-pullover", "raglan-pullover", "plain-socks", "mittens",
                                  "triangle-shawl", "blanket-squares", "woven-scarf",
                                  "blanket-strips", "pin-loom-squares", "weft-only-scarf"}) {
@@ -120,6 +122,22 @@ TEST_CASE(
     }
 }
 
+TEST_CASE("skeins that differ run through by turns, and are said to") {
+    auto q = asked::of_options({"--skein", "300m/80g", "--skein", "300m/80g", "--wraps", "12wpi"});
+    const auto drawn = [&] {
+        const auto judged = judged_plan(*q.catalogue.template_named("garter-scarf"), q);
+        return drawing::read(plan_picture(judged, q));
+    };
+    CHECK(drawn().count("join") == 1);
+    q.yarn.agreement.answer = SameYarn::alternate;
+    CHECK(drawn().count("join") == 0);
+    CHECK(drawn().says("The skeins differ: take two by turns, two rows of each."));
+    const auto judged = judged_plan(*q.catalogue.template_named("garter-scarf"), q);
+    const auto from = wind_off(judged.plan, q.yarn);
+    REQUIRE(from.size() == 2);
+    CHECK(in_metres(from[0].takes) == near(in_metres(from[1].takes), 1e-9));
+}
+
 TEST_CASE("the plan, the sheet and the drawing name the same row where a skein ends") {
     const auto& q = asked::heron();
     std::size_t seen = 0;
@@ -128,7 +146,7 @@ TEST_CASE("the plan, the sheet and the drawing name the same row where a skein e
         const auto judged = judged_plan(t, q);
         const auto article = assembled(judged.plan);
         const auto drawn = joins(article, judged.plan, q.yarn);
-        const auto ends = skein_ends(judged.plan, lengths_of(q.yarn));
+        const auto ends = skein_ends(judged.plan, q.yarn);
         std::vector<std::string> names;
         for (const auto& skein : q.yarn.skeins) names.push_back(skein.name);
         const auto said = ends_in_words(judged.plan, ends, names, q.units);

@@ -169,6 +169,23 @@ TEST_CASE("a split between two yarns of one batch: each in its part, at one size
     }
 }
 
+// Of several yarns a split is about one: nothing of another grist can come into a pair or a sample.
+TEST_CASE("a pair, and a sample, are cut from the skeins of one yarn alone") {
+    for (const char* yarn : {"1", "2", "3"}) {
+        const auto arguments =
+            of_three({"--main", "wrist-cuffs", "--sample", "knitted", "--yarn", yarn});
+        auto q = cli::ask(arguments, "");
+        const auto split = split_for(asked_of(arguments, q), q);
+        REQUIRE(split.found());
+        REQUIRE(q.yarn.skeins.size() == 1);
+        for (const auto& cut : split.cuts) CHECK(cut.skein == 0);
+        CHECK(split.cuts.size() >= 3);  // the sample and two cuffs
+    }
+    const auto arguments = of_three({"--main", "wrist-cuffs", "--yarn", "all"});
+    auto q = cli::ask(arguments, "");
+    CHECK(holds(complaint([&] { asked_of(arguments, q); }), "a split is of one of them"));
+}
+
 TEST_CASE("a part that cannot be had says why") {
     struct Case {
         std::vector<std::string> typed;

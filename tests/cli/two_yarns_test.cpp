@@ -6,6 +6,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "cli/output/page_sections.hpp"
+#include "cli/output/svg.hpp"
 #include "cli/would_be.hpp"
 #include "engine/units/failure.hpp"
 #include "tests/cli/asked.hpp"
@@ -86,4 +88,22 @@ TEST_CASE("both yarns are named, and what can hurt is said once") {
     CHECK(holds(text, "B Heron, combed: 535 m"));
     CHECK(asked::times(text, "Care:") == 1);
     CHECK(holds(two_yarns_text(a, b, {}, 8), "Neither"));
+}
+
+TEST_CASE("on the page two yarns have their cloth, their figures and what each is better for") {
+    const auto& a = asked::heron();
+    const auto b = as_would_be("combed", a);
+    const auto section = two_section(a, b);
+    const auto all = in_both(a, b, "");
+    const auto parts = parts_of(all);
+    CHECK(holds(section, "Heron, combed"));
+    CHECK(asked::times(section, "data:image/jpeg") == 2);
+    CHECK(asked::times(section, "class=\"bar\"") == 2 * trait_count);
+    for (std::size_t part = 0; part < 2; ++part) {
+        CHECK(holds(section, parts[part].title));
+        CHECK(holds(section, escaped(parts[part].articles.front()->a.plan.article->title)));
+    }
+    auto named = asked::of_heron();
+    named.measured.batch.name = "<script>x</script>";
+    CHECK_FALSE(holds(two_section(named, b), "<script>"));
 }

@@ -262,7 +262,7 @@ CLOTHS = ["gauge-swatch", "garter-scarf", "ribbed-scarf", "watch-cap", "seed-mug
 def check_nothing_cut(folder, page):
     """Boxes of text as the browser sets them: none leaves its picture or the page, at three widths; letters of charts are 12 px."""
     text = re.sub(r'<meta http-equiv="Content-Security-Policy"[^>]*>', "", open(page, encoding="utf-8").read())
-    probe = """<script>addEventListener("load", () => { const out = [], wide = document.documentElement.clientWidth;
+    probe = """<script>addEventListener("load", () => { document.querySelectorAll("details").forEach(one => { one.open = true; }); const out = [], wide = document.documentElement.clientWidth;
       for (const t of document.querySelectorAll("svg text")) { const b = t.getBoundingClientRect(), s = t.ownerSVGElement.getBoundingClientRect();
         if (!b.width) continue;
         if (b.left < s.left - 1 || b.right > s.right + 1 || b.top < s.top - 2 || b.bottom > s.bottom + 2) out.push("cut: " + t.textContent);
@@ -336,7 +336,11 @@ def check_asked(folder, heron):
         assert words in said, words
     assert len(text) < 1_000_000
     plain = written(os.path.join(folder, "b.html"), "page", heron)
-    assert "The split" not in plain and "Answers to" not in plain
+    assert "The split" not in plain and "Answers to" not in plain and "Two yarns" not in plain
+    for second in ([os.path.join(ROOT, "docs/examples/sedge.toml")], ["--would-be", "combed"]):
+        both = written(os.path.join(folder, "t.html"), "page", heron, *second)
+        assert "Two yarns side by side" in check_page(both).said() and len(both) < 1_000_000, len(both)
+    run("page", heron, heron, "--would-be", "combed", "-o", os.path.join(folder, "n.html"), code=64)
     bars = check_svg(written(os.path.join(folder, "s.svg"), "picture", "split", heron, *split))
     check_inside(bars)
     looks = [e.get("class") for e in bars.iter()]
@@ -392,7 +396,7 @@ def main():
         if not browser.installed():
             return print("CHROMIUM IS NOT INSTALLED: the browser run is left out")
         full = os.path.join(folder, "full.html")
-        written(full, "page", heron, "--suggestions", os.path.join(ROOT, "docs/examples/suggestions.csv"), "--main", "triangle-shawl",
+        written(full, "page", heron, os.path.join(ROOT, "docs/examples/sedge.toml"), "--suggestions", os.path.join(ROOT, "docs/examples/suggestions.csv"), "--main", "triangle-shawl",
                 "--sample", "knitted")
         check_browser(folder, full, os.path.join(folder, "cards.html"))
     print("the page and the pictures hold")

@@ -132,8 +132,8 @@ TEST_CASE("a skein ends in the row where its share of the yarn does") {
     const auto p = progress(work.planned, work.grist(), start,
                             {{piece.rows * 0.3, work.ball_after(start, 0.3, 1)}});
     const auto quarter = piece.metres.mid * 0.25;
-    const auto ends =
-        skein_ends(work.planned, {quarter * 0.2, quarter * 0.8, quarter * 5}, p.factor.mid, p.used);
+    const auto ends = skein_ends(work.planned, {quarter * 0.2, quarter * 0.8, quarter * 5},
+                                 Taking::one_by_one, p.factor.mid, p.used);
     REQUIRE(ends.size() == 1);  // the first ended before, the last outlives the piece
     CHECK(ends[0].skein == 1);
     CHECK(ends[0].place.share == near(0.5, 0.01));  // of a triangle
@@ -156,9 +156,14 @@ TEST_CASE("what was worked before the piece whose rows are counted is no surpris
     CHECK(p.chance == near(0.5, 0.01));
 }
 
-TEST_CASE("rows of another yarn's piece tell nothing of this one") {
+TEST_CASE(
+    "rows are counted in the first piece that this yarn has a part in; of none they tell nothing") {
     Work work(Shape::rectangle, 20);
+    REQUIRE(work.planned.pieces.size() == 2);
+    CHECK(&worked_piece(work.planned) == &work.planned.pieces[0]);
     work.planned.pieces[0].ours = {};
+    CHECK(&worked_piece(work.planned) == &work.planned.pieces[1]);
+    work.planned.pieces[1].ours = {};
     CHECK_THROWS_WITH_AS(progress(work.planned, work.grist(), grams(100), {{10, grams(90)}}),
                          doctest::Contains("another yarn"), Refused);
 }

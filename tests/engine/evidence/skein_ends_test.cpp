@@ -3,6 +3,8 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+
 #include "tests/near.hpp"
 
 using namespace gristwright;
@@ -63,19 +65,20 @@ Plan woven(const PieceTemplate& panel, Loom loom) {
 TEST_CASE("a quarter of a triangle's yarn is half of its rows, of a rectangle's a quarter") {
     const auto triangle = body(Shape::triangle), rectangle = body(Shape::rectangle);
     const std::vector<Length> skeins{metres(100), metres(300), metres(500)};
-    const auto in_triangle = skein_ends(knitted({{triangle, 400, 200}}), skeins);
+    const auto in_triangle =
+        skein_ends(knitted({{triangle, 400, 200}}), skeins, Taking::one_by_one);
     REQUIRE(in_triangle.size() == 1);  // the second ends where the piece does
     CHECK(in_triangle[0].skein == 0);
     CHECK(in_triangle[0].place.share == near(0.5, 1e-6));
     const auto plan = knitted({{rectangle, 400, 202}});
-    const auto in_rectangle = skein_ends(plan, skeins);
+    const auto in_rectangle = skein_ends(plan, skeins, Taking::one_by_one);
     REQUIRE(in_rectangle.size() == 1);
     CHECK(in_rectangle[0].place.share == near(0.25, 1e-6));
     CHECK(done_at(plan, in_rectangle[0].place) == 50);  // 50.5 rows: the 51st is in work
     CHECK(in_work_at(plan, in_rectangle[0].place) == 51);
-    CHECK(skein_ends(plan, skeins, 0.5).front().place.share == near(0.5, 1e-6));
-    CHECK(skein_ends(plan, skeins, 1, metres(100)).empty());
-    CHECK(skein_ends(plan, {metres(500)}).empty());
+    CHECK(skein_ends(plan, skeins, Taking::one_by_one, 0.5).front().place.share == near(0.5, 1e-6));
+    CHECK(skein_ends(plan, skeins, Taking::one_by_one, 1, metres(100)).empty());
+    CHECK(skein_ends(plan, {metres(500)}, Taking::one_by_one).empty());
 }
 
 TEST_CASE("a pair is made one after the other where its template says so, else piece by piece") {
@@ -83,7 +86,7 @@ TEST_CASE("a pair is made one after the other where its template says so, else p
     const std::vector<Part> pieces{{hand, 80, 40}, {wrist, 20, 10}};
     const std::vector<Length> skeins{metres(30), metres(100)};
     const auto ordered = knitted(pieces, {"wrist", "hand", "wrist", "hand"});
-    const auto first = skein_ends(ordered, skeins);
+    const auto first = skein_ends(ordered, skeins, Taking::one_by_one);
     REQUIRE(first.size() == 1);
     CHECK(first[0].place.piece == 0);
     CHECK(first[0].place.which == 1);
@@ -117,7 +120,8 @@ TEST_CASE("a loom's warp is wound for all alike, on pins each square has its own
     const auto square = body(Shape::rectangle, "square", 4);
     const std::vector<Length> skeins{metres(120), metres(100), metres(500)};
     const auto on_loom = woven(square, Loom::warped), on_pins = woven(square, Loom::pins);
-    const auto loom = skein_ends(on_loom, skeins), pins = skein_ends(on_pins, skeins);
+    const auto loom = skein_ends(on_loom, skeins, Taking::one_by_one),
+               pins = skein_ends(on_pins, skeins, Taking::one_by_one);
     REQUIRE(loom.size() == 2);
     CHECK(loom[0].place.warp);
     CHECK(in_work_at(on_loom, loom[0].place) == 60);
@@ -135,8 +139,44 @@ TEST_CASE("another yarn's piece uses up no skein") {
     const auto middle = body(Shape::rectangle, "middle"), border = body(Shape::rectangle, "border");
     auto plan = knitted({{middle, 300, 100}, {border, 100, 100}});
     plan.pieces[0].ours = {};
-    const auto ends = skein_ends(plan, {metres(50), metres(200)});
+    const auto ends = skein_ends(plan, {metres(50), metres(200)}, Taking::one_by_one);
     REQUIRE(ends.size() == 1);
     CHECK(ends[0].place.piece == 1);
     CHECK(done_at(plan, ends[0].place) == 50);
+}
+
+TEST_CASE("two skeins by turns both run through, and neither ends in the middle") {
+    const auto shape = body(Shape::rectangle);
+    const auto plan = knitted({{shape, 200, 100}});
+    // One after another the first of 120 m ends at row 60; by turns each gives 100 m.
+    CHECK(skein_ends(plan, {metres(120), metres(150)}, Taking::one_by_one).size() == 1);
+    CHECK(skein_ends(plan, {metres(120), metres(150)}, Taking::by_turns).empty());
+    // Of 80 m the first ends when 160 m are used, and the other goes on alone.
+    const auto ends = skein_ends(plan, {metres(80), metres(150)}, Taking::by_turns);
+    REQUIRE(ends.size() == 1);
+    CHECK(ends[0].skein == 0);
+    CHECK(ends[0].place.share == near(0.8, 1e-9));
+    // The third takes the place of the one that ends: 30 m beside 30 m, then 50 beside 50.
+    const auto three = taken({metres(80), metres(30), metres(90)}, Taking::by_turns, metres(160));
+    REQUIRE(three.ends.size() == 2);
+    CHECK(three.ends[0].skein == 1);
+    CHECK(in_metres(three.ends[0].used) == near(60, 1e-9));
+    CHECK(three.ends[1].skein == 0);
+    CHECK(in_metres(three.ends[1].used) == near(160, 1e-9));
+    CHECK(in_metres(three.of_each[2]) == near(50, 1e-9));
+}
+
+TEST_CASE("what is taken of the skeins is what is wanted, as far as they reach") {
+    const std::vector<Length> skeins{metres(20), metres(70), metres(10), metres(45)};
+    for (const auto taking : {Taking::one_by_one, Taking::by_turns})
+        for (const double wanted : {0.0, 5.0, 33.0, 100.0, 145.0, 300.0}) {
+            const auto out = taken(skeins, taking, metres(wanted));
+            double all = 0;
+            for (std::size_t s = 0; s < skeins.size(); ++s) {
+                CHECK(out.of_each[s] <= skeins[s]);
+                all += in_metres(out.of_each[s]);
+            }
+            CHECK(all == near(std::min(wanted, 145.0), 1e-9));
+            CHECK(out.ends.size() <= skeins.size());
+        }
 }
