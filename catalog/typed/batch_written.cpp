@@ -35,6 +35,8 @@ toml::table table_of(const SkeinText& skein) {
     put(out, "length", skein.length);
     put(out, "mass", skein.mass);
     put(out, "measured", skein.state);
+    for (const auto& [key, texts] : skein.own)
+        if (!texts.empty()) put(out, key, texts);
     return out;
 }
 

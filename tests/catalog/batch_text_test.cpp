@@ -168,8 +168,11 @@ TEST_CASE("a key in the wrong table is told where it belongs") {
 namespace {
 
 void forget_places(BatchText& text) {
-    for (auto& skein : text.skeins)
+    for (auto& skein : text.skeins) {
         for (auto* one : {&skein.name, &skein.length, &skein.mass, &skein.state}) one->where = "";
+        for (auto& [key, texts] : skein.own)
+            for (auto& one : texts) one.where = "";
+    }
     for (auto& [key, texts] : text.fields)
         for (auto& one : texts) one.where = "";
 }
@@ -191,6 +194,8 @@ TEST_CASE("a batch written back as TOML reads as the same texts") {
         length = "1 1/2 yd"
         mass = "1 oz"
         measured = "on the reel"
+        wraps = "14wpi"
+        colour = ["teal", "grey"]
         [equipment]
         needles = ["3mm", "US 6"]
         loom_width = "60cm"

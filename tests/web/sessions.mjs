@@ -40,6 +40,9 @@ function emptied(folder) {
   }
 }
 
+// A spreadsheet's line ends are as the session's file has them.
+const lines = text => text.replaceAll("\r\n", "\n");
+
 function answer(command) {
   let code;
   try {
@@ -48,7 +51,7 @@ function answer(command) {
     if (thrown?.name !== "ExitStatus") throw thrown;
     code = thrown.status;
   }
-  let out = program.out().replaceAll("\r\n", "\n");  // as the sessions are written down
+  let out = lines(program.out());
   for (const line of program.err().split("\n").slice(0, -1)) out += `! ${line}\n`;
   return out + (code ? `[exit ${code}]\n` : "");
 }
@@ -65,7 +68,7 @@ function words(line) {
 
 let asked = 0, differ = 0;
 for (const file of files)
-  for (const [, continued, block] of readFileSync(file, "utf8").matchAll(/^```console( continued|)\n([^]*?)^```/gm)) {
+  for (const [, continued, block] of lines(readFileSync(file, "utf8")).matchAll(/^```console( continued|)\n([^]*?)^```/gm)) {
     if (!continued) emptied(home);
     for (const part of block.split(/^\$ /m).slice(1)) {
       const [, command, expected] = part.match(/^((?:[^\n]*\\\n)*[^\n]*)\n([^]*)$/);

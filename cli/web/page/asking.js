@@ -21,7 +21,10 @@ function caught(stream, progress) {
     }
     return length;
   }};
-  return () => new TextDecoder().decode(joined(parts.splice(0))).replace(lifesign, "");
+  return () => {
+    const whole = new TextDecoder().decode(joined(parts.splice(0)));
+    return progress ? whole.replace(lifesign, "") : whole;  // a spreadsheet's line ends stay
+  };
 }
 
 function joined(parts) {
