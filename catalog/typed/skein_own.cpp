@@ -250,7 +250,39 @@ SkeinText read_skein_said(const std::string& text, const std::string& where) {
     return out;
 }
 
-void read_own(const BatchText& text, const Catalogue& catalogue, WrapsHow how, MeasuredBatch& out) {
+namespace {
+
+// The fibre that bought yarn is sold by, "8/2 cotton": the last of its words that is a fibre's
+// name.
+std::string fibre_sold_by(const std::string& count, const Catalogue& catalogue) {
+    std::istringstream words(count);
+    std::string found;
+    for (std::string word; words >> word;) {
+        if (ascii::is_digit(word[0])) continue;
+        try {
+            if (!read_fibres_said(word, catalogue).parts.empty()) found = word;
+        } catch (const Refused&) {  // "count", "mercerised": no fibre
+        }
+    }
+    return found;
+}
+
+// What the person says of the fibre goes before the word of the shop.
+BatchText with_fibres_sold_by(BatchText text, const Catalogue& catalogue) {
+    if (text.fields.count("fibre") || text.fields.count("micron")) return text;
+    for (auto& skein : text.skeins) {
+        if (own(skein, "fibre") || !is_a_count(skein.length.text)) continue;
+        if (const auto fibre = fibre_sold_by(skein.length.text, catalogue); !fibre.empty())
+            skein.own["fibre"] = {{fibre, skein.length.where}};
+    }
+    return text;
+}
+
+}  // namespace
+
+void read_own(const BatchText& typed, const Catalogue& catalogue, WrapsHow how,
+              MeasuredBatch& out) {
+    const auto text = with_fibres_sold_by(typed, catalogue);
     auto& skeins = out.batch.skeins;
     std::vector<std::vector<Colour>> drawn(skeins.size());
     for (std::size_t s = 0; s < skeins.size(); ++s) {

@@ -103,6 +103,18 @@ TEST_CASE("what is wrong with a skein's own word says where and what would be ri
         "twist"));
 }
 
+TEST_CASE("bought yarn is of the fibre it is sold by, unless the person says otherwise") {
+    const auto fibre_of = [](const char* text, const char* more = "") {
+        const auto read = read_toml(std::string("[[skein]]\nlength = \"") + text +
+                                    "\"\nmass = \"250g\"\n" + more);
+        return read.batch.fibre.empty() ? "" : read.batch.fibre[0].name;
+    };
+    CHECK(fibre_of("8/2 cotton") == "Cotton (general)");
+    CHECK(fibre_of("16/2 mercerised cotton") == "Cotton (general)");
+    CHECK(fibre_of("2/20 Nm") == "");
+    CHECK(fibre_of("8/2 cotton", "fibre = \"silk\"\n") != "Cotton (general)");
+}
+
 // 8/2 cotton: 840 yd/lb x 8 / 2 strands = 3360 yd/lb, 6.774 m/g: 250 g are 1693 m.
 TEST_CASE("bought yarn is a skein by its count and its mass") {
     for (const char* text : {"8/2 cotton 250g", "250 g of 8/2 cotton", "8/2 cotton, 250 g"})
