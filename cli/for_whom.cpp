@@ -16,6 +16,21 @@ bool is_baby(const std::string& who) {
     return who == "newborn" || who.find("months") != std::string::npos;
 }
 
+// Everybody in the table of whom `measure` is known; empty: whatever is known of them.
+std::vector<std::string> people(const std::vector<BodySize>& bodies, const std::string& measure) {
+    std::vector<std::string> out;
+    for (const auto& row : bodies)
+        if ((measure.empty() || row.measure == measure) &&
+            std::find(out.begin(), out.end(), row.who) == out.end())
+            out.push_back(row.who);
+    return out;
+}
+
+Refused nobody(const std::string& said, const std::vector<std::string>& known) {
+    return Refused(fmt::format("--for {}: nobody of that name is in the table; it has {}",
+                               inert(said), joined(known)));
+}
+
 // Nothing of a body: as it stands. Of a body of which nothing is known, or far off: not for them.
 bool fits(const std::string& who, const std::vector<BodySize>& bodies, Template& article) {
     if (!article.sample && article.for_baby != is_baby(who)) return false;
@@ -37,12 +52,9 @@ bool fits(const std::string& who, const std::vector<BodySize>& bodies, Template&
 std::string articles_for(const Arguments& arguments, Question& q) {
     if (!arguments.has("for")) return "";
     const auto who = body_named(arguments.text("for"));
-    std::vector<std::string> known;
-    for (const auto& row : q.catalogue.bodies)
-        if (known.empty() || known.back() != row.who) known.push_back(row.who);
+    const auto known = people(q.catalogue.bodies, "");
     if (std::find(known.begin(), known.end(), who) == known.end())
-        throw Refused(fmt::format("--for {}: nobody of that name is in the table; it has {}",
-                                  inert(arguments.text("for")), joined(known)));
+        throw nobody(arguments.text("for"), known);
     auto& articles = q.catalogue.templates;
     articles.erase(std::remove_if(articles.begin(), articles.end(),
                                   [&](auto& one) { return !fits(who, q.catalogue.bodies, one); }),
@@ -55,17 +67,13 @@ std::string size_for(const Arguments& arguments, const Template& article, Questi
     if (!arguments.has("for")) return "";
     const auto said = arguments.text("for"), who = body_named(said);
     if (arguments.has("size")) throw Refused("--for and --size: give one of the two");
-    std::vector<std::string> known;
-    for (const auto& row : q.catalogue.bodies)
-        if (row.measure == article.measure) known.push_back(row.who);
+    const auto known = people(q.catalogue.bodies, article.measure);
     if (known.empty())
         throw Refused(
             fmt::format("--for: {} is measured by its {}, which no body decides: give --size",
                         article.title, article.measure));
     const auto* body = body_size(q.catalogue.bodies, who, article.measure);
-    if (!body)
-        throw Refused(fmt::format("--for {}: nobody of that name is in the table; it has {}",
-                                  inert(said), joined(known)));
+    if (!body) throw nobody(said, known);
     q.request.size = body->mid;
     return fmt::format("For {}: {} {} ({} to {}; {}, {}).", who, article.measure,
                        q.units.size(body->mid), q.units.size(body->low), q.units.size(body->high),

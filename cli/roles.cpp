@@ -7,6 +7,7 @@
 
 #include "catalog/text/named_reading.hpp"
 #include "catalog/text/nearest.hpp"
+#include "cli/article_asked.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/size_words.hpp"
 #include "cli/output/table.hpp"
@@ -15,6 +16,7 @@
 #include "engine/project/constants.hpp"
 #include "engine/project/role.hpp"
 #include "engine/suitability/constants.hpp"
+#include "engine/units/reading.hpp"
 #include "engine/yarn/constants.hpp"
 #include "engine/yarn/described.hpp"
 
@@ -220,6 +222,13 @@ Arguments as_begun(const Arguments& arguments, const catalog::ProjectText& proje
     for (const auto& [option, text] : said)
         if (!text->empty()) out.options[option] = {*text};
     return out;
+}
+
+Plan plan_begun(const Arguments& arguments, const catalog::ProjectText& project, Question& q) {
+    q.request.size = read_length(project.size).value;
+    if (!project.certainty.empty()) q.request.certainty = read_share(project.certainty);
+    const auto article = find_template(q.catalogue, project.template_name);
+    return judged_plan(part_played(as_begun(arguments, project), article, q), q).plan;
 }
 
 std::string other_yarn_text(const Plan& plan, const Question& q) {

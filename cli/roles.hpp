@@ -25,6 +25,8 @@ Question of_other_yarn(const Arguments& arguments, const Question& q);
 
 // The options again with which such a project was begun.
 Arguments as_begun(const Arguments& arguments, const catalog::ProjectText& project);
+// The plan that was begun, at the size that was fixed then.
+Plan plan_begun(const Arguments& arguments, const catalog::ProjectText& project, Question& q);
 
 // What of the other yarn to have, and what it must be; empty: the batch is all of it.
 std::string other_yarn_text(const Plan& plan, const Question& q);

@@ -1,8 +1,7 @@
 // {"notebook": 1, "batches": [{"name": .., "skeins": [..], "fields": {..}, "swatches": [..],
 //   "project": {.., "weighings": [..]}, "suggestions": [..]}]}; a skein's "own" and a project's
 //   "part", "beside" and "yarn" stand only where there is something; a text with its place is
-//   {"text":
-//   .., "where": ..}.
+//   {"text": .., "where": ..}.
 #include <fmt/core.h>
 
 #include <algorithm>

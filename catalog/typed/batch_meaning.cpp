@@ -105,10 +105,7 @@ class Meaning {
         return said->means;
     }
 
-    void note(const std::string& said) {
-        if (std::find(out_.notes.begin(), out_.notes.end(), said) == out_.notes.end())
-            out_.notes.push_back(said);
-    }
+    void note(const std::string& said) { note_once(said, out_); }
 
     LengthState state_of(const Written& at) {
         if (at.text.empty()) return LengthState::unknown;
@@ -206,12 +203,7 @@ class Meaning {
 
     void read_wraps() {
         auto& batch = out_.batch;
-        if (const auto* at = one("wraps")) {
-            const auto counted =
-                measured(*at, [](const std::string& t) { return read_wraps_count(t); });
-            batch.wraps = WrapsReading{counted.count, counted.over};
-            if (counted.bare) note(fmt::format("wraps {}: taken as wraps per inch", at->text));
-        }
+        if (const auto* at = one("wraps")) batch.wraps = read_wraps_said(*at, out_);
         if (const auto* at = one("wraps_how")) {
             const auto how = meant(*at, "wraps_how", {"laid", "packed"});
             if (!batch.wraps && !any_skein_says("wraps"))
@@ -238,20 +230,11 @@ class Meaning {
 
     void read_fibre() {
         auto& fibre = out_.batch.fibre;
-        const auto named = text_.fields.find("fibre");
-        double shares = 0;
-        if (named != text_.fields.end())
-            for (const auto& at : named->second) {
-                const auto read = measured(
-                    at, [&](const std::string& t) { return read_fibres_said(t, catalogue_); });
-                for (const auto& part : read.parts) fibre.push_back(part), shares += part.share;
-                for (const auto& said : read.notes) note(said);
-            }
-        if (!fibre.empty() && std::abs(shares - 1) > 0.005)
-            throw wrong(named->second.back(),
-                        fmt::format("the shares of the blend sum to {:.0f} %, not 100: write "
-                                    "'Corriedale 70%' and the rest",
-                                    100 * shares));
+        if (const auto named = text_.fields.find("fibre"); named != text_.fields.end()) {
+            auto read = read_blend(named->second, catalogue_);
+            fibre = std::move(read.parts);
+            for (const auto& said : read.notes) note(said);
+        }
         const auto* micron = one("micron");
         const auto* staple = one("staple");
         if ((micron || staple) && any_skein_says("fibre"))

@@ -7,18 +7,13 @@
 #include <cstdlib>
 
 #include "catalog/text/nearest.hpp"
+#include "catalog/typed/written_reading.hpp"
 #include "engine/units/reading.hpp"
 
 namespace gristwright::catalog {
 namespace {
 
 constexpr std::string_view digits = "0123456789abcdefABCDEF";
-
-std::string trimmed(const std::string& text) {
-    const auto first = text.find_first_not_of(" \t");
-    if (first == std::string::npos) return "";
-    return text.substr(first, text.find_last_not_of(" \t") + 1 - first);
-}
 
 // "#48c" is "#4488cc".
 Colour of_digits(const std::string& text) {

@@ -4,10 +4,12 @@
 #include <fmt/ranges.h>
 
 #include <algorithm>
+#include <cmath>
 #include <cstdlib>
 #include <optional>
 
 #include "catalog/text/nearest.hpp"
+#include "catalog/typed/written_reading.hpp"
 #include "engine/units/failure.hpp"
 #include "engine/units/plain.hpp"
 #include "engine/units/reading.hpp"
@@ -197,6 +199,22 @@ FibresRead read_fibres_said(const std::string& text, const Catalogue& catalogue)
         part->share = pieces.shares.empty() ? 1 : pieces.shares[n] / 100;
         out.parts.push_back(*part);
     }
+    return out;
+}
+
+FibresRead read_blend(const std::vector<Written>& texts, const Catalogue& catalogue) {
+    FibresRead out;
+    double shares = 0;
+    for (const auto& at : texts) {
+        const auto read =
+            measured(at, [&](const std::string& t) { return read_fibres_said(t, catalogue); });
+        for (const auto& part : read.parts) out.parts.push_back(part), shares += part.share;
+        out.notes.insert(out.notes.end(), read.notes.begin(), read.notes.end());
+    }
+    if (!out.parts.empty() && std::abs(shares - 1) > 0.005)
+        throw wrong(texts.back(), fmt::format("the shares of the blend sum to {:.0f} %, not 100: "
+                                              "write 'Corriedale 70%' and the rest",
+                                              100 * shares));
     return out;
 }
 

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "catalog/reference/catalogue.hpp"
+#include "catalog/typed/batch_text.hpp"
 
 namespace gristwright::catalog {
 
@@ -19,5 +20,7 @@ struct FibresRead {
 // one that may be several fibres; for a blend without its shares. Whether the shares of several
 // texts make a whole is not looked at.
 FibresRead read_fibres_said(const std::string& text, const Catalogue& catalogue);
+// All the texts of one yarn. Throws Refused with the place, and where their shares make no whole.
+FibresRead read_blend(const std::vector<Written>& texts, const Catalogue& catalogue);
 
 }  // namespace gristwright::catalog

@@ -11,6 +11,7 @@
 #include "catalog/text/named_reading.hpp"
 #include "catalog/typed/colour_reading.hpp"
 #include "catalog/typed/fibre_reading.hpp"
+#include "catalog/typed/written_reading.hpp"
 #include "engine/units/ascii.hpp"
 #include "engine/units/failure.hpp"
 #include "engine/units/measure.hpp"
@@ -24,12 +25,7 @@ namespace {
 
 using Words = std::vector<Written>;
 
-std::string trimmed(std::string_view text) {
-    constexpr std::string_view besides = " \t,;";
-    const auto first = text.find_first_not_of(besides);
-    if (first == std::string_view::npos) return "";
-    return std::string(text.substr(first, text.find_last_not_of(besides) + 1 - first));
-}
+constexpr std::string_view between = " \t,;";  // a skein's words
 
 struct Key {
     std::string_view word, key;
@@ -54,11 +50,6 @@ std::pair<std::size_t, const Key*> next_key(const std::string& text, std::size_t
     return out;
 }
 
-void note(MeasuredBatch& out, const std::string& said) {
-    if (std::find(out.notes.begin(), out.notes.end(), said) == out.notes.end())
-        out.notes.push_back(said);
-}
-
 const Words* own(const SkeinText& text, std::string_view key) {
     const auto found = text.own.find(key);
     return found == text.own.end() || found->second.empty() ? nullptr : &found->second;
@@ -67,28 +58,39 @@ const Words* own(const SkeinText& text, std::string_view key) {
 void read_wraps(const SkeinText& text, WrapsHow how, Skein& skein, MeasuredBatch& out) {
     const auto* said = own(text, "wraps");
     if (!said) return;
-    const auto& at = said->back();
-    const auto counted =
-        read_named(at.where, at.text, [](const std::string& t) { return read_wraps_count(t); });
-    skein.wraps = WrapsReading{counted.count, counted.over, how};
-    if (counted.bare) note(out, "wraps without a unit: taken as wraps per inch");
+    skein.wraps = read_wraps_said(said->back(), out);
+    skein.wraps->how = how;
 }
 
-void read_fibre(const SkeinText& text, const Catalogue& catalogue, Skein& skein,
-                MeasuredBatch& out) {
-    const auto* said = own(text, "fibre");
-    if (!said) return;
-    double shares = 0;
-    for (const auto& at : *said) {
-        const auto read = read_named(at.where, at.text, [&](const std::string& t) {
-            return read_fibres_said(t, catalogue);
-        });
-        for (const auto& part : read.parts) skein.fibre.push_back(part), shares += part.share;
-        for (const auto& one : read.notes) note(out, one);
+// The fibre that bought yarn is sold by, "8/2 cotton": the last of its words that is a fibre's
+// name.
+std::string fibre_sold_by(const std::string& count, const Catalogue& catalogue) {
+    std::istringstream words(count);
+    std::string found;
+    for (std::string word; words >> word;) {
+        if (ascii::is_digit(word[0])) continue;
+        try {
+            if (!read_fibres_said(word, catalogue).parts.empty()) found = word;
+        } catch (const Refused&) {  // "count", "mercerised": no fibre
+        }
     }
-    if (std::abs(shares - 1) > 0.005)
-        throw Refused(fmt::format("{}: the shares of the blend sum to {:.0f} %, not 100",
-                                  said->back().where, 100 * shares));
+    return found;
+}
+
+// What the skein says of its fibre; of bought yarn, where the batch says nothing, the word of the
+// shop.
+Words fibre_words(const SkeinText& text, const BatchText& batch, const Catalogue& catalogue) {
+    if (const auto* said = own(text, "fibre")) return *said;
+    const bool named = batch.fields.count("fibre") || batch.fields.count("micron");
+    if (named || !is_a_count(text.length.text)) return {};
+    const auto word = fibre_sold_by(text.length.text, catalogue);
+    return word.empty() ? Words{} : Words{{word, text.length.where}};
+}
+
+void read_fibre(const Words& said, const Catalogue& catalogue, Skein& skein, MeasuredBatch& out) {
+    auto read = read_blend(said, catalogue);
+    skein.fibre = std::move(read.parts);
+    for (const auto& one : read.notes) note_once(one, out);
 }
 
 // Any name parts skeins; those that pictures know are drawn.
@@ -102,9 +104,10 @@ void read_colour(const SkeinText& text, const Catalogue& catalogue, Skein& skein
             for (const auto& colour : read_colours(at.text, catalogue.spoken))
                 drawn.push_back(colour);
         } catch (const Refused&) {
-            note(out, fmt::format("colour '{}' tells skeins apart, and is drawn undyed: pictures "
+            note_once(fmt::format("colour '{}' tells skeins apart, and is drawn undyed: pictures "
                                   "know names such as teal, and #4a8c8c",
-                                  at.text));
+                                  at.text),
+                      out);
         }
     }
 }
@@ -134,7 +137,7 @@ void settle(const Said<Value>& said, const Value& of_batch, MeasuredBatch& out) 
             throw Refused(fmt::format("{}: its {} is not said, and the others differ in it: say it",
                                       skein.name, said.what));
         if (!said.is_said(of_batch))
-            note(out, fmt::format("{} of {} is taken as the others'", said.what, skein.name));
+            note_once(fmt::format("{} of {} is taken as the others'", said.what, skein.name), out);
         skein.*said.of = theirs;
     }
 }
@@ -174,10 +177,10 @@ std::pair<std::string, std::string> split_count(const std::string& text) {
     std::vector<std::string> count, mass;
     bool counted = false;
     for (std::string word; words >> word;) {
-        word = trimmed(word);
+        word = trimmed(word, between);
         const bool digit = !word.empty() && ascii::is_digit(word[0]);
-        const bool unit =
-            !mass.empty() && (word == "g" || word == "kg" || word == "oz" || word == "lb");
+        const auto* known = mass.empty() ? nullptr : unit_word(ascii::lowered(word));
+        const bool unit = known && known->dimension == Dimension::mass;
         counted = counted || is_a_count(word);
         if (word.empty() || word == "of") continue;
         (unit || (digit && !is_a_count(word)) ? mass : count).push_back(word);
@@ -234,12 +237,12 @@ std::pair<std::string, std::string> size_of(const std::string& text) {
 SkeinText read_skein_said(const std::string& text, const std::string& where) {
     const auto lower = ascii::lowered(text);
     auto [at, key] = next_key(lower, 0);
-    const auto [length, mass] = size_of(trimmed(text.substr(0, at)));
+    const auto [length, mass] = size_of(trimmed(text.substr(0, at), between));
     SkeinText out{{}, {length, where}, {mass, where}, {}, {}};
     while (key) {
         const auto from = at + key->word.size();
         const auto [next, following] = next_key(lower, from);
-        const auto value = trimmed(text.substr(from, next - from));
+        const auto value = trimmed(text.substr(from, next - from), between);
         if (value.empty())
             throw Unreadable(text, fmt::format("nothing stands after '{}'", key->word),
                              "such as 139m/38.5g wraps 14wpi fibre BFL colour teal");
@@ -250,49 +253,18 @@ SkeinText read_skein_said(const std::string& text, const std::string& where) {
     return out;
 }
 
-namespace {
-
-// The fibre that bought yarn is sold by, "8/2 cotton": the last of its words that is a fibre's
-// name.
-std::string fibre_sold_by(const std::string& count, const Catalogue& catalogue) {
-    std::istringstream words(count);
-    std::string found;
-    for (std::string word; words >> word;) {
-        if (ascii::is_digit(word[0])) continue;
-        try {
-            if (!read_fibres_said(word, catalogue).parts.empty()) found = word;
-        } catch (const Refused&) {  // "count", "mercerised": no fibre
-        }
-    }
-    return found;
-}
-
-// What the person says of the fibre goes before the word of the shop.
-BatchText with_fibres_sold_by(BatchText text, const Catalogue& catalogue) {
-    if (text.fields.count("fibre") || text.fields.count("micron")) return text;
-    for (auto& skein : text.skeins) {
-        if (own(skein, "fibre") || !is_a_count(skein.length.text)) continue;
-        if (const auto fibre = fibre_sold_by(skein.length.text, catalogue); !fibre.empty())
-            skein.own["fibre"] = {{fibre, skein.length.where}};
-    }
-    return text;
-}
-
-}  // namespace
-
-void read_own(const BatchText& typed, const Catalogue& catalogue, WrapsHow how,
-              MeasuredBatch& out) {
-    const auto text = with_fibres_sold_by(typed, catalogue);
+void read_own(const BatchText& text, const Catalogue& catalogue, WrapsHow how, MeasuredBatch& out) {
     auto& skeins = out.batch.skeins;
     std::vector<std::vector<Colour>> drawn(skeins.size());
     for (std::size_t s = 0; s < skeins.size(); ++s) {
         read_wraps(text.skeins[s], how, skeins[s], out);
-        read_fibre(text.skeins[s], catalogue, skeins[s], out);
+        read_fibre(fibre_words(text.skeins[s], text, catalogue), catalogue, skeins[s], out);
         read_colour(text.skeins[s], catalogue, skeins[s], drawn[s], out);
     }
-    const bool none = std::all_of(text.skeins.begin(), text.skeins.end(),
-                                  [](const SkeinText& s) { return s.own.empty(); });
-    if (none) return;
+    const bool any = std::any_of(skeins.begin(), skeins.end(), [](const Skein& s) {
+        return s.wraps || !s.fibre.empty() || !s.colour.empty();
+    });
+    if (!any) return;
     settle_all(text, out);
     for (auto& colours : drawn)
         if (colours.empty()) colours = out.colours;

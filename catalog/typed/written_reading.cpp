@@ -2,8 +2,10 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
 #include <charconv>
 
+#include "engine/units/reading.hpp"
 #include "engine/units/scanner.hpp"
 
 namespace gristwright::catalog {
@@ -16,6 +18,23 @@ Refused out_of_range(const Written& at, std::string_view what, const Constant& l
                      const Constant& most) {
     return wrong(at, fmt::format("'{}': {} {} to {} {}", at.text, what, plainly(least),
                                  plainly(most), most.unit));
+}
+
+std::string trimmed(std::string_view text, std::string_view besides) {
+    const auto first = text.find_first_not_of(besides);
+    if (first == std::string_view::npos) return "";
+    return std::string(text.substr(first, text.find_last_not_of(besides) + 1 - first));
+}
+
+void note_once(const std::string& said, MeasuredBatch& out) {
+    if (std::find(out.notes.begin(), out.notes.end(), said) == out.notes.end())
+        out.notes.push_back(said);
+}
+
+WrapsReading read_wraps_said(const Written& at, MeasuredBatch& out) {
+    const auto counted = measured(at, [](const std::string& t) { return read_wraps_count(t); });
+    if (counted.bare) note_once(fmt::format("wraps {}: taken as wraps per inch", at.text), out);
+    return {counted.count, counted.over};
 }
 
 const Written* one_text(const BatchText& text, std::string_view key) {

@@ -21,6 +21,14 @@ Refused wrong(const Written& at, const std::string& why);
 Refused out_of_range(const Written& at, std::string_view what, const Constant& least,
                      const Constant& most);
 
+// Without any of `besides` at either end.
+std::string trimmed(std::string_view text, std::string_view besides = " \t");
+
+void note_once(const std::string& said, MeasuredBatch& out);
+
+// Wraps without a unit are taken by the inch, which is noted; how they were laid is not said.
+WrapsReading read_wraps_said(const Written& at, MeasuredBatch& out);
+
 // The last text of that key; nullptr: none, or an empty one.
 const Written* one_text(const BatchText& text, std::string_view key);
 

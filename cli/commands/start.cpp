@@ -6,6 +6,7 @@
 #include <nlohmann/json.hpp>
 
 #include "cli/article_asked.hpp"
+#include "cli/for_whom.hpp"
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
@@ -17,19 +18,13 @@
 namespace gristwright::cli {
 namespace {
 
-// Of the yarn that the weft is, this batch's or the other.
-Mass weft_to_weigh(const Plan& plan, const YarnProfile& yarn) {
-    const auto& piece = plan.pieces.front();
-    const double ours = piece.piece->weft_ours();
-    return piece.weft * (ours > 0 ? ours : 1) * weft_grist(plan, yarn);
-}
-
 std::string how_to_weigh(const Plan& plan, const Question& q, const std::string& name) {
     if (plan.article->craft == Craft::woven)
         return fmt::format(
             "With the warp on the loom weigh the weft yarn: gristwright weigh {} --woven {} "
             "--ball {}\n",
-            name, q.units.typed_size(Length{}), q.units.typed_mass(weft_to_weigh(plan, q.yarn)));
+            name, q.units.typed_size(Length{}),
+            q.units.typed_mass(weft_in_work(plan) * weft_grist(plan, q.yarn)));
     return fmt::format(
         "Weigh all the yarn for it now, then as you go: gristwright weigh {} --row 0 --ball {}\n",
         name, q.units.typed_mass(std::min(plan.mass, q.yarn.mass)));
@@ -62,6 +57,7 @@ JudgedPlan begun(const Arguments& arguments, catalog::Notebook& book, Question& 
     const auto& name = arguments.words[1];
     q = ask(arguments, name);
     const auto article = part_played(arguments, find_template(q.catalogue, arguments.words[0]), q);
+    size_for(arguments, article, q);
     check_size(arguments, q, article);
     check_free(book, name, arguments.has("instead"));
     auto judged = judged_plan(article, q);
@@ -107,6 +103,7 @@ Command start_command() {
         2,
         2,
         together({{{"size", "130cm", "this size, not the largest that the metres cover"},
+                   for_option,
                    {"instead", "", "end the project that is running, with its weighings"},
                    date_option},
                   role_options(),

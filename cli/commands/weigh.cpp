@@ -9,6 +9,7 @@
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/place_words.hpp"
 #include "cli/roles.hpp"
 #include "engine/evidence/progress.hpp"
 #include "engine/evidence/skein_ends.hpp"
@@ -19,14 +20,6 @@ namespace gristwright::cli {
 namespace {
 
 using catalog::Notebook;
-
-// The plan that was begun, at the size that was fixed then.
-Plan begun(const Arguments& arguments, Question& q, const catalog::ProjectText& project) {
-    q.request.size = read_length(project.size).value;
-    if (!project.certainty.empty()) q.request.certainty = read_share(project.certainty);
-    const auto article = find_template(q.catalogue, project.template_name);
-    return judged_plan(part_played(as_begun(arguments, project), article, q), q).plan;
-}
 
 std::string line(const std::string& text) { return wrapped(text, 0) + "\n"; }
 
@@ -53,9 +46,9 @@ std::string woven_text(const Plan& plan, const WeftProgress& p, const Units& uni
 // The rows of the piece in work in which skeins still end.
 std::vector<int> rows_of_ends(const Plan& plan, const Question& q, const Progress& p) {
     std::vector<int> out;
-    for (const auto& end :
-         skein_ends(plan, lengths_of(q.yarn), taking_for(q.yarn.agreement), p.factor.mid, p.used))
-        if (end.place.piece == 0 && end.place.which == 1) out.push_back(done_at(plan, end.place));
+    for (const auto& end : skein_ends(plan, q.yarn, p.factor.mid, p.used))
+        if (&plan.pieces[end.place.piece] == &worked_piece(plan) && end.place.which == 1)
+            out.push_back(done_at(plan, end.place));
     return out;
 }
 
@@ -206,7 +199,7 @@ Answer weighed(const Arguments& arguments, Notebook& book, const std::string& na
     if (!project)
         throw Refused(fmt::format("nothing is begun with {}: gristwright start TEMPLATE {}",
                                   inert(name), inert(name)));
-    const auto plan = begun(arguments, q, *project);
+    const auto plan = plan_begun(arguments, *project, q);
     const catalog::WeighingText typed{arguments.text("row"), arguments.text("woven"),
                                       arguments.text("ball"), arguments.text("on")};
     const bool woven = plan.article->craft == Craft::woven;

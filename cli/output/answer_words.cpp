@@ -176,11 +176,7 @@ std::string answer_working(const SuggestionAnswer& a) {
     auto out = "\n" + heading("Working") + "\n";
     for (const auto& c :
          {constants::stated_amount, constants::gauge_slack, constants::spinning_losses})
-        out += wrapped(fmt::format("{} = {:g} {} ({:g} to {:g}) [{}{}{}]", c.name, c.value, c.unit,
-                                   c.low, c.high, words(c.mark), c.source.empty() ? "" : ": ",
-                                   c.source),
-                       2) +
-               "\n";
+        out += figure_line(c, 2);
     for (std::size_t f = 0; a.answered && f < factor_count; ++f) {
         const auto& factor = a.judgement.factors[f];
         if (factor.weight > 0)

@@ -39,8 +39,8 @@ Svg lost_chart(const Judgement& judged);
 // The share of the batch that a plan takes, with its 90 % range.
 Svg batch_share_bar(const Plan& plan);
 
-// What the ball of the first piece weighs after so many rows, planned and weighed; of a knitted
-// piece of which one is made.
+// What the ball weighs after so many rows of the piece in work, planned and weighed; of a knitted
+// piece of this batch of which one is made.
 bool can_be_charted(const Plan& plan);
 Svg weigh_chart(const Plan& plan, const YarnProfile& yarn, const std::vector<Weighing>& weighings);
 

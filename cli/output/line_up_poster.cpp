@@ -15,7 +15,7 @@ namespace {
 // Points: 72 to the inch, so that letters print as large as they say.
 constexpr double sheet_width = 1191, sheet_height = 842, edge = 36, head = 86, foot = 24;
 constexpr double gap = 14, caption_line = 11.5, letter = 5.4;
-constexpr std::size_t caption_width = 17;                     // characters
+constexpr std::size_t caption_width = 17;                    // characters
 constexpr double largest_scale = 3.2, smallest_scale = 0.6;  // points to the cm
 
 struct Cell {

@@ -1,6 +1,5 @@
 #include "cli/output/live_page.hpp"
 
-#include <array>
 #include <filesystem>
 
 #include "catalog/text/file.hpp"

@@ -3,7 +3,6 @@
 #include <kainjow/mustache.hpp>
 
 #include "catalog/typed/swatch_text.hpp"
-#include "cli/article_asked.hpp"
 #include "cli/output/article_drawing.hpp"
 #include "cli/output/article_words.hpp"
 #include "cli/output/charts.hpp"
@@ -41,13 +40,8 @@ PageData weighing_data(const catalog::WeighingText& weighing) {
     return out;
 }
 
-// The plan that was begun, at the size that was fixed then.
 PageData begun_data(const KeptWork& work, Question q) {
-    q.request.size = read_length(work.project->size).value;
-    if (!work.project->certainty.empty()) q.request.certainty = read_share(work.project->certainty);
-    const auto article = find_template(q.catalogue, work.project->template_name);
-    const auto plan =
-        judged_plan(part_played(as_begun(work.arguments, *work.project), article, q), q).plan;
+    const auto plan = plan_begun(work.arguments, *work.project, q);
     PageData out;
     out.set("title", plan.article->title);
     out.set("size", size_in_words(plan, q.units));

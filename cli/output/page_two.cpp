@@ -56,11 +56,6 @@ PageData fact(const std::string& name, const std::string& a, const std::string& 
     return out;
 }
 
-std::string grist(const Question& q) {
-    const auto text = batch_line(q);
-    return text.substr(text.rfind("; ") + 2);
-}
-
 std::string bar(double share) {
     return "<span class=\"bar\">" + share_bar(share).silent() + "</span>";
 }
@@ -69,7 +64,8 @@ PageData facts(const Question& a, const Question& b) {
     PageData out{PageData::type::list};
     out << fact("Length, washed", a.units.yarn_range(a.yarn.length),
                 a.units.yarn_range(b.yarn.length))
-        << fact("Grist", grist(a), grist(b))
+        << fact("Grist", a.units.grist(a.yarn.linear_density.mid),
+                a.units.grist(b.yarn.linear_density.mid))
         << fact("Weight class", capital(class_line(a.yarn)), capital(class_line(b.yarn)));
     for (std::size_t t = 0; t < trait_count; ++t) {
         const double of_a = a.yarn.traits[t].value, of_b = b.yarn.traits[t].value;

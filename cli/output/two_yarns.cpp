@@ -35,7 +35,8 @@ std::string first_besides(const std::vector<std::string>& these,
 std::string reason(const JudgedPlan& better, const Question& of_better, const char* better_name,
                    const JudgedPlan& worse, const Question& of_worse, const char* worse_name) {
     const auto all = said_against(worse.judgement, worse.plan, of_worse.yarn);
-    const auto con = first_besides(all, said_against(better.judgement, better.plan, of_better.yarn));
+    const auto con =
+        first_besides(all, said_against(better.judgement, better.plan, of_better.yarn));
     if (!con.empty()) return fmt::format("{}: {}", worse_name, con);
     const auto pro = first_besides(said_in_favour(better.judgement, of_better.yarn),
                                    said_in_favour(worse.judgement, of_worse.yarn));

@@ -13,29 +13,31 @@ namespace {
 constexpr double left = 44, right = chart_width - 12, top = 10, bottom = 170;
 constexpr int steps = 40;
 
-// What is left after that share of the rows, where the piece takes `metres`.
-double grams_left(const Plan& plan, const YarnProfile& yarn, Mass start, Length metres,
-                  double share) {
-    const auto used = metres * yarn_after_rows(plan.pieces.front().outline, share);
+// What is left after that row, where the work takes `factor` times the metres that were planned.
+double grams_left(const Plan& plan, const YarnProfile& yarn, Mass start, double factor,
+                  double row) {
+    const auto used = planned_by_row(plan, row) * factor;
     return std::max(0.0, in_grams(start - used * yarn.linear_density.mid));
 }
 
 }  // namespace
 
 bool can_be_charted(const Plan& plan) {
-    return plan.pieces.front().knit && plan.pieces.front().piece->count == 1;
+    const auto& piece = worked_piece(plan);
+    return piece.knit && piece.ours.si() > 0 && piece.piece->count == 1;
 }
 
 Svg weigh_chart(const Plan& plan, const YarnProfile& yarn, const std::vector<Weighing>& weighings) {
-    const auto& piece = plan.pieces.front();
+    const auto& piece = worked_piece(plan);
     const bool from_start = !weighings.empty() && weighings.front().row == 0;
     const auto start = from_start ? weighings.front().ball : yarn.mass;
     std::string said;
     for (const auto& w : weighings)
         said += fmt::format("After row {:.0f} {:.1f} g. ", w.row, in_grams(w.ball));
     Svg svg(chart_width, bottom + 44, "What the ball weighs as the work goes",
-            said + fmt::format("Planned: from {:.0f} g to {:.0f} g after row {}.", in_grams(start),
-                               grams_left(plan, yarn, start, piece.metres.mid, 1), piece.rows));
+            said + fmt::format("Planned: from {:.0f} g to {:.0f} g after row {}.",
+                               grams_left(plan, yarn, start, 1, 0),
+                               grams_left(plan, yarn, start, 1, piece.rows), piece.rows));
     const Axis x{0, double(piece.rows), left, right}, y{0, in_grams(start), bottom, top};
     for (const double grams : ticks(y, 4)) {
         svg.line({left, y.at(grams)}, {right, y.at(grams)}, "grid");
@@ -43,20 +45,18 @@ Svg weigh_chart(const Plan& plan, const YarnProfile& yarn, const std::vector<Wei
     }
     for (const double row : ticks(x, 5))
         svg.text({x.at(row), bottom + 18}, fmt::format("{:g}", row), "faint middle");
-    const auto along = [&](Length metres) {
+    const auto along = [&](double factor) {
         Line out;
         for (int i = 0; i <= steps; ++i) {
-            const double share = double(i) / steps;
-            out.push_back(
-                {x.at(share * piece.rows), y.at(grams_left(plan, yarn, start, metres, share))});
+            const double row = double(i) / steps * piece.rows;
+            out.push_back({x.at(row), y.at(grams_left(plan, yarn, start, factor, row))});
         }
         return out;
     };
-    auto band = along(piece.metres.low());
-    const auto high = along(piece.metres.high());
+    auto band = along(piece.metres.low() / piece.metres.mid);
+    const auto high = along(piece.metres.high() / piece.metres.mid);
     band.insert(band.end(), high.rbegin(), high.rend());
-    svg.path(path_of(band, true), "under")
-        .path(path_of(along(piece.metres.mid), false), "grist-line");
+    svg.path(path_of(band, true), "under").path(path_of(along(1), false), "grist-line");
     for (const auto& w : weighings) svg.circle({x.at(w.row), y.at(in_grams(w.ball))}, 5, "mark");
     svg.text({left, bottom + 38}, "grams", "faint");
     svg.text({right, bottom + 38}, "rows of the " + piece.piece->name, "faint end");

@@ -21,12 +21,7 @@ namespace {
 
 std::string step(const std::string& text) { return wrapped(text, 2) + "\n"; }
 
-std::string figure(const Constant& c) {
-    auto text = fmt::format("{} = {:g} {}", c.name, c.value, c.unit == "1" ? "" : c.unit);
-    if (c.low != c.high) text += fmt::format(" ({:g} to {:g})", c.low, c.high);
-    text += fmt::format(" [{}{}{}]", words(c.mark), c.source.empty() ? "" : ": ", c.source);
-    return wrapped(text, 6) + "\n";
-}
+std::string figure(const Constant& c) { return figure_line(c, 6); }
 
 std::string grist_steps(const Question& q) {
     const auto& yarn = q.yarn;
@@ -238,6 +233,13 @@ std::string fibre_steps(const Batch& batch) {
 }
 
 }  // namespace
+
+std::string figure_line(const Constant& c, std::size_t indent) {
+    auto text = fmt::format("{} = {:g} {}", c.name, c.value, c.unit == "1" ? "" : c.unit);
+    if (c.low != c.high) text += fmt::format(" ({:g} to {:g})", c.low, c.high);
+    text += fmt::format(" [{}{}{}]", words(c.mark), c.source.empty() ? "" : ": ", c.source);
+    return wrapped(text, indent) + "\n";
+}
 
 std::string yarn_working(const Question& q) {
     return "\n" + heading("Working") + "\n" + grist_steps(q) + agreement_steps(q.yarn.agreement) +

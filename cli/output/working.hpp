@@ -8,6 +8,9 @@
 
 namespace gristwright::cli {
 
+// "losses of fibre = 0.1 (0.05 to 0.15) [judgement: ...]"
+std::string figure_line(const Constant& constant, std::size_t indent);
+
 std::string yarn_working(const Question& q);
 std::string plan_working(const JudgedPlan& judged, const Question& q);
 

@@ -2,7 +2,6 @@
 // yarn.
 #pragma once
 
-#include <optional>
 #include <string>
 
 #include "engine/yarn/profile.hpp"

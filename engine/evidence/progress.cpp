@@ -117,6 +117,10 @@ const PlanPiece& worked_piece(const Plan& plan) {
 DoubtfulWeighing::DoubtfulWeighing(Doubt what_for, const Weighing& earlier, const Weighing& later)
     : Refused(std::string(said(what_for))), doubt(what_for), before(earlier), now(later) {}
 
+Length planned_by_row(const Plan& plan, double row) {
+    return metres(Counted(plan).planned_by(row));
+}
+
 Progress progress(const Plan& plan, LinearDensity grist, Mass start,
                   const std::vector<Weighing>& made, const Scale& scale) {
     auto weighings = made;
@@ -155,6 +159,12 @@ bool far_from_plan(const Plan& plan, const Estimate<double>& factor) {
     return surprise({1, plan.need.spread}, factor) > worth_questioning;
 }
 
+Length weft_in_work(const Plan& plan) {
+    const auto& piece = plan.pieces.front();
+    const double ours = piece.piece->weft_ours();
+    return piece.weft * (ours > 0 ? ours : 1);
+}
+
 LinearDensity weft_grist(const Plan& plan, const YarnProfile& yarn) {
     const bool ours = plan.pieces.front().piece->weft_ours() > 0;
     return ours || plan.other.grist.si() <= 0 ? yarn.linear_density.mid : plan.other.grist;
@@ -165,9 +175,7 @@ WeftProgress weft_progress(const Plan& plan, LinearDensity grist,
     question_lengths(weighings);
     const auto& piece = plan.pieces.front();
     const auto whole = piece.panel.woven_length * piece.piece->count;
-    // Metres of weft for a metre woven: this batch's, or where it has none of it, the other yarn's.
-    const double ours = piece.piece->weft_ours();
-    const double expected = piece.weft * (ours > 0 ? ours : 1) / whole;
+    const double expected = weft_in_work(plan) / whole;  // metres of weft for a metre woven
     const auto &first = weighings.front(), &last = weighings.back();
     WeftProgress out;
     out.left = last.ball / grist;

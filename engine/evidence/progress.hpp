@@ -51,6 +51,10 @@ struct [[nodiscard]] Progress {
 // The piece in work when the ball is weighed: the first that this batch has a part in.
 const PlanPiece& worked_piece(const Plan& plan);
 
+// The metres planned until that row of the worked piece, with the work that comes before it. Throws
+// Refused where none of that piece is this batch's.
+Length planned_by_row(const Plan& plan, double row);
+
 // `start` is what the yarn weighed when the work began, unless the first weighing is of row 0;
 // weighings in the order they were made. Rows are counted in the worked piece; the work before it
 // and after it follows the template's order. Throws DoubtfulWeighing, or Refused where there is no
@@ -69,7 +73,9 @@ struct [[nodiscard]] WeftProgress {
     double chance = 0;        // that it reaches all of it
 };
 
-// What the weft weighs: this batch, or where it has no part in the weft the other yarn, as far as
+// The weft as planned, all of it: this batch's, or where it has none of it, the other yarn's.
+Length weft_in_work(const Plan& plan);
+// What it weighs: this batch, or where it has no part in the weft the other yarn, as far as
 // that is known.
 LinearDensity weft_grist(const Plan& plan, const YarnProfile& yarn);
 

@@ -113,6 +113,7 @@ TEST_CASE("bought yarn is of the fibre it is sold by, unless the person says oth
     CHECK(fibre_of("16/2 mercerised cotton") == "Cotton (general)");
     CHECK(fibre_of("2/20 Nm") == "");
     CHECK(fibre_of("8/2 cotton", "fibre = \"silk\"\n") != "Cotton (general)");
+    CHECK(fibre_of("8/2 cotton", "fibre = \"unknown\"\n") == "");
 }
 
 // 8/2 cotton: 840 yd/lb x 8 / 2 strands = 3360 yd/lb, 6.774 m/g: 250 g are 1693 m.

@@ -6,35 +6,16 @@
 #include <algorithm>
 #include <string>
 
-#include "tests/engine/invented.hpp"
+#include "tests/engine/told.hpp"
 
 using namespace gristwright;
 using namespace gristwright::cli;
 
 namespace {
 
-const Fabrics fabrics = invented::fabrics();
+struct Told : invented::Told {
+    using invented::Told::Told;
 
-// A scarf that wishes for softness and warmth, of a yarn whose traits a test sets.
-struct Told {
-    Template article = invented::knitted_scarf();
-    YarnProfile yarn = invented::yarn(900, 200);
-    Plan plan;
-    Judgement judged;
-
-    Told(double softness, double warmth, const Equipment& owned = {}) {
-        wish(Asked::softness) = {0.7, 0.8};
-        wish(Asked::warmth) = {0.7, 0.4};
-        of(TraitName::softness) = {softness, 0.1, {"thick fibre", "much twist", "a third"}};
-        of(TraitName::warmth) = {warmth, 0.1, {}};
-        plan = gristwright::plan(article, yarn, fabrics, owned, {});
-        plan.article = invented::lent(article);
-        judged = judge(plan, yarn);
-    }
-    Told(const Told&) = delete;
-
-    Wish& wish(Asked what) { return article.wishes[static_cast<std::size_t>(what)]; }
-    Trait& of(TraitName what) { return yarn.traits[static_cast<std::size_t>(what)]; }
     std::vector<std::string> against() const { return said_against(judged, plan, yarn); }
     std::vector<std::string> in_favour() const { return said_in_favour(judged, yarn); }
 };

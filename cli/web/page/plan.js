@@ -8,11 +8,11 @@ function planChosen(name) {
   $("article").focus({preventScroll: true});
 }
 
-function articleWords(article) {
-  const words = [article.name];
-  for (const [id, option] of [["size", "--size"], ["for", "--for"], ["needle", "--needles"], ["as", "--as"], ["with", "--with"]])
-    if ($(id).value.trim()) words.push(option, $(id).value.trim());
-  return words;
+const articleFields = ["size", "for", "needle", "as", "with"];
+
+function articleWords(article, fields = articleFields) {
+  const said = fields.filter(id => $(id).value.trim());
+  return [article.name, ...said.flatMap(id => [id === "needle" ? "--needles" : "--" + id, $(id).value.trim()])];
 }
 
 async function planAsked(fresh) {
@@ -32,7 +32,7 @@ async function planAsked(fresh) {
   const {files} = await ask(["sheet", ...words, ...batch.words, ...wishes(), "-o", "sheet.html"], batch.files);
   if (!fresh() || !files["sheet.html"]) return;
   $("cloth-fold").hidden = false;
-  $("cloth-fold").ontoggle = () => { if ($("cloth-fold").open) later("cloth", 0, fresh => clothAsked(fresh, article.name, batch)); };
+  $("cloth-fold").ontoggle = () => { if ($("cloth-fold").open) later("cloth", 0, fresh => clothAsked(fresh, article, batch)); };
   $("cloth-fold").ontoggle();
   sheetText = text.decode(files["sheet.html"]);
   shown($("sheet"), sheetText, undefined, "figure { flex-shrink: 1; } figure, figure svg { max-width: 100%; }");
@@ -41,8 +41,8 @@ async function planAsked(fresh) {
 
 let sheetText = "";
 
-async function clothAsked(fresh, name, batch) {
-  const {files} = await long.ask(["picture", "cloth", name, ...batch.words, "-o", "cloth.svg"], batch.files);
+async function clothAsked(fresh, article, batch) {
+  const {files} = await long.ask(["picture", "cloth", ...articleWords(article, ["needle", "as", "with"]), ...batch.words, ...wishes(), "-o", "cloth.svg"], batch.files);
   if (fresh() && files["cloth.svg"]) shown($("cloth"), text.decode(files["cloth.svg"]), undefined, ".body svg { max-width: 100%; height: auto; }");
 }
 
@@ -56,8 +56,8 @@ function planRefused(words) {
 async function begun() {
   const article = articleNamed($("article").value);
   if (!kept.name && !await keptNow()) return say("plan-said", "To begin it, the batch must be in the notebook: give it a name that is free.");
-  const size = $("size").value.trim();
-  const words = ["start", article.name, kept.name, ...size ? ["--size", size] : [], "--certainty", $("certainty").value, "--on", today()];
+  if ($("needle").value.trim()) return say("plan-said", "A needle tried here is not kept with the project: put it among your needles, and clear the field.");
+  const words = ["start", ...articleWords(article), kept.name, "--certainty", $("certainty").value, ...whichAsked(), "--on", today()];
   let answer = await changing(words);
   if (answer.code !== 0 && answer.err.includes("--instead") && confirm(flowing(complaint(answer.err)) + "\n\nEnd that one, with its weighings?")) answer = await changing([...words, "--instead"]);
   await keptKnown();

@@ -10,7 +10,10 @@ const tableRows = () => [...$("rows").tBodies[0].rows].filter(row => !row.classL
 const cellsOf = row => columns.map(column => row.querySelector(`[data-column=${column}]`));
 const blank = row => cellsOf(row).every(cell => !cell.value.trim());
 
-function rowAdded(values = [], measured = "") {
+// What a file may say of each skein besides, carried with its row: when its length was taken, its own wraps, fibre, colour.
+const besidesOf = skein => ({...skein.measured?.text && {measured: [skein.measured]}, ...skein.own});
+
+function rowAdded(values = [], besides = {}) {
   const tick = made("input", {type: "checkbox", checked: true, className: "in"});
   const number = tableRows().length + 1;
   tick.setAttribute("aria-label", `skein ${number} is in`);
@@ -24,7 +27,8 @@ function rowAdded(values = [], measured = "") {
   away.setAttribute("aria-label", `take skein ${number} off`);
   away.onclick = () => { away.closest("tr").remove(); rowsCompleted(); changed(); };
   const row = made("tr", {}, made("td", {}, tick), ...cells, made("td", {}, away));
-  if (measured) row.dataset.measured = measured;  // a sheet may say of each skein when its length was taken
+  row.besides = Object.entries(besides).map(([key, texts]) => [key, texts.map(one => one.text)]);
+  row.title = row.besides.map(([key, words]) => key + " " + words.join(", ")).join("; ");
   $("rows").tBodies[0].append(row);
 }
 
@@ -55,7 +59,10 @@ function batchWritten(without = new Set(), all = false) {
       const cell = cellsOf(row)[c];
       if (cell.value.trim() || column !== "name") lines.push(`${column} = ${quoted(cell.value.trim())}`), inputs[lines.length] = cell;
     });
-    if (row.dataset.measured) lines.push(`measured = ${quoted(row.dataset.measured)}`);
+    for (const [key, words] of row.besides) {
+      lines.push(`${key} = ${words.length > 1 ? "[" + words.map(quoted).join(", ") + "]" : quoted(words[0])}`);
+      inputs[lines.length] = cellsOf(row)[0];
+    }
   }
   const skeins = lines.includes("[[skein]]");
   lines.push("", "[equipment]");
@@ -126,7 +133,7 @@ function laidOut(batch) {
 
 function skeinsAdded(skeins) {
   tableRows().filter(blank).forEach(row => row.remove());
-  for (const skein of skeins) rowAdded(columns.map(column => skein[column]?.text || ""), skein.measured?.text);
+  for (const skein of skeins) rowAdded(columns.map(column => skein[column]?.text || ""), besidesOf(skein));
   rowsCompleted();
 }
 
