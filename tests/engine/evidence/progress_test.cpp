@@ -154,6 +154,8 @@ TEST_CASE("what was worked before the piece whose rows are counted is no surpris
     CHECK(p.begin_rest_row == 0);
     CHECK(p.last_row == near(piece.rows, 0.5));
     CHECK(p.chance == near(0.5, 0.01));
+    CHECK(planned_by_row(work.planned, 0).si() == near(work.planned.pieces[1].ours.si(), 1e-9));
+    CHECK(planned_by_row(work.planned, piece.rows).si() == near(work.planned.need.mid.si(), 1e-9));
 }
 
 TEST_CASE(
