@@ -255,6 +255,15 @@ TEST_CASE("start never replaces a running project, and takes no size that plan r
     CHECK(holds(said, "--ball 148g"));  // all there is, not the 354 g that it would take
 }
 
+TEST_CASE("a project can be begun at the size of somebody") {
+    const Book book;
+    book.add_heron();
+    CHECK(holds(book.say("start", {"watch-cap", "heron", "--for", "child 6"}),
+                "Begun: Watch cap with heron, round the head 51 cm"));
+    CHECK(holds(book.refused("start", {"woven-scarf", "heron", "--for", "child 6", "--instead"}),
+                "which no body decides"));
+}
+
 TEST_CASE("a change of a batch says what it put in the place of what") {
     const Book book;
     book.say("batch",

@@ -104,6 +104,8 @@ TEST_CASE("on the page two yarns have their cloth, their figures and what each i
         CHECK(holds(section, escaped(parts[part].articles.front()->a.plan.article->title)));
     }
     auto named = asked::of_heron();
+    named.which_yarn = "the skeins are 3 yarns; this is about yarn 2";  // is no part of a figure
+    CHECK_FALSE(holds(two_section(named, b), "yarn 2"));
     named.measured.batch.name = "<script>x</script>";
     CHECK_FALSE(holds(two_section(named, b), "<script>"));
 }

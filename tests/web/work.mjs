@@ -190,6 +190,17 @@ step("an independent judge finds nothing, in light and in dark", async () => {
   }
 });
 
+step("what a file says of each skein is still said when it is written again", async () => {
+  const other = await pageOpened(browser, url, seen);
+  const written = await other.evaluate(async () => {
+    const skein = own => `[[skein]]\nlength = "100m"\nmass = "40g"\nmeasured = "off the reel"\n${own}\n`;
+    await batchOpened("batch.toml", skein('fibre = "BFL"') + skein('colour = ["teal", "grey"]'));
+    return batchWritten(new Set(), true).text;
+  });
+  for (const words of ['measured = "off the reel"', 'fibre = "BFL"', 'colour = ["teal", "grey"]']) assert.ok(written.includes(words), written);
+  await other.close();
+});
+
 step("two tabs do not overwrite each other", async () => {
   const other = await pageOpened(browser, url, seen);
   await says(other, "batches", "Moor");
