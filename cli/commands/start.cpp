@@ -87,7 +87,8 @@ Answer run(const Arguments& arguments) {
         wrapped(fmt::format("Begun: {} with {}, {} {}.", judged.plan.article->title, inert(name),
                             judged.plan.article->measure, q.units.size(judged.plan.size)),
                 0) +
-            "\n" + warning(judged.plan, q) + other_yarn_text(judged.plan, q) +
+            "\n" + (q.which_yarn.empty() ? "" : wrapped(capital(q.which_yarn) + ".", 0) + "\n") +
+            warning(judged.plan, q) + other_yarn_text(judged.plan, q) +
             how_to_weigh(judged.plan, q, inert(name)) +
             care_line(cautions_on(q, {judged.plan.article.get()})),
         notes, 0, kept_already};

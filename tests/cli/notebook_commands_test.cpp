@@ -264,6 +264,13 @@ TEST_CASE("a project can be begun at the size of somebody") {
                 "which no body decides"));
 }
 
+TEST_CASE("a project begun with one of several yarns says with which") {
+    const Book book;
+    book.say("batch", {"add", "both", "--skein", "400m/100g fibre BFL colour teal", "--skein",
+                       "100m/50g fibre Romney colour grey"});
+    CHECK(holds(book.say("start", {"watch-cap", "both"}), "The skeins are 2 yarns; this is about"));
+}
+
 TEST_CASE("a change of a batch says what it put in the place of what") {
     const Book book;
     book.say("batch",
