@@ -41,6 +41,7 @@ void add_head(PageData& data, const std::vector<const JudgedPlan*>& best, const 
     data.set("page_style", std::string(embedded::page_style));
     data.set("picture_style", std::string(embedded::picture_style));
     data.set("answer", answer_in_words(q, best));
+    set_text(data, "which", capital(q.which_yarn));
     data.set("asked", percent(q.request.certainty));
 }
 

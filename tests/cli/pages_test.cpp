@@ -213,6 +213,13 @@ TEST_CASE("a page opens with a few cards and drawings, and folds everything that
     CHECK(holds(page(q, ranked, told), "<code>gristwright sheet "));
 }
 
+TEST_CASE("a page says which of several yarns it is about") {
+    auto q = asked::of_heron();
+    CHECK_FALSE(holds(page(q, rank(q), {}), "which yarn this is"));
+    q.which_yarn = "of 3 yarns which yarn this is";
+    CHECK(holds(page(q, rank(q), {}), "Of 3 yarns which yarn this is."));
+}
+
 TEST_CASE("a page shows the yarn's colours, and draws in the first") {
     auto q = asked::of_heron();
     const auto ranked = rank(q);
