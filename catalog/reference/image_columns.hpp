@@ -34,7 +34,8 @@ void columns(RowOf<KnitFabric> auto& r, auto&& at) {
 
 void columns(RowOf<Weave> auto& r, auto&& at) {
     at(r.name, r.interlacing.threads, r.interlacing.intersections, r.sett, r.picks, r.warp_float,
-       r.weft_float, r.shafts, r.take_up, r.most_in_hole, r.end_repeat, r.pick_repeat, r.definition,
+       r.weft_float, r.shafts, r.take_up, r.gathers.mid, r.gathers.low, r.gathers.high,
+       r.gathers_mark, r.gathers_source, r.most_in_hole, r.end_repeat, r.pick_repeat, r.definition,
        r.loose_loops, r.chart, r.mark, r.source);
 }
 

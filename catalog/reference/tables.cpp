@@ -115,6 +115,18 @@ void draw_in(const Row& row, Weave& out) {
     }
 }
 
+// What the weave itself draws up in washing; most draw up nothing.
+void gathering(const Row& row, Weave& out) {
+    const auto share = row.maybe("gathers");
+    if (!share) return;
+    out.gathers = {*share, row.number("gathers_low"), row.number("gathers_high")};
+    out.gathers_mark = row.word("gathers_mark", mark_named);
+    out.gathers_source = row.text("gathers_source");
+    const auto& g = out.gathers;
+    if (!(0 <= g.low && g.low <= g.mid && g.mid <= g.high && g.high < 1))
+        throw row.wrong("gathers: a share from 0 to 1, within its range");
+}
+
 Weave weave(const Row& row) {
     Weave out;
     out.name = row.text("name");
@@ -122,6 +134,7 @@ Weave weave(const Row& row) {
     out.sett = row.maybe("sett").value_or(0);
     out.picks = row.number("picks");
     out.take_up = row.number("take_up");
+    gathering(row, out);
     out.most_in_hole = row.whole("most_in_hole");
     out.end_repeat = row.whole("end_repeat");
     out.pick_repeat = row.whole("pick_repeat");

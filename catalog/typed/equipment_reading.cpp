@@ -7,6 +7,7 @@
 #include "engine/cloth/constants.hpp"
 #include "engine/project/constants.hpp"
 #include "engine/units/constants.hpp"
+#include "engine/units/failure.hpp"
 #include "engine/units/reading.hpp"
 
 namespace gristwright::catalog {
@@ -37,11 +38,24 @@ Heddle heddle(const Written& at) {
     return out;
 }
 
+// "0", "0cm", "0 in", "none": what would be a length, were it not nothing.
+bool is_nothing(const std::string& text) {
+    const auto unit = text.find_first_not_of("0.");
+    if (text == "none" || (!text.empty() && unit == std::string::npos)) return true;
+    if (unit == 0 || text.empty()) return false;
+    try {
+        static_cast<void>(read_length("1" + text.substr(unit)));
+        return true;
+    } catch (const Refused&) {
+        return false;
+    }
+}
+
 // What an owner says of one end of a warp; nothing where it is not said.
 std::optional<Length> warp_end(const Written* at, const char* are, const Constant& least,
                                const Constant& most) {
     if (!at) return {};
-    if (least <= 0 && (at->text == "0" || at->text == "0cm" || at->text == "none")) return Length{};
+    if (least <= 0 && is_nothing(at->text)) return Length{};
     const auto length = measured(*at, [](const std::string& t) { return read_length(t).value; });
     if (length < centimetres(least) || length > centimetres(most))
         throw out_of_range(*at, are, least, most);

@@ -113,7 +113,9 @@ std::string numbers_text(const SuggestionAnswer& a, const Question& q) {
 Plan shown_plan(const SuggestionAnswer& a, const Question& q) {
     auto request = q.request;
     request.size = a.article->ideal;
-    return plan(*a.article, q.yarn, q.catalogue.fabrics, q.measured.owned, request);
+    auto owned = q.measured.owned;
+    owned.sett = a.taken.sett;
+    return plan(*a.article, q.yarn, q.catalogue.fabrics, owned, request);
 }
 
 std::string reasons_text(const SuggestionAnswer& a, const Question& q) {

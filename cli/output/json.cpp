@@ -76,7 +76,8 @@ Json piece_json(const PlanPiece& p) {
         out["ends"] = p.panel.ends;
         out["picks"] = p.panel.picks;
         out["heddle_per_10cm"] = number(in_ends_per_10cm(p.woven->heddle));
-        out["ends_in_hole"] = p.woven->in_hole;
+        out["ends_in_hole"] = p.woven->sleying.most();
+        out["sleying"] = p.woven->sleying.order;
         out["ends_per_10cm"] = number(in_ends_per_10cm(p.woven->ends));
         out["share_of_greatest_sett"] = number(p.woven->share);
         out["heddle_width_cm"] = number(in_centimetres(p.panel.reed_width));

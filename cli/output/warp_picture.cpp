@@ -48,8 +48,9 @@ void draw_heddle(Svg& svg, Point at, double width, const WovenCloth& cloth) {
         const double x = at.x + step * (i + 0.5);
         const bool hole = !reed && i % 2 == 1;
         svg.rect({x - 2.5, at.y + (hole ? high / 2 - 5 : 5)}, 5, hole ? 10 : high - 10, "dent");
-        for (int end = 0; end < cloth.in_hole; ++end) {
-            const double off = (end - (cloth.in_hole - 1) / 2.0) * 2.2;
+        const int ends = cloth.sleying.in_dent(i);
+        for (int end = 0; end < ends; ++end) {
+            const double off = (end - (ends - 1) / 2.0) * 2.2;
             svg.line({x + off, at.y - 7}, {x + off, at.y + high + 7}, "warp-end");
         }
     }
@@ -61,7 +62,7 @@ std::string heddle_words(const WovenCloth& cloth, const PlanPiece& p, const Unit
                           : cloth.heddles_together > 1 ? ""
                                                        : ", 1 end in each slot and hole";
     return fmt::format("{}{}; {} ends, {} wide in it", spacing_words(cloth),
-                       cloth.in_hole > 1 ? "" : in_each, p.panel.ends,
+                       cloth.sleying.order == "1" ? in_each : "", p.panel.ends,
                        units.size(p.panel.reed_width));
 }
 

@@ -168,6 +168,10 @@ std::string woven_steps(const WovenCloth& w, const YarnProfile& yarn, Spacing pu
         step(fmt::format("take-up of the warp {:.1f} %; width lost from reed to off the loom "
                          "{}, to washed {}; length, off the loom to washed, {}",
                          100 * w.warp_take_up, lost(w.drawn_in), lost(w.width), lost(w.length)));
+    if (const auto& weave = *w.weave; weave.gathers.mid > 0)
+        out +=
+            step(fmt::format("of both the weave itself draws up {} [{}: {}]", lost(weave.gathers),
+                             words(weave.gathers_mark), weave.gathers_source));
     return out + figure(constants::draw_in_the_loom) + figure(constants::crimp_factor) +
            figure(constants::before_sample) +
            step("weft = picks x width in the reed (Taylor; Brooks 1892)") +

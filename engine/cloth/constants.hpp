@@ -278,14 +278,6 @@ inline constexpr Constant narrowest_hole{
     "narrowest hole of a heddle", 0.3, 0.3, 0.6, "mm", Mark::judgement, ""};
 inline constexpr Constant widest_hole{"widest hole of a heddle", 10, 3, 10, "mm",
                                       Mark::judgement,           ""};
-inline constexpr Constant most_in_dent{
-    "ends sleyed in one dent",
-    3,
-    2,
-    4,
-    "1",
-    Mark::read,
-    "a reed substitution chart, 1 to 3; a weaver's page calls two the ideal"};
 inline constexpr Constant open_share{
     "share of the greatest sett, open cloth", 0.55, 0.50, 0.60, "1", Mark::common_practice, ""};
 inline constexpr Constant scarf_share{"share of the greatest sett, scarves and shawls",
@@ -317,6 +309,13 @@ inline constexpr Constant share_slack{"a sett outside its purpose's band that is
                                       "of the greatest sett",
                                       Mark::judgement,
                                       ""};
+inline constexpr Constant same_sett{"setts that are one, however they were typed",
+                                    0.005,
+                                    0.001,
+                                    0.01,
+                                    "of the sett",
+                                    Mark::judgement,
+                                    "32/10 cm is 8.1 to the inch"};
 inline constexpr Constant most_take_up{
     "greatest take-up that is reckoned with", 0.25, 0.20, 0.25, "relative", Mark::derived,
     "Peirce's jammed plain cloth has 0.21"};

@@ -19,17 +19,6 @@ Loss mixed(const Constant& hair, const Constant& still, double share) {
 
 double kept(double loss) { return std::log(1 - loss); }
 
-// One loss after another; their ends do not meet at once, so their ranges add as squares.
-Loss after(Loss first, Loss then) {
-    const double mid = kept(first.mid) + kept(then.mid);
-    const auto end = [&](double a, double b) {
-        return std::hypot(kept(a) - kept(first.mid), kept(b) - kept(then.mid));
-    };
-    const auto lost = [](double log_kept) { return 1 - std::exp(log_kept); };
-    return {lost(mid), lost(mid + end(first.low, then.low)),
-            lost(mid - end(first.high, then.high))};
-}
-
 const constants::WashingConstants& washing(Finish finish) {
     return constants::washed_hair[static_cast<std::size_t>(finish)];
 }
@@ -48,6 +37,16 @@ Loss width_loss(Finish finish, double hair) {
 
 Loss length_loss(Finish finish, double hair) {
     return mixed(washing(finish).length, constants::washed_still.length, hair);
+}
+
+Loss after(Loss first, Loss then) {
+    const double mid = kept(first.mid) + kept(then.mid);
+    const auto end = [&](double a, double b) {
+        return std::hypot(kept(a) - kept(first.mid), kept(b) - kept(then.mid));
+    };
+    const auto lost = [](double log_kept) { return 1 - std::exp(log_kept); };
+    return {lost(mid), lost(mid + end(first.low, then.low)),
+            lost(mid - end(first.high, then.high))};
 }
 
 Loss packed_close(Loss balanced) {

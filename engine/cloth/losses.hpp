@@ -24,6 +24,9 @@ Loss length_loss(Finish finish, double hair);         // off the loom to washed
 // In a cloth in which one system packs close and hides the other there is less room to lose.
 Loss packed_close(Loss balanced);
 
+// One loss after another; their ends do not meet at once, so their ranges add as squares.
+Loss after(Loss first, Loss then);
+
 // Spread of what is kept, as a standard deviation of its logarithm.
 double spread_kept(Loss loss);
 

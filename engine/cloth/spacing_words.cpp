@@ -34,9 +34,12 @@ std::string spacing_words(const WovenCloth& cloth) {
     if (cloth.heddles_together == 2)
         return fmt::format("two {} heddles (one behind the other)", name);
     const auto one = fmt::format("{} {}", name, spaced_in(cloth));
-    if (cloth.in_hole == 1) return one;
+    const auto& order = cloth.sleying;
+    if (order.even() && order.ends() == 1) return one;
+    if (order.ends() == 1) return one + " (one end in every other dent)";
+    if (!order.even()) return fmt::format("{} (sleyed {})", one, order.order);
     const auto where = cloth.by == Spaced::reed ? "to a dent" : "in each hole and slot, as one";
-    return fmt::format("{} ({} ends {})", one, counted(cloth.in_hole), where);
+    return fmt::format("{} ({} ends {})", one, counted(order.ends()), where);
 }
 
 }  // namespace gristwright

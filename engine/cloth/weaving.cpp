@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 namespace gristwright {
 namespace {
@@ -27,12 +28,22 @@ Spaced spaced_by(const Weave& weave, Loom loom, int shafts) {
     return weave.shafts > 2 || shafts > 2 ? Spaced::reed : Spaced::heddle;
 }
 
-// Any weave may be sleyed two or three to a dent, which spaces them nearly evenly; ends that share
-// the hole of a rigid heddle rise and fall as one.
-int most_together(const WovenCloth& cloth) {
-    if (cloth.by == Spaced::pins) return 1;
-    if (cloth.by == Spaced::heddle) return cloth.weave->most_in_hole;
-    return std::max(static_cast<int>(most_in_dent), cloth.weave->most_in_hole);
+// How a warp may be set up with what there is.
+struct Setting {
+    Heddle heddle;
+    Sleying sleying{};
+    int together = 1;
+};
+
+// Any weave may be sleyed in any order, which spaces its ends nearly evenly; ends that share the
+// hole of a rigid heddle rise and fall as one. Where every reed can be had, an uneven order only
+// makes more of the one that is there.
+bool may_sley(const SleyingRow& row, const WovenCloth& cloth, const Equipment& owned) {
+    const auto& order = row.sleying;
+    if (cloth.by == Spaced::pins) return order.ends() == 1 && order.even();
+    if (cloth.by == Spaced::heddle)
+        return order.even() && order.most() <= cloth.weave->most_in_hole;
+    return order.even() || !owned.heddles.empty();
 }
 
 std::vector<Heddle> at_hand(const WovenCloth& cloth, const Equipment& owned) {
@@ -42,44 +53,77 @@ std::vector<Heddle> at_hand(const WovenCloth& cloth, const Equipment& owned) {
     return out;
 }
 
-void set_with(const Heddle& heddle, int in_hole, int together, WovenCloth& cloth) {
-    cloth.heddle = heddle.count;
-    cloth.in_hole = in_hole;
-    cloth.heddles_together = together;
-    cloth.ends = heddle.count * (in_hole * together);
-    cloth.share = cloth.ends / cloth.greatest;
-    if (cloth.by == Spaced::heddle) cloth.hole = hole_of(heddle);
+// Ends that share a hole lie over each other: their widths add as squares.
+bool passes(const WovenCloth& cloth, Length squeezed) {
+    return cloth.by != Spaced::heddle || squeezed * std::sqrt(cloth.sleying.most()) <= cloth.hole;
 }
 
-// The sett whose share lies nearest the middle of the band; the first listed of two as near. Where
-// no heddle comes near, two alike may: plain weave is threaded through both by turns.
-void choose_heddle(const Equipment& owned, WovenCloth& cloth) {
-    const auto heddles = at_hand(cloth, owned);
-    const double middle = middle_of(cloth.wanted);
-    double best = INFINITY;
-    const auto offer = [&](const Heddle& heddle, int in_hole, int together) {
-        const double off = std::abs(heddle.count * (in_hole * together) / cloth.greatest - middle);
-        if (off >= best) return;
-        best = off;
-        set_with(heddle, in_hole, together, cloth);
-    };
-    for (int in_hole = 1; in_hole <= most_together(cloth); ++in_hole)
-        for (const auto& heddle : heddles) offer(heddle, in_hole, 1);
-    const bool plain = cloth.weave->warp_float == 1 && cloth.weave->weft_float == 1;
-    if (cloth.by == Spaced::heddle && plain && !near(cloth.share, cloth.wanted))
-        for (const auto& heddle : heddles)
-            if (near(heddle.count * 2 / cloth.greatest, cloth.wanted)) offer(heddle, 1, 2);
+void set_with(const Setting& setting, Length squeezed, WovenCloth& cloth) {
+    cloth.heddle = setting.heddle.count;
+    cloth.sleying = setting.sleying;
+    cloth.heddles_together = setting.together;
+    cloth.ends = cloth.heddle * (setting.sleying.to_a_dent() * setting.together);
+    cloth.share = cloth.ends / cloth.greatest;
     cloth.within_reach = near(cloth.share, cloth.wanted);
+    if (cloth.by == Spaced::heddle) cloth.hole = hole_of(setting.heddle);
+    cloth.through_hole = passes(cloth, squeezed);
+}
+
+// Where no heddle comes near, two alike may: plain weave is threaded through both by turns.
+std::vector<Setting> settings(const Equipment& owned, const WovenCloth& cloth) {
+    const auto heddles = at_hand(cloth, owned);
+    std::vector<Setting> out;
+    bool any_near = false;
+    for (const auto& row : sleyings) {
+        if (!may_sley(row, cloth, owned)) continue;
+        for (const auto& heddle : heddles) {
+            out.push_back({heddle, row.sleying});
+            const auto ends = heddle.count * row.sleying.to_a_dent();
+            any_near = any_near || near(ends / cloth.greatest, cloth.wanted);
+        }
+    }
+    const bool plain = cloth.weave->warp_float == 1 && cloth.weave->weft_float == 1;
+    if (cloth.by == Spaced::heddle && plain && !any_near)
+        for (const auto& heddle : heddles)
+            if (near(heddle.count * 2 / cloth.greatest, cloth.wanted))
+                out.push_back({heddle, {}, 2});
+    return out;
+}
+
+// The setting worth most; of those worth as much one sleyed evenly, then the one nearest the middle
+// of the band, then the first listed.
+void choose_heddle(const Equipment& owned, const Weaving& how, Length squeezed, WovenCloth& cloth) {
+    const double middle = middle_of(cloth.wanted);
+    const Setting* best = nullptr;
+    std::tuple<double, bool, double> rank;
+    const auto all = settings(owned, cloth);
+    for (const auto& setting : all) {
+        set_with(setting, squeezed, cloth);
+        const double nearness = -std::abs(cloth.share - middle);
+        const std::tuple next(how.worth ? how.worth(cloth) : nearness, setting.sleying.even(),
+                              nearness);
+        if (best && next <= rank) continue;
+        best = &setting;
+        rank = next;
+    }
+    set_with(*best, squeezed, cloth);
+}
+
+// As it is wanted: in what there is, where that gives it, else in a heddle or reed of that count.
+void set_as_wanted(Sett wanted, const Equipment& owned, Length squeezed, WovenCloth& cloth) {
+    const auto all = settings(owned, cloth);
+    const auto gives_it = [&](const Setting& s) {
+        return std::abs(s.heddle.count * s.sleying.to_a_dent() * s.together / wanted - 1) <
+               same_sett;
+    };
+    const auto found = std::find_if(all.begin(), all.end(), gives_it);
+    set_with(found == all.end() ? Setting{wanted} : *found, squeezed, cloth);
+    cloth.within_reach = true;
 }
 
 void close_up(WovenCloth& cloth) {
     cloth.share = middle_of(cloth.wanted);
     cloth.ends = cloth.heddle = cloth.greatest * cloth.share;
-}
-
-// Ends that share a hole lie over each other: their widths add as squares.
-bool passes(const WovenCloth& cloth, Length squeezed) {
-    return cloth.by != Spaced::heddle || squeezed * std::sqrt(cloth.in_hole) <= cloth.hole;
 }
 
 Loss kept_by_sample(const Estimate<double>& kept) {
@@ -97,6 +141,8 @@ void lose(const YarnProfile& yarn, const Weaving& how, WovenCloth& cloth) {
     if (cloth.by == Spaced::weft || hides_warp(*cloth.weave))
         for (auto* loss : {&cloth.drawn_in, &cloth.width, &cloth.length})
             *loss = packed_close(*loss);
+    if (const auto& gathers = cloth.weave->gathers; gathers.mid > 0)
+        for (auto* loss : {&cloth.width, &cloth.length}) *loss = after(*loss, gathers);
     if (const auto& kept = yarn.evidence.width_kept) cloth.width = kept_by_sample(*kept);
     if (const auto& kept = yarn.evidence.length_kept) cloth.length = kept_by_sample(*kept);
     const auto besides = yarn.evidence.width_kept ? after_sample : before_sample;
@@ -127,11 +173,12 @@ WovenCloth weave_cloth(const YarnProfile& yarn, const Weave& weave, const Weavin
     cloth.wanted = share_band(how.spacing);
     if (cloth.by == Spaced::weft)
         close_up(cloth);
+    else if (owned.sett && cloth.by != Spaced::pins)
+        set_as_wanted(*owned.sett, owned, yarn.packed_diameter, cloth);
     else
-        choose_heddle(owned, cloth);
+        choose_heddle(owned, how, yarn.packed_diameter, cloth);
     cloth.picks = cloth.ends * weave.picks;
     cloth.shafts_enough = owned.shafts == 0 || owned.shafts >= weave.shafts;
-    cloth.through_hole = passes(cloth, yarn.packed_diameter);
     // The system that is hidden lies nearly straight; the one that shows bends round it.
     const auto bent_round = std::min(cloth.ends, cloth.picks);
     const double crimp = weave.take_up * take_up(bent_round, yarn.packed_diameter);

@@ -2,6 +2,7 @@
 // losses.
 #pragma once
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -9,6 +10,7 @@
 #include "engine/cloth/equipment.hpp"
 #include "engine/cloth/losses.hpp"
 #include "engine/cloth/sett.hpp"
+#include "engine/cloth/sleying.hpp"
 #include "engine/estimate/constant.hpp"
 #include "engine/yarn/profile.hpp"
 
@@ -23,7 +25,10 @@ struct Weave {
     int warp_float = 1, weft_float = 1;  // threads passed without crossing, of its chart
     int shafts = 2;                      // 2: one rigid heddle weaves it
     double take_up = 1;                  // against plain weave at the same sett
-    int most_in_hole = 1;                // ends that may share a hole of a rigid heddle
+    Loss gathers{};                      // in washing, both ways, beside what its fibre loses
+    std::string gathers_source;
+    Mark gathers_mark = Mark::judgement;
+    int most_in_hole = 1;  // ends that may share a hole of a rigid heddle
     int end_repeat = 2, pick_repeat = 2;
     double definition = 0;     // definition it asks of the yarn, 0..1
     bool loose_loops = false;  // floats that catch
@@ -36,6 +41,8 @@ struct Weave {
 // edges, and there is no warp to waste.
 enum class Loom { warped, pins };
 
+struct WovenCloth;
+
 // How a piece is woven and finished.
 struct Weaving {
     Spacing spacing = Spacing::general;
@@ -43,19 +50,22 @@ struct Weaving {
     Loom loom = Loom::warped;
     // Shares of hair in warp and weft, where another yarn than the profile's has a part.
     std::optional<double> warp_hair{}, weft_hair{};
+    // What a cloth is worth in one heddle or reed against another, its sett known and no loss yet;
+    // not said: the nearer the middle of its band, the more.
+    std::function<double(const WovenCloth&)> worth{};
 };
 
 struct [[nodiscard]] WovenCloth {
     std::shared_ptr<const Weave> weave;  // its own copy
     Spaced by = Spaced::heddle;
     Sett heddle;               // the heddle's, reed's or frame's own count
-    int in_hole = 1;           // ends in each hole and slot, or dent
+    Sleying sleying{};         // ends in each hole and slot, or dent
     int heddles_together = 1;  // 2: two rigid heddles of that count, one behind the other
     Sett ends, picks;          // on the loom
     Sett greatest;
     double share = 0;  // of the greatest sett
     ShareBand wanted{};
-    bool within_reach = true;   // false: no heddle owned comes near the band
+    bool within_reach = true;   // false: no heddle owned comes near the band; a stated sett does
     bool shafts_enough = true;  // false: this loom cannot weave it
     bool through_hole = true;   // false: the yarn is thicker than the heddle's hole
     Length hole;                // of a rigid heddle; 0: there is none

@@ -16,6 +16,14 @@ inline constexpr Constant least_waste{
 inline constexpr Constant most_waste{
     "most loom waste of one end", 300, 150, 300, "cm", Mark::judgement,
     "5 ft with a sample was met"};
+inline constexpr Constant held_by_loom{
+    "of the loom waste, what knots and back rod hold and no fringe is cut from",
+    15,
+    10,
+    25,
+    "cm",
+    Mark::judgement,
+    ""};
 inline constexpr Constant no_fringe{"shortest fringe", 0, 0, 0, "cm", Mark::judgement, ""};
 inline constexpr Constant longest_fringe{"longest fringe", 60, 30, 60, "cm", Mark::judgement, ""};
 inline constexpr Constant pin_tails{"tails of a square on pins",
@@ -65,5 +73,45 @@ inline constexpr Constant most_hung{
     "a hand loom pulls less on one end than it feels: 45 g in a weaver's sum"};
 inline constexpr Constant sized_below{
     "warp fitness below which a warp is sized", 0.5, 0.4, 0.6, "0 to 1", Mark::judgement, ""};
+
+// How far a cloth serves (served.hpp).
+inline constexpr Constant reach{
+    "trait missing that leaves least of a wish", 0.6, 0.45, 0.75, "of 1", Mark::judgement, ""};
+inline constexpr Constant ease{"trait beyond the least wanted that leaves nothing to wish",
+                               0.05,
+                               0.0,
+                               0.15,
+                               "of 1",
+                               Mark::judgement,
+                               ""};
+inline constexpr Constant least_wish{
+    "least that a wish unmet leaves",   0.1, 0.02, 0.3, "of 1", Mark::judgement,
+    "wishes lower, only needs rule out"};
+inline constexpr Constant cover_weight{"weight of cover", 0.7, 0.5, 1.0, "1", Mark::judgement, ""};
+inline constexpr Constant fineness_weight{"weight of fineness", 0.9, 0.5, 1.0, "1",
+                                          Mark::judgement,      ""};
+inline constexpr Constant borrowed{"suitability left where equipment must be borrowed",
+                                   0.93,
+                                   0.85,
+                                   1.0,
+                                   "of 1",
+                                   Mark::judgement,
+                                   ""};
+inline constexpr Constant share_tail{"share of the greatest sett outside the band, useless",
+                                     0.30,
+                                     0.2,
+                                     0.4,
+                                     "1",
+                                     Mark::judgement,
+                                     ""};
+inline constexpr Constant cloth_part{
+    "part of drape that is the cloth's, not the yarn's", 0.6, 0.4, 0.8, "1", Mark::judgement, ""};
+inline constexpr Constant loosest_web{"share of the greatest sett as loose as holds together",
+                                      0.4,
+                                      0.35,
+                                      0.5,
+                                      "of the greatest sett",
+                                      Mark::judgement,
+                                      ""};
 
 }  // namespace gristwright::constants

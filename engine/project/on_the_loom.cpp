@@ -4,20 +4,38 @@
 
 #include "engine/project/constants.hpp"
 #include "engine/project/plan.hpp"
+#include "engine/project/served.hpp"
+#include "engine/project/words.hpp"
 
 namespace gristwright {
+namespace {
+
+// The steps of this cloth: a fringe is finished only where there is one.
+std::vector<std::string> steps_where(const std::vector<std::string>& steps, bool fringed) {
+    std::vector<std::string> out;
+    for (const auto& step : steps)
+        if (const auto said = step_where(step, fringed)) out.emplace_back(*said);
+    return out;
+}
+
+}  // namespace
 
 Template on_this_loom(Template article, const Equipment& owned) {
-    if (article.craft != Craft::woven || article.loom == Loom::pins) return article;
-    if (owned.shafts > 2)
-        article.loom_waste = std::max(article.loom_waste, centimetres(constants::shaft_loom_waste));
-    if (owned.loom_waste) article.loom_waste = *owned.loom_waste;
-    if (owned.fringe && article.fringe.si() > 0) article.fringe = *owned.fringe;
+    if (article.craft != Craft::woven) return article;
+    if (article.loom != Loom::pins) {
+        if (owned.shafts > 2)
+            article.loom_waste =
+                std::max(article.loom_waste, centimetres(constants::shaft_loom_waste));
+        if (owned.loom_waste) article.loom_waste = *owned.loom_waste;
+        if (owned.fringe && article.fringe.si() > 0) article.fringe = *owned.fringe;
+    }
+    article.steps = steps_where(article.steps, article.fringe.si() > 0);
     return article;
 }
 
 Length waste_beyond_fringe(const Template& article) {
-    return std::max(article.loom_waste - article.fringe * 2, Length{});
+    const auto held = std::min(article.loom_waste, centimetres(constants::held_by_loom));
+    return std::max(article.loom_waste - article.fringe * 2, held);
 }
 
 // Warp and weft of unlike thickness: a repeat of R ends and I crossings is R warp and I weft
@@ -36,9 +54,12 @@ WovenCloth weave_piece(const Template& article, const PieceTemplate& piece, cons
     const auto r = weave.interlacing.threads, i = weave.interlacing.intersections;
     auto mixed = yarn;
     mixed.packed_diameter = (warp * r + weft * i) / (r + i);
-    const Weaving how{article.spacing, article.finish, article.loom,
+    const Weaving how{article.spacing,
+                      article.finish,
+                      article.loom,
                       of_both(yarn.hair, other_hair, piece.warp_ours()),
-                      of_both(yarn.hair, other_hair, piece.weft_ours())};
+                      of_both(yarn.hair, other_hair, piece.weft_ours()),
+                      [&](const WovenCloth& set) { return sett_served(article, yarn, set); }};
     auto cloth = weave_cloth(mixed, weave, how, owned);
     const auto along = (weft * r + warp * i) / (r + i);
     cloth.picks = cloth.picks * (mixed.packed_diameter / along);

@@ -13,7 +13,8 @@ struct OtherYarn;
 // wastes nothing; what is woven without a fringe gets none.
 Template on_this_loom(Template article, const Equipment& owned);
 
-// The first fringe and the last are cut from what cannot be woven: of one end, once a warp.
+// The first fringe and the last are cut from what cannot be woven, but for what the knots and the
+// back rod hold: of one end, once a warp.
 Length waste_beyond_fringe(const Template& article);
 
 // One piece's cloth, its warp and weft perhaps of two yarns.

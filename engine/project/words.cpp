@@ -66,12 +66,23 @@ std::string field_of(const PlanPiece& p, std::string_view field, const Writing& 
 
 }  // namespace
 
+std::optional<std::string_view> step_where(std::string_view step, bool fringed) {
+    if (!step.starts_with('[')) return step;
+    for (const auto& [condition, holds] :
+         {std::pair<std::string_view, bool>{"[fringe] ", fringed},
+          std::pair<std::string_view, bool>{"[no fringe] ", !fringed}})
+        if (step.starts_with(condition))
+            return holds ? std::optional(step.substr(condition.size())) : std::nullopt;
+    throw Refused("a step begins with [fringe] or [no fringe], or with its words");
+}
+
 std::string filled_in(std::string_view step, const Plan& plan, const Writing& writing) {
     return replaced(step, [&](std::string_view word) -> std::string {
         const auto& first = plan.pieces.front();
         if (word == "needle" && first.knit) return writing.needle(first.knit->needle);
         if (word == "heddle" && first.woven) return spacing_words(*first.woven);
         if (word == "size") return writing.size(plan.size);
+        if (word == "fringe" && first.woven) return writing.size(plan.article->fringe);
         const auto dot = word.find('.');
         for (const auto& p : plan.pieces)
             if (p.piece->name == word.substr(0, dot) && dot != std::string_view::npos)
@@ -81,8 +92,9 @@ std::string filled_in(std::string_view step, const Plan& plan, const Writing& wr
 }
 
 void check_words(std::string_view step, const Template& article) {
+    static_cast<void>(step_where(step, true));  // throws for what it does not know
     replaced(step, [&](std::string_view word) -> std::string {
-        if (word == "size") return "";
+        if (word == "size" || (word == "fringe" && article.craft == Craft::woven)) return "";
         if (word == (article.craft == Craft::knitted ? "needle" : "heddle")) return "";
         const auto dot = word.find('.');
         for (const auto& p : article.pieces)

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <functional>
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -15,6 +16,10 @@ struct Writing {
     std::function<std::string(Mass)> mass;
     std::function<std::string(Length)> needle;
 };
+
+// A step that begins "[fringe] " is said where there is one, "[no fringe] " where there is none;
+// nothing: not of this article. Throws Refused for another condition.
+std::optional<std::string_view> step_where(std::string_view step, bool fringed);
 
 // "{body.rows} rows" -> "188 rows". Throws Refused for a word it does not know; a
 // template that was checked with `check_words` never does.

@@ -166,7 +166,8 @@ ThingAnswer Answerer::look_at(const Wanted& wanted, const Taken& taken, std::opt
               part_of(taken.role),
               {},
               body_of(taken),
-              wanted.count > 1 || !wanted.plural ? wanted.count : 0};
+              wanted.count > 1 || !wanted.plural ? wanted.count : 0,
+              taken.sett.value_or(Sett{})};
     if (!wanted.sizes.empty() && !wanted.only_width) wish.size = wanted.sizes.front();
     found = best(wish);
     if (!found && !wanted.nearest.empty()) {
@@ -253,6 +254,7 @@ void Answerer::reckon(const Suggestion& s, Best& found, SuggestionAnswer& out) {
     main.size = out.size;
     count_in_strands(found.strands, out);
     look_around(ground_, plan, out);
+    out.usual_sett = found.usual_sett;
 }
 
 SuggestionAnswer Answerer::answer(const Suggestion& suggestion) {
@@ -268,6 +270,7 @@ SuggestionAnswer Answerer::answer(const Suggestion& suggestion) {
     out.ask = what_to_ask(out.taken);
     if (!out.ask.empty() || out.taken.wanted.empty()) return out;
     const auto s = with_what_was_read(suggestion, out.taken, ground_);
+    out.taken.sett = s.sett;
     std::vector<Best*> found;
     for (const auto& wanted : out.taken.wanted) {
         Best* one = nullptr;

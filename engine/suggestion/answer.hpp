@@ -126,7 +126,7 @@ class Answerer {
     void resolve(Taken& taken) const;
     std::string body_of(const Taken& taken) const;
     const YarnProfile& yarn_as(Role role);
-    Best& realised(const Template& article, const std::string& fabric, Role role);
+    Best& realised(const Template& article, const std::string& fabric, Role role, Sett sett);
     Best* best(const Wish& wish);
     Length size_wished(const Wish& wish, const Template& article) const;
     ThingAnswer look_at(const Wanted& wanted, const Taken& taken, std::optional<Craft> craft,
@@ -138,7 +138,7 @@ class Answerer {
     Lexicon lexicon_;
     Stemmer stemmer_;
     std::map<Role, YarnProfile> strands_;
-    std::map<std::tuple<const Template*, std::string, Role>, std::unique_ptr<Best>> known_;
+    std::map<std::tuple<const Template*, std::string, Role, double>, std::unique_ptr<Best>> known_;
 };
 
 }  // namespace gristwright

@@ -80,9 +80,10 @@ const YarnProfile& Answerer::yarn_as(Role role) {
 }
 
 // The template planned and judged once; empty fabric: as it is drawn. An article that has no such
-// part is planned whole.
-Answerer::Best& Answerer::realised(const Template& article, const std::string& fabric, Role role) {
-    auto& known = known_[{&article, fabric, role}];
+// part is planned whole. What is set as it was said takes the metres of that sett.
+Answerer::Best& Answerer::realised(const Template& article, const std::string& fabric, Role role,
+                                   Sett sett) {
+    auto& known = known_[{&article, fabric, role, sett.si()}];
     if (known) return *known;
     known = std::make_unique<Best>();
     known->drawn = !fabric.empty() && is_in_fabric(article, fabric);
@@ -101,7 +102,13 @@ Answerer::Best& Answerer::realised(const Template& article, const std::string& f
     request.size = article.ideal;
     const auto& yarn = yarn_as(role);
     known->strands = ground_.yarn.length.mid / yarn.length.mid;
-    known->plan = plan(planned, yarn, ground_.fabrics, ground_.owned, request);
+    auto owned = ground_.owned;
+    const auto planned_with = [&] { return plan(planned, yarn, ground_.fabrics, owned, request); };
+    known->plan = planned_with();
+    if (const auto& woven = known->plan.pieces.front().woven) {
+        known->usual_sett = woven->ends;
+        if (sett.si() > 0) owned.sett = sett, known->plan = planned_with();
+    }
     const bool all = role == Role::whole || role == Role::doubled || role == Role::plied_again;
     known->unasked = known->unasked || article.role != Role::whole ||
                      (all && known->plan.second_yarn > Length{});
@@ -127,7 +134,7 @@ Answerer::Best* Answerer::best(const Wish& wish) {
         const auto& fabric = wish.fabric.in(t.craft);
         if (wish.fabric.named() && fabric.empty()) continue;
         if (is_ruled_out(t, wish.fabrics_out)) continue;
-        auto& next = realised(t, fabric, wish.role);
+        auto& next = realised(t, fabric, wish.role, wish.sett);
         const bool hard = t.craft == Craft::woven && t.finish == Finish::hard_fulled;
         const auto size = size_wished(wish, t);
         const double scale = size / t.ideal;

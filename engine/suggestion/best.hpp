@@ -18,10 +18,12 @@ struct Answerer::Wish {
     std::optional<Length> size;
     std::string body;  // whose size decides where a body does, as body_sizes.csv has it
     int count = 0;     // how many; 0: as many as the template makes
+    Sett sett{};       // on the loom; 0: none was said
 };
 
 struct Answerer::Best {
-    Plan plan;  // at the ideal size
+    Plan plan;          // at the ideal size
+    Sett usual_sett{};  // woven: where none is said
     Judgement judgement;
     Wearer made_for = Wearer::unsaid;
     bool unasked = false;  // a way of making, or another yarn beside this one, that an idea names

@@ -119,11 +119,8 @@ Reach reach_of(const Estimate<Length>& need, const Plan& plan, double asked) {
 void look_around(const Ground& ground, const Plan& plan, SuggestionAnswer& out) {
     const auto& first = plan.pieces.front();
     if (first.knit) out.usual_needle = first.knit->needle, out.usual_gauge = first.knit->stitches;
-    if (first.woven) {
-        out.usual_sett = first.woven->ends;
-        if (out.taken.loom_width)
-            out.off_loom = *out.taken.loom_width * (1 - first.woven->width.mid);
-    }
+    if (first.woven && out.taken.loom_width)
+        out.off_loom = *out.taken.loom_width * (1 - first.woven->width.mid);
     const auto& t = *plan.article;
     const double aside = set_aside(ground.request.certainty, plan.need.spread, plan.have.spread);
     const double one = plan.by_size.at(out.size / t.ideal) / articles_made(t) * aside;

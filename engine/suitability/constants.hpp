@@ -6,18 +6,6 @@
 
 namespace gristwright::constants {
 
-inline constexpr Constant reach{
-    "trait missing that leaves least of a wish", 0.6, 0.45, 0.75, "of 1", Mark::judgement, ""};
-inline constexpr Constant ease{"trait beyond the least wanted that leaves nothing to wish",
-                               0.05,
-                               0.0,
-                               0.15,
-                               "of 1",
-                               Mark::judgement,
-                               ""};
-inline constexpr Constant least_wish{
-    "least that a wish unmet leaves",   0.1, 0.02, 0.3, "of 1", Mark::judgement,
-    "wishes lower, only needs rule out"};
 inline constexpr Constant least_fineness{
     "least that a wrong weight leaves", 0.02, 0.01, 0.1, "of 1", Mark::judgement, ""};
 inline constexpr Constant standing_weight{"weight of standing among ordinary yarns",
@@ -70,9 +58,6 @@ inline constexpr Constant use_weight{"part of an article's place that its use of
                                      "of 1",
                                      Mark::judgement,
                                      "two kilograms are spun for pullovers, not for a pouch"};
-inline constexpr Constant cover_weight{"weight of cover", 0.7, 0.5, 1.0, "1", Mark::judgement, ""};
-inline constexpr Constant fineness_weight{"weight of fineness", 0.9, 0.5, 1.0, "1",
-                                          Mark::judgement,      ""};
 inline constexpr Constant classes_away{"weight classes outside the usual that make a yarn useless",
                                        2.5,
                                        2,
@@ -82,24 +67,8 @@ inline constexpr Constant classes_away{"weight classes outside the usual that ma
                                        ""};
 inline constexpr Constant equipment_weight{"weight of equipment", 0.8, 0.5, 1.0, "1",
                                            Mark::judgement,       ""};
-inline constexpr Constant borrowed{"suitability left where equipment must be borrowed",
-                                   0.93,
-                                   0.85,
-                                   1.0,
-                                   "of 1",
-                                   Mark::judgement,
-                                   ""};
 inline constexpr Constant tightness_tail{
     "tightness outside the band that makes cloth useless", 0.4, 0.3, 0.5, "1", Mark::judgement, ""};
-inline constexpr Constant share_tail{"share of the greatest sett outside the band, useless",
-                                     0.30,
-                                     0.2,
-                                     0.4,
-                                     "1",
-                                     Mark::judgement,
-                                     ""};
-inline constexpr Constant cloth_part{
-    "part of drape that is the cloth's, not the yarn's", 0.6, 0.4, 0.8, "1", Mark::judgement, ""};
 inline constexpr Constant serves_well_from{"serves well from", 80, 75, 85, "points",
                                            Mark::judgement,    ""};
 inline constexpr Constant serves_from{"serves from", 60, 55, 65, "points", Mark::judgement, ""};
@@ -169,13 +138,6 @@ inline constexpr Constant loosest_knit{"tightness of knitting as loose as holds 
                                        ""};
 inline constexpr Constant firmest_knit{
     "tightness of knitting as firm as board", 1.6, 1.5, 1.8, "sqrt(tex)/mm", Mark::judgement, ""};
-inline constexpr Constant loosest_web{"share of the greatest sett as loose as holds together",
-                                      0.4,
-                                      0.35,
-                                      0.5,
-                                      "of the greatest sett",
-                                      Mark::judgement,
-                                      ""};
 inline constexpr Constant factor_worth_saying{
     "a factor that lacks so much is told", 0.04, 0.03, 0.05, "of 1", Mark::judgement,
     "a trait is not known to less"};

@@ -4,8 +4,10 @@
 #include <cmath>
 
 #include "engine/project/by_cloth.hpp"
+#include "engine/project/constants.hpp"
+#include "engine/project/desirability.hpp"
+#include "engine/project/served.hpp"
 #include "engine/suitability/constants.hpp"
-#include "engine/suitability/desirability.hpp"
 #include "engine/suitability/standing.hpp"
 #include "engine/units/failure.hpp"
 
@@ -19,20 +21,14 @@ constexpr std::array<std::string_view, factor_count> factor_words{
     "warp fitness", "consistency", "cover",    "fineness", "equipment"};
 
 // Openness of a cloth, 0 as firm as board, 1 as loose as holds together.
-double looseness(const PlanPiece& piece) {
+double looseness_of(const PlanPiece& piece) {
     return by_cloth(
         piece,
         [](const KnitCloth& k) {
             return std::clamp((firmest_knit - k.tightness) / (firmest_knit - loosest_knit), 0.0,
                               1.0);
         },
-        [](const WovenCloth& w) {
-            return std::clamp((1 - w.share) / (1 - loosest_web), 0.0, 1.0);
-        });
-}
-
-double drape_had(const PlanPiece& piece, const YarnProfile& yarn) {
-    return cloth_part * looseness(piece) + (1 - cloth_part) * yarn.trait(TraitName::drape).sure();
+        [](const WovenCloth& w) { return looseness(w); });
 }
 
 double fabric_definition(const PlanPiece& piece) {
@@ -44,8 +40,7 @@ double fabric_definition(const PlanPiece& piece) {
 Factor& at(Judgement& j, FactorName name) { return j.factors[static_cast<std::size_t>(name)]; }
 
 Factor wished(const Wish& wish, double had) {
-    return {had, wish.at_least, wish.weight,
-            std::max<double>(least_wish, desire_more(had, wish.at_least + ease, reach))};
+    return {had, wish.at_least, wish.weight, wish_served(wish, had)};
 }
 
 void judge_traits(const Plan& plan, const YarnProfile& yarn, Judgement& out) {
@@ -56,7 +51,7 @@ void judge_traits(const Plan& plan, const YarnProfile& yarn, Judgement& out) {
         definition.at_least = std::max(definition.at_least, fabric_definition(piece));
     at(out, FactorName::definition) = wished(definition, has(TraitName::definition));
     at(out, FactorName::drape) =
-        wished(article.wish(Asked::drape), drape_had(plan.pieces.front(), yarn));
+        wished(article.wish(Asked::drape), drape_had(looseness_of(plan.pieces.front()), yarn));
     at(out, FactorName::softness) = wished(article.wish(Asked::softness), has(TraitName::softness));
     at(out, FactorName::wear) = wished(article.wish(Asked::wear), has(TraitName::wear));
     at(out, FactorName::warmth) = wished(article.wish(Asked::warmth), has(TraitName::warmth));
@@ -75,9 +70,7 @@ Factor knitted_cover(const KnitCloth& k) {
 }
 
 Factor woven_cover(const WovenCloth& w) {
-    return {w.share, (w.wanted.low + w.wanted.high) / 2, cover_weight,
-            std::max<double>(least_wish,
-                             desire_within(w.share, w.wanted.low, w.wanted.high, share_tail))};
+    return {w.share, (w.wanted.low + w.wanted.high) / 2, cover_weight, share_served(w)};
 }
 
 // How many weight classes the yarn lies outside those the article is usually made in, counting the

@@ -32,6 +32,8 @@ TEST_CASE("tables come back as they went in") {
         CHECK(a.interlacing.intersections == b.interlacing.intersections);
         CHECK(a.shafts == b.shafts);
         CHECK(a.take_up == b.take_up);
+        CHECK(a.gathers.high == b.gathers.high);
+        CHECK(a.gathers_source == b.gathers_source);
         CHECK(a.most_in_hole == b.most_in_hole);
         CHECK(a.end_repeat == b.end_repeat);
         CHECK(a.pick_repeat == b.pick_repeat);

@@ -82,11 +82,58 @@ TEST_CASE("a reed is sleyed two or three to a dent, and the words say so") {
     const auto y = yarn(400, 100);  // general twill wants about 110 to 10 cm
     const auto cloth =
         weave_cloth(y, twill(), {Spacing::general, Finish::light}, with(ends_per_10cm(60), 4));
-    CHECK(cloth.in_hole == 2);
+    CHECK(cloth.sleying.ends() == 2);
     CHECK(spacing_words(cloth) == "60/10 cm reed (two ends to a dent)");
     const auto on_four = scarf(yarn(400, 222), plain(), with(ends_per_10cm(25), 4));
     CHECK(spacing_words(on_four) ==
           "25/10 cm reed (two ends to a dent)");  // plain, on a shaft loom
+}
+
+// A 10-dent reed sleyed 1-2 gives 15 to the inch, one of 12 sleyed 1-1-2 gives 16.
+TEST_CASE("a reed that is owned is sleyed in any of the usual orders") {
+    static_assert(Sleying{"1-1-2"}.ends() == 4 && Sleying{"1-1-2"}.dents() == 3);
+    static_assert(Sleying{"2-3"}.most() == 3 && Sleying{"0-1"}.to_a_dent() == 0.5);
+    struct Case {
+        double dents, wanted;
+        const char* order;
+    };
+    for (const auto& c : {Case{10, 15, "1-2"}, Case{12, 16, "1-1-2"}, Case{12, 20, "1-2-2"},
+                          Case{8, 20, "2-3"}, Case{15, 7.5, "0-1"}, Case{12, 24, "2"}}) {
+        WovenCloth twilled;
+        auto y = yarn(900, 222);
+        // A packed diameter whose general twill, 77.5 % of two thirds, is the sett wanted.
+        y.packed_diameter = inches(0.775 * 2 / 3 / c.wanted);
+        twilled = weave_cloth(y, twill(), {Spacing::general, Finish::light},
+                              with(ends_per_inch(c.dents), 4));
+        CAPTURE(c.order);
+        CHECK(twilled.sleying.order == c.order);
+        CHECK(in_ends_per_inch(twilled.ends) == Approx(c.wanted));
+        CHECK(twilled.within_reach);
+    }
+    const auto bulky = scarf(yarn(900, 900), twill(), with(ends_per_inch(12), 4));
+    CHECK(spacing_words(bulky) == "12 epi reed (one end in every other dent)");
+}
+
+TEST_CASE("a reed is spoken of by its order only where that is uneven; not said, none is") {
+    const auto y = yarn(400, 100);
+    for (double sold = 60; sold < 700; sold *= 1.1)
+        CHECK(scarf(yarn(400, sold), twill(), {}).sleying.even());
+    auto cloth = scarf(y, twill(), with(ends_per_inch(10), 4));
+    cloth.sleying = {"1-2"};
+    CHECK(spacing_words(cloth) == "10 epi reed (sleyed 1-2)");
+}
+
+TEST_CASE("a sett that is wanted is woven, in what there is where that gives it") {
+    auto owned = with(ends_per_inch(10), 4);
+    owned.sett = ends_per_inch(15);
+    const auto twice = scarf(yarn(900, 222), twill(), owned);
+    CHECK(spacing_words(twice) == "10 epi reed (sleyed 1-2)");
+    owned.sett = ends_per_inch(8);
+    const auto open = scarf(yarn(900, 222), twill(), owned);
+    CHECK(in_ends_per_inch(open.ends) == Approx(8));
+    CHECK(spacing_words(open) == "8 epi reed");
+    CHECK(open.within_reach);
+    CHECK(open.picks == open.ends);
 }
 
 TEST_CASE("ends that share a hole of a rigid heddle work as one, and that is said") {

@@ -96,7 +96,10 @@ TEST_CASE(
     CHECK(ours.fringe == centimetres(5));
     CHECK(in_centimetres(waste_beyond_fringe(ours)) == Approx(20));
     owned.loom_waste = centimetres(8);
-    CHECK(waste_beyond_fringe(on_this_loom(scarf, owned)).si() == 0);
+    // No fringe is cut from what the knots and the rod hold.
+    CHECK(in_centimetres(waste_beyond_fringe(on_this_loom(scarf, owned))) == Approx(8));
+    owned.fringe = centimetres(25), owned.loom_waste = centimetres(50);
+    CHECK(in_centimetres(waste_beyond_fringe(on_this_loom(scarf, owned))) == Approx(15));
     auto hemmed = scarf;
     hemmed.fringe = {};
     CHECK(on_this_loom(hemmed, owned).fringe.si() == 0);  // what has none gets none

@@ -280,6 +280,26 @@ TEST_CASE("so many take so many times the metres, and several things their sum")
     CHECK(need("scarf or wrap, knitted").si() == near(scarf.si(), 1e-9));
 }
 
+// By hand, 222 tex: packed 0.64 mm. Ends and picks go with the sett, so the metres of a cloth do,
+// but for its take-up and what the loom wastes of each end.
+TEST_CASE("at a sett that is said the metres are of that sett, and the usual one is still told") {
+    const Question q(invented::yarn(5000, 222));
+    const auto at = [&](std::optional<Sett> sett) {
+        Suggestion s;
+        s.idea = "woven scarf";
+        s.sett = sett;
+        return q.answer(s);
+    };
+    const auto unsaid = at({}), open = at(ends_per_10cm(30)), close = at(ends_per_10cm(60));
+    CHECK(close.need.mid / open.need.mid == near(2, 0.1));
+    CHECK(open.usual_sett == unsaid.usual_sett);
+    CHECK(close.usual_sett == unsaid.usual_sett);
+    CHECK(open.share == near(30 * 0.064 * 2 / 10, 0.01));
+    CHECK(at(unsaid.usual_sett).need.mid.si() == near(unsaid.need.mid.si(), 1e-9));
+    CHECK(open.judgement.score < unsaid.judgement.score);
+    CHECK(open.obstacles.empty());
+}
+
 TEST_CASE("a stated amount is what a pattern asks one to buy: it is enough when it is there") {
     const Question q(invented::yarn(400, 220));
     Suggestion s;

@@ -6,8 +6,8 @@
 #include <set>
 #include <string>
 
+#include "engine/project/desirability.hpp"
 #include "engine/suitability/constants.hpp"
-#include "engine/suitability/desirability.hpp"
 #include "engine/units/failure.hpp"
 #include "tests/engine/invented.hpp"
 #include "tests/near.hpp"
