@@ -7,6 +7,7 @@
 
 #include "catalog/text/nearest.hpp"
 #include "cli/output/layout.hpp"
+#include "engine/project/role.hpp"
 #include "engine/units/failure.hpp"
 
 namespace gristwright::cli {
@@ -88,6 +89,14 @@ std::vector<std::string> spelt_out(const Command& command, std::vector<std::stri
     return typed;
 }
 
+// A part as the help spells it out, "warp under another weft", is the word for it.
+void spell_shortly(Arguments& out) {
+    const auto as = out.options.find("as");
+    if (as == out.options.end()) return;
+    for (auto& part : as->second)
+        if (const auto role = role_named(part)) part = name_of(*role);
+}
+
 }  // namespace
 
 std::string Arguments::text(std::string_view option, std::string_view otherwise) const {
@@ -151,6 +160,7 @@ Arguments parse(const Command& command, const std::vector<std::string>& words) {
     }
     for (const auto& [name, given] : flags)
         if (given) out.options[name] = {};
+    spell_shortly(out);
     if (out.words.size() < command.least_words || out.words.size() > command.most_words)
         throw Misused(fmt::format("{} takes {}; see gristwright {} --help", command.name,
                                   command.words.empty() ? "no words" : command.words,

@@ -38,6 +38,17 @@ OtherYarn bought(const std::string& name) {
             described_hair(name)};
 }
 
+// "cotton 8/2" -> "8/2 cotton"; empty: nothing in it is counted, so it is a batch's name.
+std::string counted_first(const std::string& name) {
+    constexpr std::string_view digits = "0123456789";
+    if (name.find_first_of(digits) == 0) return name;
+    const auto space = name.find_last_of(' ');
+    if (space == std::string::npos) return "";
+    const auto count = name.substr(space + 1);
+    if (count.find_first_of(digits) != 0 || count.find('/') == std::string::npos) return "";
+    return count + " " + name.substr(0, space);
+}
+
 OtherYarn kept(const Arguments& arguments, const std::string& name) {
     Arguments of_that;
     for (const auto* option : {"notebook", "insist"})
@@ -50,8 +61,8 @@ OtherYarn other_yarn(const Arguments& arguments, const Question& q) {
     if (name.empty()) return {};
     if (!yarn_of_same_batch(arguments).empty())
         return as_other(inert(name), of_other_yarn(arguments, q).yarn);
-    const bool counted = name.find_first_of("0123456789") == 0;
-    return counted ? bought(name) : kept(arguments, name);
+    const auto count_first = counted_first(name);
+    return count_first.empty() ? kept(arguments, name) : bought(count_first);
 }
 
 // What two strands of a batch are as one yarn; `measured` becomes the batch of them.

@@ -30,6 +30,14 @@ std::string size_of_warp(const Question& q) {
         singles ? "Singles" : "It is delicate as warp"));
 }
 
+// What has no spring forgives no slack end, and what is smooth besides slips out of a knot.
+std::string little_give(const Question& q) {
+    if (q.yarn.trait(TraitName::elasticity).value >= constants::gives_little) return "";
+    return point(
+        "It gives little: wind and tie every end at one tension, wet a plant fibre that snaps, and "
+        "tie each knot twice over, for a smooth yarn slips out of it.");
+}
+
 // How the skeins lie in the warp, by how alike they are.
 const char* order_of(const Agreement& found) {
     if (found.answer == SameYarn::same || found.answer == SameYarn::only_one_skein)
@@ -67,7 +75,8 @@ std::string warp_text(const Plan& plan, const Question& q) {
         if (piece.woven && piece.piece->warp_ours() >= 1) out += skeins_in(piece, q);
     for (const auto& piece : plan.pieces)
         if (piece.woven && piece.piece->warp_ours() > 0)
-            return "\n" + heading("The warp") + "\n" + hand_test(q) + size_of_warp(q) + out;
+            return "\n" + heading("The warp") + "\n" + hand_test(q) + size_of_warp(q) +
+                   little_give(q) + out;
     return "";
 }
 

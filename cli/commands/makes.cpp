@@ -126,12 +126,13 @@ std::string foot(const Ranked& ranked, const Question& q, std::size_t most) {
     if (const auto sharper = hints(q.yarn); !sharper.empty())
         out += labelled("Sharper:", sharper.front(), 0) + "\n";
     if (q.measured.owned.heddles.empty())
-        out +=
-            wrapped(fmt::format("Heddles not said: those usually sold {} are taken (--heddles {}).",
-                                q.units.imperial() ? "by the inch" : "in metric sizes",
-                                q.units.imperial() ? "8epi,10epi" : "30/10cm,40/10cm"),
-                    0) +
-            "\n";
+        out += wrapped(fmt::format(
+                           "Heddles not said: any of those usually sold {} is taken; say yours, "
+                           "such as --heddles {}.",
+                           q.units.imperial() ? "by the inch" : "in metric sizes",
+                           q.units.imperial() ? "8epi,10epi" : "30/10cm,40/10cm"),
+                       0) +
+               "\n";
     return out;
 }
 

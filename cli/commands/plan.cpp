@@ -2,6 +2,7 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
 #include <cmath>
 #include <nlohmann/json.hpp>
 
@@ -162,15 +163,24 @@ std::string metres_text(const Plan& plan, const Question& q) {
     return out + set_aside_text(plan, q) + joins(plan, q) + next_evidence(plan, q);
 }
 
+// Where a loom stands in the way the yarn is not what fails.
+std::string standing_text(const JudgedPlan& judged) {
+    if (!judged.judgement.compared) return "";
+    const auto& obstacles = judged.plan.obstacles;
+    const bool stopped = std::any_of(obstacles.begin(), obstacles.end(), stops);
+    return wrapped(fmt::format("{}erves it better than {} of ordinary handspun yarns would{}.",
+                               stopped ? "The yarn itself s" : "S",
+                               percent(judged.judgement.better_than),
+                               stopped ? "; what is in the way is the loom" : ""),
+                   0) +
+           "\n";
+}
+
 std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {
     const auto& plan = judged.plan;
     const auto& t = *plan.article;
     auto out = wrapped(judged_in_words(judged), 0) + "\n";
-    if (judged.judgement.compared)
-        out += wrapped(fmt::format("Serves it better than {} of ordinary handspun yarns would.",
-                                   percent(judged.judgement.better_than)),
-                       0) +
-               "\n";
+    out += standing_text(judged);
     out += wrapped(capital(reach_line(plan, q.units)) + ".", 0) + "\n" + wrapped(t.about, 0) + "\n";
     if (!q.which_yarn.empty()) out += wrapped(capital(q.which_yarn) + ".", 0) + "\n";
     out += "\n" + heading("Yarn") + "\n" + metres_text(plan, q);

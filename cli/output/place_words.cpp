@@ -28,6 +28,8 @@ std::string woven_words(const Plan& plan, const YarnPlace& place, const Units& u
 
 std::string end_words(const Plan& plan, const YarnPlace& place, const Units& units) {
     const auto& piece = plan.pieces[place.piece];
+    if (piece.woven && centimetres(1) > piece.panel.woven_length * place.share)
+        return fmt::format("as {} begins", piece_and_which(plan, place));
     if (piece.woven) return "after " + woven_words(plan, place, units);
     return fmt::format("in {} of {}", counted_words(piece, in_work_at(plan, place)),
                        piece_and_which(plan, place));

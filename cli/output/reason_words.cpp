@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/cloth/spacing_words.hpp"
 #include "engine/project/by_cloth.hpp"
 
 namespace gristwright::cli {
@@ -123,8 +124,9 @@ std::string remedy(FactorName name, const Judgement& judged, const Plan& plan) {
         case FactorName::consistency:
             return "alternate skeins every two rows, or use the odd skein for a border";
         case FactorName::cover:
-            return plan.article->craft == Craft::knitted ? "another needle, after a swatch"
-                                                         : "another heddle";
+            if (plan.article->craft == Craft::knitted) return "another needle, after a swatch";
+            if (plan.article->loom == Loom::pins) return "a frame with its pins closer or wider";
+            return fmt::format("another {}", spaced_in(*plan.pieces.front().woven));
         case FactorName::fineness:
             return judged.factor(name).had < plan.article->finest
                        ? "hold it double, or choose something finer"

@@ -38,7 +38,8 @@ std::vector<Hint> what_sharpens(const YarnProfile& yarn) {
     if (lightest != yarn.skeins.end() && lightest->margin.mass > scale_matters)
         out.push_back({Measurement::finer_scale, lightest->margin.mass, 0, lightest->name});
     if (!yarn.twist_factor) out.push_back({Measurement::ply_twist});
-    if (!yarn.fibre_diameter) out.push_back({Measurement::fibre});
+    const bool named = !yarn.felting.empty();  // a breed whose micron varies is named all the same
+    if (!yarn.fibre_diameter && !named) out.push_back({Measurement::fibre});
     return out;
 }
 

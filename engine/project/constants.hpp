@@ -72,7 +72,11 @@ inline constexpr Constant most_hung{
     Mark::judgement,
     "a hand loom pulls less on one end than it feels: 45 g in a weaver's sum"};
 inline constexpr Constant sized_below{
-    "warp fitness below which a warp is sized", 0.5, 0.4, 0.6, "0 to 1", Mark::judgement, ""};
+    "warp fitness below which a plied warp is sized",   0.35, 0.3, 0.45, "0 to 1", Mark::judgement,
+    "two-ply carded Shetland, 0.47, is warped as it is"};
+inline constexpr Constant gives_little{
+    "elasticity below which a warp gives little", 0.3, 0.25, 0.35, "0 to 1", Mark::judgement,
+    "alpaca, mohair, silk and plant fibre"};
 
 // How far a cloth serves (served.hpp).
 inline constexpr Constant reach{

@@ -16,15 +16,16 @@ namespace {
 struct Named {
     Role role;
     std::string_view name, words;
+    std::string_view also = {};  // as the help spells it out
 };
 constexpr std::array<Named, 7> roles{{
     {Role::whole, "whole", "all of it"},
     {Role::weft, "weft", "weft on another warp"},
     {Role::warp, "warp", "warp under another weft"},
-    {Role::border, "border", "border and edges round another yarn"},
-    {Role::colour, "colour", "one of two yarns, half of it"},
+    {Role::border, "border", "border and edges round another yarn", "border and edges"},
+    {Role::colour, "colour", "one of two yarns, half of it", "one of two colours"},
     {Role::doubled, "double", "held double"},
-    {Role::plied_again, "plied", "plied again, two strands together"},
+    {Role::plied_again, "plied", "plied again, two strands together", "plied again"},
 }};
 
 double size_of(const PieceTemplate& piece) { return area(piece.outline).si() * piece.count; }
@@ -62,9 +63,15 @@ std::string_view words(Role role) {
         ->words;
 }
 
+std::string_view name_of(Role role) {
+    return std::find_if(roles.begin(), roles.end(), [&](const auto& r) { return r.role == role; })
+        ->name;
+}
+
 std::optional<Role> role_named(std::string_view name) {
-    const auto found =
-        std::find_if(roles.begin(), roles.end(), [&](const auto& r) { return r.name == name; });
+    const auto found = std::find_if(roles.begin(), roles.end(), [&](const auto& r) {
+        return r.name == name || r.words == name || (!r.also.empty() && r.also == name);
+    });
     if (found == roles.end()) return {};
     return found->role;
 }

@@ -9,8 +9,10 @@
 
 namespace gristwright {
 
-std::string_view words(Role role);                      // "weft on another warp"
-std::optional<Role> role_named(std::string_view name);  // whole, weft, warp, border, colour, ...
+std::string_view words(Role role);    // "weft on another warp"
+std::string_view name_of(Role role);  // "weft"
+// whole, weft, warp, border, colour, double or plied, or what one of these is in words.
+std::optional<Role> role_named(std::string_view name);
 
 // The same article with this batch in that part of it: what is not this batch's is another yarn's,
 // and what only the other yarn is asked (a warp's strength) is not asked of this one. Held double

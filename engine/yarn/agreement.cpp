@@ -140,19 +140,14 @@ SameYarn answer(const std::vector<GristReading>& skeins, const Agreement& found)
     return one_yarn(skeins) ? SameYarn::alternate : SameYarn::differ;
 }
 
-// Kind by kind, each parted by its grist; the finest first.
+// Kind by kind, each parted by its grist; in the order of their first skeins, as they were given.
 void part_by_kind(const std::vector<GristReading>& skeins, const Places& ordered,
                   const std::vector<std::size_t>& kinds, std::vector<Places>& yarns) {
     std::map<std::size_t, Places> of_kind;
     for (const auto place : ordered) of_kind[kinds.empty() ? 0 : kinds[place]].push_back(place);
     for (const auto& [kind, places] : of_kind) part(skeins, places, yarns);
-    const auto finest = [&](const Places& places) {
-        double sum = 0;
-        for (const auto place : places) sum += skeins[place].log_tex;
-        return sum / static_cast<double>(places.size());
-    };
-    std::stable_sort(yarns.begin(), yarns.end(),
-                     [&](const Places& a, const Places& b) { return finest(a) < finest(b); });
+    std::sort(yarns.begin(), yarns.end(),
+              [](const Places& a, const Places& b) { return a.front() < b.front(); });
 }
 
 bool several(const std::vector<std::size_t>& kinds) {

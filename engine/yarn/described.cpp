@@ -87,7 +87,7 @@ LinearDensity read_described_yarn(std::string_view text) {
     if (!rest.empty() && rest.front() == '/') return folded_count(text, first, rest.substr(1));
     const auto unit = ascii::lowered(rest);
     if (unit == "tex" || unit == " tex") return tex(first);
-    if (unit == "yd/lb" || unit == " yd/lb")
+    if (unit == "yd/lb" || unit == " yd/lb" || unit == "ypp" || unit == " ypp")
         return linear_density_of(first, count_system("yards per pound"));
     if (unit == "m/g" || unit == " m/g")
         return linear_density_of(first, count_system("metres per gram"));

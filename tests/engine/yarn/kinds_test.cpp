@@ -64,13 +64,13 @@ TEST_CASE("wraps part skeins where neighbours leave a gap, not where they creep"
     CHECK(kinds_of(batch.skeins) == Places{0, 0, 1});
 }
 
-TEST_CASE("each kind is parted by its grist besides; the finest comes first") {
+TEST_CASE("each kind is parted by its grist besides; the first skein given comes first") {
     Batch batch;
     batch.skeins = {skein("A", 100, 40), skein("B", 200, 40), skein("C", 110, 40),
                     skein("D", 104, 40)};
     for (const auto s : {0, 1, 3}) batch.skeins[std::size_t(s)].colour = "teal";
     batch.skeins[2].colour = "grey";
-    CHECK(yarns_of(batch) == Yarns{{1}, {2}, {0, 3}});
+    CHECK(yarns_of(batch) == Yarns{{0, 3}, {1}, {2}});
 }
 
 TEST_CASE("the batch of some skeins is of what they say: their blend by mass, their mean wraps") {
