@@ -223,16 +223,16 @@ step("a plan that does not reach says what to spin more; without a yarn, what to
 });
 
 step("skeins that are not alike say so in their own lines, by keyboard", async () => {
+  const own = "#rows tbody:nth-of-type(4) [data-own=wraps]";
   await page.focus("#unlike");
-  await page.keyboard.press("Space");
-  await typed(page, "#rows tbody:nth-of-type(4) [data-own=fibre]", "mohair");
+  await page.keyboard.press(" ");
+  await typed(page, own, "lots");
   await page.focus("#name");
+  await until(page, own => document.querySelector(own).getAttribute("aria-invalid"), own);
+  await typed(page, own, "18wpi");
   await until(page, () => !document.getElementById("which").closest("label").hidden);
-  await typed(page, "#rows tbody:nth-of-type(4) [data-own=wraps]", "lots");
-  await page.focus("#name");
-  await until(page, () => document.querySelector("#rows tbody:nth-of-type(4) [data-own=wraps]").getAttribute("aria-invalid"));
-  for (const key of ["wraps", "fibre"]) await typed(page, `#rows tbody:nth-of-type(4) [data-own=${key}]`, "");
-  await page.focus("#name");
+  await typed(page, own, "");
+  await until(page, () => document.getElementById("which").closest("label").hidden);
   await drawn(page, "535 m");
 });
 
@@ -318,8 +318,9 @@ step("the saved page opens with its batch, names inert; what is changed on it st
   await (await page.$("#import")).uploadFile(notebook);
   await until(page, () => document.getElementById("notebook-said").textContent);
   assert.doesNotMatch(await said(page, "old"), /wrong/);
+  await typed(page, cell(1, "length"), "141m");
   await (await page.$("#open")).uploadFile(worked);
-  await drawn(page, "535 m");
+  await until(page, cell => document.querySelector(cell).value === "139m", cell(1, "length"));
   await typed(page, cell(1, "length"), "140m");
   await until(page, () => !document.getElementById("as-came").hidden);
   await page.reload();

@@ -57,7 +57,10 @@ async function quickAsked(fresh) {
   severalShown(out.replace(/\n/g, " "));
   say("skeins-said", flowing(complaint(err)));
   const key = JSON.stringify([batch.words, batch.files, wishes(), $("craft").value, $("beside").value, kept.revision]);
-  if (key === asked) return say("quick", answered);
+  if (key === asked) {  // what was asked in between is not wanted any more
+    later("drawn", 0, () => $("drawn").setAttribute("aria-busy", "false"));
+    return say("quick", answered);
+  }
   say("quick", flowing(out.split("\n\n")[0]));
   $("drawn").setAttribute("aria-busy", "true");
   later("drawn", 200, still => drawnAsked(still, batch, key));
