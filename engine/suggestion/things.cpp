@@ -105,7 +105,7 @@ class Things {
                (items_[i - 1].text == "a" || items_[i - 1].text == "an" ||
                 items_[i - 1].is(craft) || items_[i - 1].is(number) || items_[i - 1].is(fabric) ||
                 items_[i - 1].is(material) || items_[i - 1].is(filler) || items_[i - 1].is(body) ||
-                items_[i - 1].is(everyday));
+                items_[i - 1].is(person) || items_[i - 1].is(everyday));
     }
 
     void add(std::size_t place) {
@@ -149,6 +149,7 @@ class Things {
                 to->form = means == "?" ? items_[i].text : means;
         }
         for (const auto i : dropped_) {
+            if (!items_[i].is(article)) continue;
             const auto sense = article_sense(items_[i].as(article), items_[i].text);
             if (auto* to = nearest_thing(i); to && to->form.empty()) to->form = sense.form;
         }

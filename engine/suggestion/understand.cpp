@@ -13,6 +13,14 @@ bool chats(const std::vector<Item>& items) {
     return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is(remark); });
 }
 
+// "A peplum": a few words that begin as a wish does and are no talk.
+bool names_in_short(const std::vector<Item>& items) {
+    if (items.size() < 2 || items.size() > 4 || items[0].asks) return false;
+    const auto& first = items[0].text;
+    const bool one = first == "a" || first == "an" || first == "some";
+    return one && std::none_of(items.begin(), items.end(), [](const Item& i) { return i.idle; });
+}
+
 // "Something small", "a gift for my mother": an idea, though it names nothing.
 bool speaks_of_something(const std::vector<Item>& items) {
     return std::any_of(items.begin(), items.end(), [](const Item& i) {
@@ -29,7 +37,7 @@ bool is_an_idea(const std::vector<Item>& items, const Taken& taken) {
     if (!taken.topics.empty() || !taken.ruled_out.empty()) return true;
     if (taken.role != YarnRole::unsaid && taken.role != YarnRole::all) return true;
     if (chats(items)) return false;
-    if (speaks_of_something(items)) return true;
+    if (speaks_of_something(items) || names_in_short(items)) return true;
     if (taken.craft || (taken.wearer != Wearer::unsaid && taken.asks)) return true;
     return items.empty();
 }
