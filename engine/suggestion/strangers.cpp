@@ -49,6 +49,10 @@ bool describes(const Item& item) {
            !item.sign && !has(owned, item.text);
 }
 
+bool joins(const Item& item) {
+    return item.is(joiner) && (item.as(joiner) == "and" || item.as(joiner) == "or");
+}
+
 bool is_a_part(const Item& item) { return item.live(part) && !item.is(article); }
 
 class Strangers {
@@ -65,8 +69,8 @@ class Strangers {
         const bool named = std::any_of(items_.begin(), items_.end(),
                                        [](const Item& i) { return i.live(article) || i.stranger; });
         for (std::size_t i = 0; i < items_.size(); ++i) {
-            const bool compound = is_a_part(items_[i]) && items_[i].as(part) == "?" && i > 0 &&
-                                  same_clause(i - 1, i) && describes(items_[i - 1]);
+            const bool compound =
+                is_a_part(items_[i]) && i > 0 && same_clause(i - 1, i) && describes(items_[i - 1]);
             const bool of_a_thing =
                 is_a_part(items_[i]) && i > 0 && same_clause(i - 1, i) && is_a_thing(items_[i - 1]);
             if ((compound && !named) || of_a_thing)

@@ -204,7 +204,7 @@ class Things {
     // "hats for the twins": one each.
     void take_twins() {
         for (std::size_t i = 0; i < items_.size(); ++i)
-            if (items_[i].text.find("twins") != std::string::npos)
+            if (items_[i].is(person) && items_[i].text.find("twin") != std::string::npos)
                 if (auto* to = last_before(i); to && to->plural && to->count == 1) to->count = 2;
     }
 
