@@ -9,10 +9,10 @@
 
 namespace gristwright::cli {
 
-// Lists in a reply end with a word: "a hat, mitts and socks".
 // Mittens and socks do, hot pads do not.
 bool comes_in_pairs(std::string_view kind);
 
+// Lists in a reply end with a word: "a hat, mitts and socks".
 std::string listed(const std::vector<std::string>& parts, std::string_view last);
 
 // "a watch cap (knitted)": what was answered with.

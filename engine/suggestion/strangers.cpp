@@ -168,8 +168,7 @@ class Strangers {
         const auto& before = items_[at - 2];
         const bool one =
             items_[at - 1].text == "a" || items_[at - 1].text == "an" || items_[at - 1].amount;
-        return one && before.is(joiner) &&
-               (before.as(joiner) == "and" || before.as(joiner) == "or");
+        return one && joins(before);
     }
 
     void alone(std::size_t at) {

@@ -27,11 +27,17 @@ constexpr std::string_view of_talk[] = {
 bool names_in_short(const std::vector<Item>& items) {
     constexpr std::size_t most = 8;
     if (items.size() > most || items.empty()) return false;
-    return std::none_of(items.begin(), items.end(), [](const Item& i) {
-        const auto first = std::string_view(i.text).substr(0, i.text.find(' '));
-        return i.idle || i.asks || i.is(remark) ||
-               std::find(std::begin(of_talk), std::end(of_talk), first) != std::end(of_talk);
-    });
+    const auto& begins = items[0].text;
+    if (begins == "the" || begins == "my" || begins == "put") return false;
+    const auto names = [](const Item& i) {
+        return i.is(part) || (i.is(everyday) && !i.is(filler) && !i.is(idiom));
+    };
+    return std::any_of(items.begin(), items.end(), names) &&
+           std::none_of(items.begin(), items.end(), [](const Item& i) {
+               const auto first = std::string_view(i.text).substr(0, i.text.find(' '));
+               return i.idle || i.asks || i.is(remark) || i.is(idiom) ||
+                      std::find(std::begin(of_talk), std::end(of_talk), first) != std::end(of_talk);
+           });
 }
 
 // "Something small", "a gift for my mother": an idea, though it names nothing.
