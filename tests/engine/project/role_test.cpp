@@ -153,3 +153,15 @@ TEST_CASE("two articles held double, by hand: the gauge follows the grist") {
         CHECK(doubled.need.mid.si() * std::sqrt(2.0) == near(single.need.mid.si(), 0.05));
     }
 }
+
+TEST_CASE("a part is named by its word and as it is spelled out") {
+    for (const auto role : {Role::whole, Role::weft, Role::warp, Role::border, Role::colour,
+                            Role::doubled, Role::plied_again}) {
+        CHECK(role_named(name_of(role)) == role);
+        CHECK(role_named(words(role)) == role);
+    }
+    CHECK(role_named("one of two colours") == Role::colour);
+    CHECK(role_named("plied again") == Role::plied_again);
+    CHECK_FALSE(role_named("selvedge"));
+    CHECK_FALSE(role_named(""));
+}

@@ -93,3 +93,21 @@ TEST_CASE("each craft has its own words, and what passes the check can be filled
     CHECK_THROWS_AS(check_words("{body.ends}", knitted), std::invalid_argument);
     CHECK_THROWS_AS(check_words("{needle}", woven), std::invalid_argument);
 }
+
+// 12 cm were said whatever fringe was wanted, and "twist the fringe" of none.
+TEST_CASE("the steps of a fringe are said where there is one, with the fringe that is wanted") {
+    auto scarf = invented::woven_scarf();
+    scarf.steps = {"[fringe] begin {fringe} from the knots", "[no fringe] cut off close", "wash"};
+    Equipment owned;
+    owned.fringe = centimetres(5);
+    const auto fringed = plan(scarf, yarn(900, 220), fabrics, owned, {});
+    REQUIRE(fringed.article->steps.size() == 2);
+    CHECK(filled(fringed.article->steps[0].c_str(), fringed) == "begin 5 cm from the knots");
+    owned.fringe = Length{};
+    const auto bare = plan(scarf, yarn(900, 220), fabrics, owned, {});
+    REQUIRE(bare.article->steps.size() == 2);
+    CHECK(bare.article->steps[0] == "cut off close");
+    CHECK_NOTHROW(check_words(scarf.steps[0], scarf));
+    CHECK_THROWS_AS(check_words("[tassel] tie it", scarf), Refused);
+    CHECK_THROWS_AS(check_words("{fringe}", invented::knitted_scarf()), Refused);
+}

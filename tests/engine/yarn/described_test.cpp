@@ -12,6 +12,8 @@ using namespace gristwright;
 // km/kg.
 TEST_CASE("a yarn by its count, as it is sold") {
     CHECK(in_tex(read_described_yarn("8/2 cotton")) == near(2 * 590.54 / 8, 1e-4));
+    CHECK(in_tex(read_described_yarn("1800 ypp")) ==
+          near(496055.0 / 1800, 1e-4));  // tex = 496055/ypp
     CHECK(in_tex(read_described_yarn("2/8 Cotton")) == near(2 * 590.54 / 8, 1e-4));
     CHECK(in_tex(read_described_yarn("16/2 linen")) == near(2 * 1653.5 / 16, 1e-4));
     CHECK(in_tex(read_described_yarn("2/20 Nm wool")) == near(100, 1e-6));
