@@ -5,6 +5,7 @@
 #include <stdexcept>
 #include <string>
 
+#include "engine/units/failure.hpp"
 #include "tests/engine/invented.hpp"
 
 using namespace gristwright;
