@@ -90,17 +90,19 @@ std::vector<Setting> settings(const Equipment& owned, const WovenCloth& cloth) {
     return out;
 }
 
-// The setting worth most; of those worth as much one sleyed evenly, then the one nearest the middle
-// of the band, then the first listed.
+// Of what is owned the setting worth most; of those worth as much one sleyed evenly, then the one
+// nearest the middle of the band, then the first listed. Where all that is sold can be had, the
+// nearest to the middle.
 void choose_heddle(const Equipment& owned, const Weaving& how, Length squeezed, WovenCloth& cloth) {
     const double middle = middle_of(cloth.wanted);
+    const bool by_worth = how.worth && !owned.heddles.empty();
     const Setting* best = nullptr;
     std::tuple<double, bool, double> rank;
     const auto all = settings(owned, cloth);
     for (const auto& setting : all) {
         set_with(setting, squeezed, cloth);
         const double nearness = -std::abs(cloth.share - middle);
-        const std::tuple next(how.worth ? how.worth(cloth) : nearness, setting.sleying.even(),
+        const std::tuple next(by_worth ? how.worth(cloth) : nearness, setting.sleying.even(),
                               nearness);
         if (best && next <= rank) continue;
         best = &setting;

@@ -50,8 +50,8 @@ struct Weaving {
     Loom loom = Loom::warped;
     // Shares of hair in warp and weft, where another yarn than the profile's has a part.
     std::optional<double> warp_hair{}, weft_hair{};
-    // What a cloth is worth in one heddle or reed against another, its sett known and no loss yet;
-    // not said: the nearer the middle of its band, the more.
+    // What a cloth is worth in one heddle or reed that is owned against another, its sett known and
+    // no loss yet; not said: the nearer the middle of its band, the more.
     std::function<double(const WovenCloth&)> worth{};
 };
 
