@@ -8,6 +8,7 @@
 #include "cli/output/layout.hpp"
 #include "engine/cloth/constants.hpp"
 #include "engine/evidence/constants.hpp"
+#include "engine/project/constants.hpp"
 #include "engine/suitability/constants.hpp"
 #include "engine/yarn/constants.hpp"
 #include "tests/cli/asked.hpp"
