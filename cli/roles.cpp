@@ -11,7 +11,6 @@
 #include "cli/output/layout.hpp"
 #include "cli/output/size_words.hpp"
 #include "cli/output/table.hpp"
-#include "engine/cloth/constants.hpp"
 #include "engine/cloth/sett.hpp"
 #include "engine/project/constants.hpp"
 #include "engine/project/role.hpp"

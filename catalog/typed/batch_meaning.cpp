@@ -12,7 +12,6 @@
 #include "catalog/typed/ply_reading.hpp"
 #include "catalog/typed/skein_own.hpp"
 #include "catalog/typed/written_reading.hpp"
-#include "engine/cloth/constants.hpp"
 #include "engine/units/constants.hpp"
 #include "engine/units/failure.hpp"
 #include "engine/units/plain.hpp"

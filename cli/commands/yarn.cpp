@@ -177,7 +177,7 @@ std::string yarn_text(const Question& q, bool all) {
     out += "\n" + heading("Woven, plain weave") + "\n" + sett(q, Spacing::open, "open shawl") +
            sett(q, Spacing::scarf, "scarf") + sett(q, Spacing::general, "general") +
            half_of_wraps(q) + "\n";
-    if (const auto mind = yarn_cautions(q.yarn); !mind.empty())
+    if (const auto mind = yarn_cautions(q.yarn, q.units); !mind.empty())
         out += labelled("Mind:", joined(mind, "; "), 0) + "\n";
     out += stands_on(q.yarn);
     out += labelled("Assumed:", joined(assumptions(q.yarn, q.units), "; "), 0) + "\n";

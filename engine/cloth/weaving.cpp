@@ -1,6 +1,6 @@
 #include "engine/cloth/weaving.hpp"
 
-#include "engine/cloth/constants.hpp"
+#include "engine/cloth/weaving_constants.hpp"
 
 #include <algorithm>
 #include <cmath>

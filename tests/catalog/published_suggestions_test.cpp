@@ -10,7 +10,7 @@
 
 #include "catalog/typed/batch_text.hpp"
 #include "catalog/typed/suggestion_text.hpp"
-#include "engine/cloth/constants.hpp"
+#include "engine/cloth/knitting_constants.hpp"
 #include "engine/suggestion/answer.hpp"
 #include "tests/cases.hpp"
 
