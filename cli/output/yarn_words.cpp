@@ -125,8 +125,8 @@ std::string words(const Contradiction& seen) {
         words(seen.what), 100 * std::abs(seen.by), seen.by > 0 ? "more" : "less");
 }
 
-std::string words(const Doubt& doubt, const Units& units) {
-    if (doubt.of == Doubt::Of::wraps)
+std::string words(const UnlikelyMeasure& doubt, const Units& units) {
+    if (doubt.of == UnlikelyMeasure::Of::wraps)
         return fmt::format(
             "{:.0f} wraps per inch laid side by side at this grist means {:.0f} % fibre; {}",
             in_wraps_per_inch(doubt.wraps), 100 * doubt.fibre,

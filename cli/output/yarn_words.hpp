@@ -23,7 +23,7 @@ std::string habit_words(const Estimate<double>& habit);
 std::string words(const Standing& standing, const Evidence& known);
 std::string words(const Contradiction& seen);
 // "skein 1: 51 yd weighing 8.75 oz is a yarn of 93 yd/lb; are the length and the mass swapped?"
-std::string words(const Doubt& doubt, const Units& units);
+std::string words(const UnlikelyMeasure& doubt, const Units& units);
 // "60 st/10 cm is far tighter than this yarn is knitted at, about 21 st/10 cm in ...?"
 std::string words(const FarGauge& far, const Units& units);
 std::string words(const YarnCaution& caution, const YarnProfile& yarn, const Units& units);

@@ -26,7 +26,7 @@ const Constant* washed_share(LengthState state) {
     return nullptr;
 }
 
-void question(bool insist, YarnProfile& out, const Doubt& doubt) {
+void question(bool insist, YarnProfile& out, const UnlikelyMeasure& doubt) {
     if (!insist) throw ImplausibleYarn(doubt);
     out.cautions.push_back({Beware::insisted, "", doubt});
 }
@@ -38,7 +38,8 @@ void check_skein(const Skein& s, bool insist, YarnProfile& out) {
     const double grist = in_tex(s.mass / s.length);
     const bool swapped = in_grams(s.mass) > in_metres(s.length);
     if (grist > thickest_yarn || grist < finest_yarn)
-        question(insist, out, {Doubt::Of::skein, s.name, s.length, s.mass, {}, 0, swapped});
+        question(insist, out,
+                 {UnlikelyMeasure::Of::skein, s.name, s.length, s.mass, {}, 0, swapped});
 }
 
 // Skeins as washed; also the widest doubt that their states bring to the metres.
@@ -148,8 +149,9 @@ void judge_loft(const Batch& batch, bool insist, YarnProfile& out) {
     out.specific_volume = specific_volume(grist, out.laid_wraps.mid);
     out.usual = usual_packing(batch.preparation, batch.draw);
     if (!out.wraps_packed && (given > likely_packing_most || given < likely_packing_least))
-        question(insist, out,
-                 {Doubt::Of::wraps, "", {}, {}, counted, given, given > likely_packing_most});
+        question(
+            insist, out,
+            {UnlikelyMeasure::Of::wraps, "", {}, {}, counted, given, given > likely_packing_most});
 }
 
 void classify(const YarnTables& tables, YarnProfile& out) {

@@ -62,8 +62,8 @@ enum class Beware {
 };
 struct YarnCaution {
     Beware what{};
-    std::string said = "";  // two_strands: how
-    Doubt doubt{};          // insisted
+    std::string said = "";    // two_strands: how
+    UnlikelyMeasure doubt{};  // insisted
 
     auto operator<=>(const YarnCaution&) const = default;
 };
