@@ -64,11 +64,11 @@ struct Spinner {
 
     SuggestionAnswer answer(const SuggestionText& text) {
         Answerer answerer({yarn,
-                           catalogue.templates,
+                           catalogue.templates.rows(),
                            catalogue.yarn.classes,
                            catalogue.fabrics,
                            measured.owned,
-                           catalogue.words,
+                           catalogue.words.text(),
                            catalogue.bodies,
                            {}});
         return answerer.answer(read_suggestion(text, catalogue.yarn.classes));
