@@ -42,8 +42,6 @@ void columns(RowOf<BodySize> auto& r, auto&& at) {
     at(r.who, r.measure, r.low, r.mid, r.high, r.mark, r.source);
 }
 
-void columns(RowOf<Spoken> auto& r, auto&& at) { at(r.means, r.note); }
-
 void columns(RowOf<Level> auto& r, auto&& at) { at(r.low, r.high, r.mark); }
 
 void columns(RowOf<FibrePart> auto& r, auto&& at) {
@@ -91,9 +89,10 @@ void columns(RowOf<Template> auto& r, auto&& at) {
        r.wishes, r.steps, r.cautions);
 }
 
+// The templates stand behind it: what shares them is made of them all at once.
 void columns(RowOf<Catalogue> auto& c, auto&& at) {
     at(c.yarn.classes, c.yarn.grades, c.yarn.traits, c.fabrics.knitted, c.fabrics.weaves, c.bodies,
-       c.words, c.spoken.lists, c.fibres, c.cautions, c.needs, c.spun_for, c.ordinary, c.templates);
+       c.words, c.spoken.lists, c.fibres, c.cautions, c.needs, c.spun_for, c.ordinary);
 }
 
 }  // namespace gristwright::catalog

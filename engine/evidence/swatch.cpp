@@ -6,7 +6,7 @@
 #include <cmath>
 #include <stdexcept>
 
-#include "engine/cloth/constants.hpp"
+#include "engine/cloth/knitting_constants.hpp"
 #include "engine/evidence/constants.hpp"
 #include "engine/units/failure.hpp"
 

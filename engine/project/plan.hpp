@@ -65,7 +65,7 @@ struct OtherYarn {
 };
 
 struct [[nodiscard]] Plan {
-    std::shared_ptr<const Template> article;  // its own copy: the caller's may go
+    std::shared_ptr<const Template> article;
     Reach reach{};
     Length size;           // of the template's measure
     Length covered;        // the largest size that the metres cover; at least `size`
@@ -98,6 +98,9 @@ struct Request {
 
 // Throws std::out_of_range when the template names a fabric that the tables do not hold,
 // Refused for a certainty outside its range.
+Plan plan(std::shared_ptr<const Template> article, const YarnProfile& yarn, const Fabrics& fabrics,
+          const Equipment& owned, const Request& request);
+// With a copy of its own: the caller's may go.
 Plan plan(const Template& article, const YarnProfile& yarn, const Fabrics& fabrics,
           const Equipment& owned, const Request& request);
 
