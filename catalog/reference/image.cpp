@@ -9,7 +9,7 @@ namespace gristwright::catalog {
 namespace {
 
 // What every image begins with; another layout has another number.
-const std::string heading = "gristwright catalogue 2\n";
+const std::string heading = "gristwright catalogue 3\n";
 
 using Levels = std::vector<std::vector<double>>;
 
@@ -44,8 +44,9 @@ Catalogue read_image(std::span<const unsigned char> image) {
     for (std::size_t i = 0; i < levels.size(); ++i) {
         auto& t = out.templates[i];
         t.origin = "built in";
-        t.calling = std::make_shared<const Calling>(
-            Calling{demands_of(t, out.needs), std::move(levels[i])});
+        auto calling = calling_of(t, out.needs, out.spun_for);
+        calling.levels = std::move(levels[i]);
+        t.calling = std::make_shared<const Calling>(std::move(calling));
     }
     return out;
 }
