@@ -22,7 +22,8 @@ int nearest(double count, int multiple) {
 
 // Shaping rows that bring it about that many stitches further; at least none, at most one a row.
 int shaping_rows(const PlanPiece& p, double stitches, int by) {
-    return std::clamp(static_cast<int>(std::lround(stitches / by)), 0, p.rows);
+    return std::clamp(static_cast<int>(std::lround(stitches / by)), 0,
+                      p.rows / std::max(1, of(p).every));
 }
 
 void take_over(Plan& plan, PlanPiece& p) {

@@ -26,11 +26,12 @@ class Reader {
     // Reads what is told of counts from first to last.
     void read() {
         static const std::regex told(
-            "cast on (\\d+)|(increase evenly|decrease evenly|go on over) (?:to )?(\\d+) stitch"
+            "(?:cast on|pick up|double them to|leaves) (\\d+)|(increase evenly|decrease evenly|go "
+            "on over) (?:to )?(\\d+) stitch"
             "|(\\d+)[^.;:\\d]*?((?:,? ?(?:then )?in every (?:\\d+\\w\\w )?(?:row|round) "
             "(?:\\d+ times|once))+),? to (\\d+)"
             "|to ((?:\\d+ in (?:row|round) \\d+(?:, | and )?)+)"
-            "|: (\\d+) stitches|, (\\d+) in all[.;]",
+            "|: (\\d+) stitches|(?:, (\\d+) in all|over (\\d+))[.;]",
             std::regex::icase);
         for (std::sregex_iterator it(text_.begin(), text_.end(), told), end; it != end; ++it)
             take(*it);
@@ -49,6 +50,7 @@ class Reader {
         if (m[7].matched) one_by_one(m[7].str());
         if (m[8].matched) now_ = number(m[8]);
         if (m[9].matched) now_ = number(m[9]);
+        if (m[10].matched) now_ = number(m[10]);
     }
 
     void change(const std::string& how, int to) {
