@@ -4,6 +4,7 @@
 #include <doctest/doctest.h>
 
 #include "catalog/reference/catalogue.hpp"
+#include "engine/units/failure.hpp"
 
 using namespace gristwright;
 using namespace gristwright::catalog;
