@@ -289,6 +289,9 @@ Question ask(const Arguments& arguments, const std::string& batch, Skeins skeins
             if (q.json) q.measured.notes.push_back(q.which_yarn);
         }
     }
+    if (q.request.keep > q.yarn.length.mid)
+        throw Refused(fmt::format("--spare {} is more than the {} that there is",
+                                  q.units.yarn(q.request.keep), q.units.yarn(q.yarn.length.mid)));
     if (book && !same_name(q.measured.batch.name, batch)) q.measured.batch.name = batch;
     return q;
 }

@@ -61,8 +61,15 @@ std::optional<BatchId> find_batch(SQLite::Database& db, const std::string& name)
 }
 
 NotebookRefused not_there(const std::string& name, const std::vector<std::string>& names) {
+    if (names.empty())
+        return NotebookRefused(
+            fmt::format("no batch '{}' is remembered, and no other: gristwright batch add NAME ... "
+                        "remembers one; a file is named with its ending, as heron.toml",
+                        name));
+    const auto near = did_you_mean(name, names);
     return NotebookRefused(
-        fmt::format("no batch '{}' is remembered{}", name, did_you_mean(name, names)));
+        fmt::format("no batch '{}' is remembered{}", name,
+                    near.empty() ? "; gristwright batch list shows those that are" : near));
 }
 
 BatchId need_batch(SQLite::Database& db, const std::string& name) {

@@ -9,6 +9,7 @@
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/next.hpp"
 #include "engine/units/failure.hpp"
 
 namespace gristwright::cli {
@@ -197,6 +198,16 @@ std::string one_name(catalog::BatchText& text, const std::string& name) {
     return fmt::format("it goes by the name '{}' from now on, not '{}'", name, other);
 }
 
+// What was kept, as the next command will find it.
+std::string read_back(const Arguments& typed, const std::string& name) {
+    auto where = typed;
+    std::erase_if(where.options, [](const auto& option) {
+        return option.first != "notebook" && option.first != "insist";
+    });
+    where.words = {name};
+    return wrapped(batch_line(ask(where, name)), 0) + "\n" + next_line({"makes"}, name, where);
+}
+
 Answer add(const Arguments& arguments, const std::string& name) {
     if (!is_remembered(name))
         throw Refused(
@@ -206,7 +217,8 @@ Answer add(const Arguments& arguments, const std::string& name) {
     const auto note = one_name(text, name);
     check(text, arguments.has("insist"));
     notebook(arguments, Notebook::Mode::change).add_batch(name, text);
-    return {fmt::format("{} is in the notebook.\n", inert(name)), note, 0, kept_already};
+    return {fmt::format("{} is in the notebook.\n", inert(name)) + read_back(arguments, name), note,
+            0, kept_already};
 }
 
 Answer change(const Arguments& arguments, const std::string& name) {

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 
+#include "engine/units/ascii.hpp"
 #include "engine/units/constants.hpp"
 #include "engine/units/measure.hpp"
 #include "engine/units/plain.hpp"
@@ -18,12 +19,20 @@ constexpr Wanted length_wanted{"a length", "such as 171m or 187yd (units: m, cm,
 constexpr Wanted mass_wanted{"a mass", "such as 38.5g or 1 3/4 oz (units: g, kg, oz, lb)"};
 constexpr Wanted grist_wanted{"a grist", "such as 400m/100g or 1200 yd/lb"};
 
-// What may stand between the length and the mass of a skein.
+bool at_negative_number(const Scanner& from) {
+    const auto rest = from.rest();
+    return rest.size() > 1 && rest[0] == '-' && ascii::is_digit(rest[1]);
+}
+
+// What may stand between the length and the mass of a skein: "90m - 30g" is two measures,
+// "90m/-30g" has a sign that no mass has.
 void take_between(Scanner& from) {
     constexpr std::array words{"and", "weighing", "weighs", "weigh", "in", "at", "for", "of"};
-    while (from.any(std::array{"/", ",", ";", ":", "=", "-", "@", "|", "+", "&", "("}) ||
-           from.any(words)) {
-    }
+    bool taken = false;
+    while (!(taken && at_negative_number(from)) &&
+           (from.any(std::array{"/", ",", ";", ":", "=", "-", "@", "|", "+", "&", "("}) ||
+            from.any(words)))
+        taken = true;
 }
 
 bool take_per(Scanner& from) { return from.any(std::array{"per", "to the", "to", "a", "each"}); }
