@@ -98,8 +98,10 @@ std::string set_text(const BestSet& set, const Question& q) {
     for (const auto& m : set.members)
         said.push_back(fmt::format("{} ({}), {} {}, {}", m.article->title, words(m.article->craft),
                                    m.article->measure, q.units.size(m.size), q.units.yarn(m.need)));
-    return "\n" + heading("The set that puts most of the batch to good use") + "\n" +
-           wrapped(joined(said, "; "), 5) + "\n" +
+    return "\n" +
+           heading(set.alone >= set.worth ? "Or a set, instead of one article"
+                                          : "The set that puts most of the batch to good use") +
+           "\n" + wrapped(joined(said, "; "), 5) + "\n" +
            wrapped(
                fmt::format("together {} of {}, chance that it reaches {}", q.units.yarn(set.need),
                            q.units.yarn(q.yarn.length.mid), percent(set.certainty)),
