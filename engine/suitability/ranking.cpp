@@ -76,7 +76,7 @@ std::optional<JudgedPlan> copied(const JudgedPlan* plan) {
 BestSet set_from(std::initializer_list<const std::vector<JudgedPlan>*> parts) {
     std::vector<Judged> plans;
     for (const auto* part : parts)
-        for (const auto& judged : *part) plans.push_back({&judged.plan, judged.judgement.score});
+        for (const auto& judged : *part) plans.push_back({&judged.plan, calls_for(judged)});
     return best_set(plans);
 }
 

@@ -101,6 +101,10 @@ step("an article is planned; a wrong size is marked; the sheet is there", async 
   assert.match(await said(page, "plan-drawn"), /Mind/);
   await typed(page, "#size", "90");
   await until(page, () => document.getElementById("size").getAttribute("aria-invalid"));
+  await typed(page, "#size", "");
+  await typed(page, "#for", "my brother");
+  await until(page, () => document.getElementById("for").getAttribute("aria-invalid"));
+  await typed(page, "#for", "");
   await typed(page, "#size", "30cm");
   await says(page, "plan-said", "suitability");
   await until(page, () => document.getElementById("sheet").shadowRoot.textContent.includes("30 cm"));

@@ -116,7 +116,7 @@ details > summary { font-weight: 600; } details > section { margin-top: 0; } det
 .lineup { flex-wrap: nowrap !important; overflow-x: auto; padding: .3rem 0 .8rem !important; } .lineup li { flex: none; } .lineup li:first-child { position: sticky; left: 0; background: var(--paper); }
 button { font: inherit; font-size: .9rem; color: inherit; background: none; border: 1px solid currentcolor; border-radius: 2px; padding: .15rem .6rem; margin: .2rem .4rem .2rem 0; cursor: pointer; min-height: 1.9rem; }
 button:hover, button:focus-visible { background: var(--tint); } [draggable] { cursor: grab; }
-@media print { details:not([open]) { display: none; } .lineup { flex-wrap: wrap !important; overflow: visible; } button { display: none; } }`;
+@media print { details:not([open]) { display: none; } summary { break-after: avoid; } .lineup { flex-wrap: wrap !important; overflow: visible; } button { display: none; } }`;
 
 // The page of the program on this sheet: its own head goes, what is long is folded, and articles can be taken.
 function arranged(drawn, craft) {

@@ -27,6 +27,7 @@ function pageSaved() {
 
 async function fileOpened(file) {
   const content = await file.text();
+  say("opened-said", "");
   if (/\.html?$/i.test(file.name)) {
     const batch = new DOMParser().parseFromString(content, "text/html").querySelector("script#batch[type='application/toml']");
     if (!batch?.textContent.trim()) return say("opened-said", `There is no batch in ${file.name}.`);
@@ -34,7 +35,8 @@ async function fileOpened(file) {
   }
   if (/\.json$/i.test(file.name)) return imported(file);
   if (/\.toml$/i.test(file.name) && isTemplate(content)) return templateBrought(file.name, content);
-  return batchOpened(/\.(csv|tsv|txt)$/i.test(file.name) ? file.name : "batch.toml", content);
+  const name = file.name.replace(/^-+/, "") || "batch";  // never an option
+  return batchOpened(/\.(toml|csv|tsv|txt)$/i.test(name) ? name : name + ".toml", content);
 }
 
 function filesReady() {

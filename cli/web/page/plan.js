@@ -31,9 +31,9 @@ async function planAsked(fresh) {
   const refused = code === 0 ? null : problem(err, batch);
   marked(refused?.input ? [refused] : [], $("article-asked"));
   if (refused) return planRefused(refused.input ? "" : refused.words);
-  const [said, ...rest] = worded(out);
-  say("plan-said", said.textContent);
-  $("plan-drawn").replaceChildren(...rest);
+  const parts = worded(out), verdict = parts.find(part => part.textContent.startsWith(article.title)) || parts[0];
+  say("plan-said", verdict.textContent);
+  $("plan-drawn").replaceChildren(...parts.filter(part => part !== verdict));
   moreAsked(fresh, article, batch).catch(failed);
   const {files} = await ask(["sheet", ...words, ...batch.words, ...wishes(), "-o", "sheet.html"], batch.files);
   if (!fresh() || !files["sheet.html"]) return;
@@ -47,7 +47,7 @@ async function planAsked(fresh) {
 
 let sheetText = "";
 const sheetLooks = `figure { flex-shrink: 1; } figure, figure svg { max-width: 100%; }
-@media screen and (max-width: 50rem) { .top { flex-wrap: wrap; } }`;
+@media screen and (max-width: 50rem) { .top { display: block; } figure { margin: 0 0 1rem; } }`;
 
 // What is missing for the size wished, or the ideal one.
 async function moreAsked(fresh, article, batch) {

@@ -105,7 +105,7 @@ const optionInputs = {certainty: "certainty", spare: "spare", size: "size", for:
 function problem(error, batch) {
   const words = complaint(error), placed = /^batch\.toml:(\d+): (?:[\w[\]]+(?: \d+ \w+)?: )?([^]*)$/.exec(words);
   if (placed) return {input: batch.inputs[placed[1]], words: placed[2]};
-  const option = /^--([\w-]+): ([^]*)$/.exec(words);
+  const option = /^--([\w-]+)(?: [^:]*)?: ([^]*)$/.exec(words);
   if (option && optionInputs[option[1]]) return {input: $(optionInputs[option[1]]), words: option[2]};
   const of = tableRows().find(row => cellsOf(row)[0].value.trim() && words.startsWith(cellsOf(row)[0].value.trim() + ": "));
   return {input: of && cellsOf(of)[1], words};
