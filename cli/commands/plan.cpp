@@ -13,6 +13,7 @@
 #include "cli/output/next.hpp"
 #include "cli/output/place_words.hpp"
 #include "cli/output/reason_words.hpp"
+#include "cli/output/shaping_words.hpp"
 #include "cli/output/steps.hpp"
 #include "cli/output/units_in_words.hpp"
 #include "cli/output/why_not.hpp"
@@ -58,8 +59,8 @@ std::string piece_text(const PlanPiece& p, const Units& units) {
                            ? fmt::format(" ({} of them plain, at the edges)", p.edge_stitches)
                            : "";
     if (p.knit)
-        out += wrapped(fmt::format("{} stitches at the widest{}, {} rows; {}", p.stitches, plain,
-                                   p.rows, making_line(p, units)),
+        out += wrapped(fmt::format("{} stitches at the widest{}, {}; {}", p.stitches, plain,
+                                   rows_words(p), making_line(p, units)),
                        4) +
                "\n";
     else

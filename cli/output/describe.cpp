@@ -99,8 +99,9 @@ std::string making_line(const PlanPiece& piece, const Units& units) {
     return by_cloth(
         piece,
         [&](const KnitCloth& k) {
+            const bool as_counted = k.from_swatch && k.counted.si() <= 0;
             return fmt::format("{}, {} needles", units.gauge(k.stitches, k.rows),
-                               units.needle(k.needle));
+                               as_counted ? "your swatch's" : units.needle(k.needle));
         },
         [&](const WovenCloth& w) {
             if (draws_itself_in(*w.weave))

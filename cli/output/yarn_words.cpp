@@ -119,6 +119,13 @@ std::string words(const Standing& standing, const Evidence& known) {
 }
 
 std::string words(const Contradiction& seen) {
+    if (seen.what == Seen::yarn_for_area && 1 + seen.by < constants::least_in_a_stitch)
+        return fmt::format(
+            "the swatch's yarn for its area is {:.0f} % less than this yarn lets expect, too "
+            "little "
+            "for the stitches counted, so its mass is not used: weigh and measure it again, or say "
+            "--insist",
+            -100 * seen.by);
     return fmt::format(
         "{} is {:.0f} % {} than this yarn lets expect: is it this yarn, counted and measured as "
         "typed?",

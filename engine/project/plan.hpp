@@ -32,6 +32,7 @@ struct PlanPiece {
     Outline outline;             // finished, of one
     int stitches = 0, rows = 0;  // knitted, of one
     int edge_stitches = 0;       // of those, plain ones that fill what no whole repeat does
+    int few_stitches = 0;        // at a taper's narrow end, or in the first row; 0: as `stitches`
     PanelMetres panel;           // woven, of one
     Estimate<Length> metres;     // of all alike
     Length warp, weft;           // woven, of all alike; the loom's waste is in the warp
