@@ -67,6 +67,7 @@ void BulkAnswers::read(const std::string& file) {
 void BulkAnswers::add(std::size_t row, Suggestion s) {
     const auto a = answerer_.answer(s);
     s.idea.resize(first_bytes(s.idea, idea_bytes_kept).size());
+    s.idea.shrink_to_fit();
     groups_.add(row, std::move(s), a);
 }
 

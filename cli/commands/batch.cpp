@@ -169,16 +169,17 @@ std::string texts_of(const std::vector<catalog::Written>& all) {
     return joined(out);
 }
 
-// What the change put something else in the place of.
+// What the change put something else in the place of; what it leaves as it was is not told.
 std::string replaced(const catalog::BatchText& before, const catalog::BatchText& overlay) {
     std::string out;
-    if (!overlay.skeins.empty())
+    if (!overlay.skeins.empty() && skeins_of(overlay) != skeins_of(before))
         out +=
             labelled("-", fmt::format("{} in place of {}", skeins_of(overlay), skeins_of(before)),
                      2) +
             "\n";
     for (const auto& [key, now] : overlay.fields) {
         const auto was = before.fields.find(key);
+        if (was != before.fields.end() && texts_of(was->second) == texts_of(now)) continue;
         const auto said =
             was == before.fields.end() || was->second.empty()
                 ? fmt::format("{}: {}, where nothing was", key, texts_of(now))
@@ -229,10 +230,14 @@ Answer change(const Arguments& arguments, const std::string& name) {
     book.at_once([&] {
         auto text = book.load_batch(name);
         said = replaced(text, overlay);
+        if (said.empty()) return;
         text.overlay(overlay);
         check(text, arguments.has("insist"));
         book.change_batch(name, overlay);
     });
+    if (said.empty())
+        return {fmt::format("{} is as it was: nothing that was given is new.\n", inert(name)),
+                note};
     return {fmt::format("{} is changed; gristwright undo takes it back.\n", inert(name)) + said,
             note, 0, kept_already};
 }

@@ -93,6 +93,9 @@ std::string wearer_sentence(const SuggestionAnswer& a, const Units& units) {
                            measured(*a.article, units.size(a.size)));
     switch (a.taken.wearer) {
         case Wearer::baby:
+            if (a.made_for != Wearer::baby && a.article->fitted)
+                return "The figure is for a grown-up's size: a baby's takes far less. No cords, "
+                       "fringes or loose loops, and nothing that prickles.";
             return "For a baby: no cords, fringes or loose loops, and nothing that prickles.";
         case Wearer::child:
             if (a.made_for == Wearer::child)

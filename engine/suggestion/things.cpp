@@ -88,7 +88,9 @@ class Things {
 
     // "A kerchief, triangle, garter": a word of form behind a comma, and nothing joined.
     bool is_only_a_form(std::size_t last, std::size_t i) const {
-        return items_[i].is(form) && i == last + 2 && items_[last + 1].text == ",";
+        if (!items_[i].is(form)) return false;
+        const bool listed = i == last + 2 && items_[last + 1].text == ",";
+        return listed || link(items_, last, i) == Link::with;
     }
 
     // "wrap it up", "throw me that": a verb, unless an article stands before it.

@@ -97,6 +97,10 @@ class Words {
             out_.shoe = said.substr(said.starts_with("size ") ? 5 : 0);
             return;
         }
+        if (item.text.starts_with("size ") && is_of_a_person()) {
+            out_.letters = item.said;
+            return;
+        }
         const auto& means = item.as(WordClass::needle);
         const auto stroke = means.find('/');
         const bool uk = std::any_of(items_.begin(), items_.end(), [](const Item& i) {
@@ -124,6 +128,13 @@ class Words {
                 return false;
         }
         return true;
+    }
+
+    // "A boy's vest, size 8": of clothes, where no needle is spoken of.
+    bool is_of_a_person() const {
+        const auto any = [&](auto is) { return std::any_of(items_.begin(), items_.end(), is); };
+        return any([](const Item& i) { return i.is(person); }) &&
+               !any([](const Item& i) { return i.is(tool) && i.as(tool) == "needle"; });
     }
 
     void take_craft(const Item& item) {

@@ -119,6 +119,13 @@ Read reading(const Pair& p, double length, double mass) {
             {kilograms(mass), kilograms(step(p.mass, mass))}};
 }
 
+// "1.200 m" is asked about, whatever it weighs: both can be measured off.
+void ask_about_thousands(const Measure& length, std::string_view text) {
+    if (!length.other || std::max(length.si, *length.other) > constants::longest_skein) return;
+    throw Unclear(text, fmt::format("{} or {}", length.way(length.si), length.way(*length.other)),
+                  "without the mark");
+}
+
 // Of the ways to read a skein the only one that can be yarn.
 Read chosen(const Pair& p, std::string_view text) {
     if (!p.length.other && !p.mass.other) return reading(p, p.length.si, p.mass.si);
@@ -138,10 +145,15 @@ Read chosen(const Pair& p, std::string_view text) {
 
 }  // namespace
 
-Read read_skein(std::string_view text) { return chosen(take_pair(text), text); }
+Read read_skein(std::string_view text) {
+    const auto pair = take_pair(text);
+    ask_about_thousands(pair.length, text);
+    return chosen(pair, text);
+}
 
 std::pair<std::string, std::string> split_skein(std::string_view text) {
     const auto pair = take_pair(text);
+    ask_about_thousands(pair.length, text);
     chosen(pair, text);  // or complains
     return {pair.length_text, pair.mass_text};
 }
@@ -165,6 +177,7 @@ Read read_skein(std::string_view length, std::string_view mass) {
                     one(mass, Dimension::mass, mass_wanted),
                     {},
                     {}};
+    ask_about_thousands(pair.length, length);
     return chosen(pair, fmt::format("{} {}", length, mass));
 }
 
