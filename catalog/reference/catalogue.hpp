@@ -36,6 +36,7 @@ struct Catalogue {
     std::vector<FibrePart> fibres;
     std::string words;  // the table of words, packed: engine/suggestion/lexicon.hpp
     std::vector<DemandFor> needs;
+    std::vector<PieceRange> piece_ranges;
     std::vector<OrdinaryYarn> ordinary;
     SpokenWords spoken;
     std::vector<Caution> cautions;

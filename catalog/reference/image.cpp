@@ -4,12 +4,13 @@
 #include <stdexcept>
 
 #include "catalog/reference/image_values.hpp"
+#include "catalog/reference/piece_range_text.hpp"
 
 namespace gristwright::catalog {
 namespace {
 
 // What every image begins with; another layout has another number.
-const std::string heading = "gristwright catalogue 2\n";
+const std::string heading = "gristwright catalogue 3\n";
 
 using Levels = std::vector<std::vector<double>>;
 
@@ -44,6 +45,7 @@ Catalogue read_image(std::span<const unsigned char> image) {
     for (std::size_t i = 0; i < levels.size(); ++i) {
         auto& t = out.templates[i];
         t.origin = "built in";
+        t.apart = range_of(t, out.piece_ranges);
         t.calling = std::make_shared<const Calling>(
             Calling{demands_of(t, out.needs), std::move(levels[i])});
     }
