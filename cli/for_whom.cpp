@@ -31,13 +31,23 @@ Refused nobody(const std::string& said, const std::vector<std::string>& known) {
                                inert(said), joined(known)));
 }
 
+// Worn, yet by no measure of a body that the table has: each is drawn as adults wear it.
+constexpr std::string_view draped[] = {"belt",  "cowl",  "leg warmers", "poncho",
+                                       "scarf", "shawl", "stole",       "wrap"};
+
+bool is_draped(const Template& article) {
+    return std::find(std::begin(draped), std::end(draped), article.article) != std::end(draped);
+}
+
+bool is_child(const std::string& who) { return who.rfind("child", 0) == 0; }
+
 // Nothing of a body: as it stands. Of a body of which nothing is known, or far off: not for them.
 bool fits(const std::string& who, const std::vector<BodySize>& bodies, Template& article) {
     if (!article.sample && article.for_baby != is_baby(who)) return false;
     const bool by_body = std::any_of(bodies.begin(), bodies.end(), [&](const auto& row) {
         return row.measure == article.measure;
     });
-    if (!by_body) return true;
+    if (!by_body) return !(is_child(who) && is_draped(article));
     const auto* body = body_size(bodies, who, article.measure);
     if (!body || body->mid < article.smallest * (1 - constants::taken_beyond) ||
         body->mid > article.largest * (1 + constants::taken_beyond))
@@ -59,6 +69,16 @@ std::string articles_for(const Arguments& arguments, Question& q) {
     articles.erase(std::remove_if(articles.begin(), articles.end(),
                                   [&](auto& one) { return !fits(who, q.catalogue.bodies, one); }),
                    articles.end());
+    if (is_baby(who))
+        return fmt::format(
+            "For {}: what is made for a baby, at that size where a body measures it. Nothing else "
+            "is listed: cords, loops and open fabrics are not for a baby.",
+            who);
+    if (is_child(who))
+        return fmt::format(
+            "For {}: what a body measures is planned at that size. Scarves, cowls, shawls and "
+            "what else is drawn for adults are left out: no table says their size for a child.",
+            who);
     return fmt::format(
         "For {}: what a body measures is planned at that size; the rest stands as it is.", who);
 }

@@ -14,8 +14,9 @@ inline constexpr Option for_option{"for", "child 6",
 // given. Throws Refused for nobody, or where the article fits no body.
 std::string size_for(const Arguments& arguments, const Template& article, Question& q);
 
-// Leaves in the catalogue what fits that person: what a body measures, at their size; for a baby,
-// what is made for one. Says whose size it is; empty: --for was not given.
+// Leaves in the catalogue what fits that person: what a body measures, at their size; for a child
+// nothing else that is worn, for a baby only what is made for one. Says whose size it is; empty:
+// --for was not given.
 std::string articles_for(const Arguments& arguments, Question& q);
 
 }  // namespace gristwright::cli

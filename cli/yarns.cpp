@@ -7,8 +7,6 @@
 
 #include "cli/output/describe.hpp"
 #include "cli/output/layout.hpp"
-#include "engine/cloth/knitting.hpp"
-#include "engine/cloth/weaving.hpp"
 #include "engine/units/failure.hpp"
 #include "engine/yarn/kinds.hpp"
 
@@ -102,30 +100,25 @@ std::string take_one_yarn(const std::string& asked, const Agreement& found, Ques
         found.yarns.size(), described(batch, found, yarn), joined(others, " or "));
 }
 
-std::string several_yarns(const Question& q) {
-    const auto& found = q.yarn.agreement;
-    if (found.yarns.size() < 2) return "";
-    std::string out;
-    for (std::size_t y = 0; y < found.yarns.size(); ++y) {
-        const auto yarn =
-            profile(with_skeins(q.measured.batch, found.yarns[y]), q.catalogue.yarn, true);
-        const auto knit =
-            knit_cloth(yarn, KnitFabric{}, Firmness::ordinary, q.measured.owned.needles);
-        const auto woven =
-            weave_cloth(yarn, Weave{}, {Spacing::scarf, Finish::light}, q.measured.owned);
-        out += labelled(fmt::format("{}.", y + 1),
-                        fmt::format("{}{}: {}, {}; {}, {}; stocking stitch {}, plain scarf {}",
-                                    skein_names(q.measured.batch, found.yarns[y]),
-                                    of_itself(q.measured.batch, found.yarns[y]),
-                                    q.units.yarn(yarn.length.mid), q.units.mass(yarn.mass),
-                                    q.units.thickness(yarn.linear_density.mid), class_line(yarn),
-                                    q.units.gauges(knit.gauge.low(), knit.gauge.high()),
-                                    q.units.setts(woven.greatest * woven.wanted.low,
-                                                  woven.greatest * woven.wanted.high)),
-                        2) +
-               "\n";
+std::vector<Question> of_each_yarn(const Arguments& arguments, const std::string& batch,
+                                   const Question& q) {
+    std::vector<Question> out;
+    const auto count = q.yarn.agreement.yarns.size();
+    for (std::size_t y = 1; count > 1 && y <= count; ++y) {
+        auto asked = arguments;
+        asked.options["yarn"] = {fmt::format("{}", y)};
+        out.push_back(ask(asked, batch, Skeins::of_one_yarn));
     }
     return out;
+}
+
+std::string yarn_of_several(const Question& q, std::size_t yarn) {
+    const auto& places = q.yarn.agreement.yarns[yarn];
+    const auto one = profile(with_skeins(q.measured.batch, places), q.catalogue.yarn, true);
+    return fmt::format("{}{}: {}, {}; {}, {}", skein_names(q.measured.batch, places),
+                       of_itself(q.measured.batch, places), q.units.yarn(one.length.mid),
+                       q.units.mass(one.mass), q.units.thickness(one.linear_density.mid),
+                       class_line(one));
 }
 
 }  // namespace gristwright::cli

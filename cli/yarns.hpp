@@ -16,7 +16,11 @@ inline constexpr Option yarn_option{"yarn", "2",
 // Throws Refused for a yarn that is not there.
 std::string take_one_yarn(const std::string& asked, const Agreement& found, Question& q);
 
-// "yarn 1: skein 3; 173 tex (...)", a line for each, with its gauge and sett.
-std::string several_yarns(const Question& q);
+// What is asked, of each of the yarns by itself, in their order; empty: the skeins are one yarn.
+std::vector<Question> of_each_yarn(const Arguments& arguments, const std::string& batch,
+                                   const Question& q);
+
+// "skein 3: 300 m, 52 g; 173 tex, lace by its grist": the one in that place.
+std::string yarn_of_several(const Question& q, std::size_t yarn);
 
 }  // namespace gristwright::cli

@@ -37,6 +37,7 @@ struct Catalogue {
     std::string words;  // the table of words, packed: engine/suggestion/lexicon.hpp
     std::vector<DemandFor> needs;
     std::vector<PieceRange> piece_ranges;
+    std::vector<SpunFor> spun_for;
     std::vector<OrdinaryYarn> ordinary;
     SpokenWords spoken;
     std::vector<Caution> cautions;

@@ -46,8 +46,9 @@ Catalogue read_image(std::span<const unsigned char> image) {
         auto& t = out.templates[i];
         t.origin = "built in";
         t.apart = range_of(t, out.piece_ranges);
-        t.calling = std::make_shared<const Calling>(
-            Calling{demands_of(t, out.needs), std::move(levels[i])});
+        auto calling = calling_of(t, out.needs, out.spun_for);
+        calling.levels = std::move(levels[i]);
+        t.calling = std::make_shared<const Calling>(std::move(calling));
     }
     return out;
 }

@@ -63,6 +63,10 @@ void columns(RowOf<DemandFor> auto& r, auto&& at) {
     at(r.article, r.fabric, r.craft, r.touches, r.hard_fulled, r.for_baby, r.demand);
 }
 
+void columns(RowOf<SpunFor> auto& r, auto&& at) {
+    at(r.article, r.touches, r.place, r.alike, r.mark, r.source);
+}
+
 void columns(RowOf<OrdinaryYarn> auto& r, auto&& at) {
     at(r.fibre, r.preparation, r.draw, r.plies, r.metres_per_gram);
 }
@@ -91,8 +95,8 @@ void columns(RowOf<Template> auto& r, auto&& at) {
 
 void columns(RowOf<Catalogue> auto& c, auto&& at) {
     at(c.yarn.classes, c.yarn.grades, c.yarn.traits, c.fabrics.knitted, c.fabrics.weaves, c.bodies,
-       c.words, c.spoken.lists, c.fibres, c.cautions, c.needs, c.piece_ranges, c.ordinary,
-       c.templates);
+       c.words, c.spoken.lists, c.fibres, c.cautions, c.needs, c.piece_ranges, c.spun_for,
+       c.ordinary, c.templates);
 }
 
 }  // namespace gristwright::catalog

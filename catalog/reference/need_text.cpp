@@ -70,6 +70,19 @@ DemandFor demand_for(const Row& row) {
     return out;
 }
 
+SpunFor spun_for(const Row& row) {
+    SpunFor out;
+    out.article = listed(row, "article");
+    out.touches = chosen(row, "touches", touching);
+    out.place = row.number("place");
+    if (!(out.place > 0 && out.place <= 1)) throw row.wrong("place: more than 0 and at most 1");
+    out.alike = row.whole("alike");
+    if (out.alike < 1) throw row.wrong("alike: at least 1");
+    out.mark = row.word("mark", mark_named);
+    out.source = row.text("source");
+    return out;
+}
+
 double amount(const Row& row, std::string_view text) {
     double value = 0;
     const auto read = std::from_chars(text.data(), text.data() + text.size(), value);
@@ -86,6 +99,10 @@ const Choices<Draw> draws{{"long", Draw::long_draw}, {"short", Draw::short_draw}
 
 std::vector<DemandFor> read_needs(const std::string& text, const std::string& file) {
     return read_rows(text, file, demand_for);
+}
+
+std::vector<SpunFor> read_spun_for(const std::string& text, const std::string& file) {
+    return read_rows(text, file, spun_for);
 }
 
 std::vector<OrdinaryYarn> read_ordinary_yarns(const std::string& text, const std::string& file) {

@@ -63,7 +63,7 @@ std::vector<YarnProfile> ordinary_yarns(const Catalogue& catalogue) {
 void make_ready(Template& article, const Catalogue& catalogue,
                 const std::vector<YarnProfile>& ordinary) {
     article.apart = range_of(article, catalogue.piece_ranges);
-    Calling calling{demands_of(article, catalogue.needs), {}};
+    auto calling = calling_of(article, catalogue.needs, catalogue.spun_for);
     article.calling = std::make_shared<const Calling>(calling);
     calling.levels = standing_levels(article, ordinary, catalogue.fabrics);
     article.calling = std::make_shared<const Calling>(std::move(calling));

@@ -17,6 +17,7 @@
 #include "cli/output/yarn_words.hpp"
 #include "cli/ranking.hpp"
 #include "cli/roles.hpp"
+#include "cli/yarns.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -178,6 +179,26 @@ std::string makes_text(const Ranked& ranked, const Question& q, const Arguments&
            foot(ranked, q, most) + next_step(ranked, arguments);
 }
 
+// Of unlike yarns each is asked what it makes: a mean of them makes nothing that they do.
+std::string makes_of_each(const std::vector<Question>& yarns, const Question& q,
+                          const Arguments& arguments) {
+    const auto most = arguments.has("all") ? all_of_them : usual_most;
+    auto out = wrapped(batch_line(q), 0) + "\n";
+    for (std::size_t y = 0; y < yarns.size(); ++y) {
+        const auto& one = yarns[y];
+        const auto ranked = rank(one, arguments.text("craft"));
+        out += "\n" + heading(fmt::format("Yarn {}", y + 1)) + "\n" +
+               wrapped(yarn_of_several(q, y), 0) + "\n" + ranked_lines(ranked, most, one) +
+               better_in_part(ranked, one, arguments.text("craft"));
+    }
+    return out + "\n" +
+           wrapped(
+               "In one article they go as its parts, one of them planned beside another: "
+               "gristwright plan woven-scarf --yarn 1 --as weft --with 'yarn 2'.",
+               0) +
+           "\n";
+}
+
 // The working of the plan that stands first; any other is shown by gristwright plan --working.
 std::string first_working(const Ranked& ranked, const Question& q) {
     for (const auto* part : {&ranked.best, &ranked.also, &ranked.samples})
@@ -214,10 +235,13 @@ std::string makes_json(const Ranked& ranked, const Question& q) {
 Answer run(const Arguments& arguments) {
     auto q = ask(arguments, arguments.words.empty() ? "" : arguments.words[0]);
     const auto whose = articles_for(arguments, q);
+    const auto said = whose.empty() ? "" : wrapped(whose, 0) + "\n";
+    if (!q.json && q.yarn.agreement.yarns.size() > 1)  // --yarn all
+        return {said + makes_of_each(of_each_yarn(arguments, q.asked_about, q), q, arguments),
+                joined(q.measured.notes, "\n")};
     const auto ranked = rank(q, arguments.text("craft"));
     return {q.json ? makes_json(ranked, q)
-                   : (whose.empty() ? "" : wrapped(whose, 0) + "\n") +
-                         makes_text(ranked, q, arguments) +
+                   : said + makes_text(ranked, q, arguments) +
                          (q.working ? first_working(ranked, q) : ""),
             joined(q.measured.notes, "\n")};
 }

@@ -159,24 +159,59 @@ std::string half_of_wraps(const Question& q) {
                        100 * (half / greatest_sett(yarn.packed_diameter, plain_weave)));
 }
 
-std::string yarn_text(const Question& q, bool all) {
-    auto out = wrapped(batch_line(q), 0) + "\n" + classes(q.yarn);
-    out += "\n" + heading("Grist (± holds 9 times in 10)") + "\n" + counts(q, all);
-    out += "\n" + heading("Skeins") + "\n" + each_skein(q) +
-           wrapped(capital(agreement_line(q.yarn.agreement)) + ".", 2) + "\n" + several_yarns(q);
-    out += "\n" + heading("Loft") + "\n" + wrapped(loft(q.yarn, q.units), 2) + "\n";
-    out += "\n" + heading("Behaviour (0 to 1; our judgement, ± holds 9 times in 10)") + "\n" +
+std::string grist_text(const Question& q, bool all) {
+    return "\n" + heading("Grist (± holds 9 times in 10)") + "\n" + counts(q, all);
+}
+
+std::string skeins_text(const Question& q) {
+    return "\n" + heading("Skeins") + "\n" + each_skein(q) +
+           wrapped(capital(agreement_line(q.yarn.agreement)) + ".", 2) + "\n";
+}
+
+std::string loft_text(const Question& q) {
+    return "\n" + heading("Loft") + "\n" + wrapped(loft(q.yarn, q.units), 2) + "\n";
+}
+
+std::string behaviour_text(const Question& q) {
+    return "\n" + heading("Behaviour (0 to 1; our judgement, ± holds 9 times in 10)") + "\n" +
            behaviour(q.yarn) + prickle(q.yarn);
-    out += "\n" +
-           heading(q.yarn.washed_gauge || q.yarn.evidence.gauge
-                       ? "Knitted, stocking stitch, from your washed swatch"
-                       : "Knitted, stocking stitch, washed, before any swatch") +
-           "\n";
+}
+
+std::string cloth_text(const Question& q) {
+    auto out = "\n" +
+               heading(q.yarn.washed_gauge || q.yarn.evidence.gauge
+                           ? "Knitted, stocking stitch, from your washed swatch"
+                           : "Knitted, stocking stitch, washed, before any swatch") +
+               "\n";
     out += gauge(q, Firmness::drapey, "drapey") + gauge(q, Firmness::ordinary, "ordinary") +
            gauge(q, Firmness::firm, "firm") + gauge_doubt(q);
-    out += "\n" + heading("Woven, plain weave") + "\n" + sett(q, Spacing::open, "open shawl") +
-           sett(q, Spacing::scarf, "scarf") + sett(q, Spacing::general, "general") +
-           half_of_wraps(q) + "\n";
+    return out + "\n" + heading("Woven, plain weave") + "\n" +
+           sett(q, Spacing::open, "open shawl") + sett(q, Spacing::scarf, "scarf") +
+           sett(q, Spacing::general, "general") + half_of_wraps(q);
+}
+
+// Each by itself: a mean of unlike yarns is the profile of none of them.
+std::string each_yarn(const Question& q, const std::vector<Question>& yarns, bool all) {
+    std::string out, behaves;
+    for (std::size_t y = 0; y < yarns.size(); ++y) {
+        const auto& one = yarns[y];
+        out += "\n" + heading(fmt::format("Yarn {}", y + 1)) + "\n" +
+               labelled(fmt::format("{}.", y + 1), yarn_of_several(q, y), 2) + "\n" +
+               grist_text(one, all) + loft_text(one);
+        const auto next = behaviour_text(one);
+        out += (next == behaves ? "\nIt behaves as the one before.\n" : next) + cloth_text(one);
+        behaves = next;
+    }
+    return out;
+}
+
+std::string yarn_text(const Question& q, const std::vector<Question>& yarns, bool all) {
+    auto out = wrapped(batch_line(q), 0) + "\n";
+    if (yarns.empty())
+        out += classes(q.yarn) + grist_text(q, all) + skeins_text(q) + loft_text(q) +
+               behaviour_text(q) + cloth_text(q) + "\n";
+    else
+        out += skeins_text(q) + each_yarn(q, yarns, all) + "\n";
     if (const auto mind = yarn_cautions(q.yarn); !mind.empty())
         out += labelled("Mind:", joined(mind, "; "), 0) + "\n";
     out += stands_on(q.yarn);
@@ -192,12 +227,14 @@ Answer run(const Arguments& arguments) {
     const auto batch = arguments.words.empty() ? "" : arguments.words[0];
     const auto q = ask(arguments, batch, Skeins::all);
     const auto notes = joined(q.measured.notes, "\n");
+    const auto yarns = of_each_yarn(arguments, batch, q);
     if (!q.json)
-        return {yarn_text(q, arguments.has("counts")) + (q.working ? yarn_working(q) : "") + "\n" +
-                    next_line({"makes"}, batch, arguments),
+        return {yarn_text(q, yarns, arguments.has("counts")) + (q.working ? yarn_working(q) : "") +
+                    "\n" + next_line({"makes"}, batch, arguments),
                 notes};
     auto out = json_answer("yarn");
     out["batch"] = to_json(q);
+    for (const auto& one : yarns) out["yarns"].push_back(to_json(one));
     return {dumped(out), notes};
 }
 

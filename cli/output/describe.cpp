@@ -46,9 +46,11 @@ std::string batch_line(const Question& q) {
     const auto grist = q.yarn.linear_density.mid;
     const auto count = q.yarn.skeins.size();
     const auto& name = q.measured.batch.name;
+    const auto yarns = q.yarn.agreement.yarns.size();
     return fmt::format("{}: {}, {} in {} skein{}; {}", name.empty() ? "Your batch" : inert(name),
                        q.units.yarn(q.yarn.length.mid), q.units.mass(q.yarn.mass), count,
-                       count == 1 ? "" : "s", q.units.grist(grist)) +
+                       count == 1 ? "" : "s",
+                       yarns > 1 ? fmt::format("{} unlike yarns", yarns) : q.units.grist(grist)) +
            (q.which_yarn.empty() ? "" : ". " + capital(q.which_yarn));
 }
 

@@ -59,15 +59,16 @@ Table wide_table() {
                   {"its name for plan"}});
 }
 
-// The name that `plan` takes says nearly what the title does.
-Table narrow_table() {
+// The name that `plan` takes says nearly what the title does. What one of them leaves matters less
+// where the yarn makes several of any.
+Table narrow_table(bool several) {
     return Table({{"   ", true},
                   {"name, for plan"},
                   {"craft", false, 2},
                   {"size"},
                   {"uses", true},
-                  {"left", true, 1},
-                  {"makes", true, 3}});
+                  {"left", true, several ? 3 : 1},
+                  {"makes", true, several ? 1 : 3}});
 }
 
 std::vector<Cell> narrow(const std::vector<Cell>& row, const JudgedPlan& judged,
@@ -76,7 +77,9 @@ std::vector<Cell> narrow(const std::vector<Cell>& row, const JudgedPlan& judged,
 }
 
 Table::Lines table_of(const std::vector<const JudgedPlan*>& plans, const Units& units) {
-    auto wide = wide_table(), slim = narrow_table();
+    const bool several = std::any_of(plans.begin(), plans.end(),
+                                     [](const auto* j) { return !how_many(j->plan).empty(); });
+    auto wide = wide_table(), slim = narrow_table(several);
     for (const auto* judged : plans) {
         const auto row = row_of(*judged, units);
         wide.add(row);

@@ -27,6 +27,10 @@ std::string thanks(const SuggestionAnswer& a) {
 std::string not_known_sentence(const SuggestionAnswer& a) {
     const auto lacking = left_out(a);
     if (lacking.empty()) return "";
+    // Beside another thing that was wanted and is made, nothing stands in for it.
+    const bool beside =
+        a.things.size() > 1 && !a.things[a.main].as_nearest && a.taken.not_known.empty();
+    if (beside) return fmt::format("I have no figures for {}.", listed(lacking, "or"));
     return fmt::format("I have no figures for {}; the nearest I know is {}.", listed(lacking, "or"),
                        template_words(a));
 }
@@ -157,6 +161,9 @@ std::vector<std::string> answered_sentences(const Suggestion& s, const Suggestio
     out.push_back(needle_sentence(a, s, units));
     out.push_back(width_sentence(a, units));
     out.push_back(unclear_size_sentence(a, units));
+    if (!a.taken.worn_by.empty())
+        out.push_back(
+            fmt::format("For the {} I have no sizes: measure first.", inert(a.taken.worn_by)));
     out.push_back(loom_sentence(a, units));
     if (a.taken.other_yarn) out.emplace_back("The figures are for my yarn, not for your own.");
     out.push_back(weight_sentence(a, yarn));

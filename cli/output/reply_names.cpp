@@ -17,14 +17,18 @@ std::string with_article(const std::string& noun) {
     return (vowel ? "an " : "a ") + noun;
 }
 
+bool comes_in_pairs(std::string_view kind) {
+    for (const std::string_view worn : {"mitts", "mittens", "gloves", "socks", "cuffs", "bootees",
+                                        "slippers", "warmers", "boots", "clogs", "stockings"})
+        if (kind.ends_with(worn)) return true;
+    return false;
+}
+
 // "3 hats", "2 pairs of mitts".
 std::string counted(int count, const std::string& craft, const std::string& kind) {
-    const bool pairs = kind.back() == 's' && kind != "squares";
-    return fmt::format("{}{} {}{}{}", count, pairs ? " pairs of" : "",
-                       craft.empty() ? "" : craft + " ", kind,
-                       pairs               ? ""
-                       : kind == "squares" ? ""
-                                           : "s");
+    const bool many = kind.back() == 's';
+    return fmt::format("{}{} {}{}{}", count, many && comes_in_pairs(kind) ? " pairs of" : "",
+                       craft.empty() ? "" : craft + " ", kind, many ? "" : "s");
 }
 
 }  // namespace
@@ -59,8 +63,14 @@ std::string named(const ThingAnswer& thing) {
     const auto& kind = thing.article->article;
     const auto craft = words(thing.article->craft);
     if (thing.wanted.count > 1) return counted(thing.wanted.count, std::string(craft), kind);
+    // By its title where that ends with the kind: "knitted bed socks", "a woven twill scarf".
+    const auto title = small(thing.article->title);
+    const bool speaks = title.ends_with(kind) && !thing.wanted.fabric.named();
+    const bool crafted = speaks && title.find(craft) != std::string::npos;
+    const auto what = speaks ? title : kind;
     // Mitts and socks come in pairs: "knitted socks", but "a knitted hat".
-    return fmt::format("{}{} {}", kind.back() == 's' ? "" : "a ", craft, kind);
+    if (crafted) return with_article(what);
+    return fmt::format("{}{} {}", kind.back() == 's' ? "" : "a ", craft, what);
 }
 
 }  // namespace gristwright::cli

@@ -206,6 +206,8 @@ std::string topic_sentence(Topic topic, const SuggestionAnswer& a, const YarnPro
                               : "A singles may lean to one side: the fabric can bias.";
         case Topic::ply:
             return "Plied again it is another yarn: measure it anew.";
+        case Topic::dye:
+            return "Whether the colour runs a wet corner pressed on a white cloth tells.";
         case Topic::time:
             return "How long it takes I have not reckoned.";
         default:

@@ -282,9 +282,12 @@ std::string plan_working(const JudgedPlan& judged, const Question& q) {
 
 std::string not_shown() {
     return step(
-        "Not shown: what washing takes of cloth, by fibre and finish, the limits from which "
-        "something is said at all, and what cautions, pictures and the standing among ordinary "
-        "yarns stand on. Each has its mark in docs/constants.md or in the tables of "
+        "Not shown, beyond what stands above: how a fibre's behaviour follows from its kind and "
+        "fineness, how a needle is chosen, what washing takes of cloth, how points are weighed, "
+        "how "
+        "far swatches are believed, the limits from which something is said at all, and what "
+        "cautions, pictures and the standing among ordinary yarns stand on. Each has its mark in "
+        "docs/constants.md or in the tables of "
         "catalog/tables.");
 }
 

@@ -25,10 +25,13 @@ struct Demand {
 };
 
 // What is asked of such an article, and how ordinary handspun yarns serve it
-// (suitability/standing.hpp); no levels: not compared.
+// (suitability/standing.hpp); no levels: not compared. What its kind is to handspinners
+// (demand_for.hpp): the place it keeps among what a yarn is for, and how many of it a person wants.
 struct Calling {
     std::vector<Demand> demands;
-    std::vector<double> levels;
+    std::vector<double> levels = {};
+    double place = 1;
+    int alike = 1;
 };
 
 }  // namespace gristwright

@@ -25,11 +25,18 @@ bool DemandFor::holds_for(const Template& t) const {
                        [&](const auto& piece) { return fabric.admits(piece.fabric); });
 }
 
-std::vector<Demand> demands_of(const Template& article, const std::vector<DemandFor>& table) {
-    std::vector<Demand> out;
+Calling calling_of(const Template& article, const std::vector<DemandFor>& needs,
+                   const std::vector<SpunFor>& kinds) {
+    Calling out;
     if (article.sample) return out;  // a yarn is learnt from whatever it is for
-    for (const auto& row : table)
-        if (row.holds_for(article)) out.push_back(row.demand);
+    for (const auto& row : needs)
+        if (row.holds_for(article)) out.demands.push_back(row.demand);
+    const auto kind = std::find_if(kinds.begin(), kinds.end(), [&](const SpunFor& row) {
+        return row.article.admits(article.article) && same(row.touches, article.touches);
+    });
+    if (kind == kinds.end()) return out;
+    out.place = kind->place;
+    out.alike = kind->alike;
     return out;
 }
 

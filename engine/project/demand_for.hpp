@@ -28,7 +28,20 @@ struct DemandFor {
     bool holds_for(const Template& article) const;
 };
 
-// Every need that holds for it, in the order of the table; of what is made to learn from, none.
-std::vector<Demand> demands_of(const Template& article, const std::vector<DemandFor>& table);
+// What handspinners spin for first, and what they make of it besides or of what is left over.
+struct SpunFor {
+    Listed article;
+    std::optional<Touches> touches;
+    double place =
+        1;          // above 0: share of its suitability that counts where articles are put in order
+    int alike = 1;  // how many of it a person wants
+    Mark mark = Mark::judgement;
+    std::string source;
+};
+
+// Every need that holds for it, in the order of the table, none for what is made to learn from; and
+// the first row of its kind. Not compared with other yarns yet.
+Calling calling_of(const Template& article, const std::vector<DemandFor>& needs,
+                   const std::vector<SpunFor>& kinds);
 
 }  // namespace gristwright

@@ -42,14 +42,24 @@ std::string what_to_ask(const Taken& taken) {
     for (const auto& word : taken.not_known)
         if (!word.craft && !word.other_craft && named++ < 3)
             unknown += (unknown.empty() ? "" : ", ") + word.said;
-    if (unknown.empty()) return "what is it to be?";
+    if (unknown.empty())
+        return taken.wearer == Wearer::animal ? "what is it to be: a blanket to lie on?"
+                                              : "what is it to be?";
     return "which article is meant by '" + unknown + "'?";
 }
 
-std::string none_such(const SuggestionAnswer& a, std::optional<Craft> craft) {
-    std::string what = craft ? std::string(words(*craft)) + " " : std::string();
+std::string none_such(const SuggestionAnswer& a, std::optional<Craft> craft, const Ground& ground) {
     const auto& wanted = a.things.front().wanted;
-    what += wanted.said == wanted.kind + "s" ? wanted.kind : wanted.said;
+    const auto said = wanted.said == wanted.kind + "s" ? wanted.kind : wanted.said;
+    const auto& all = ground.templates;
+    const bool made = std::any_of(all.begin(), all.end(),
+                                  [&](const Template& t) { return t.article == wanted.kind; });
+    if (!made) {
+        const bool many = said.back() == 's' && !said.ends_with("ss");
+        return (many ? "there are no " : "there is no ") + said +
+               " in the catalogue: what else could it be?";
+    }
+    auto what = craft ? std::string(words(*craft)) + " " + said : said;
     const auto& fabric = a.taken.fabric;
     if (fabric.named()) what += " in " + (fabric.knitted.empty() ? fabric.woven : fabric.knitted);
     return "there is no " + what + " in the catalogue: which craft and fabric would do?";
@@ -277,7 +287,7 @@ SuggestionAnswer Answerer::answer(const Suggestion& suggestion) {
             out.main = i;
     if (out.main == out.things.size()) {
         out.main = 0;
-        out.ask = none_such(out, s.craft);
+        out.ask = none_such(out, s.craft, ground_);
         return out;
     }
     if (s.needs_mass && !s.needs && !s.grist && suggestion.needs_mass) {

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "engine/project/body.hpp"
+#include "engine/project/demand_for.hpp"
 #include "engine/suggestion/suggestion.hpp"
 #include "engine/suggestion/understand.hpp"
 #include "engine/suitability/judgement.hpp"
@@ -41,6 +42,8 @@ struct Ground {
     const std::string& words;  // the table, as Lexicon reads it
     const std::vector<BodySize>& bodies;
     Request request;
+    // What kinds of articles need, for one that is answered in another fabric; nothing: not asked.
+    const std::vector<DemandFor>* needs = nullptr;
     // This yarn as two strands of itself, held double or plied again; nothing: not reckoned.
     std::function<YarnProfile(Role)> as_two_strands = {};
 };

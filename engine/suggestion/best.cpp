@@ -18,12 +18,17 @@ bool is_in_fabric(const Template& article, const std::string& fabric) {
 }
 
 // The whole template in another fabric: its largest piece, which gives the article its character.
-Template in_fabric(Template article, const std::string& fabric) {
+// It needs what its kind needs in that fabric; with other yarns it is not compared in it.
+Template in_fabric(Template article, const std::string& fabric,
+                   const std::vector<DemandFor>* needs) {
     auto largest = std::max_element(
         article.pieces.begin(), article.pieces.end(),
         [](const auto& a, const auto& b) { return area(a.outline) < area(b.outline); });
+    const bool another = largest->fabric != fabric;
     largest->fabric = fabric;
     std::iter_swap(article.pieces.begin(), largest);
+    if (another && needs)
+        article.calling = std::make_shared<const Calling>(calling_of(article, *needs, {}));
     auto& definition = article.wishes[static_cast<std::size_t>(Asked::definition)];
     definition.weight = std::max<double>(definition.weight, asked_character);
     return article;
@@ -85,7 +90,7 @@ Answerer::Best& Answerer::realised(const Template& article, const std::string& f
     known->unasked = !title.not_known.empty();
     known->plain = is_plain(article);
     known->made_for = article.for_baby ? Wearer::baby : cared_for(title.wearer);
-    auto planned = fabric.empty() ? article : in_fabric(article, fabric);
+    auto planned = fabric.empty() ? article : in_fabric(article, fabric, ground_.needs);
     if (role != Role::whole) try {
             planned = in_role(planned, role);
             const bool two = role == Role::doubled || role == Role::plied_again;

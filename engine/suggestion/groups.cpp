@@ -23,8 +23,10 @@ std::string read_besides(const Taken& t) {
                            wanted.form, wanted.count, wanted.sizes.size(), wanted.only_width,
                            wanted.sizes.size() > 1 ? rounded(wanted.sizes[1].si()) : 0);
     const auto of = [](const auto& q) { return q ? rounded(q->si()) : 0; };
-    return out + fmt::format("|{}|{}|{}|{}|{}|{}", of(t.gauge), of(t.sett), of(t.needle),
-                             of(t.loom_width), t.shoe, t.other_yarn);
+    return out +
+           fmt::format("|{}|{}|{}|{}|{}|{}", of(t.gauge), of(t.sett), of(t.needle),
+                       of(t.loom_width), t.shoe, t.other_yarn) +
+           "|" + t.no_unit + "|" + t.letters + "|" + t.worn_by;
 }
 
 std::string likeness(const Suggestion& s, const SuggestionAnswer& a) {

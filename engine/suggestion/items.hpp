@@ -31,10 +31,11 @@ struct Item {
     std::size_t clause = 0, sentence = 0;
     bool sign = false;
     bool capital = false;
-    bool asks = false;     // its sentence ends with a question mark or begins as a question
-    bool unknown = false;  // in no table
-    bool out = false;      // ruled out by a negation
-    bool idle = false;     // in a remark, or used up: not read any more
+    bool asks = false;      // its sentence ends with a question mark or begins as a question
+    bool unknown = false;   // in no table
+    bool out = false;       // ruled out by a negation
+    bool idle = false;      // in a remark, or used up: not read any more
+    bool stranger = false;  // names a thing that no table has as an article
 
     bool is(WordClass c) const { return phrase && phrase->is(c); }
     bool live(WordClass c) const { return is(c) && !idle && !out; }

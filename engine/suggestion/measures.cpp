@@ -10,7 +10,9 @@ namespace {
 using enum WordClass;
 using Of = Amount::Of;
 
-constexpr std::string_view shoe_systems[] = {"size", "uk", "us", "eu", "uk size", "us size"};
+constexpr std::string_view shoe_systems[] = {"size",    "uk",    "us",      "eu",     "uk size",
+                                             "us size", "men's", "women's", "mens",   "womens",
+                                             "men",     "women", "ladies'", "ladies", "adult"};
 constexpr std::string_view before_an_age[] = {"is",   "aged",    "age",   "turning", "turned",
                                               "he's", "she's",   "who's", "nearly",  "almost",
                                               "just", "they're", "be",    "turns"};
@@ -43,6 +45,8 @@ class Measures {
             out_.shoe =
                 (items_[at - 1].text == "size" ? "" : items_[at - 1].said + " ") + items_[at].said;
         if (amount.of == Of::number && amount.times_next) take_without_unit(at);
+        if (amount.of == Of::number && is_measured_without_unit(at))
+            out_.no_unit = items_[at].said + " " + items_[at + 1].said;
     }
 
     // Lengths and masses tell what they think in; a sett or a gauge only where nothing else does.
@@ -85,7 +89,8 @@ class Measures {
             std::any_of(std::begin(shoe_systems), std::end(shoe_systems),
                         [&](std::string_view system) { return items_[at - 1].text == system; });
         const bool foot = std::any_of(out_.wanted.begin(), out_.wanted.end(), [](const Wanted& w) {
-            return w.kind == "socks" || w.kind == "slippers" || w.kind == "bootees";
+            const auto& kind = w.nearest.empty() ? w.kind : w.nearest;
+            return kind == "socks" || kind == "slippers" || kind == "bootees";
         });
         return numbered && (foot || cue(at, 2) == "foot");
     }
@@ -97,6 +102,16 @@ class Measures {
         if (!next.amount || next.amount->of != Of::number || next.is(needle)) return;
         if (std::max(items_[at].amount->number, next.amount->number) < least_without_unit) return;
         out_.no_unit = items_[at].said + " by " + next.said;
+    }
+
+    // "42 chest", "45 wide": a measure too.
+    bool is_measured_without_unit(std::size_t at) const {
+        if (at + 1 >= items_.size() || out_.wanted.empty() || !out_.no_unit.empty()) return false;
+        const auto& next = items_[at + 1];
+        if (!next.is(tool) || next.is(form) || items_[at].amount->number < least_without_unit)
+            return false;
+        const auto& of = next.as(tool);
+        return of == "chest" || of == "size" || of == "width" || of == "head";
     }
 
     // The tool word beside it: after it first, then before it, within so many items of its clause.

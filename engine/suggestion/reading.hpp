@@ -11,6 +11,9 @@ namespace gristwright {
 void set_remarks_aside(std::vector<Item>& items);
 void rule_out(std::vector<Item>& items, Taken& out);
 
+// Things that no template makes are marked, and told where an article stands beside them.
+void find_strangers(std::vector<Item>& items, Taken& out);
+
 // The articles that are wanted, each with its form, its fabric and how many.
 void take_things(std::vector<Item>& items, Taken& out);
 

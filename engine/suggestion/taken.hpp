@@ -71,6 +71,7 @@ enum class Topic {
     time,
     ply,
     spring,
+    dye,
 };
 std::string_view words(Topic topic);
 std::optional<Topic> topic_named(std::string_view name);
@@ -115,6 +116,7 @@ struct Taken {
     std::string role_said;
     Wearer wearer = Wearer::unsaid;
     std::string wearer_said;
+    std::string worn_by;          // a thing whose size nobody knows: "a hat for the bottle"
     std::optional<double> years;  // of age
     std::vector<Topic> topics;
     bool asks = false;
@@ -124,6 +126,7 @@ struct Taken {
     std::optional<Length> needle;
     std::optional<Length> loom_width;
     std::string shoe;              // its size as it was typed; empty: none was
+    std::string letters;           // "size M", "XL": which differs from maker to maker
     std::string no_unit;           // "180 by 20": a size of which it was not said in what
     bool other_yarn = false;       // asked of a yarn of their own
     std::optional<bool> imperial;  // the units they wrote in; nothing: none

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/suggestion/link.hpp"
 #include "engine/suggestion/reading.hpp"
 
 namespace gristwright {
@@ -42,36 +43,7 @@ bool is_pronoun(const std::string& text) {
     return false;
 }
 
-bool is_determiner(const std::string& text) {
-    for (const char* word :
-         {"a", "an", "the", "my", "this", "that", "some", "your", "big", "his", "her", "another"})
-        if (text == word) return true;
-    return false;
-}
-
-enum class Link { modifies, listed, of, with, as, apart };
-
-// How the article at `b` stands to the one at `a` before it.
-Link link(const std::vector<Item>& items, std::size_t a, std::size_t b) {
-    auto found = Link::modifies;
-    for (auto i = a + 1; i < b; ++i) {
-        const auto& item = items[i];
-        const auto first = item.text.substr(0, item.text.find(' '));
-        if (item.sign || (item.is(joiner) && item.as(joiner) != "with")) return Link::listed;
-        if (item.is(joiner) || first == "with")
-            found = Link::with;
-        else if (first == "of" || first == "for" || first == "to" || first == "on" ||
-                 first == "in" || first == "under" || first == "inside" || first == "from")
-            found = Link::of;
-        else if (first == "as" || first == "into")
-            found = Link::as;
-        else if (!item.is(fabric) && !item.is(form) && !item.is(craft) && !item.is(technique) &&
-                 !item.is(colour) && !item.is(material) && !item.is(number) && !item.amount &&
-                 found == Link::modifies && i + 1 == b && item.text != "s")
-            found = is_determiner(item.text) ? Link::apart : found;
-    }
-    return found;
-}
+bool is_stranger(const Item& item) { return item.stranger && !item.idle && !item.out; }
 
 class Things {
   public:
@@ -95,10 +67,12 @@ class Things {
     std::vector<std::size_t> heads(WordClass of) {
         std::vector<std::size_t> out;
         for (std::size_t i = 0; i < items_.size(); ++i) {
-            if (!items_[i].live(of) || (!verbs_too_ && is_verb(i)) ||
+            const bool stranger = of == article && is_stranger(items_[i]);
+            if ((!stranger && !items_[i].live(of)) || (!verbs_too_ && is_verb(i)) ||
                 (of == part && !can_be_a_part(i)))
                 continue;
             if (!out.empty()) {
+                if (of == article && is_only_a_form(out.back(), i)) continue;
                 const auto how = link(items_, out.back(), i);
                 const bool same_clause = items_[out.back()].sentence == items_[i].sentence;
                 if (how == Link::of && same_clause) continue;
@@ -110,6 +84,11 @@ class Things {
             out.push_back(i);
         }
         return out;
+    }
+
+    // "A kerchief, triangle, garter": a word of form behind a comma, and nothing joined.
+    bool is_only_a_form(std::size_t last, std::size_t i) const {
+        return items_[i].is(form) && i == last + 2 && items_[last + 1].text == ",";
     }
 
     // "wrap it up", "throw me that": a verb, unless an article stands before it.
@@ -131,8 +110,9 @@ class Things {
 
     void add(std::size_t place) {
         const auto& item = items_[place];
-        const auto& means = item.as(item.is(article) ? article : part);
-        const auto sense = article_sense(means, item.text);
+        const auto sense =
+            item.stranger ? ArticleSense{item.text, {}, {}, {}}
+                          : article_sense(item.as(item.is(article) ? article : part), item.text);
         if (!sense.person.empty() && out_.wearer == Wearer::unsaid) {
             out_.wearer = *wearer_named(sense.person);
             out_.wearer_said = item.said;
@@ -157,7 +137,7 @@ class Things {
     // "triangle", "in strips"; alone it means the article that has such a form.
     void take_forms() {
         for (std::size_t i = 0; i < items_.size(); ++i) {
-            if (!items_[i].live(form) || items_[i].is(article)) continue;
+            if (!items_[i].live(form) || is_head(i)) continue;
             // "18 inches square" is a size.
             if (i > 0 && items_[i - 1].amount && items_[i].is(tool)) continue;
             // "Would a stole bias?" asks.
@@ -172,6 +152,10 @@ class Things {
             const auto sense = article_sense(items_[i].as(article), items_[i].text);
             if (auto* to = nearest_thing(i); to && to->form.empty()) to->form = sense.form;
         }
+    }
+
+    bool is_head(std::size_t i) const {
+        return std::find(places_.begin(), places_.end(), i) != places_.end();
     }
 
     // The next article before a sign or a joiner; else the last one before.
@@ -223,9 +207,21 @@ class Things {
                 if (auto* to = last_before(i); to && to->plural && to->count == 1) to->count = 2;
     }
 
+    // "mother and daughter hats": one each.
+    void take_two_people() {
+        for (std::size_t i = 0; i + 3 < items_.size(); ++i) {
+            if (!items_[i].is(person) || !items_[i + 2].is(person)) continue;
+            if (!items_[i + 1].is(joiner) || items_[i + 1].as(joiner) != "and") continue;
+            for (std::size_t n = 0; n < places_.size(); ++n)
+                if (places_[n] == i + 3 && out_.wanted[n].plural && out_.wanted[n].count == 1)
+                    out_.wanted[n].count = 2;
+        }
+    }
+
     // "six beanies", "nine of them", "cowls for two sisters".
     void take_counts() {
         take_twins();
+        take_two_people();
         for (std::size_t i = 0; i < items_.size(); ++i) {
             auto& item = items_[i];
             if (!item.amount || item.amount->of != Amount::Of::number || item.idle) continue;
@@ -239,7 +235,16 @@ class Things {
         }
     }
 
+    // "towels, set of 4".
+    bool is_set_of(std::size_t at) const {
+        if (at < 1) return false;
+        const auto& before = items_[at - 1].text;
+        const bool set = at > 1 && before == "of" && items_[at - 2].text.starts_with("set");
+        return (set || before == "set of" || before == "sets of") && ends_here(at);
+    }
+
     Wanted* counted(std::size_t at) {
+        if (is_set_of(at)) return last_before(at);
         if (is_for_so_many(at) || is_times(at)) {
             auto* to = last_before(at);
             return to && (to->plural || is_times(at)) ? to : nullptr;
@@ -267,6 +272,10 @@ class Things {
         if (at == 0) return false;
         const auto& before = items_[at - 1].text;
         if (before != "for" && before.substr(before.find_last_of(' ') + 1) != "for") return false;
+        return ends_here(at);
+    }
+
+    bool ends_here(std::size_t at) const {
         return at + 1 == items_.size() || items_[at + 1].sign || items_[at + 1].is(joiner) ||
                items_[at + 1].clause != items_[at].clause;
     }
@@ -309,12 +318,12 @@ class Things {
 
 }  // namespace
 
+bool is_thing(const Item& item) { return item.live(WordClass::article) || is_stranger(item); }
+
 void take_things(std::vector<Item>& items, Taken& out) { Things(items, out).take(); }
 
 std::string kind_of(const Item& item) {
     return article_sense(item.as(WordClass::article), item.text).kind;
 }
-
-bool is_thing(const Item& item) { return item.live(WordClass::article); }
 
 }  // namespace gristwright

@@ -13,12 +13,23 @@ bool chats(const std::vector<Item>& items) {
     return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is(remark); });
 }
 
+// "Something small", "a gift for my mother": an idea, though it names nothing.
+bool speaks_of_something(const std::vector<Item>& items) {
+    return std::any_of(items.begin(), items.end(), [](const Item& i) {
+        if (i.idle || i.asks) return false;
+        for (const std::string_view word : {"something", "anything", "gift", "present"})
+            if (i.text.starts_with(word)) return true;
+        return false;
+    });
+}
+
 // Something to make is spoken of, or something that can be asked.
 bool is_an_idea(const std::vector<Item>& items, const Taken& taken) {
     if (!taken.wanted.empty() || taken.fabric.named() || !taken.not_known.empty()) return true;
     if (!taken.topics.empty() || !taken.ruled_out.empty()) return true;
     if (taken.role != YarnRole::unsaid && taken.role != YarnRole::all) return true;
     if (chats(items)) return false;
+    if (speaks_of_something(items)) return true;
     if (taken.craft || (taken.wearer != Wearer::unsaid && taken.asks)) return true;
     return items.empty();
 }
@@ -52,6 +63,7 @@ Taken understand(const std::string& idea, const Lexicon& lexicon, Stemmer& stemm
     auto items = items_of(idea, lexicon, stemmer, out.taken_as);
     set_remarks_aside(items);
     rule_out(items, out);
+    find_strangers(items, out);
     take_things(items, out);
     take_words(items, out);
     take_measures(items, out);

@@ -47,6 +47,7 @@ class Words {
             if (item.live(role)) take_role(item);
             if (item.live(technique)) take_technique(i);
             if (item.live(person)) take_person(i);
+            if (item.live(tool) && item.as(tool) == "letters") out_.letters = item.text;
             if (item.live(weight) && is_weight(i) && out_.weight.empty())
                 out_.weight = item.as(weight);
             if (item.is(topic) && !item.idle) take_topic(i);
@@ -112,7 +113,8 @@ class Words {
     // "socks, size UK 7": worn on the foot, and no needle is spoken of.
     bool is_of_a_shoe(std::size_t at) const {
         const bool foot = std::any_of(out_.wanted.begin(), out_.wanted.end(), [](const Wanted& w) {
-            return w.kind == "socks" || w.kind == "slippers" || w.kind == "bootees";
+            const auto& kind = w.nearest.empty() ? w.kind : w.nearest;
+            return kind == "socks" || kind == "slippers" || kind == "bootees";
         });
         if (!foot) return false;
         for (std::size_t n = 1; n <= 2; ++n) {
@@ -210,14 +212,23 @@ class Words {
         if (topic && !out_.about(*topic)) out_.topics.push_back(*topic);
     }
 
+    // A capital letter inside a sentence; at its beginning and in SHOUTING it tells nothing.
+    bool is_a_name(std::size_t at) const {
+        const auto& item = items_[at];
+        const bool shouts = item.said.size() > 1 && item.said[1] >= 'A' && item.said[1] <= 'Z';
+        const bool begins =
+            at == 0 || items_[at - 1].sign || items_[at - 1].sentence != item.sentence;
+        return item.capital && !shouts && !begins;
+    }
+
     // A word in no table counts when it stands right before an article, or when none was named.
     void take_unknown() {
         for (std::size_t i = 0; i < items_.size(); ++i) {
             const auto& item = items_[i];
             if (!item.unknown || item.idle) continue;
-            const bool beside = i + 1 < items_.size() && items_[i + 1].live(article) &&
-                                !(item.capital && i > 0 && !items_[i - 1].sign);
-            if (beside || (out_.wanted.empty() && !item.capital))
+            const bool beside =
+                i + 1 < items_.size() && items_[i + 1].live(article) && !is_a_name(i);
+            if (beside || (out_.wanted.empty() && !is_a_name(i)))
                 out_.not_known.push_back({item.said, {}, false, {}});
         }
     }

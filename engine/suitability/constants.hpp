@@ -2,8 +2,6 @@
 // and each in this one place.
 #pragma once
 
-#include <string_view>
-
 #include "engine/estimate/constant.hpp"
 
 namespace gristwright::constants {
@@ -45,6 +43,14 @@ inline constexpr Constant pieced_calls{
     "of 1",
     Mark::judgement,
     "the way of making is chosen, not the yarn for it"};
+inline constexpr Constant another_calls{
+    "place that is left to an article that needs another yarn beside this one",
+    0.93,
+    0.85,
+    1.0,
+    "of 1",
+    Mark::judgement,
+    "what can be begun with what is there comes first"};
 inline constexpr Constant not_known_leaves{
     "suitability left where neither fibre nor plies are known",
     0.85,
@@ -55,8 +61,6 @@ inline constexpr Constant not_known_leaves{
     "of an unknown yarn nothing can be said to serve well"};
 inline constexpr Constant cobweb_from{
     "grist from which a lace yarn is cobweb", 12, 10, 15, "m/g", Mark::common_practice, ""};
-inline constexpr Constant most_alike{
-    "of one article that a person wants at most", 2, 2, 4, "", Mark::judgement, ""};
 inline constexpr Constant well_used{
     "share of the batch that is well used", 0.5, 0.3, 0.7, "of 1", Mark::judgement, ""};
 inline constexpr Constant use_weight{"part of an article's place that its use of the batch decides",
@@ -185,8 +189,5 @@ inline constexpr Constant worth_a_part{
     "of the batch",
     Mark::judgement,
     ""};
-
-// Cloths of which a household uses up several: common practice, no source.
-inline constexpr std::string_view kinds_used_up[] = {"dishcloth", "washcloth", "towel", "napkin"};
 
 }  // namespace gristwright::constants

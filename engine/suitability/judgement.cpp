@@ -136,6 +136,17 @@ double had_of(const Demand& demand, const YarnProfile& yarn) {
     return yarn.plies > 0 ? yarn.plies : (demand.enough + demand.lacking) / 2;
 }
 
+// A trait that lacks lacks once, however many rows ask for it: the one that leaves least.
+void add_worst_of_trait(Needed need, std::vector<Needed>& unmet) {
+    const auto same = std::find_if(unmet.begin(), unmet.end(), [&](const Needed& other) {
+        return other.demand->trait == need.demand->trait;
+    });
+    if (same == unmet.end())
+        unmet.push_back(std::move(need));
+    else if (need.kept < same->kept)
+        *same = std::move(need);
+}
+
 void serve_needs(const Template& article, const YarnProfile& yarn, Judgement& out) {
     if (!article.calling) return;
     const bool in_warp = article.wish(Asked::warp_fitness).weight > 0;  // else it is weft only
@@ -145,9 +156,9 @@ void serve_needs(const Template& article, const YarnProfile& yarn, Judgement& ou
         Needed need{{article.calling, &demand}, had, met};
         need.kept = demand.left + (1 - demand.left) * need.met;
         need.cost = 1 / need.kept - 1;
-        out.served *= need.kept;
-        out.unmet.push_back(need);
+        add_worst_of_trait(std::move(need), out.unmet);
     }
+    for (const auto& need : out.unmet) out.served *= need.kept;
     std::stable_sort(out.unmet.begin(), out.unmet.end(),
                      [](const Needed& a, const Needed& b) { return a.kept < b.kept; });
 }

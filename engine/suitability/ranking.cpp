@@ -17,18 +17,10 @@ bool scores_more(const JudgedPlan& a, const JudgedPlan& b) {
     return a.plan.article->name < b.plan.article->name;
 }
 
-// How many of it a person may want: a few of what is worn, and of the cloths a kitchen uses up; one
-// tea cosy, one rug, one set of mats.
-int wanted_alike(const Template& article) {
-    const bool used_up = std::find(std::begin(kinds_used_up), std::end(kinds_used_up),
-                                   article.article) != std::end(kinds_used_up);
-    const bool worn = article.touches != Touches::nothing;
-    return used_up || worn ? static_cast<int>(most_alike) : 1;
-}
-
-// The share of the batch that goes into it, so many alike together.
+// The share of the batch that goes into it, as many alike together as a person wants.
 double share_used(const Plan& plan) {
-    const int alike = std::clamp(times_over(plan), 1, wanted_alike(*plan.article));
+    const auto& calling = plan.article->calling;
+    const int alike = std::clamp(times_over(plan), 1, calling ? calling->alike : 1);
     return std::min(1.0, alike * (plan.need.mid / plan.have.mid));
 }
 
@@ -38,10 +30,18 @@ bool is_pieced(const Template& article) {
                        [](const auto& piece) { return piece.count >= many_pieces; });
 }
 
+// How well it is served, as far as such a thing is what handspun is spun for.
+double calls_for(const JudgedPlan& j) {
+    const auto& article = *j.plan.article;
+    double way = article.calling ? article.calling->place : 1;
+    if (is_pieced(article)) way *= pieced_calls;
+    if (j.plan.second_yarn > Length{}) way *= another_calls;
+    return way * j.judgement.score;
+}
+
 double calling(const JudgedPlan& j) {
     const double used = std::min(1.0, share_used(j.plan) / well_used);
-    const double way = is_pieced(*j.plan.article) ? pieced_calls : 1.0;
-    return way * j.judgement.score * (1 - use_weight + use_weight * used);
+    return calls_for(j) * (1 - use_weight + use_weight * used);
 }
 
 bool calls_more(const JudgedPlan& a, const JudgedPlan& b) {
@@ -57,7 +57,7 @@ bool has_kind(const std::vector<JudgedPlan>& plans, const std::string& kind) {
 // Three of different kinds that serve at all, and up to six while they serve well.
 bool belongs_to_best(const JudgedPlan& j, const std::vector<JudgedPlan>& best) {
     if (best.size() >= 6 || has_kind(best, j.plan.article->article)) return false;
-    return best.size() < 3 || serves(j.judgement.score) == Serves::well;
+    return best.size() < 3 || serves(calls_for(j)) == Serves::well;
 }
 
 std::vector<JudgedPlan>& part_of(const JudgedPlan& j, Ranked& ranked) {

@@ -60,6 +60,10 @@ std::string reading(const Taken& t) {
     if (t.role != YarnRole::unsaid) out += fmt::format("; role {}", words(t.role));
     if (t.wearer != Wearer::unsaid) out += fmt::format("; for {}", words(t.wearer));
     if (t.years) out += "; years " + tenth(*t.years);
+    if (!t.shoe.empty()) out += "; shoe " + t.shoe;
+    if (!t.letters.empty()) out += "; letters " + t.letters;
+    if (!t.no_unit.empty()) out += "; no unit " + t.no_unit;
+    if (!t.worn_by.empty()) out += "; worn by " + t.worn_by;
     for (const auto& kind : t.ruled_out) out += "; not " + kind;
     for (const auto& unmade : t.not_known) out += "; unknown " + unmade.said;
     for (const auto topic : t.topics) out += fmt::format("; about {}", words(topic));

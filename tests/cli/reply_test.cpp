@@ -122,8 +122,8 @@ TEST_CASE("one thing has its article, a pair has none") {
     Answerer answerer(ground_of(q));
     const std::pair<const char*, const char*> cases[] = {
         {"cabled hat", "the idea of a hat! A knitted hat"},
-        {"weave a scarf", "of a scarf! A woven scarf"},
-        {"plain socks", "of socks! Knitted socks"},
+        {"weave a scarf", "of a scarf! A plain woven scarf"},
+        {"plain socks", "of socks! Knitted bed socks"},
         {"mittens", "of mittens! Knitted mittens"}};
     for (const auto& [idea, said] : cases) {
         Suggestion s;

@@ -6,6 +6,9 @@
 #include <algorithm>
 
 #include "cli/output/layout.hpp"
+#include "engine/cloth/constants.hpp"
+#include "engine/evidence/constants.hpp"
+#include "engine/suitability/constants.hpp"
 #include "engine/yarn/constants.hpp"
 #include "tests/cli/asked.hpp"
 
@@ -98,5 +101,21 @@ TEST_CASE("a plan is worked out fabric by fabric, piece by piece, wish by wish")
                 CHECK(holds(text, fmt::format("{} had", words(static_cast<FactorName>(f)))));
         CHECK(holds(text, "chance = P(needed <= to hand)"));
         CHECK(holds(text, percent(judged.plan.certainty)));
+    }
+}
+
+TEST_CASE("a working ends by saying what it leaves out, and that is left out") {
+    const auto& q = asked::heron();
+    const auto* cap = q.catalogue.template_named("watch-cap");
+    REQUIRE(cap);
+    const auto left_out = flat_text(not_shown());
+    for (const auto& text :
+         {flat_text(yarn_working(q)), flat_text(plan_working(judged_plan(*cap, q), q))}) {
+        INFO(text);
+        CHECK(text.find(left_out) + left_out.size() == text.size());
+        for (const auto& hidden : {constants::finest_wool, constants::purpose_constants[0].freedom,
+                                   constants::washed_hair[0].width, constants::cover_weight,
+                                   constants::rest_differs, constants::serves_from})
+            CHECK_FALSE(holds(text, std::string(hidden.name) + " ="));
     }
 }

@@ -315,3 +315,23 @@ TEST_CASE(
     CHECK(offered(1));
     CHECK_FALSE(offered(0));
 }
+
+TEST_CASE("an article in another fabric needs what its kind needs in that fabric") {
+    Question q(invented::yarn(800, 200));
+    q.yarn.plies = 4;
+    auto& scarf = q.templates.front();
+    REQUIRE(scarf.article == "scarf");
+    scarf.calling = std::make_shared<const Calling>();
+    DemandFor open;
+    open.fabric.words = {"lace"};
+    open.demand.enough = 2, open.demand.lacking = 4, open.demand.left = 0.5;
+    const std::vector<DemandFor> needs{open};
+    const auto score = [&](const char* idea) {
+        auto ground = q.ground();
+        ground.needs = &needs;
+        Suggestion asked;
+        asked.idea = idea;
+        return Answerer(ground).answer(asked).judgement.score;
+    };
+    CHECK(score("knitted simple scarf") > 1.5 * score("a lacy scarf"));
+}

@@ -157,6 +157,26 @@ TEST_CASE("a need unmet takes its share, whatever else the yarn has, and costs t
     CHECK(c.judged().unmet.empty());
 }
 
+TEST_CASE("a trait that lacks lacks once, however many needs ask for it") {
+    Case c;
+    Demand ribs, shape, wears;
+    ribs.trait = shape.trait = TraitName::elasticity;
+    ribs.enough = shape.enough = 0.6, ribs.lacking = shape.lacking = 0.2;
+    ribs.left = 0.5, shape.left = 0.4;
+    wears.trait = TraitName::wear;
+    wears.enough = 0.6, wears.lacking = 0.2, wears.left = 0.5;
+    c.article.calling = std::make_shared<const Calling>(Calling{{ribs, shape, wears}, {}});
+    c.has(TraitName::elasticity, 0.1);
+    c.has(TraitName::wear, 1);
+    const auto one = c.judged();
+    REQUIRE(one.unmet.size() == 1);
+    CHECK(one.score == Approx(40));  // the one that leaves least
+    c.has(TraitName::wear, 0.1);
+    const auto two = c.judged();
+    REQUIRE(two.unmet.size() == 2);
+    CHECK(two.score == Approx(20));  // another trait takes its own share
+}
+
 TEST_CASE("a need that runs downwards asks for less: three plies close lace") {
     Case c;
     Demand open;

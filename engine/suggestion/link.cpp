@@ -1,0 +1,40 @@
+#include "engine/suggestion/link.hpp"
+
+namespace gristwright {
+
+using enum WordClass;
+
+bool is_determiner(const std::string& text) {
+    for (const char* word :
+         {"a", "an", "the", "my", "this", "that", "some", "your", "big", "his", "her", "another"})
+        if (text == word) return true;
+    return false;
+}
+
+static bool is_picture(const Item& item) {
+    return static_cast<unsigned char>(item.text[0]) >= 0x80;
+}
+
+Link link(const std::vector<Item>& items, std::size_t a, std::size_t b) {
+    auto found = Link::modifies;
+    if (b == a + 1 && is_picture(items[a]) && is_picture(items[b])) return Link::listed;
+    for (auto i = a + 1; i < b; ++i) {
+        const auto& item = items[i];
+        const auto first = item.text.substr(0, item.text.find(' '));
+        if (item.sign || (item.is(joiner) && item.as(joiner) != "with")) return Link::listed;
+        if (item.is(joiner) || first == "with")
+            found = Link::with;
+        else if (first == "of" || first == "for" || first == "to" || first == "on" ||
+                 first == "in" || first == "under" || first == "inside" || first == "from")
+            found = Link::of;
+        else if (first == "as" || first == "into")
+            found = Link::as;
+        else if (!item.is(fabric) && !item.is(form) && !item.is(craft) && !item.is(technique) &&
+                 !item.is(colour) && !item.is(material) && !item.is(number) && !item.amount &&
+                 found == Link::modifies && i + 1 == b && item.text != "s")
+            found = is_determiner(item.text) ? Link::apart : found;
+    }
+    return found;
+}
+
+}  // namespace gristwright

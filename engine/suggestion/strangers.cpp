@@ -1,0 +1,181 @@
+// Things that are named and that no template makes: "a unicorn", "a scarf ring", "the fringe of a
+// shawl", "a jumper for the teddy". They are told, never answered with the article beside them.
+#include <algorithm>
+
+#include "engine/suggestion/reading.hpp"
+
+namespace gristwright {
+namespace {
+
+using enum WordClass;
+
+template <std::size_t n>
+bool has(const std::string_view (&words)[n], std::string_view text) {
+    return std::find(std::begin(words), std::end(words), text) != std::end(words);
+}
+
+std::string_view first_word(const Item& item) {
+    return std::string_view(item.text).substr(0, item.text.find(' '));
+}
+std::string_view last_word(const Item& item) {
+    return std::string_view(item.text).substr(item.text.find_last_of(' ') + 1);
+}
+
+constexpr std::string_view before_a_thing[] = {"a",     "an",   "some",  "few",  "make", "about",
+                                               "maybe", "knit", "weave", "into", "for",  "or"};
+constexpr std::string_view owned[] = {"a", "an", "the", "my", "our", "your", "his", "her", "their"};
+constexpr std::string_view prepositions[] = {"of", "for", "on", "in", "to", "from"};
+constexpr std::string_view tells[] = {"is",    "was",  "are",  "were", "has",    "had", "have",
+                                      "got",   "it's", "it",   "that", "that's", "we",  "they",
+                                      "there", "he",   "she",  "see",  "looks",  "saw", "while",
+                                      "when",  "what", "your", "like", "my",     "in",  "me"};
+
+// The table marks the words of every day that name a thing one could hold or draw.
+bool is_a_thing(const Item& item) {
+    return item.phrase && !item.idle && !item.out && item.is(everyday) &&
+           item.as(everyday) == "thing" && !item.is(article) && !item.is(material) &&
+           !item.is(colour) && !(item.is(person) && !item.as(person).ends_with(" for"));
+}
+
+// What is worn fits somebody: of other things a word before tells only what they are for.
+constexpr std::string_view worn[] = {"hat",   "pullover", "cardigan", "vest",
+                                     "scarf", "cowl",     "socks",    "mittens",
+                                     "mitts", "gloves",   "shawl",    "slippers"};
+
+bool is_a_part(const Item& item) { return item.live(part) && !item.is(article); }
+
+class Strangers {
+  public:
+    Strangers(std::vector<Item>& items, Taken& out) : items_(items), out_(out) {}
+
+    void find() {
+        for (std::size_t i = 0; i < items_.size(); ++i) {
+            if (items_[i].live(article)) beside_article(i);
+            if (is_a_part(items_[i]) && is_of_an_article(i)) part_alone(i);
+        }
+        for (std::size_t i = 0; i < items_.size(); ++i)
+            if (items_[i].live(article)) for_a_thing(i);
+        const bool named = std::any_of(items_.begin(), items_.end(),
+                                       [](const Item& i) { return i.live(article) || i.stranger; });
+        for (std::size_t i = 0; i < items_.size(); ++i) {
+            if (is_a_part(items_[i]) && i > 0 && same_clause(i - 1, i) && is_a_thing(items_[i - 1]))
+                alone(i);
+            else if (is_a_thing(items_[i]) && (named ? is_listed(i) : may_be_made(i)))
+                alone(i);
+        }
+    }
+
+  private:
+    bool same_clause(std::size_t a, std::size_t b) const {
+        return b < items_.size() && items_[a].clause == items_[b].clause && !items_[b].sign;
+    }
+
+    // Nothing more is said of it: the clause ends, or goes on with "for", "and", "with".
+    bool ends_phrase(std::size_t at) const {
+        if (!same_clause(at, at + 1)) return true;
+        const auto& next = items_[at + 1];
+        return next.is(joiner) || has(prepositions, first_word(next)) ||
+               first_word(next) == "please" || first_word(next) == "with" || next.is(remark);
+    }
+
+    // "scarf ring" is no scarf; "tree jumper" is one that nobody has figures for.
+    void beside_article(std::size_t at) {
+        const auto next = at + 1;
+        if (same_clause(at, next) && ends_phrase(next) &&
+            (is_a_thing(items_[next]) || (is_a_part(items_[next]) && items_[next].text != "top"))) {
+            become(next, items_[at].said + " " + items_[next].said);
+            items_[at].idle = true;
+            return;
+        }
+        if (at == 0 || !same_clause(at - 1, at) || !is_a_thing(items_[at - 1])) return;
+        if (!has(worn, kind_of(items_[at]))) return;
+        out_.not_known.push_back({items_[at - 1].said + " " + items_[at].said, {}, false, {}});
+    }
+
+    void become(std::size_t at, const std::string& said) {
+        auto& item = items_[at];
+        item.stranger = true;
+        item.said = item.text = said;
+        for (char& c : item.text)
+            if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+    }
+
+    // "the fringe of a shawl", "hem for a curtain".
+    bool is_of_an_article(std::size_t at) const {
+        if (at > 0 && same_clause(at - 1, at) &&
+            (items_[at - 1].is(joiner) || last_word(items_[at - 1]) == "with" ||
+             items_[at - 1].is(article)))
+            return false;
+        if (!same_clause(at, at + 1) || !has(prepositions, first_word(items_[at + 1])))
+            return false;
+        for (auto i = at + 2; i < items_.size() && i <= at + 5 && same_clause(at, i); ++i)
+            if (items_[i].live(article)) return true;
+        return false;
+    }
+
+    void part_alone(std::size_t at) {
+        items_[at].idle = true;
+        out_.not_known.push_back({items_[at].said + " alone", {}, false, {}});
+    }
+
+    // "hats for smoothie bottles": of whose size nobody knows.
+    void for_a_thing(std::size_t at) {
+        if (!same_clause(at, at + 1) || last_word(items_[at + 1]) != "for") return;
+        for (auto i = at + 2; i < items_.size() && i <= at + 5 && same_clause(at, i); ++i) {
+            if (items_[i].is(article) || items_[i].is(person) || items_[i].amount) return;
+            if (is_a_thing(items_[i]) && ends_phrase(i)) {
+                out_.worn_by = items_[i].said;
+                return;
+            }
+        }
+    }
+
+    // A word before it makes it a wish and no tale: "a unicorn", "knit a fox"; or it is all that
+    // is said.
+    bool may_be_made(std::size_t at) const {
+        if (!ends_phrase(at) || (same_clause(at, at + 1) && first_word(items_[at + 1]) == "of"))
+            return false;
+        std::size_t before = 0;
+        for (auto i = at; i-- > 0 && items_[i].clause == items_[at].clause; ++before) {
+            if (items_[i].is(remark) && items_[i].as(remark) != "greeting") return false;
+            if (has(tells, first_word(items_[i])) || has(tells, last_word(items_[i]))) return false;
+        }
+        if (before == 0) return items_.size() <= 3;
+        const auto& last = items_[at - 1];
+        const auto& earlier = items_[at > 1 ? at - 2 : 0];
+        return has(before_a_thing, last_word(last)) || last.is(craft) || last.amount ||
+               has(before_a_thing, last_word(earlier)) || earlier.is(craft);
+    }
+
+    // "a hat and a unicorn".
+    bool is_listed(std::size_t at) const {
+        if (at < 2 || !ends_phrase(at) || !same_clause(at - 1, at)) return false;
+        const auto& before = items_[at - 2];
+        const bool one =
+            items_[at - 1].text == "a" || items_[at - 1].text == "an" || items_[at - 1].amount;
+        return one && before.is(joiner) &&
+               (before.as(joiner) == "and" || before.as(joiner) == "or");
+    }
+
+    void alone(std::size_t at) {
+        auto said = items_[at].said;
+        const auto describes = [](const Item& i) {
+            return (i.is(everyday) || i.unknown || i.is(material)) && !i.is(filler) &&
+                   !i.is(joiner) && !i.is(remark) && !has(owned, i.text);
+        };
+        for (auto i = at; i-- > 0 && same_clause(i, at) && describes(items_[i]);) {
+            said = items_[i].said + " " + said;
+            items_[i].unknown = false;
+        }
+        become(at, said);
+    }
+
+    std::vector<Item>& items_;
+    Taken& out_;
+};
+
+}  // namespace
+
+void find_strangers(std::vector<Item>& items, Taken& out) { Strangers(items, out).find(); }
+
+}  // namespace gristwright
