@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include "engine/cloth/constants.hpp"
 #include "engine/cloth/knitting.hpp"
+#include "engine/cloth/knitting_constants.hpp"
 #include "engine/yarn/constants.hpp"
 
 namespace gristwright {

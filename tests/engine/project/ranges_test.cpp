@@ -4,7 +4,7 @@
 #include <cmath>
 #include <memory>
 
-#include "engine/cloth/constants.hpp"
+#include "engine/cloth/knitting_constants.hpp"
 #include "engine/project/plan.hpp"
 #include "tests/near.hpp"
 
