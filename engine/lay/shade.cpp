@@ -107,7 +107,7 @@ void add_mat(const Canvas& canvas, const View& view, double felted, Layers& out)
     const auto grain = grain_of(canvas, view);
     out.each([&](Field& channel) {
         for (std::size_t i = 0; i < channel.at.size(); ++i)
-            channel.at[i] *= 1 + static_cast<float>(1.6 * felted) * (grain.at[i] - 1);
+            channel.at[i] *= 1 + static_cast<float>(0.7 * felted) * (grain.at[i] - 1);
     });
 }
 
