@@ -41,7 +41,10 @@ OtherYarn kept(const Arguments& arguments, const std::string& name) {
     Arguments of_that;
     for (const auto* option : {"notebook", "insist"})
         if (arguments.has(option)) of_that.options[option] = arguments.all(option);
-    return as_other(inert(name), ask(of_that, name, Skeins::all).yarn);
+    const auto that = ask(of_that, name, Skeins::all);
+    auto out = as_other(inert(name), that.yarn);
+    out.colours = that.measured.colours;
+    return out;
 }
 
 OtherYarn other_yarn(const Arguments& arguments, const Question& q) {

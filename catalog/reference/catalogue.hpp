@@ -56,6 +56,7 @@ struct Catalogue {
     std::vector<FibrePart> fibres;
     PackedText words;  // the table of words: engine/suggestion/lexicon.hpp
     std::vector<DemandFor> needs;
+    std::vector<PieceRange> piece_ranges;
     std::vector<SpunFor> spun_for;
     std::vector<OrdinaryYarn> ordinary;
     SpokenWords spoken;

@@ -4,6 +4,7 @@
 #include <stdexcept>
 
 #include "catalog/reference/image_values.hpp"
+#include "catalog/reference/piece_range_text.hpp"
 
 namespace gristwright::catalog {
 namespace {
@@ -47,6 +48,7 @@ Catalogue read_image(std::span<const unsigned char> image) {
     for (std::size_t i = 0; i < levels.size(); ++i) {
         auto& t = templates[i];
         t.origin = "built in";
+        t.apart = range_of(t, out.piece_ranges);
         auto calling = calling_of(t, out.needs, out.spun_for);
         calling.levels = std::move(levels[i]);
         t.calling = std::make_shared<const Calling>(std::move(calling));

@@ -29,13 +29,13 @@ void columns(RowOf<TraitRow> auto& r, auto&& at) {
 void columns(RowOf<KnitFabric> auto& r, auto&& at) {
     at(r.name, r.metres, r.metres_low, r.metres_high, r.stitches, r.rows, r.growth, r.growth_low,
        r.growth_high, r.stitch_repeat, r.row_repeat, r.definition, r.openness, r.loose_loops,
-       r.longest_strand, r.chart, r.mark, r.source);
+       r.longest_strand, r.chart, r.colours, r.mark, r.source);
 }
 
 void columns(RowOf<Weave> auto& r, auto&& at) {
     at(r.name, r.interlacing.threads, r.interlacing.intersections, r.sett, r.picks, r.warp_float,
        r.weft_float, r.shafts, r.take_up, r.most_in_hole, r.end_repeat, r.pick_repeat, r.definition,
-       r.loose_loops, r.chart, r.mark, r.source);
+       r.loose_loops, r.chart, r.colours, r.mark, r.source);
 }
 
 void columns(RowOf<BodySize> auto& r, auto&& at) {
@@ -52,6 +52,8 @@ void columns(RowOf<FibrePart> auto& r, auto&& at) {
 void columns(RowOf<Demand> auto& r, auto&& at) {
     at(r.trait, r.enough, r.lacking, r.left, r.reason, r.remedy, r.mark, r.source);
 }
+
+void columns(RowOf<PieceRange> auto& r, auto&& at) { at(r.article, r.spread, r.mark, r.source); }
 
 void columns(RowOf<Listed> auto& r, auto&& at) { at(r.words, r.none_of); }
 
@@ -99,7 +101,8 @@ void columns(RowOf<Template> auto& r, auto&& at) {
 // The templates stand behind it: what shares them is made of them all at once.
 void columns(RowOf<Catalogue> auto& c, auto&& at) {
     at(c.yarn.classes, c.yarn.grades, c.yarn.traits, c.fabrics.knitted, c.fabrics.weaves, c.bodies,
-       c.words, c.spoken.lists, c.fibres, c.cautions, c.needs, c.spun_for, c.ordinary);
+       c.words, c.spoken.lists, c.fibres, c.cautions, c.needs, c.piece_ranges, c.spun_for,
+       c.ordinary);
 }
 
 }  // namespace gristwright::catalog

@@ -5,6 +5,7 @@
 #include "catalog/reference/caution_table.hpp"
 #include "catalog/reference/need_text.hpp"
 #include "catalog/reference/ordinary.hpp"
+#include "catalog/reference/piece_range_text.hpp"
 #include "catalog/reference/tables.hpp"
 #include "catalog/reference/template_text.hpp"
 #include "catalog/text/bad_text.hpp"
@@ -57,6 +58,7 @@ Catalogue read_source(const fs::path& folder) {
     });
     out.fibres = table("fibres.csv", read_fibres);
     out.needs = table("needs.csv", read_needs);
+    out.piece_ranges = table("piece_ranges.csv", read_piece_ranges);
     out.spun_for = table("spun_for.csv", read_spun_for);
     out.ordinary = table("ordinary_yarns.csv", read_ordinary_yarns);
     const auto spoken = [&](const char* name, auto read) {

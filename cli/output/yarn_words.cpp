@@ -68,7 +68,7 @@ std::string words(const Hint& hint) {
     switch (hint.take) {
         case Measurement::swatch:
             return "knit and wash a swatch, count a gauge: " +
-                   narrows("yarn needed within", hint, "becomes");
+                   narrows("yarn for plain cloth within", hint, "becomes");
         case Measurement::wraps:
             return "wrap the yarn round a ruler: " + narrows("the needle for it", hint, "becomes");
         case Measurement::washed_lengths:

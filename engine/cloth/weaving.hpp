@@ -30,6 +30,8 @@ struct Weave {
     Mark mark = Mark::judgement;
     std::string source;
     std::string chart;  // as engine/lay/chart.hpp reads it; empty: none
+    // Which of two yarns each end is, and each pick: "11112222/11112222"; empty: one yarn.
+    std::string colours;
 };
 
 // What a warp is stretched on. On pins warp and weft are one thread: nothing is drawn in at the

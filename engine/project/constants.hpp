@@ -40,6 +40,21 @@ inline constexpr Constant crown_depth{
     Mark::derived,
     "eight sections, decreased every second round and from half way every round"};
 
+inline constexpr Constant pieces_apart{"pieces of one kind that people make, beside their cloth",
+                                       0.15,
+                                       0.10,
+                                       0.25,
+                                       "relative",
+                                       Mark::judgement,
+                                       "as garments, scarves and cowls lie apart in print"};
+inline constexpr Constant own_piece{"a piece of which the cloth was weighed, about its plan",
+                                    0.05,
+                                    0.03,
+                                    0.08,
+                                    "relative",
+                                    Mark::judgement,
+                                    "edges, seams, a length tried on"};
+
 inline constexpr Constant plying_takes_up{
     "length that plying once more takes up", 0.07, 0.03, 0.12, "of each strand", Mark::judgement,
     "from the angle of a usual ply twist"};

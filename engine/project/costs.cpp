@@ -31,8 +31,14 @@ Sized mean_width(const PieceTemplate& piece) {
     return sized((o.width.si() * width_share(piece) + o.narrow.si() * narrow_share(piece)) / both);
 }
 
-Costed cost_knitted(const PieceTemplate& piece, const KnitCloth& cloth) {
-    Costed out{{}, cloth, {}, {}, {}, cloth.metres_per_area.spread};
+// Until its cloth was weighed, a piece may be as far from its plan as other people's pieces are.
+double piece_spread(const Template& article, const YarnProfile& yarn, const KnitCloth& cloth) {
+    const double apart = yarn.evidence.weighed.empty() ? article.apart.spread : double{own_piece};
+    return together(cloth.metres_per_area.spread, apart);
+}
+
+Costed cost_knitted(const PieceTemplate& piece, const KnitCloth& cloth, double spread) {
+    Costed out{{}, cloth, {}, {}, {}, spread};
     const double ours = piece.weft_ours();
     const auto divide = [&](int powers, double metres) {
         add(out.need, powers, ours * metres);
@@ -91,7 +97,8 @@ Costed cost(const Template& article, const PieceTemplate& piece, const YarnProfi
         const auto* fabric = article.own.knitted_named(piece.fabric);
         if (!fabric) fabric = fabrics.knitted_named(piece.fabric);
         if (!fabric) throw unknown();
-        return cost_knitted(piece, knit_cloth(yarn, *fabric, article.firmness, owned.needles));
+        const auto cloth = knit_cloth(yarn, *fabric, article.firmness, owned.needles);
+        return cost_knitted(piece, cloth, piece_spread(article, yarn, cloth));
     }
     const auto* weave = article.own.weave_named(piece.fabric);
     if (!weave) weave = fabrics.weave_named(piece.fabric);

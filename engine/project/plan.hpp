@@ -13,6 +13,7 @@
 
 #include "engine/cloth/equipment.hpp"
 #include "engine/project/template.hpp"
+#include "engine/yarn/colour.hpp"
 
 namespace gristwright {
 
@@ -63,6 +64,7 @@ struct OtherYarn {
     Length packed_diameter{};
     std::optional<Length> length{};  // what there is of it
     std::optional<double> hair{};    // share of it; not said: as this batch
+    std::vector<Colour> colours{};   // as Fibres has them; empty: not said
 };
 
 struct [[nodiscard]] Plan {

@@ -34,7 +34,7 @@ void count_stitches(double count, int repeat, PlanPiece& out) {
     out.edge_stitches = beyond;
 }
 
-void realise_knitted(const KnitCloth& cloth, PlanPiece& out) {
+void realise_knitted(const KnitCloth& cloth, double spread, PlanPiece& out) {
     const auto wanted = stitches_and_rows(out.outline, cloth.stitches, cloth.rows);
     count_stitches(wanted.stitches,
                    std::lcm(cloth.fabric->stitch_repeat, out.piece->counting.multiple), out);
@@ -44,7 +44,7 @@ void realise_knitted(const KnitCloth& cloth, PlanPiece& out) {
         out.outline.length = Length::from_si(out.rows / cloth.rows.si());
     }
     const auto one = cloth.metres_per_area.mid * area(out.outline);
-    out.metres = {(one + metres(joins_and_tails)) * out.piece->count, cloth.metres_per_area.spread};
+    out.metres = {(one + metres(joins_and_tails)) * out.piece->count, spread};
     out.ours = out.metres.mid * out.piece->weft_ours();
 }
 
@@ -79,7 +79,7 @@ PlanPiece realise(const Template& article, const Costed& costed, double s) {
     out.outline.width = grown(out.outline.width, width_share(*out.piece));
     out.outline.narrow = grown(out.outline.narrow, narrow_share(*out.piece));
     out.outline.length = grown(out.outline.length, length_share(*out.piece));
-    if (costed.knit) realise_knitted(*costed.knit, out);
+    if (costed.knit) realise_knitted(*costed.knit, costed.spread, out);
     if (costed.woven) realise_woven(article, *costed.woven, out);
     return out;
 }

@@ -9,6 +9,7 @@
 
 #include "engine/cloth/knitting.hpp"
 #include "engine/cloth/weaving.hpp"
+#include "engine/project/constants.hpp"
 #include "engine/project/counting.hpp"
 #include "engine/project/demand.hpp"
 #include "engine/project/shape.hpp"
@@ -69,6 +70,16 @@ struct Fabrics {
     const Weave* weave_named(std::string_view name) const;
 };
 
+// How far the pieces of one kind lie apart that people make, at one gauge and in one fabric: as one
+// standard deviation, relative. Lengths, ease, depth, edges, what a maker adds.
+// Data: catalog/tables/piece_ranges.csv.
+struct PieceRange {
+    std::string article;
+    double spread = constants::pieces_apart;
+    Mark mark = constants::pieces_apart.mark;
+    std::string source = std::string(constants::pieces_apart.source);
+};
+
 struct Template {
     std::string name;     // its file without .toml: "half-circle-shawl"
     std::string title;    // "Half-circle shawl"
@@ -100,6 +111,7 @@ struct Template {
     std::vector<PieceTemplate> pieces;  // at least one; the first is what a plan is about
     std::vector<std::string> worked;    // their names as they are worked: order.hpp
     std::array<Wish, asked_count> wishes{};
+    PieceRange apart;                        // from the tables, by its article
     std::shared_ptr<const Calling> calling;  // from the tables; nothing: no needs, not compared
     std::vector<std::string> steps;          // words with {piece.stitches} and the like
     std::vector<std::string> cautions;

@@ -29,9 +29,9 @@ KnitCloth cloth_of(const KnitFabric& fabric) {
 
 std::string weaves_with_chart(const std::string& chart) {
     return "name,sett,picks,shafts,take_up,most_in_hole,end_repeat,pick_repeat,"
-           "definition,loose_loops,mark,source,chart\n"
+           "definition,loose_loops,mark,source,chart,colours\n"
            "plain,,1,2,1,1,2,2,0,no,read,x," +
-           chart + "\n";
+           chart + ",\n";
 }
 
 }  // namespace

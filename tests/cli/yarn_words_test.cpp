@@ -27,7 +27,7 @@ TEST_CASE("figures of assumptions and hints are said with their units, imperial 
     CHECK(words(scale, metric) == "scale read to 0.1 g");
     CHECK(words(scale, imperial) == "scale read to 0.0035 oz");
     CHECK(words(Hint{Measurement::swatch, 0.12, 0.07, ""}) ==
-          "knit and wash a swatch, count a gauge: yarn needed within ±20 % becomes ±12 %");
+          "knit and wash a swatch, count a gauge: yarn for plain cloth within ±20 % becomes ±12 %");
     CHECK(words(Hint{Measurement::finer_scale, 0.02, 0, "D"}) ==
           "weigh on a finer scale: of D alone ±3.3 % comes from the scale");
 }
