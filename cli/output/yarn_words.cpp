@@ -1,4 +1,5 @@
 #include "cli/output/yarn_words.hpp"
+#include "engine/evidence/constants.hpp"
 
 #include <fmt/core.h>
 
