@@ -126,7 +126,7 @@ void offer(const Template& article, Role role, const YarnProfile& yarn, const Qu
     part.gained = worth(part.judged) - alone;
     const bool small =
         part.judged.plan.need.mid < part.judged.plan.have.mid * constants::worth_a_part;
-    if (!small && part.gained >= better_by && serves(part.judged.judgement.score) <= Serves::fairly)
+    if (!small && part.gained >= better_by && serves(calls_for(part.judged)) <= Serves::fairly)
         out.push_back(std::move(part));
 }
 
@@ -270,7 +270,7 @@ std::string better_in_part(const Ranked& alone, const Question& q, std::string_v
     }
     if (parts.empty()) return "";
     std::stable_sort(parts.begin(), parts.end(), [](const auto& a, const auto& b) {
-        return a.judged.judgement.score > b.judged.judgement.score;
+        return calls_for(a.judged) > calls_for(b.judged);
     });
     std::map<Role, std::size_t> said;
     Table table(

@@ -8,11 +8,13 @@
 
 #include "cli/exit_codes.hpp"
 #include "cli/other_cuts.hpp"
+#include "cli/out_file.hpp"
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/mind.hpp"
 #include "cli/output/next.hpp"
+#include "cli/output/split_picture.hpp"
 #include "cli/output/split_words.hpp"
 #include "cli/output/working.hpp"
 #include "cli/roles.hpp"
@@ -325,12 +327,15 @@ std::string split_json(const Split& s, const SplitAsked& asked, const Question& 
 }
 
 Answer run(const Arguments& arguments) {
+    if (arguments.has("out")) out_file(arguments);  // refused before the work
     auto q = ask(arguments, arguments.words.empty() ? "" : arguments.words[0]);
     const auto asked = asked_of(arguments, q);
     const auto s = split_for(asked, q);
     auto notes = joined(q.measured.notes, "\n");
     if (s.stopped)
         notes += std::string(notes.empty() ? "" : "\n") + "stopped: this is the best so far";
+    if (arguments.has("out") && s.found())
+        write_file(out_file(arguments), split_picture(s, asked, q).file());
     const int code = s.stopped ? interrupted : answered;
     if (q.json) return {split_json(s, asked, q), notes, code};
     return {split_text(s, asked, q, arguments) +
@@ -355,6 +360,7 @@ Command split_command() {
                  {{"certainty", "90",
                    "wished chance that an article's metres suffice, 50 to 99.9 %", false, "", "90"},
                   yarn_option},
+                 out_options("cuts.svg", "draw the skeins and cuts to this file as well"),
                  batch_options(),
                  answer_options()}),
             run,

@@ -196,8 +196,7 @@ std::string each_yarn(const Question& q, const std::vector<Question>& yarns, boo
     for (std::size_t y = 0; y < yarns.size(); ++y) {
         const auto& one = yarns[y];
         out += "\n" + heading(fmt::format("Yarn {}", y + 1)) + "\n" +
-               labelled(fmt::format("{}.", y + 1), yarn_of_several(q, y), 2) + "\n" +
-               grist_text(one, all) + loft_text(one);
+               wrapped(yarn_of_several(q, y), 2) + "\n" + grist_text(one, all) + loft_text(one);
         const auto next = behaviour_text(one);
         out += (next == behaves ? "\nIt behaves as the one before.\n" : next) + cloth_text(one);
         behaves = next;

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "catalog/text/characters.hpp"
+#include "cli/output/line_width.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -45,7 +46,7 @@ std::string padded(std::string text, std::size_t width) {
 }
 
 std::string wrapped(std::string_view text, std::size_t indent) {
-    return wrapped(text, indent, text_width());
+    return wrapped(text, indent, line_width());
 }
 
 std::string wrapped(std::string_view text, std::size_t indent, std::size_t width) {

@@ -155,7 +155,7 @@ std::string out_of_reach_lines(const std::vector<JudgedPlan>& plans, std::size_t
 std::vector<NotServed> by_reason(const std::vector<JudgedPlan>& plans, const YarnProfile& yarn) {
     std::vector<NotServed> out;
     for (const auto& judged : plans) {
-        // The need that decides, else the wish that costs most.
+        // What costs most, a need or a wish.
         const auto con = said_against(judged.judgement, judged.plan, yarn);
         const auto why = con.empty() ? "any ordinary yarn serves it better" : con.front();
         auto at = std::find_if(out.begin(), out.end(), [&](const auto& r) { return r.why == why; });

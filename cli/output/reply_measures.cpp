@@ -67,7 +67,7 @@ std::string unclear_size_sentence(const SuggestionAnswer& a, const Units& units)
             "The shoe size {} I cannot turn into a length: I took {} of foot, so "
             "measure first.",
             a.taken.shoe, units.size(a.size));
-    if (!a.taken.letters.empty() && a.article->fitted) {
+    if (!a.taken.letters.empty()) {
         const auto& said = a.taken.letters;
         return fmt::format("Size {} differs from maker to maker: I took {}, so measure first.",
                            said.starts_with("size ") ? said.substr(5) : said,

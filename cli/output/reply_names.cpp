@@ -17,13 +17,6 @@ std::string with_article(const std::string& noun) {
     return (vowel ? "an " : "a ") + noun;
 }
 
-bool comes_in_pairs(std::string_view kind) {
-    for (const std::string_view worn : {"mitts", "mittens", "gloves", "socks", "cuffs", "bootees",
-                                        "slippers", "warmers", "boots", "clogs", "stockings"})
-        if (kind.ends_with(worn)) return true;
-    return false;
-}
-
 // "3 hats", "2 pairs of mitts".
 std::string counted(int count, const std::string& craft, const std::string& kind) {
     const bool many = kind.back() == 's';
@@ -32,6 +25,13 @@ std::string counted(int count, const std::string& craft, const std::string& kind
 }
 
 }  // namespace
+
+bool comes_in_pairs(std::string_view kind) {
+    for (const std::string_view worn : {"mitts", "mittens", "gloves", "socks", "cuffs", "bootees",
+                                        "slippers", "warmers", "boots", "clogs", "stockings"})
+        if (kind.ends_with(worn)) return true;
+    return false;
+}
 
 std::string listed(const std::vector<std::string>& parts, std::string_view last) {
     std::string out;

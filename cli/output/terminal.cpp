@@ -6,10 +6,13 @@
 #include <algorithm>
 #include <cstdlib>
 
+#include "cli/output/line_width.hpp"
+
 namespace gristwright::cli {
 namespace {
 
 constexpr std::size_t usual_columns = 80, fewest_columns = 40, most_of_text = 99;
+constexpr std::size_t endless_columns = 1000;
 
 // 0 where the variable says nothing.
 std::size_t columns_said() {
@@ -63,6 +66,8 @@ const char* code(Dye dye) {
 std::size_t table_width() { return std::max(columns(), fewest_columns) - 1; }
 
 std::size_t text_width() { return std::min(table_width(), most_of_text); }
+
+std::size_t line_width() { return columns() < endless_columns ? text_width() : std::string::npos; }
 
 std::string dyed(std::string_view text, Dye dye) {
     static const bool colour = wants_colour();

@@ -166,10 +166,18 @@ class Joiner {
         return std::move(now_);
     }
 
+    // "28 sts and 36 rows to 4 in": the rows are over the same length.
+    void pass_rows() {
+        const std::size_t from = says("and") || says("&") || says(",") || says("x") ? 1 : 0;
+        const auto* rows = unit(from + 1);
+        if (figure(from) && rows && *rows == "row") use(from + 2);
+    }
+
     Item counted(const std::string& what) {
         use(1);
         auto& amount = *now_.amount;
         amount.of = Of::other;
+        if (what == "st") pass_rows();
         const auto over = take_over();
         if (!over) return std::move(now_);
         if (what == "st") {

@@ -117,6 +117,8 @@ const Phrase* Lexicon::find(const std::string& surface, const std::string& stems
     const auto found = by_stems_.find(stems);
     if (found == by_stems_.end()) return nullptr;
     const auto& phrase = *found->second;
+    // "you knitted" tells of the past, "could you knit" does not.
+    if (phrase.size > 1 && phrase.is(WordClass::remark)) return nullptr;
     const bool verb = ends_with(last, "ing") || ends_with(last, "ed") || ends_with(last, "y");
     return verb && only_a_noun(phrase) ? nullptr : &phrase;
 }

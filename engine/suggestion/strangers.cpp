@@ -42,6 +42,17 @@ constexpr std::string_view worn[] = {"hat",   "pullover", "cardigan", "vest",
                                      "scarf", "cowl",     "socks",    "mittens",
                                      "mitts", "gloves",   "shawl",    "slippers"};
 
+// "ironing board cover": what such a thing is for.
+bool describes(const Item& item) {
+    return (item.is(everyday) || item.unknown || item.is(material) || item.is(body)) &&
+           !item.is(filler) && !item.is(joiner) && !item.is(remark) && !item.is(craft) &&
+           !item.sign && !has(owned, item.text);
+}
+
+bool joins(const Item& item) {
+    return item.is(joiner) && (item.as(joiner) == "and" || item.as(joiner) == "or");
+}
+
 bool is_a_part(const Item& item) { return item.live(part) && !item.is(article); }
 
 class Strangers {
@@ -58,7 +69,11 @@ class Strangers {
         const bool named = std::any_of(items_.begin(), items_.end(),
                                        [](const Item& i) { return i.live(article) || i.stranger; });
         for (std::size_t i = 0; i < items_.size(); ++i) {
-            if (is_a_part(items_[i]) && i > 0 && same_clause(i - 1, i) && is_a_thing(items_[i - 1]))
+            const bool compound =
+                is_a_part(items_[i]) && i > 0 && same_clause(i - 1, i) && describes(items_[i - 1]);
+            const bool of_a_thing =
+                is_a_part(items_[i]) && i > 0 && same_clause(i - 1, i) && is_a_thing(items_[i - 1]);
+            if ((compound && !named) || of_a_thing)
                 alone(i);
             else if (is_a_thing(items_[i]) && (named ? is_listed(i) : may_be_made(i)))
                 alone(i);
@@ -153,19 +168,15 @@ class Strangers {
         const auto& before = items_[at - 2];
         const bool one =
             items_[at - 1].text == "a" || items_[at - 1].text == "an" || items_[at - 1].amount;
-        return one && before.is(joiner) &&
-               (before.as(joiner) == "and" || before.as(joiner) == "or");
+        return one && joins(before);
     }
 
     void alone(std::size_t at) {
         auto said = items_[at].said;
-        const auto describes = [](const Item& i) {
-            return (i.is(everyday) || i.unknown || i.is(material)) && !i.is(filler) &&
-                   !i.is(joiner) && !i.is(remark) && !has(owned, i.text);
-        };
         for (auto i = at; i-- > 0 && same_clause(i, at) && describes(items_[i]);) {
             said = items_[i].said + " " + said;
             items_[i].unknown = false;
+            items_[i].idle = true;
         }
         become(at, said);
     }

@@ -106,7 +106,7 @@ class Things {
                (items_[i - 1].text == "a" || items_[i - 1].text == "an" ||
                 items_[i - 1].is(craft) || items_[i - 1].is(number) || items_[i - 1].is(fabric) ||
                 items_[i - 1].is(material) || items_[i - 1].is(filler) || items_[i - 1].is(body) ||
-                items_[i - 1].is(everyday));
+                items_[i - 1].is(person) || items_[i - 1].is(everyday));
     }
 
     void add(std::size_t place) {
@@ -150,6 +150,7 @@ class Things {
                 to->form = means == "?" ? items_[i].text : means;
         }
         for (const auto i : dropped_) {
+            if (!items_[i].is(article)) continue;
             const auto sense = article_sense(items_[i].as(article), items_[i].text);
             if (auto* to = nearest_thing(i); to && to->form.empty()) to->form = sense.form;
         }
@@ -204,7 +205,7 @@ class Things {
     // "hats for the twins": one each.
     void take_twins() {
         for (std::size_t i = 0; i < items_.size(); ++i)
-            if (items_[i].text.find("twins") != std::string::npos)
+            if (items_[i].is(person) && items_[i].text.find("twin") != std::string::npos)
                 if (auto* to = last_before(i); to && to->plural && to->count == 1) to->count = 2;
     }
 

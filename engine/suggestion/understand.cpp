@@ -15,6 +15,33 @@ bool chats(const std::vector<Item>& items) {
     return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.is(remark); });
 }
 
+constexpr std::string_view of_talk[] = {
+    "i",     "you",   "we",     "they", "he",   "she",   "it",     "is",     "was",   "are",
+    "were",  "do",    "did",    "does", "has",  "have",  "had",    "your",   "that",  "this",
+    "when",  "where", "what",   "why",  "who",  "see",   "saw",    "so",     "very",  "too",
+    "there", "here",  "am",     "im",   "i'm",  "it's",  "that's", "you're", "yes",   "no",
+    "not",   "never", "always", "just", "now",  "all",   "look",   "looks",  "stop",  "go",
+    "going", "come",  "first",  "day",  "back", "sound", "still",  "again",  "today", "from",
+    "good",  "great", "same",   "yet",  "ok",   "okay"};
+
+// "A peplum", "tie for my dad's birthday": a few words that are no talk name what somebody would
+// like, though no table has it.
+bool names_in_short(const std::vector<Item>& items) {
+    constexpr std::size_t most = 8;
+    if (items.size() > most || items.empty()) return false;
+    const auto& begins = items[0].text;
+    if (begins == "the" || begins == "my" || begins == "put") return false;
+    const auto names = [](const Item& i) {
+        return i.is(part) || (i.is(everyday) && !i.is(filler) && !i.is(idiom));
+    };
+    return std::any_of(items.begin(), items.end(), names) &&
+           std::none_of(items.begin(), items.end(), [](const Item& i) {
+               const auto first = std::string_view(i.text).substr(0, i.text.find(' '));
+               return i.idle || i.asks || i.is(remark) || i.is(idiom) ||
+                      std::find(std::begin(of_talk), std::end(of_talk), first) != std::end(of_talk);
+           });
+}
+
 // "Something small", "a gift for my mother": an idea, though it names nothing.
 bool speaks_of_something(const std::vector<Item>& items) {
     return std::any_of(items.begin(), items.end(), [](const Item& i) {
@@ -31,7 +58,7 @@ bool is_an_idea(const std::vector<Item>& items, const Taken& taken) {
     if (!taken.topics.empty() || !taken.ruled_out.empty()) return true;
     if (taken.role != YarnRole::unsaid && taken.role != YarnRole::all) return true;
     if (chats(items)) return false;
-    if (speaks_of_something(items)) return true;
+    if (speaks_of_something(items) || names_in_short(items)) return true;
     if (taken.craft || (taken.wearer != Wearer::unsaid && taken.asks)) return true;
     return items.empty();
 }

@@ -234,6 +234,18 @@ class Words {
         return item.capital && !shouts && !begins;
     }
 
+    // "A balaclava or buff", "a hat and a swoncho".
+    bool is_listed(std::size_t at) const {
+        const bool ends = at + 1 == items_.size() || items_[at + 1].clause != items_[at].clause ||
+                          items_[at + 1].sign || items_[at + 1].text == "for";
+        if (at < 2 || !ends || is_a_name(at)) return false;
+        const bool one = items_[at - 1].text == "a" || items_[at - 1].text == "an";
+        const auto joined = at - (one ? 2 : 1);
+        const auto& joins = items_[joined];
+        return joined > 0 && joins.is(joiner) && items_[joined - 1].is(article) &&
+               (joins.as(joiner) == "and" || joins.as(joiner) == "or");
+    }
+
     // A word in no table counts when it stands right before an article, or when none was named.
     void take_unknown() {
         for (std::size_t i = 0; i < items_.size(); ++i) {
@@ -241,7 +253,7 @@ class Words {
             if (!item.unknown || item.idle) continue;
             const bool beside =
                 i + 1 < items_.size() && items_[i + 1].live(article) && !is_a_name(i);
-            if (beside || (out_.wanted.empty() && !is_a_name(i)))
+            if (beside || is_listed(i) || (out_.wanted.empty() && !is_a_name(i)))
                 out_.not_known.push_back({item.said, {}, false, {}});
         }
     }

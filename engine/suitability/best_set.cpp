@@ -52,6 +52,7 @@ class Search {
     }
 
     BestSet run() {
+        for (const auto& c : from_) outdo(c);
         go(0, {}, 0);
         std::stable_sort(best_.members.begin(), best_.members.end(),
                          [](const auto& a, const auto& b) { return a.need > b.need; });
@@ -69,6 +70,15 @@ class Search {
     bool reaches(const Used& used) const {
         return used.need <= room_ &&
                used.need * std::exp(quantile_ * margin(used)) <= have_.mid.si();
+    }
+
+    // One large piece before crumbs: a set is worth more than any article by itself.
+    void outdo(const Candidate& c) {
+        for (const auto& member : c.sizes) {
+            const double need = member.need.si();
+            if (reaches({need, need * c.plan->need.spread}))
+                best_.worth = std::max(best_.worth, need * c.score - price_);
+        }
     }
 
     void go(std::size_t next, const Used& used, double worth) {

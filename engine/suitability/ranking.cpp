@@ -30,15 +30,6 @@ bool is_pieced(const Template& article) {
                        [](const auto& piece) { return piece.count >= many_pieces; });
 }
 
-// How well it is served, as far as such a thing is what handspun is spun for.
-double calls_for(const JudgedPlan& j) {
-    const auto& article = *j.plan.article;
-    double way = article.calling ? article.calling->place : 1;
-    if (is_pieced(article)) way *= pieced_calls;
-    if (j.plan.second_yarn > Length{}) way *= another_calls;
-    return way * j.judgement.score;
-}
-
 double calling(const JudgedPlan& j) {
     const double used = std::min(1.0, share_used(j.plan) / well_used);
     return calls_for(j) * (1 - use_weight + use_weight * used);
@@ -85,11 +76,19 @@ std::optional<JudgedPlan> copied(const JudgedPlan* plan) {
 BestSet set_from(std::initializer_list<const std::vector<JudgedPlan>*> parts) {
     std::vector<Judged> plans;
     for (const auto* part : parts)
-        for (const auto& judged : *part) plans.push_back({&judged.plan, judged.judgement.score});
+        for (const auto& judged : *part) plans.push_back({&judged.plan, calls_for(judged)});
     return best_set(plans);
 }
 
 }  // namespace
+
+double calls_for(const JudgedPlan& j) {
+    const auto& article = *j.plan.article;
+    double way = article.calling ? article.calling->place : 1;
+    if (is_pieced(article)) way *= pieced_calls;
+    if (j.plan.second_yarn > Length{}) way *= another_calls;
+    return way * j.judgement.score;
+}
 
 JudgedPlan judged_plan(const Template& article, const YarnProfile& yarn, const Fabrics& fabrics,
                        const Equipment& owned, const Request& request) {

@@ -29,6 +29,10 @@ struct Ranked {
     std::vector<JudgedPlan> unfit;     // serves poorly or not: wasted on it, or a need unmet
 };
 
+// How well it is served, as far as such a thing is what handspun is spun for and can be begun with
+// what is there.
+double calls_for(const JudgedPlan& judged);
+
 // Of the plans that serve, those come first that the yarn serves best and that use it: an article
 // that leaves most of a batch unused is not what the batch is for.
 Ranked sorted_out(std::vector<JudgedPlan> plans);

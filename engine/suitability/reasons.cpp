@@ -1,6 +1,7 @@
 #include "engine/suitability/reasons.hpp"
 
 #include <algorithm>
+#include <utility>
 
 #include "engine/project/by_cloth.hpp"
 #include "engine/suitability/constants.hpp"
@@ -81,12 +82,16 @@ bool too_open(const PlanPiece& piece) {
 }
 
 std::vector<Objection> against(const Judgement& judged, const Plan& plan, const YarnProfile& yarn) {
-    std::vector<Objection> out;
+    std::vector<std::pair<double, Objection>> dear;
     for (const auto& need : judged.unmet)
-        if (need.cost >= 1) out.push_back({need.demand, {}});
+        if (need.cost >= 1) dear.push_back({need.cost, {need.demand, {}}});
     for (const auto name : ordered(judged, costs_more))
         if (lacks(name, judged) && !said_by_need(name, judged) && !said_only_by_need(name, plan))
-            out.push_back({nullptr, name});
+            dear.push_back({judged.factor(name).cost, {nullptr, name}});
+    std::stable_sort(dear.begin(), dear.end(),
+                     [](const auto& a, const auto& b) { return a.first > b.first; });
+    std::vector<Objection> out;
+    for (auto& [cost, objection] : dear) out.push_back(std::move(objection));
     if (yarn.agreement.answer == SameYarn::differ) out.emplace_back();
     return out;
 }

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <map>
 
+#include "catalog/text/file.hpp"
 #include "cli/other_cuts.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/split_picture.hpp"
@@ -329,4 +330,24 @@ TEST_CASE("a split is drawn inside its picture, a letter and a notch for each cu
         CHECK(drawn.count("notch") == notches);
         CHECK(drawn.count("cut") == notches);
     }
+}
+
+TEST_CASE("split draws the skeins and cuts beside its words, as picture split draws them") {
+    const asked::Folder folder;
+    const auto file = folder.file("cuts.svg"), other = folder.file("other.svg");
+    const Typed typed{asked::example("heron.toml"), "--main", "watch-cap", "--sample", "knitted"};
+    const auto with = [&](Typed words, const std::string& out) {
+        words.insert(words.end(), {"--out", out});
+        return words;
+    };
+    const auto& command = command_named("split");
+    const auto plain = command.run(parse(command, typed)).text;
+    CHECK(holds(plain, "Cut list"));
+    CHECK(command.run(parse(command, with(typed, file))).text == plain);
+    const auto& picture = command_named("picture");
+    auto words = with(typed, other);
+    words.insert(words.begin(), "split");
+    CHECK(picture.run(parse(picture, words)).exit_code == 0);
+    CHECK(catalog::read_file(file) == catalog::read_file(other));
+    CHECK_THROWS_AS(command.run(parse(command, with(typed, file))), catalog::StorageFailed);
 }

@@ -48,6 +48,25 @@ TEST_CASE("a terminal is as wide as it says, text no wider than can be read") {
     }
 }
 
+TEST_CASE("to a page, which says it has a thousand columns, no line of running text is broken") {
+    const auto of_80 = said("plan", {"triangle-shawl", asked::example("heron.toml")});
+    const Columns set("1000");
+    const auto whole = said("plan", {"triangle-shawl", asked::example("heron.toml")});
+    const auto one_line = [](std::string text) {
+        text.erase(std::unique(text.begin(), text.end(),
+                               [](char a, char b) { return a == ' ' && b == ' '; }),
+                   text.end());
+        return text;
+    };
+    CHECK(asked::lines(whole).size() < asked::lines(of_80).size());
+    for (const auto& line : asked::lines(whole))
+        if (line.find(". ") == 3) CHECK(line.back() == '.');  // a step ends in its own line
+    auto joined_80 = of_80, joined_whole = whole;
+    std::replace(joined_80.begin(), joined_80.end(), '\n', ' ');
+    std::replace(joined_whole.begin(), joined_whole.end(), '\n', ' ');
+    CHECK(one_line(joined_80) == one_line(joined_whole));
+}
+
 TEST_CASE("makes and answer fit the terminal, and a wide one gets title, range and name") {
     const auto heron = asked::example("heron.toml");
     const std::pair<std::string, Typed> commands[] = {

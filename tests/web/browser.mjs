@@ -65,7 +65,7 @@ export async function says(page, id, words) {
 // Types in place of what stands in a field, as a hand would.
 export async function typed(page, selector, words) {
   await page.$eval(selector, input => { input.focus(); input.select?.(); });
-  await page.keyboard.type(words);
+  await (words ? page.keyboard.type(words) : page.keyboard.press("Backspace"));
 }
 
 // The drawn answer is whole and belongs to what is asked.

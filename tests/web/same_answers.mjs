@@ -19,7 +19,7 @@ const words = line => [...line.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, pla
 
 function native(args) {
   cpSync(examples, desk, { recursive: true });
-  const done = spawnSync(program, args, { cwd: desk, env: { PATH: "/usr/bin:/bin", HOME: home, NO_COLOR: "1", LANG: "C.UTF-8" }, encoding: "utf8", maxBuffer: 1e8 });
+  const done = spawnSync(program, args, { cwd: desk, env: { PATH: "/usr/bin:/bin", HOME: home, NO_COLOR: "1", COLUMNS: "9999", LANG: "C.UTF-8" }, encoding: "utf8", maxBuffer: 1e8 });
   const written = Object.fromEntries(readdirSync(desk).filter(each => !(each in files)).map(each => [each, readFileSync(join(desk, each), "utf8")]));
   rmSync(desk, { recursive: true });
   return { code: done.status, out: done.stdout, err: done.stderr, files: written };

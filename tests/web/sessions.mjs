@@ -17,7 +17,7 @@ globalThis.self = { postMessage() {} };
 globalThis.wasm = readFileSync(join(programs, "gristwright.wasm"));
 for (const script of [join(programs, "gristwright.js"), join(pages, "asking.js")])
   vm.runInThisContext(readFileSync(script, "utf8"));
-await vm.runInThisContext("begun(wasm)");
+await vm.runInThisContext('begun(wasm, "80")');
 const program = vm.runInThisContext("program");
 const FS = program.FS, home = vm.runInThisContext("home");
 

@@ -1,22 +1,22 @@
 // The page worked in as a spinner would, in a real browser, from disk.
 // usage: work.mjs BUILD PAGE.html chromium|firefox        PAGE.html as cli/web/build writes it
 import assert from "node:assert/strict";
-import { existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { pathToFileURL } from "node:url";
+import { dirname, join } from "node:path";
+import { fileURLToPath, pathToFileURL } from "node:url";
 import { browserOpened, drawn, overflowing, packages, pageOpened, press, said, savedText, says, typed, until } from "./browser.mjs";
 
 const [build, file, name] = process.argv.slice(2);
 if (!existsSync(file)) { console.log("NOT RUN: there is no " + file); process.exit(77); }
 const { puppeteer, axe } = await packages(build);
 const folder = mkdtempSync(join(tmpdir(), "worked-")), profile = join(folder, "profile"), seen = [];
-const url = pathToFileURL(file).href;
+const url = pathToFileURL(file).href, root = join(dirname(fileURLToPath(import.meta.url)), "../..");
 let browser = await browserOpened(puppeteer, name, profile), page;
 
 const steps = [];
 const step = (words, work) => steps.push([words, work]);
-const cell = (row, column) => `#rows tbody tr:not(.wrong):nth-of-type(${row}) [data-column=${column}]`;
+const cell = (row, column) => `#rows tbody:nth-of-type(${row}) [data-column=${column}]`;
 const rowsIn = () => page.$$eval("#rows [data-column=length]", cells => cells.map(one => one.value).filter(Boolean));
 
 step("by keyboard alone two skeins are typed, and the answer comes", async () => {
@@ -38,7 +38,7 @@ step("cells of a spreadsheet are pasted", async () => {
     Object.defineProperty(event, "clipboardData", { value: clipboardData });
     input.dispatchEvent(event);
   });
-  await until(page, () => document.querySelectorAll("#rows tbody tr").length === 5);
+  await until(page, () => document.querySelectorAll("#rows tbody").length === 5);
   assert.deepEqual(await rowsIn(), ["139m", "163m", "155 m", "78 m"]);
   for (const [id, words] of [["preparation", "carded"], ["draw", "short"], ["plies", "3"], ["wraps", "13wpi"]]) await typed(page, "#" + id, words);
   await drawn(page, "three-ply");
@@ -59,9 +59,9 @@ step("two wrong measures are marked at their cells, with what would be right; me
 });
 
 step("which skeins, how sure, what is put by, which craft: the answer follows", async () => {
-  await press(page, "#rows tbody tr:nth-of-type(4) .in");
+  await press(page, "#rows tbody:nth-of-type(4) .in");
   await drawn(page, "457 m");
-  await press(page, "#rows tbody tr:nth-of-type(4) .in");
+  await press(page, "#rows tbody:nth-of-type(4) .in");
   await drawn(page, "535 m");
   const before = await said(page, "quick");
   await page.$eval("#certainty", range => { range.value = "99"; range.dispatchEvent(new Event("input", { bubbles: true })); });
@@ -101,6 +101,10 @@ step("an article is planned; a wrong size is marked; the sheet is there", async 
   assert.match(await said(page, "plan-drawn"), /Mind/);
   await typed(page, "#size", "90");
   await until(page, () => document.getElementById("size").getAttribute("aria-invalid"));
+  await typed(page, "#size", "");
+  await typed(page, "#for", "my brother");
+  await until(page, () => document.getElementById("for").getAttribute("aria-invalid"));
+  await typed(page, "#for", "");
   await typed(page, "#size", "30cm");
   await says(page, "plan-said", "suitability");
   await until(page, () => document.getElementById("sheet").shadowRoot.textContent.includes("30 cm"));
@@ -118,7 +122,7 @@ step("what is wanted is split; no skein gives more than it has", async () => {
   assert.ok(await page.evaluate(() => Boolean(document.getElementById("split-bars").shadowRoot.querySelector("svg"))));
 });
 
-step("an article is dragged into the basket; a long split can be stopped, and the page answers meanwhile", async () => {
+step("an article is dragged into the basket; a split that is stopped keeps the best so far, and the page answers meanwhile", async () => {
   const wanted = await page.$$eval("#wanted li", items => items.length);
   await page.$eval("#basket", basket => {
     const dataTransfer = new DataTransfer(), event = new Event("drop", { bubbles: true, cancelable: true });
@@ -127,15 +131,21 @@ step("an article is dragged into the basket; a long split can be stopped, and th
     basket.dispatchEvent(event);
   });
   assert.equal(await page.$$eval("#wanted li", items => items.length), wanted + 1);
-  await page.evaluate(() => new Promise(pressed => {  // at once: on a quick machine the split is soon done
-    const stop = document.getElementById("split-stop");
-    const shown = () => { if (!stop.hidden) { watch.disconnect(); stop.click(); pressed(); } };
-    const watch = new MutationObserver(shown);
-    watch.observe(stop, { attributes: true });
+  // At once: on a quick machine the split is soon done.
+  const stoppedWhen = words => page.evaluate(words => new Promise(pressed => {
+    const told = document.getElementById("split-said");
+    const look = () => { if (told.textContent.startsWith(words)) { watch.disconnect(); document.getElementById("split-stop").click(); pressed(); } };
+    const watch = new MutationObserver(look);
+    watch.observe(told, { childList: true, characterData: true, subtree: true });
     document.getElementById("split-do").click();
-    shown();
-  }));
-  await says(page, "split-said", "Stopped.");
+    look();
+  }), words);
+  await stoppedWhen("Looking");
+  await says(page, "split-said", "Stopped before anything was found.");
+  await stoppedWhen("A first split");
+  await says(page, "split-said", "Stopped. This is the best so far.");
+  assert.match(await said(page, "split-words"), /Fingerless|Watch cap/);
+  assert.equal(await page.$eval("#split-stop", button => button.hidden), true);
   await typed(page, "#wraps", "14wpi");
   await drawn(page, "535 m");
   await typed(page, "#wraps", "13wpi");
@@ -172,6 +182,62 @@ step("the batch is kept, a swatch counted, the project begun and weighed", async
   await typed(page, "#ball", "120g");
   await press(page, "#weigh button");
   await says(page, "weigh-said", "the work takes");
+});
+
+step("a woven project is begun in its place, and weighed by its length", async () => {
+  await typed(page, "#article", "woven scarf");
+  await typed(page, "#size", "");
+  await until(page, () => document.getElementById("sheet").shadowRoot?.textContent.includes("Plain woven scarf"));
+  await press(page, "#begin");
+  await says(page, "weigh-said", "Begun: Plain woven scarf");
+  assert.match(await said(page, "row-label"), /Woven so far/);
+  for (const [place, ball, words] of [["0cm", "60g", "of weft are left"], ["30cm", "50g", "of what was planned"]]) {
+    await typed(page, "#row", place);
+    await typed(page, "#ball", ball);
+    await press(page, "#weigh button");
+    await says(page, "weigh-said", words);
+  }
+});
+
+step("an article of one's own is brought in as a file, planned, and taken away", async () => {
+  const own = readFileSync(join(root, "docs/templates.md"), "utf8").match(/```toml\n([^]*?)```/)[1].replace("Half-circle shawl", "Moon shawl");
+  const path = join(folder, "moon-shawl.toml");
+  writeFileSync(path, own.replace("stocking stitch", "stocking stich"));
+  await (await page.$("#open")).uploadFile(path);
+  await says(page, "opened-said", "did you mean 'stocking stitch'");
+  writeFileSync(path, own);
+  await (await page.$("#open")).uploadFile(path);
+  await says(page, "opened-said", "among the articles now");
+  await typed(page, "#article", "Moon shawl");
+  await says(page, "plan-said", "Moon shawl");
+  await says(page, "own-articles", "Moon shawl");
+  await press(page, "#own-articles button");
+  await until(page, () => document.getElementById("own-articles").hidden);
+});
+
+step("a plan that does not reach says what to spin more; without a yarn, what to spin", async () => {
+  await typed(page, "#article", "Triangle shawl");
+  await typed(page, "#size", "190cm");
+  await says(page, "more", "with 10 % lost on the way");
+  const other = await pageOpened(browser, url, seen);
+  await other.evaluate(() => emptied());
+  await typed(other, "#article", "Plain socks");
+  await says(other, "spun-drawn", "singles of");
+  await other.close();
+});
+
+step("skeins that are not alike say so in their own lines, by keyboard", async () => {
+  const own = "#rows tbody:nth-of-type(4) [data-own=wraps]";
+  await page.focus("#unlike");
+  await page.keyboard.press(" ");
+  await typed(page, own, "lots");
+  await page.focus("#name");
+  await until(page, own => document.querySelector(own).getAttribute("aria-invalid"), own);
+  await typed(page, own, "18wpi");
+  await until(page, () => !document.getElementById("which").closest("label").hidden);
+  await typed(page, own, "");
+  await until(page, () => document.getElementById("which").closest("label").hidden);
+  await drawn(page, "535 m");
 });
 
 step("nothing reaches beyond the window at 320 pixels", async () => {
@@ -247,7 +313,7 @@ step("undo takes the last one back", async () => {
   await until(page, () => !document.getElementById("batches").textContent.includes("Tarn"));
 });
 
-step("the saved page opens with its batch, names inert, and takes the saved notebook in", async () => {
+step("the saved page opens with its batch, names inert; what is changed on it stays with it alone", async () => {
   await page.close();
   page = await pageOpened(browser, pathToFileURL(worked).href, seen);
   await drawn(page, "535 m");
@@ -256,7 +322,17 @@ step("the saved page opens with its batch, names inert, and takes the saved note
   await (await page.$("#import")).uploadFile(notebook);
   await until(page, () => document.getElementById("notebook-said").textContent);
   assert.doesNotMatch(await said(page, "old"), /wrong/);
+  await typed(page, cell(1, "length"), "141m");
   await (await page.$("#open")).uploadFile(worked);
+  await until(page, cell => document.querySelector(cell).value === "139m", cell(1, "length"));
+  await typed(page, cell(1, "length"), "140m");
+  await until(page, () => !document.getElementById("as-came").hidden);
+  await page.reload();
+  await drawn(page, "536 m");
+  const other = await pageOpened(browser, url, seen);
+  assert.doesNotMatch((await other.evaluate(() => batchWritten(new Set(), true).text)), /140m/);
+  await other.close();
+  await press(page, "#as-came");
   await drawn(page, "535 m");
 });
 

@@ -38,6 +38,7 @@ function heard(words) {
 // Called after every change of the table or of the wishes.
 function changed() {
   $("sure-said").textContent = $("certainty").value + "\u00a0%";
+  $("certainty").setAttribute("aria-valuetext", $("certainty").value + " %");
   $("title").textContent = $("name").value.trim() || "What can your yarn make?";
   $("examples").hidden = !tableRows().every(blank);
   keptShown();
@@ -56,7 +57,10 @@ async function quickAsked(fresh) {
   severalShown(out.replace(/\n/g, " "));
   say("skeins-said", flowing(complaint(err)));
   const key = JSON.stringify([batch.words, batch.files, wishes(), $("craft").value, $("beside").value, kept.revision]);
-  if (key === asked) return say("quick", answered);
+  if (key === asked) {  // what was asked in between is not wanted any more
+    later("drawn", 0, () => $("drawn").setAttribute("aria-busy", "false"));
+    return say("quick", answered);
+  }
   say("quick", flowing(out.split("\n\n")[0]));
   $("drawn").setAttribute("aria-busy", "true");
   later("drawn", 200, still => drawnAsked(still, batch, key));
@@ -112,7 +116,7 @@ details > summary { font-weight: 600; } details > section { margin-top: 0; } det
 .lineup { flex-wrap: nowrap !important; overflow-x: auto; padding: .3rem 0 .8rem !important; } .lineup li { flex: none; } .lineup li:first-child { position: sticky; left: 0; background: var(--paper); }
 button { font: inherit; font-size: .9rem; color: inherit; background: none; border: 1px solid currentcolor; border-radius: 2px; padding: .15rem .6rem; margin: .2rem .4rem .2rem 0; cursor: pointer; min-height: 1.9rem; }
 button:hover, button:focus-visible { background: var(--tint); } [draggable] { cursor: grab; }
-@media print { .lineup { flex-wrap: wrap !important; overflow: visible; } button { display: none; } }`;
+@media print { details:not([open]) { display: none; } summary { break-after: avoid; } .lineup { flex-wrap: wrap !important; overflow: visible; } button { display: none; } }`;
 
 // The page of the program on this sheet: its own head goes, what is long is folded, and articles can be taken.
 function arranged(drawn, craft) {
@@ -121,7 +125,7 @@ function arranged(drawn, craft) {
   const two = drawn.getElementById("two")?.closest("section");
   if (two) drawn.querySelector("main").prepend(two);
   if (craft) drawn.querySelectorAll(".plan, .made tbody tr").forEach(one => { if (one.querySelector(".craft")?.textContent !== craft) one.remove(); });
-  for (const id of ["both", "kept", "yarn", "mind", "ground"]) folded(drawn, drawn.getElementById(id)?.closest("section"), drawn.getElementById(id));
+  for (const id of ["both", "kept", "yarn", "mind", "ground"]) folded(drawn, drawn.getElementById(id)?.closest("section"), drawn.getElementById(id), id);
   drawn.querySelectorAll(".made").forEach(table => { if (!table.closest("details")) folded(drawn, table, table.caption.textContent); });
   drawn.querySelectorAll(".plan h3, .made tbody th").forEach(head => {
     const title = head.firstChild.textContent.trim(), article = articles.find(one => one.title === title);
@@ -137,31 +141,51 @@ function arranged(drawn, craft) {
   });
 }
 
-function folded(drawn, part, title) {
+function folded(drawn, part, title, id = "") {
   if (!part) return;
   const fold = drawn.createElement("details"), summary = drawn.createElement("summary");
+  fold.dataset.of = id;
   part.before(fold);
   summary.append(title);
   fold.append(summary, part);
 }
 
-// An article by its name or its title.
+// An article by its title or its name, with blanks or hyphens.
 const articleNamed = words => {
   const wished = words.trim().toLowerCase();
-  return articles.find(one => one.name === wished || one.title.toLowerCase() === wished);
+  return articles.find(one => one.title.toLowerCase() === wished || one.name === wished.replace(/ +/g, "-"));
 };
+
+// What the program says of a name that it does not know.
+const nameless = async words => plain(complaint((await ask(["templates", "show", words.trim()])).err)) || `Which of the articles is '${words.trim()}'? The list at the field has them.`;
 
 async function articlesListed() {
   const {out} = await ask(["templates", "--json"]);
   articles = JSON.parse(out).templates;
   $("articles").replaceChildren(...articles.map(one => made("option", {value: one.title, label: one.craft})));
+}
+
+// The choices that the program's tables have.
+async function choicesListed() {
   $("beside").closest("label").hidden = !(await ask(["page", "--help"])).out.includes("--would-be");
   const names = (topic, pattern) => ask(["help", topic]).then(({out: words}) => [...words.matchAll(pattern)].map(found => made("option", {value: found[1].trim()})));
   $("fibres").replaceChildren(...await names("fibres", /^ {2}(\S.*?) +(?:[\d.]+ to [\d.]+ micron|fineness not stated)$/gm));
   $("fabrics").replaceChildren(...await names("fabrics", /^ {2}(\S.*?) {2,}x \d/gm));
 }
 
+// On paper nothing can be unfolded: what one must mind and what the yarn is lie open there.
+function unfoldedForPaper(printing) {
+  $("drawn").shadowRoot?.querySelectorAll("[data-of=mind], [data-of=yarn]").forEach(fold => {
+    if (printing && !fold.open) fold.dataset.shut = "yes";
+    if (printing || fold.dataset.shut) fold.open = printing;
+    if (!printing) delete fold.dataset.shut;
+  });
+}
+
 function answerReady() {
+  addEventListener("beforeprint", () => unfoldedForPaper(true));
+  addEventListener("afterprint", () => unfoldedForPaper(false));
+
   $("asked").addEventListener("input", changed);
   $("asked").addEventListener("submit", event => event.preventDefault());
 }

@@ -1,12 +1,13 @@
 "use strict";
 // Questions to the program, which runs in workers: one hand for what is quick (and for the notebook), one for
-// what takes longer. A hand answers one question at a time; a hand that is stopped is thrown away and begun anew.
-const notebookPath = "/home/spinner/.local/share/gristwright/notebook.sqlite";
+// what takes longer. A hand answers one question at a time; long work that may be stopped gets a hand of its own.
+const shelf = "/home/spinner/.local/share/gristwright/", notebookPath = shelf + "notebook.sqlite";
 
 class Stopped extends Error {}
 
 class Hand {
-  constructor(source, wasm) { Object.assign(this, {source, wasm, home: null, number: 0}); this.begin(); }
+  // `shelved` is what lies on the program's shelf: the notebook and own templates, by their paths.
+  constructor(source, wasm, shelved = new Map()) { Object.assign(this, {source, wasm, shelved, number: 0}); this.begin(); }
 
   begin() {
     this.waiting = new Map();
@@ -14,6 +15,7 @@ class Hand {
     this.worker.onmessage = ({data}) => this.answered(data);
     this.worker.onerror = event => this.fallen(event.message || "the program could not be started");
     this.worker.postMessage({wasm: this.wasm});
+    for (const [path, bytes] of this.shelved) this.write(path, bytes).catch(() => {});
   }
 
   send(what, progress) {
@@ -29,7 +31,11 @@ class Hand {
     if (!question) return;
     if ("progress" in data) return void question.progress?.(data.progress);
     this.waiting.delete(data.id);
-    if (data.broken) { this.stop(new Error(data.broken)); question.failed(new Error(data.broken)); }
+    if (data.broken) {  // the next question finds a new worker with the same shelf
+      question.failed(new Error(data.broken));
+      this.end(new Error(data.broken));
+      this.begin();
+    }
     else question.done(data);
   }
 
@@ -38,17 +44,16 @@ class Hand {
     this.waiting.clear();
   }
 
-  // Everything that waits ends; the next question finds a new worker with the same notebook.
-  stop(why = new Stopped("stopped")) {
+  // Everything that waits ends.
+  end(why = new Stopped("stopped")) {
     this.worker.terminate();
     for (const {failed} of this.waiting.values()) failed(why);
-    this.begin();
-    this.write(notebookPath, this.home);
+    this.waiting.clear();
   }
 
   ask(args, files = {}, progress) { return this.send({args, files}, progress); }
   async read(path) { return (await this.send({read: path})).bytes; }
-  async write(path, bytes) { if (path === notebookPath) this.home = bytes; await this.send({write: path, bytes}); }
+  async write(path, bytes) { if (path.startsWith(shelf)) this.shelved.set(path, bytes); await this.send({write: path, bytes}); }
 }
 
 // The program out of the page: gzip inside base64.
@@ -67,6 +72,9 @@ async function handsBegun() {
   quick = new Hand(source, wasm);
   long = new Hand(source, wasm);
 }
+
+// For work that is stopped by throwing the hand away.
+const spareHand = () => new Hand(long.source, long.wasm, new Map(quick.shelved));
 
 const ask = (args, files, progress) => quick.ask(args, files, progress);
 

@@ -67,8 +67,9 @@ function put(path, bytes) {
   else if (program.FS.analyzePath(path).exists) program.FS.unlink(path);
 }
 
-async function begun(wasm) {
-  const set = module => Object.assign(module.ENV, {HOME: home, NO_COLOR: "1", LANG: "C.UTF-8"});
+// The page breaks its lines itself: so many columns tell the program to break none.
+async function begun(wasm, columns = "9999") {
+  const set = module => Object.assign(module.ENV, {HOME: home, NO_COLOR: "1", LANG: "C.UTF-8", COLUMNS: columns});
   program = await Gristwright({wasmBinary: wasm, noInitialRun: true, preRun: [set]});
   const FS = program.FS;
   FS.mkdirTree(desk);

@@ -97,6 +97,7 @@ function weighFor(running) {
   const article = articles.find(one => one.name === running.template);
   kept.woven = article?.craft === "woven";
   $("row-label").firstChild.textContent = kept.woven ? "Woven so far " : "Rows worked ";
+  $("ball-label").firstChild.textContent = kept.woven ? "What is left for the weft weighs " : "The ball weighs ";
   $("row").placeholder = kept.woven ? "0cm" : "0";
   $("weigh").querySelector("h3").textContent = `Weigh as you go: ${article?.title || running.template}, ${running.size}`;
 }
@@ -138,6 +139,16 @@ async function imported(file) {
   say("notebook-said", flowing(complaint(err) + "\n" + out));
 }
 
+async function cardsPrinted() {
+  const batch = batchAsked();
+  if (!batch.skeins) return say("notebook-said", "Put the skeins on the table first.");
+  const {files, err} = await ask(["card", ...batch.words, ...unitsAsked(), "-o", "cards.html"], batch.files);
+  if (!files["cards.html"]) return say("notebook-said", flowing(complaint(err)));
+  shown($("cards-drawn"), text.decode(files["cards.html"]));
+  printed($("cards-drawn"));
+  $("cards-drawn").shadowRoot.replaceChildren();
+}
+
 async function exported() {
   await newest();
   const {out} = await ask(["export"]);
@@ -145,27 +156,34 @@ async function exported() {
   say("notebook-said", "The file holds the whole notebook; open it here, or with gristwright import.");
 }
 
-// What lies on the table unkept is there again when the page is opened anew; a page with a batch inside shows that.
+// What lies on the table unkept is there again when the page is opened anew. A page that came with a batch has a place
+// of its own, so that nobody's draft lies on another's yarn.
+const draftKey = () => batchInside() ? "draft of " + batchInside() : "draft";
+
 async function draftKept() {
-  if (!keeps || $("batch").textContent.trim()) return;
-  const batch = batchWritten(new Set(), true);
-  await store("readwrite", all => all.put({text: batch.skeins ? batch.text : "", kept: kept.name}, "draft"));
+  const batch = batchWritten(new Set(), true), ideas = $("ideas").value;
+  $("as-came").hidden = !asCame || batch.text === asCame;
+  if (!keeps || !document.documentElement.dataset.ready) return;
+  const draft = {text: batch.skeins && batch.text !== asCame ? batch.text : "", kept: kept.name, ideas};
+  await store("readwrite", all => all.put(draft, draftKey()));
 }
 
 async function draftOpened() {
-  const draft = keeps ? await stored("draft") : null;
-  if (!draft?.text || tableRows().some(row => !blank(row))) return;
+  const draft = keeps ? await stored(draftKey()) : null;
+  if (draft?.ideas && !$("ideas").value) $("ideas").value = draft.ideas;
+  if (!draft?.text || !asCame && tableRows().some(row => !blank(row))) return;
   const known = draft.kept && (await everything()).find(one => one.name === draft.kept);
   if (known) await keptOpened(known);
   await batchOpened("batch.toml", draft.text);
   say("notebook-said", "");
+  if (asCame) say("opened-said", "The table lies as you left it.");
 }
 
 async function notebookReady() {
   try {
     await stored("notebook");
     otherTabs = new BroadcastChannel("gristwright notebook");
-    otherTabs.onmessage = () => keptKnown().catch(failed);
+    otherTabs.onmessage = ({data}) => (data === "templates" ? templatesLaid() : keptKnown()).catch(failed);
   } catch {
     keeps = false;
     say("kept-where", "This browser lets a page that was opened from a file keep nothing. Save the notebook to a file before you close the page.");
@@ -174,7 +192,9 @@ async function notebookReady() {
   $("keep").onclick = act(keptNow);
   $("undo").onclick = act(undone);
   $("export").onclick = act(exported);
+  $("cards").onclick = act(cardsPrinted);
   $("import").onchange = ({target}) => { if (target.files[0]) imported(target.files[0]).catch(failed); target.value = ""; };
   $("swatch").onsubmit = event => swatchKept(event).catch(failed);
+  await templatesLaid();
   await keptKnown();
 }

@@ -6,6 +6,18 @@ window.begunHere = true;
 const inScript = words => words.replace(/<(?=\/|!)/g, "<\\");
 const outOfScript = words => words.replace(/<\\([/!])/g, "<$1");
 
+// The batch that this page came with.
+const batchInside = () => outOfScript($("batch").textContent).trim();
+let asCame = "";
+
+async function insideLaidOut() {
+  const inside = batchInside();
+  if (!inside) return;
+  await batchOpened("batch.toml", inside + "\n");
+  asCame = batchWritten(new Set(), true).text;
+  document.title = $("name").value.trim() + ": what this yarn can make";
+}
+
 function pageSaved() {
   const batch = inScript(batchWritten(new Set(), true).text);
   const page = asOpened.replace(/(<script type="application\/toml" id="batch">)[^]*?(<\/script>)/, (_, from, to) => from + "\n" + batch + to);
@@ -15,13 +27,16 @@ function pageSaved() {
 
 async function fileOpened(file) {
   const content = await file.text();
+  say("opened-said", "");
   if (/\.html?$/i.test(file.name)) {
     const batch = new DOMParser().parseFromString(content, "text/html").querySelector("script#batch[type='application/toml']");
     if (!batch?.textContent.trim()) return say("opened-said", `There is no batch in ${file.name}.`);
     return batchOpened("batch.toml", outOfScript(batch.textContent));
   }
   if (/\.json$/i.test(file.name)) return imported(file);
-  return batchOpened(/\.(csv|tsv|txt)$/i.test(file.name) ? file.name : "batch.toml", content);
+  if (/\.toml$/i.test(file.name) && isTemplate(content)) return templateBrought(file.name, content);
+  const name = file.name.replace(/^-+/, "") || "batch";  // never an option
+  return batchOpened(/\.(toml|csv|tsv|txt)$/i.test(name) ? name : name + ".toml", content);
 }
 
 function filesReady() {
@@ -33,6 +48,7 @@ function filesReady() {
     fileOpened(event.dataTransfer.files[0]).catch(failed);
   });
   $("save-page").onclick = pageSaved;
+  $("as-came").onclick = () => insideLaidOut().catch(failed);
   document.querySelectorAll("button[data-example]").forEach(button => {
     const batch = $("made-up").content.querySelector(`[data-example=${button.dataset.example.toLowerCase()}]`);
     button.onclick = () => batchOpened("batch.toml", batch.textContent);
@@ -48,11 +64,10 @@ async function started() {
   planReady();
   filesReady();
   await handsBegun();
-  await articlesListed();
+  await choicesListed();
   await notebookReady();
-  const inside = outOfScript($("batch").textContent).trim();
-  if (inside) await batchOpened("batch.toml", inside + "\n");
-  else await draftOpened();
+  await insideLaidOut();
+  await draftOpened();
   document.documentElement.dataset.ready = "yes";
 }
 

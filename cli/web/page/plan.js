@@ -18,28 +18,60 @@ function articleWords(article, fields = articleFields) {
 async function planAsked(fresh) {
   const article = articleNamed($("article").value), batch = batchAsked();
   if (!$("article").value.trim()) return;
-  if (!article) return planRefused(`There is no article '${$("article").value}'; the list at the field has them all.`);
-  if (!batch.skeins) return planRefused("Put the skeins on the table first.");
+  $("spun").hidden = !article;
+  if (article) spunKnown(article);
+  if (!article) return planRefused(await nameless($("article").value));
+  if (!batch.skeins) {
+    $("spun").open = true;
+    return planRefused("Put the skeins on the table to plan it; what to spin for it stands below.");
+  }
   const words = articleWords(article);
   const {code, out, err} = await ask(["plan", ...words, ...batch.words, ...wishes()], batch.files);
   if (!fresh()) return;
   const refused = code === 0 ? null : problem(err, batch);
   marked(refused?.input ? [refused] : [], $("article-asked"));
   if (refused) return planRefused(refused.input ? "" : refused.words);
-  const [said, ...rest] = worded(out);
-  say("plan-said", said.textContent);
-  $("plan-drawn").replaceChildren(...rest);
+  const parts = worded(out), verdict = parts.find(part => part.textContent.startsWith(article.title)) || parts[0];
+  say("plan-said", verdict.textContent);
+  $("plan-drawn").replaceChildren(...parts.filter(part => part !== verdict));
+  moreAsked(fresh, article, batch).catch(failed);
   const {files} = await ask(["sheet", ...words, ...batch.words, ...wishes(), "-o", "sheet.html"], batch.files);
   if (!fresh() || !files["sheet.html"]) return;
   $("cloth-fold").hidden = false;
   $("cloth-fold").ontoggle = () => { if ($("cloth-fold").open) later("cloth", 0, fresh => clothAsked(fresh, article, batch)); };
   $("cloth-fold").ontoggle();
   sheetText = text.decode(files["sheet.html"]);
-  shown($("sheet"), sheetText, undefined, "figure { flex-shrink: 1; } figure, figure svg { max-width: 100%; }");
+  shown($("sheet"), sheetText, undefined, sheetLooks);
   $("sheet-buttons").hidden = false;
 }
 
 let sheetText = "";
+const sheetLooks = `figure { flex-shrink: 1; } figure, figure svg { max-width: 100%; }
+@media screen and (max-width: 50rem) { .top { display: block; } figure { margin: 0 0 1rem; } }`;
+
+// What is missing for the size wished, or the ideal one.
+async function moreAsked(fresh, article, batch) {
+  const said = id => $(id).value.trim(), words = ["spin-more", ...articleWords(article, ["size", "needle"]), ...batch.words, ...wishes()];
+  say("more", "");
+  if (["for", "as", "with"].some(said)) return;
+  const {code, out} = await ask([...words, "--json"], batch.files);
+  if (code !== 0 || JSON.parse(out).metres_more <= 0 || !fresh()) return;
+  const {out: told} = await ask(words, batch.files);
+  if (fresh()) say("more", "To spin more: " + flowing(told));
+}
+
+// How a yarn is spun for an article, whether or not there is one yet; asked when the fold is open.
+function spunKnown(article) {
+  const spun = $("spun"), size = $("size").value.trim();
+  $("spun-title").textContent = "How to spin a yarn for it: " + article.title;
+  spun.ontoggle = () => { if (spun.open) later("spun", 0, fresh => spunAsked(fresh, ["spin-for", article.name, ...size ? ["--size", size] : [], ...unitsAsked()])); };
+  spun.ontoggle();
+}
+
+async function spunAsked(fresh, words) {
+  const {code, out, err} = await ask(words);
+  if (fresh()) $("spun-drawn").replaceChildren(...code === 0 ? worded(out) : [made("p", {textContent: plain(complaint(err))})]);
+}
 
 async function clothAsked(fresh, article, batch) {
   const {files} = await long.ask(["picture", "cloth", ...articleWords(article, ["needle", "as", "with"]), ...batch.words, ...wishes(), "-o", "cloth.svg"], batch.files);
@@ -51,6 +83,7 @@ function planRefused(words) {
   $("plan-drawn").replaceChildren();
   $("sheet").shadowRoot?.replaceChildren();
   $("sheet-buttons").hidden = $("cloth-fold").hidden = true;
+  say("more", "");
 }
 
 async function begun() {
@@ -61,7 +94,7 @@ async function begun() {
   let answer = await changing(words);
   if (answer.code !== 0 && answer.err.includes("--instead") && confirm(flowing(complaint(answer.err)) + "\n\nEnd that one, with its weighings?")) answer = await changing([...words, "--instead"]);
   await keptKnown();
-  const told = answer.out.replace(/gristwright weigh .*/, "the ball, here.");
+  const told = answer.out.replace(/:? gristwright weigh .*/, ", here.");
   say("weigh-said", flowing(complaint(answer.err) + "\n" + told));
   if (answer.code !== 0) say("plan-said", flowing(complaint(answer.err)));
 }

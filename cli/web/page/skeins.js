@@ -6,37 +6,63 @@ const fieldKeys = ["name", "fibre", "preparation", "draw", "plies", "wraps", "wr
 const equipmentKeys = ["needles", "heddles", "loom_width", "shafts", "loom_waste", "fringe"];
 const listKeys = ["made", "colour"];  // a list to the program; of the others it reads a list in one text itself
 
-const tableRows = () => [...$("rows").tBodies[0].rows].filter(row => !row.classList.contains("wrong"));
+// What a skein may say of its own, where the skeins are not alike.
+const ownCells = {wraps: "14wpi", fibre: "BFL", colour: "teal", measured: null};
+
+// Each skein is a body of the table: its line, its own line, what is wrong with it.
+const tableRows = () => [...$("rows").tBodies];
 const cellsOf = row => columns.map(column => row.querySelector(`[data-column=${column}]`));
 const blank = row => cellsOf(row).every(cell => !cell.value.trim());
+// Where a file says it in words that are none of the choices they are one choice more.
+function filled(field, value) {
+  if (value && field.options && ![...field.options].some(one => one.value === value)) field.append(made("option", {value, textContent: value}));
+  field.value = value;
+}
 
-// What a file may say of each skein besides, carried with its row: when its length was taken, its own wraps, fibre, colour.
-const besidesOf = skein => ({...skein.measured?.text && {measured: [skein.measured]}, ...skein.own});
+const ownOf = row => [...row.querySelectorAll("[data-own]")];
 
-function rowAdded(values = [], besides = {}) {
+function rowAdded(values = {}) {
   const tick = made("input", {type: "checkbox", checked: true, className: "in"});
   const number = tableRows().length + 1;
   tick.setAttribute("aria-label", `skein ${number} is in`);
   const cells = columns.map((column, c) => {
-    const cell = made("input", {value: values[c] || "", autocomplete: "off", spellcheck: false, placeholder: number === 1 ? examples[c] : ""});
+    const cell = made("input", {value: values[column] || "", autocomplete: "off", spellcheck: false, placeholder: number === 1 ? examples[c] : ""});
     cell.dataset.column = column;
     cell.setAttribute("aria-label", `${column} of skein ${number}`);
     return made("td", {}, cell);
   });
   const away = made("button", {type: "button", className: "away", textContent: "×", title: "take this skein off the table"});
   away.setAttribute("aria-label", `take skein ${number} off`);
-  away.onclick = () => { away.closest("tr").remove(); rowsCompleted(); changed(); };
-  const row = made("tr", {}, made("td", {}, tick), ...cells, made("td", {}, away));
-  row.besides = Object.entries(besides).map(([key, texts]) => [key, texts.map(one => one.text)]);
-  row.title = row.besides.map(([key, words]) => key + " " + words.join(", ")).join("; ");
-  $("rows").tBodies[0].append(row);
+  away.onclick = () => { away.closest("tbody").remove(); rowsCompleted(); changed(); };
+  const own = made("td", {colSpan: 3}, ...Object.keys(ownCells).map(key => ownCell(key, values[key] || "", number)));
+  $("rows").append(made("tbody", {}, made("tr", {}, made("td", {}, tick), ...cells, made("td", {}, away)), made("tr", {className: "own"}, made("td"), own, made("td"))));
+}
+
+function ownCell(key, value, number) {
+  const cell = key === "measured" ? $("measured").cloneNode(true) : made("input", {placeholder: key + " " + ownCells[key], autocomplete: "off", spellcheck: false});
+  if (key === "measured") cell.options[0].text = "taken as the others";
+  if (key === "fibre") cell.setAttribute("list", "fibres");
+  cell.removeAttribute("id");
+  filled(cell, value);
+  cell.dataset.own = key;
+  cell.setAttribute("aria-label", `${key === "measured" ? "length taken, of" : key + " of"} skein ${number} alone`);
+  return cell;
+}
+
+// The skeins' own lines are there as long as one of them says something.
+function ownShown() {
+  const said = tableRows().some(row => ownOf(row).some(cell => cell.value.trim()));
+  $("unlike").closest("label").hidden = said;
+  if (said) $("unlike").checked = true;
+  $("rows").classList.toggle("alike", !$("unlike").checked);
 }
 
 // There is always one blank line to type on.
 function rowsCompleted() {
   const rows = tableRows();
   if (rows.length < 2 || !blank(rows[rows.length - 1])) rowAdded();
-  tableRows().forEach(row => { row.lastChild.firstChild.hidden = row.querySelector(".in").hidden = blank(row); });
+  tableRows().forEach(row => { row.querySelector(".away").hidden = row.querySelector(".in").hidden = blank(row); });
+  ownShown();
 }
 
 const quoted = words => '"' + words.replace(/[\u0000-\u001f\u007f]/g, " ").replace(/[\\"]/g, "\\$&") + '"';
@@ -59,10 +85,7 @@ function batchWritten(without = new Set(), all = false) {
       const cell = cellsOf(row)[c];
       if (cell.value.trim() || column !== "name") lines.push(`${column} = ${quoted(cell.value.trim())}`), inputs[lines.length] = cell;
     });
-    for (const [key, words] of row.besides) {
-      lines.push(`${key} = ${words.length > 1 ? "[" + words.map(quoted).join(", ") + "]" : quoted(words[0])}`);
-      inputs[lines.length] = cellsOf(row)[0];
-    }
+    ownOf(row).forEach(cell => put(cell.dataset.own, cell));
   }
   const skeins = lines.includes("[[skein]]");
   lines.push("", "[equipment]");
@@ -82,7 +105,7 @@ const optionInputs = {certainty: "certainty", spare: "spare", size: "size", for:
 function problem(error, batch) {
   const words = complaint(error), placed = /^batch\.toml:(\d+): (?:[\w[\]]+(?: \d+ \w+)?: )?([^]*)$/.exec(words);
   if (placed) return {input: batch.inputs[placed[1]], words: placed[2]};
-  const option = /^--([\w-]+): ([^]*)$/.exec(words);
+  const option = /^--([\w-]+)(?: [^:]*)?: ([^]*)$/.exec(words);
   if (option && optionInputs[option[1]]) return {input: $(optionInputs[option[1]]), words: option[2]};
   const of = tableRows().find(row => cellsOf(row)[0].value.trim() && words.startsWith(cellsOf(row)[0].value.trim() + ": "));
   return {input: of && cellsOf(of)[1], words};
@@ -113,7 +136,7 @@ function marked(found, part) {
     input.setAttribute("aria-invalid", "true");
     input.setAttribute("aria-describedby", note.id);
     const row = input.closest("tbody tr");
-    if (row) row.after(made("tr", {className: "wrong"}, made("td", {colSpan: 5}, note)));
+    if (row) row.parentElement.append(made("tr", {className: "wrong"}, made("td", {colSpan: 5}, note)));
     else input.closest("label").after(note);
   });
   if (part.id !== "skeins") return;
@@ -125,15 +148,19 @@ const insisted = () => $("insist").checked ? ["--insist"] : [];
 
 // A batch laid out on the table, from what the program exports.
 function laidOut(batch) {
-  $("rows").tBodies[0].replaceChildren();
-  [...fieldKeys, ...equipmentKeys].forEach(key => { $(key).value = (batch.fields[key] || []).map(one => one.text).join(", "); });
+  tableRows().forEach(row => row.remove());
+  $("unlike").checked = false;
+  [...fieldKeys, ...equipmentKeys].forEach(key => filled($(key), (batch.fields[key] || []).map(one => one.text).join(", ")));
   $("name").value = batch.name;
   skeinsAdded(batch.skeins);
 }
 
 function skeinsAdded(skeins) {
   tableRows().filter(blank).forEach(row => row.remove());
-  for (const skein of skeins) rowAdded(columns.map(column => skein[column]?.text || ""), besidesOf(skein));
+  for (const skein of skeins) {
+    const own = Object.entries(skein.own || {}).map(([key, texts]) => [key, texts.map(one => one.text).join(", ")]);
+    rowAdded(Object.fromEntries([...columns, "measured"].map(key => [key, skein[key]?.text || ""]).concat(own)));
+  }
   rowsCompleted();
 }
 
@@ -177,9 +204,7 @@ async function pasted(event) {
 }
 
 function emptied() {
-  $("rows").tBodies[0].replaceChildren();
-  [...fieldKeys, ...equipmentKeys].forEach(key => { $(key).value = ""; });
-  rowsCompleted();
+  laidOut({name: "", fields: {}, skeins: []});
   changed();
   $("name").focus();
 }
@@ -188,12 +213,12 @@ function skeinsReady() {
   rowsCompleted();
   $("rows").addEventListener("paste", pasted);
   $("skeins").addEventListener("input", () => { rowsCompleted(); changed(); });
-  $("skeins").addEventListener("focusout", event => { if (!event.relatedTarget?.closest?.("tr") || event.relatedTarget.closest("tr") !== event.target.closest("tr")) changed(); });
+  $("skeins").addEventListener("focusout", event => { if (event.target.closest("tbody") && event.relatedTarget?.closest?.("tbody") !== event.target.closest("tbody")) changed(); });
   $("clear").onclick = emptied;
   $("rows").addEventListener("keydown", event => {
     if (event.key !== "Enter" || !event.target.dataset.column) return;
     event.preventDefault();
-    const rows = tableRows(), next = rows[rows.indexOf(event.target.closest("tr")) + 1];
+    const rows = tableRows(), next = rows[rows.indexOf(event.target.closest("tbody")) + 1];
     next?.querySelector(`[data-column=${event.target.dataset.column}]`).focus();
   });
 }

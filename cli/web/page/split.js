@@ -35,46 +35,68 @@ function splitWords() {
   return words;
 }
 
-async function splitAsked() {
+// First a quick look, so that there is a split to keep when the long look is stopped; each takes the former's place.
+const aFirstLook = 0.1, tenTimes = 10;
+let longest = 1;
+
+async function splitAsked(efforts) {
   const batch = batchAsked(), words = splitWords();
   if (!batch.skeins) return say("split-said", "Put the skeins on the table first.");
   if (!words.includes("--main") && !words.includes("--sample")) return say("split-said", "Say what is wanted: an article, or a sample.");
-  let heardOf = "looking for the best split";
-  const hand = new Hand(long.source, long.wasm), since = Date.now();
-  const clock = setInterval(() => say("split-so-far", `${Math.round((Date.now() - since) / 1000)} s: ${heardOf}. You may go on working meanwhile.`), 1000);
-  say("split-said", "Looking for the best split.");
-  $("split-stop").hidden = false;
-  $("split-do").disabled = true;
-  $("split-stop").onclick = () => hand.stop();
+  const hand = spareHand(), ended = searching(hand);
+  let stands = efforts[0] > aFirstLook;  // the former stands already
   try {
-    await hand.write(notebookPath, quick.home);
-    const tell = progress => { heardOf = progress.replace(/ \(Ctrl-C.*/, ""); };
-    const answer = await hand.ask(["split", ...batch.words, ...words, ...wishesOfSplit()], batch.files, tell);
-    const bars = answer.code === 0 && await hand.ask(["picture", "split", ...batch.words, ...words, ...wishesOfSplit(), "-o", "split.svg"], batch.files, tell);
-    splitShown(answer, bars, batch);
+    for (const effort of efforts) {
+      const question = ["split", ...batch.words, ...words, ...wishesOfSplit(), "--effort", String(effort), "-o", "split.svg"];
+      const answer = await hand.ask(question, batch.files, ended.tell);
+      if (!splitFound(answer) && answer.code === 0 && effort !== efforts.at(-1)) continue;
+      splitShown(answer, batch, effort === efforts.at(-1));
+      stands = true;
+      longest = Math.max(1, effort);
+      if (answer.code !== 0) break;
+    }
   } catch (thrown) {
-    say("split-said", thrown instanceof Stopped ? "Stopped. Nothing is split." : thrown.message);
+    if (!(thrown instanceof Stopped)) throw thrown;
+    say("split-said", stands ? "Stopped. This is the best so far." : "Stopped before anything was found.");
   } finally {
-    clearInterval(clock);
-    say("split-so-far", "");
-    hand.worker.terminate();
-    $("split-stop").hidden = true;
-    $("split-do").disabled = false;
+    hand.end();
+    ended();
   }
 }
 
-const wishesOfSplit = () => ["--certainty", $("certainty").value, ...unitsAsked(), ...whichAsked()];
+// The search is told of second by second, and can be stopped; gives what ends that.
+function searching(hand) {
+  const since = Date.now();
+  let heardOf = "looking for the best split";
+  const clock = setInterval(() => say("split-so-far", `${Math.round((Date.now() - since) / 1000)} s: ${heardOf}. You may go on working meanwhile.`), 1000);
+  const during = going => {
+    $("split-stop").hidden = !going;
+    $("split-do").disabled = $("split-longer").disabled = going;
+  };
+  during(true);
+  say("split-said", "Looking for the best split.");
+  $("split-stop").onclick = () => hand.end();
+  const ended = () => { clearInterval(clock); say("split-so-far", ""); during(false); };
+  ended.tell = progress => { heardOf = progress.replace(/ \(Ctrl-C.*/, ""); };
+  return ended;
+}
 
-function splitShown({code, out, err}, bars, batch) {
-  const refused = code === 0 ? null : problem(err, batch);
+const wishesOfSplit = () => ["--certainty", $("certainty").value, ...unitsAsked(), ...whichAsked()];
+const splitFound = answer => Boolean(answer.files["split.svg"]);
+
+function splitShown(answer, batch, last) {
+  const {code, out, err, files} = answer, found = splitFound(answer), refused = code === 0 ? null : problem(err, batch);
   marked(refused?.input ? [refused] : [], $("basket"));
-  say("split-said", code === 0 ? "Split. The cut list is in the order to wind off." : refused.input ? "" : refused.words);
-  $("split-print").hidden = code !== 0;
+  const told = !found ? "They cannot be split so." : last ? "Split. The cut list is in the order to wind off." : "A first split is here; looking for a better one.";
+  say("split-said", !refused ? told : refused.input ? "" : refused.words);
+  $("split-print").hidden = !found;
+  $("split-longer").hidden = !found || !last || /\(proven\)/.test(out);
   $("split-drawn").hidden = code !== 0;
   if (code !== 0) return;
   const blocks = out.trim().split(/\n\n/).slice(1).filter(block => !block.startsWith("Skeins\n"));
   $("split-words").replaceChildren(...worded("\n\n" + blocks.join("\n\n")));
-  shown($("split-bars"), text.decode(bars.files["split.svg"]), undefined, ".body svg { max-width: 100%; height: auto; }");
+  if (found) shown($("split-bars"), text.decode(files["split.svg"]), undefined, ".body svg { max-width: 100%; height: auto; }");
+  else $("split-bars").shadowRoot?.replaceChildren();
 }
 
 function splitReady() {
@@ -87,14 +109,15 @@ function splitReady() {
     const article = articleNamed(event.dataTransfer.getData("text/plain"));
     if (article) wantedAdded(article.name);
   });
-  const add = () => {
+  const add = async () => {
     const article = articleNamed($("want").value);
-    if (!article) return say("split-said", $("want").value ? `There is no article '${$("want").value}'; the list at the field has them all.` : "Type or choose an article first.");
+    if (!article) return say("split-said", $("want").value.trim() ? await nameless($("want").value) : "Type or choose an article first.");
     $("want").value = "";
     wantedAdded(article.name);
   };
   $("want-add").onclick = add;
   $("want").onkeydown = event => { if (event.key === "Enter") { event.preventDefault(); add(); } };
-  $("split-do").onclick = splitAsked;
+  $("split-do").onclick = () => splitAsked([aFirstLook, 1]).catch(failed);
+  $("split-longer").onclick = () => splitAsked([tenTimes * longest]).catch(failed);
   $("split-print").onclick = () => printed($("split-drawn"));
 }

@@ -23,7 +23,7 @@ async function ideasAsked(fresh) {
   if (!out) { say("ideas-said", complaint(err)); return repliesShown(); }
   const answer = JSON.parse(out);
   replies = answer.answers;
-  const many = answer.rows === 1 ? "One suggestion." : `${answer.rows} suggestions, ${replies.length} of them different, best first.`;
+  const many = answer.rows === 1 ? "One suggestion." : `${answer.rows} suggestions, ${replies.length} of them different.`;
   say("ideas-said", code === 0 ? many : many + " Not read: " + complaint(err).replace(/^ideas\.\w+ /gm, ""));
   repliesShown();
 }
@@ -35,16 +35,18 @@ function repliesShown() {
   $("ideas-save").disabled = $("show").disabled = !replies.length;
   if (!replies.length) return $("replies").replaceChildren();
   const head = made("tr", {}, ...["Suits", "Suggestion", "Answer"].map(words => made("th", {scope: "col", textContent: words})));
-  const table = made("table", {className: "replies"}, made("caption", {textContent: "Best first"}), made("thead", {}, head), made("tbody", {}, ...replies.map(replyRow)));
+  const table = made("table", {className: "replies"}, made("caption", {textContent: "First what the yarn reaches for, then what it falls short of; each by how well it suits, of 100"}), made("thead", {}, head), made("tbody", {}, ...replies.map(replyRow)));
   $("replies").replaceChildren(table);
 }
 
 function replyRow(one) {
   const copy = made("button", {type: "button", textContent: "copy the reply"});
+  copy.setAttribute("aria-label", "copy the reply: " + one.idea);
   copy.onclick = () => copied(copy, replyOf(one));
   const buttons = made("p", {className: "buttons"}, copy);
   if (one.template) {
     const plan = made("button", {type: "button", textContent: "plan it"});
+    plan.setAttribute("aria-label", "plan it: " + one.idea);
     plan.onclick = () => planChosen(one.template);
     buttons.append(" ", plan);
   }
@@ -103,23 +105,25 @@ function audienceClosed() {
 
 function audienceShown() {
   const first = Math.max(0, Math.min(at - 3, replies.length - 8)), one = replies[at];
-  const list = made("ol", {start: first + 1}, ...replies.slice(first, first + 8).map((each, e) => {
-    const item = made("li", {}, made("b", {textContent: each.answered ? Math.round(each.suitability) : "?"}), " ", made("span", {textContent: each.idea}));
+  $("audience-title").textContent = ($("name").value.trim() || "This yarn") + ": your suggestions";
+  $("audience-list").start = first + 1;
+  $("audience-list").replaceChildren(...replies.slice(first, first + 8).map((each, e) => {
+    const item = made("li", {}, made("b", {textContent: each.answered ? Math.round(each.suitability) : "?"}), " ", made("span", {textContent: each.idea}), made("i", {textContent: each.answered ? each.reach : "asked back"}));
     if (first + e === at) item.setAttribute("aria-current", "true");
     return item;
   }));
-  const picture = made("div", {className: "picture-place"});
-  const open = made("div", {className: "open", role: "status"}, made("h3", {textContent: one.idea}), made("p", {className: "verdict", textContent: verdict(one)}), made("p", {textContent: replyOf(one)}), picture);
-  $("audience").replaceChildren(made("h2", {id: "audience-title", textContent: ($("name").value.trim() || "This yarn") + ": your suggestions"}), list, open,
-    made("p", {className: "keys", textContent: "↑ ↓ another suggestion · Home, End · Esc leaves"}));
-  later("audience", 200, fresh => audiencePictured(fresh, one, picture));
+  $("audience-open").replaceChildren(made("h3", {textContent: one.idea}), made("p", {className: "verdict", textContent: verdict(one)}), made("p", {textContent: replyOf(one)}));
+  $("audience-picture").hidden = true;
+  later("audience", 200, fresh => audiencePictured(fresh, one));
 }
 
-async function audiencePictured(fresh, one, place) {
+async function audiencePictured(fresh, one) {
   if (!one.template) return;
   const batch = batchAsked();
   const {files} = await ask(["sheet", one.template, ...batch.words, ...wishes(), "-o", "sheet.html"], batch.files);
-  if (fresh() && files["sheet.html"]) shown(place, text.decode(files["sheet.html"]), drawn => drawn.body.replaceChildren(drawn.querySelector(".top")), largeLooks);
+  if (!fresh() || !files["sheet.html"]) return;
+  $("audience-picture").hidden = false;
+  shown($("audience-picture"), text.decode(files["sheet.html"]), drawn => drawn.body.replaceChildren(drawn.querySelector(".top")), largeLooks);
 }
 
 function audienceKey(event) {
@@ -133,7 +137,7 @@ function audienceKey(event) {
 }
 
 function suggestionsReady() {
-  const anew = () => later("ideas", 400, ideasAsked);
+  const anew = () => { later("ideas", 400, ideasAsked); later("draft", 1000, draftKept); };
   const fromFile = async file => { $("ideas").value = await file.text(); anew(); };
   $("ideas").addEventListener("input", anew);
   $("ideas-file").onchange = event => { if (event.target.files[0]) fromFile(event.target.files[0]); event.target.value = ""; };
