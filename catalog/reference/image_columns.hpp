@@ -42,8 +42,6 @@ void columns(RowOf<BodySize> auto& r, auto&& at) {
     at(r.who, r.measure, r.low, r.mid, r.high, r.mark, r.source);
 }
 
-void columns(RowOf<Spoken> auto& r, auto&& at) { at(r.means, r.note); }
-
 void columns(RowOf<Level> auto& r, auto&& at) { at(r.low, r.high, r.mark); }
 
 void columns(RowOf<FibrePart> auto& r, auto&& at) {
@@ -75,9 +73,16 @@ void columns(RowOf<Caution> auto& r, auto&& at) {
 
 void columns(RowOf<Outline> auto& r, auto&& at) { at(r.shape, r.width, r.length, r.narrow); }
 
+void columns(RowOf<Following> auto& r, auto&& at) { at(r.width, r.length, r.narrow); }
+
+void columns(RowOf<Counting> auto& r, auto&& at) {
+    at(r.multiple, r.stitches_of, r.part, r.begins, r.by, r.every, r.doubles, r.steps, r.along,
+       r.within, r.underarm, r.in_rounds);
+}
+
 void columns(RowOf<PieceTemplate> auto& r, auto&& at) {
     at(r.name, r.fabric, r.outline, r.grows, r.count, r.yarn, r.of_warp, r.of_weft, r.unbroken,
-       r.narrow_first);
+       r.narrow_first, r.follows, r.counting);
 }
 
 void columns(RowOf<Wish> auto& r, auto&& at) { at(r.at_least, r.weight); }
@@ -91,9 +96,10 @@ void columns(RowOf<Template> auto& r, auto&& at) {
        r.wishes, r.steps, r.cautions);
 }
 
+// The templates stand behind it: what shares them is made of them all at once.
 void columns(RowOf<Catalogue> auto& c, auto&& at) {
     at(c.yarn.classes, c.yarn.grades, c.yarn.traits, c.fabrics.knitted, c.fabrics.weaves, c.bodies,
-       c.words, c.spoken.lists, c.fibres, c.cautions, c.needs, c.spun_for, c.ordinary, c.templates);
+       c.words, c.spoken.lists, c.fibres, c.cautions, c.needs, c.spun_for, c.ordinary);
 }
 
 }  // namespace gristwright::catalog

@@ -71,13 +71,15 @@ Catalogue read_source(const fs::path& folder) {
            });
     out.cautions = table("cautions.csv", read_cautions);
     out.bodies = table("body_sizes.csv", read_body_sizes);
+    std::vector<Template> templates;
     for (const auto& entry : fs::directory_iterator(folder / "templates"))
         if (entry.path().extension() == ".toml")
-            out.templates.push_back(built_in_template(entry.path(), out.fabrics));
-    std::sort(out.templates.begin(), out.templates.end(),
+            templates.push_back(built_in_template(entry.path(), out.fabrics));
+    std::sort(templates.begin(), templates.end(),
               [](const Template& a, const Template& b) { return a.name < b.name; });
     const auto ordinary = ordinary_yarns(out);
-    for (auto& article : out.templates) make_ready(article, out, ordinary);
+    for (auto& article : templates) make_ready(article, out, ordinary);
+    out.templates = std::move(templates);
     return out;
 }
 

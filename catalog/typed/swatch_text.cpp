@@ -101,6 +101,8 @@ KnittedSwatch read_knitted(const SwatchText& text) {
     }
     if (const auto* washed = given(text, "washed"))
         out.washed = read_named("washed", *washed, read_yes);
+    if (const auto* insisted = given(text, "insist"))
+        out.insisted = read_named("insist", *insisted, read_yes);
     out.look = look_of(text);
     if (const auto* firmness = given(text, "firmness"))
         out.firmness = read_named("firmness", *firmness, read_firmness);

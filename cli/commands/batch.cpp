@@ -19,7 +19,7 @@ using catalog::Notebook;
 // Reads and profiles the texts first: what makes no sense is not kept.
 void check(const catalog::BatchText& text, bool insist) {
     const auto catalogue = catalog::built_in();
-    profile(catalog::interpret(text, catalogue).batch, catalogue.yarn, insist);
+    likely_yarn(catalog::interpret(text, catalogue), catalogue, insist);
 }
 
 constexpr std::size_t usual_most = 20;

@@ -6,7 +6,8 @@
 #include <cmath>
 
 #include "cli/output/layout.hpp"
-#include "engine/cloth/constants.hpp"
+#include "engine/cloth/knitting_constants.hpp"
+#include "engine/cloth/weaving_constants.hpp"
 #include "engine/cloth/sett_share.hpp"
 #include "engine/cloth/spacing_words.hpp"
 #include "engine/evidence/constants.hpp"

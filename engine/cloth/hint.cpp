@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "engine/cloth/constants.hpp"
+#include "engine/cloth/knitting_constants.hpp"
 #include "engine/cloth/loop.hpp"
 #include "engine/yarn/constants.hpp"
 

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "engine/cloth/constants.hpp"
+#include "engine/cloth/knitting_constants.hpp"
 
 namespace gristwright {
 namespace {

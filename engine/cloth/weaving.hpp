@@ -43,6 +43,8 @@ struct Weaving {
     Loom loom = Loom::warped;
     // Shares of hair in warp and weft, where another yarn than the profile's has a part.
     std::optional<double> warp_hair{}, weft_hair{};
+    // What a thread takes of the width, warp and weft together; not said: the profile's diameter.
+    std::optional<Length> thickness{};
 };
 
 struct [[nodiscard]] WovenCloth {

@@ -17,6 +17,20 @@ void add(Need& need, int powers, double metres) {
     (powers == 0 ? need.fixed : powers == 1 ? need.linear : need.square) += metres;
 }
 
+// A size against the ideal one: fixed + grows * s.
+struct Sized {
+    double fixed = 0, grows = 0;
+};
+Sized sized(double share) { return {1 - share, share}; }
+
+// Of a taper, whose two ends need not grow alike.
+Sized mean_width(const PieceTemplate& piece) {
+    const auto& o = piece.outline;
+    if (o.shape != Shape::taper) return sized(width_share(piece));
+    const double both = (o.width + o.narrow).si();
+    return sized((o.width.si() * width_share(piece) + o.narrow.si() * narrow_share(piece)) / both);
+}
+
 Costed cost_knitted(const PieceTemplate& piece, const KnitCloth& cloth) {
     Costed out{{}, cloth, {}, {}, {}, cloth.metres_per_area.spread};
     const double ours = piece.weft_ours();
@@ -24,14 +38,18 @@ Costed cost_knitted(const PieceTemplate& piece, const KnitCloth& cloth) {
         add(out.need, powers, ours * metres);
         add(out.other, powers, (1 - ours) * metres);
     };
-    const int wide = width_grows(piece.grows) ? 1 : 0;
-    const int along = length_grows(piece.grows) ? 1 : 0;
     const double dense = cloth.metres_per_area.mid.si() * piece.count;
+    const auto divide_product = [&](double area, const Sized& a, const Sized& b) {
+        divide(0, dense * area * a.fixed * b.fixed);
+        divide(1, dense * area * (a.fixed * b.grows + a.grows * b.fixed));
+        divide(2, dense * area * a.grows * b.grows);
+    };
+    const auto wide = sized(width_share(piece));
     // A crown is as deep as it is wide round: what it leaves out goes as the square of the width.
     const double left_out = crown_leaves_out(piece.outline).si();
-    divide(one_measure(piece.outline.shape) ? 2 * wide : wide + along,
-           dense * (area(piece.outline).si() + left_out));
-    divide(2 * wide, -dense * left_out);
+    divide_product(area(piece.outline).si() + left_out, mean_width(piece),
+                   one_measure(piece.outline.shape) ? wide : sized(length_share(piece)));
+    divide_product(-left_out, wide, wide);
     divide(0, joins_and_tails * piece.count);
     return out;
 }

@@ -7,13 +7,18 @@
 
 namespace gristwright {
 
-Template on_this_loom(Template article, const Equipment& owned) {
-    if (article.craft != Craft::woven || article.loom == Loom::pins) return article;
-    if (owned.shafts > 2)
-        article.loom_waste = std::max(article.loom_waste, centimetres(constants::shaft_loom_waste));
-    if (owned.loom_waste) article.loom_waste = *owned.loom_waste;
-    if (owned.fringe && article.fringe.si() > 0) article.fringe = *owned.fringe;
-    return article;
+std::shared_ptr<const Template> on_this_loom(std::shared_ptr<const Template> article,
+                                             const Equipment& owned) {
+    if (article->craft != Craft::woven || article->loom == Loom::pins) return article;
+    auto waste = article->loom_waste, fringe = article->fringe;
+    if (owned.shafts > 2) waste = std::max(waste, centimetres(constants::shaft_loom_waste));
+    if (owned.loom_waste) waste = *owned.loom_waste;
+    if (owned.fringe && fringe.si() > 0) fringe = *owned.fringe;
+    if (waste == article->loom_waste && fringe == article->fringe) return article;
+    auto out = std::make_shared<Template>(*article);
+    out->loom_waste = waste;
+    out->fringe = fringe;
+    return out;
 }
 
 Length waste_beyond_fringe(const Template& article) {
@@ -34,14 +39,16 @@ WovenCloth weave_piece(const Template& article, const PieceTemplate& piece, cons
     const auto warp = of_both(own, second, piece.warp_ours());
     const auto weft = of_both(own, second, piece.weft_ours());
     const auto r = weave.interlacing.threads, i = weave.interlacing.intersections;
-    auto mixed = yarn;
-    mixed.packed_diameter = (warp * r + weft * i) / (r + i);
-    const Weaving how{article.spacing, article.finish, article.loom,
+    const auto across = (warp * r + weft * i) / (r + i);
+    const Weaving how{article.spacing,
+                      article.finish,
+                      article.loom,
                       of_both(yarn.hair, other_hair, piece.warp_ours()),
-                      of_both(yarn.hair, other_hair, piece.weft_ours())};
-    auto cloth = weave_cloth(mixed, weave, how, owned);
+                      of_both(yarn.hair, other_hair, piece.weft_ours()),
+                      across};
+    auto cloth = weave_cloth(yarn, weave, how, owned);
     const auto along = (weft * r + warp * i) / (r + i);
-    cloth.picks = cloth.picks * (mixed.packed_diameter / along);
+    cloth.picks = cloth.picks * (across / along);
     return cloth;
 }
 

@@ -9,6 +9,7 @@
 
 #include "engine/cloth/knitting.hpp"
 #include "engine/cloth/weaving.hpp"
+#include "engine/project/counting.hpp"
 #include "engine/project/demand.hpp"
 #include "engine/project/shape.hpp"
 
@@ -34,6 +35,8 @@ struct PieceTemplate {
     double of_warp = 1, of_weft = 1;
     bool unbroken = false;      // wants one unbroken length
     bool narrow_first = false;  // a taper worked from its narrow end
+    Following follows{};        // where a size grows less than the article does
+    Counting counting{};        // knitted
 
     double warp_ours() const { return yarn == 1 ? of_warp : 0; }
     double weft_ours() const { return yarn == 1 ? of_weft : 0; }

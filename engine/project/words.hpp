@@ -6,6 +6,7 @@
 #include <string_view>
 
 #include "engine/project/plan.hpp"
+#include "engine/project/shaping.hpp"
 
 namespace gristwright {
 
@@ -13,7 +14,9 @@ namespace gristwright {
 struct Writing {
     std::function<std::string(Length)> size, yarn;
     std::function<std::string(Mass)> mass;
-    std::function<std::string(Length)> needle;
+    std::function<std::string(Length)> needle;  // 0: the one that the swatch was knitted on
+    std::function<std::string(const Shaping&, bool in_rounds)> shaping{};
+    std::function<std::string(int from, int to)> change{};  // "increase evenly to 160 stitches"
 };
 
 // "{body.rows} rows" -> "188 rows". Throws Refused for a word it does not know; a

@@ -17,13 +17,14 @@
 
 namespace gristwright {
 
-// What an answer draws on; all outlive it. Temporaries do not compile.
+// What an answer draws on; all outlive it, the text of the words too. Other temporaries do not
+// compile.
 struct Ground {
     template <class T>
     using Lent = std::reference_wrapper<const T>;  // takes no temporary
     Ground(Lent<YarnProfile> its_yarn, Lent<std::vector<Template>> known_templates,
            Lent<std::vector<WeightClass>> known_classes, Lent<Fabrics> known_fabrics,
-           Lent<Equipment> is_owned, Lent<std::string> known_words,
+           Lent<Equipment> is_owned, std::string_view known_words,
            Lent<std::vector<BodySize>> known_bodies, Request asked)
         : yarn(its_yarn),
           templates(known_templates),
@@ -39,7 +40,7 @@ struct Ground {
     const std::vector<WeightClass>& classes;
     const Fabrics& fabrics;
     const Equipment& owned;
-    const std::string& words;  // the table, as Lexicon reads it
+    std::string_view words;  // the table, as Lexicon reads it; it stays with its owner
     const std::vector<BodySize>& bodies;
     Request request;
     // What kinds of articles need, for one that is answered in another fabric; nothing: not asked.

@@ -9,7 +9,7 @@
 #include <fstream>
 #include <iterator>
 
-#include "engine/cloth/constants.hpp"
+#include "engine/cloth/knitting_constants.hpp"
 #include "engine/cloth/sett.hpp"
 #include "engine/yarn/constants.hpp"
 #include "engine/yarn/count.hpp"

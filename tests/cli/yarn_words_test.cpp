@@ -49,7 +49,8 @@ TEST_CASE("every basis, contradiction and caution has words of its own") {
     for (int i = 0; i <= static_cast<int>(Seen::length_kept); ++i)
         said.push_back(words(Contradiction{static_cast<Seen>(i), 0.2}));
     for (int i = 0; i <= static_cast<int>(Beware::two_strands); ++i)
-        said.push_back(words(YarnCaution{static_cast<Beware>(i), "held double"}, yarn));
+        said.push_back(words(YarnCaution{static_cast<Beware>(i), "held double", {}}, yarn,
+                             Units{UnitChoice::metric}));
     for (std::size_t i = 0; i < said.size(); ++i) {
         CHECK_FALSE(said[i].empty());
         for (std::size_t k = 0; k < i; ++k) CHECK(said[i] != said[k]);
