@@ -195,6 +195,7 @@ const char* wrong_meaning(WordClass of, std::string means, const Fabrics& fabric
             return yarn_role_named(means) ? nullptr : "there is no such role";
         case WordClass::person:
             without_last(" for");
+            for (const std::string_view body : {":man", ":woman", ":newborn"}) without_last(body);
             return wearer_named(means) ? nullptr : "there is no such wearer";
         case WordClass::topic:
             without_last("!");

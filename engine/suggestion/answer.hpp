@@ -58,6 +58,9 @@ struct ThingAnswer {
     Estimate<Length> need;                    // of all that were counted
     Length size;                              // of one
     std::string body;                         // whose the size is; empty: nobody's
+    Length unfit;          // a size that was said and that no body has; 0: none was
+    bool of_warp = false;  // the size is what comes off the warp that was said
+    bool of_shoe = false;  // the size is that of the foot in the shoe that was said
     Reach reach{};
 };
 
@@ -105,7 +108,9 @@ struct [[nodiscard]] SuggestionAnswer {
     Sett usual_sett;  // woven; 0: knitted
     Wearer made_for = Wearer::unsaid;  // of the template: a baby, a child, an animal, or anybody
     bool plain = true;                 // in a cloth that is taken where nobody names one
-    bool role_reckoned = false;        // the metres are those of the part this yarn plays
+    Length at_hand;        // yarn that they ask of, or the share of this that they name; 0: none
+    Length at_hand_lacks;  // of the need, with what the certainty asked sets aside; 0: it would do
+    bool role_reckoned = false;  // the metres are those of the part this yarn plays
 
     std::shared_ptr<const Template>
         other_craft;  // the same article in the other craft, if there is one
@@ -125,7 +130,8 @@ class Answerer {
     struct Best;
     struct Wish;
     void resolve(Taken& taken) const;
-    std::string body_of(const Taken& taken) const;
+    std::string body_of(const Wanted& wanted, const Taken& taken) const;
+    bool fits_somebody(const Template& article, Length size) const;
     const YarnProfile& yarn_as(Role role);
     Best& realised(const Template& article, const std::string& fabric, Role role);
     Best* best(const Wish& wish);
