@@ -4,6 +4,8 @@
 
 #include <cmath>
 
+#include "engine/evidence/constants.hpp"
+
 namespace gristwright::cli {
 namespace {
 
