@@ -27,9 +27,14 @@ std::string known_keys() {
 }  // namespace
 
 Ground ground_of(const Question& q) {
-    Ground out{
-        q.yarn,           q.catalogue.templates, q.catalogue.yarn.classes, q.catalogue.fabrics,
-        q.measured.owned, q.catalogue.words,     q.catalogue.bodies,       q.request};
+    Ground out{q.yarn,
+               q.catalogue.templates.rows(),
+               q.catalogue.yarn.classes,
+               q.catalogue.fabrics,
+               q.measured.owned,
+               q.catalogue.words.text(),
+               q.catalogue.bodies,
+               q.request};
     out.needs = &q.catalogue.needs;
     out.as_two_strands = [&q](Role role) {
         return profile(two_strands(q.measured.batch, role), q.catalogue.yarn, true);
@@ -62,6 +67,7 @@ void BulkAnswers::read(const std::string& file) {
 void BulkAnswers::add(std::size_t row, Suggestion s) {
     const auto a = answerer_.answer(s);
     s.idea.resize(first_bytes(s.idea, idea_bytes_kept).size());
+    s.idea.shrink_to_fit();
     groups_.add(row, std::move(s), a);
 }
 

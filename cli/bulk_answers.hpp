@@ -30,7 +30,7 @@ class BulkAnswers {
     void read(const std::string& file);
     void take_all(const std::vector<catalog::KeptSuggestion>& remembered);
 
-    std::vector<SuggestionGroup> ranked() const { return groups_.ranked(); }
+    std::vector<const SuggestionGroup*> ranked() const { return groups_.ranked(); }
     std::size_t rows() const { return rows_; }
     std::size_t bad() const { return bad_; }
     const std::vector<std::string>& notes() const { return notes_; }  // what the sheet left out

@@ -30,6 +30,10 @@ void check_options(const Command& command, const std::vector<std::string>& typed
     const auto names = option_names(command);
     for (const auto& word : typed) {
         if (word == "--") return;
+        for (const std::string_view dash : {"–", "—"})  // as letters and chats turn "--" into
+            if (word.rfind(dash, 0) == 0)
+                throw Misused(fmt::format("'{}' begins with a long dash: type two short ones, --{}",
+                                          word, word.substr(dash.size())));
         if (!is_option(word)) continue;
         const auto name = word.substr(0, word.find('='));
         if (std::find(names.begin(), names.end(), name) == names.end())

@@ -65,10 +65,11 @@ std::string articles_for(const Arguments& arguments, Question& q) {
     const auto known = people(q.catalogue.bodies, "");
     if (std::find(known.begin(), known.end(), who) == known.end())
         throw nobody(arguments.text("for"), known);
-    auto& articles = q.catalogue.templates;
+    auto articles = q.catalogue.templates.rows();
     articles.erase(std::remove_if(articles.begin(), articles.end(),
                                   [&](auto& one) { return !fits(who, q.catalogue.bodies, one); }),
                    articles.end());
+    q.catalogue.templates = std::move(articles);
     if (is_baby(who))
         return fmt::format(
             "For {}: what is made for a baby, at that size where a body measures it. Nothing else "

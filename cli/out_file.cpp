@@ -3,6 +3,7 @@
 #include <fmt/core.h>
 
 #include <filesystem>
+#include <utility>
 
 #include "cli/output/layout.hpp"
 #include "cli/question.hpp"
@@ -47,8 +48,16 @@ NewFile out_file(const Arguments& arguments) {
 
 Answer written(const NewFile& file, const std::string& text, const std::string& said,
                std::vector<std::string> notes) {
+    bool told = false;
+    return written(
+        file, [&] { return std::exchange(told, true) ? std::string() : text; }, said,
+        std::move(notes));
+}
+
+Answer written(const NewFile& file, const Pieces& pieces, const std::string& said,
+               std::vector<std::string> notes) {
     const bool behind_it = is_standard_output(file);
-    write_file(file, text);
+    write_file(file, pieces);
     if (!behind_it)
         return {said + "\n", joined(notes, "\n"), 0, fmt::format("'{}' is written", file.path)};
     notes.push_back(said);

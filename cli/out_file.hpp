@@ -21,5 +21,7 @@ NewFile out_file(const Arguments& arguments);
 // Writes it, and says so: behind the text itself only on stderr.
 Answer written(const NewFile& file, const std::string& text, const std::string& said,
                std::vector<std::string> notes);
+Answer written(const NewFile& file, const Pieces& pieces, const std::string& said,
+               std::vector<std::string> notes);
 
 }  // namespace gristwright::cli

@@ -12,12 +12,12 @@
 #include "catalog/typed/skein_own.hpp"
 #include "catalog/typed/swatch_text.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/yarn_words.hpp"
 #include "cli/yarns.hpp"
 #include "engine/cloth/gauge_range.hpp"
 #include "engine/units/ascii.hpp"
 #include "engine/units/failure.hpp"
 #include "engine/units/reading.hpp"
-#include "engine/yarn/bad_yarn.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -85,14 +85,8 @@ catalog::BatchText texts_of(const Arguments& arguments, const std::string& batch
     return out;
 }
 
-// A skein of a grist that no yarn has, in the units that it was typed in.
-std::string unlikely_skein(const Skein& skein, bool yards) {
-    const Units units(yards ? UnitChoice::imperial : UnitChoice::metric);
-    const bool swapped = in_grams(skein.mass) > in_metres(skein.length);
-    return fmt::format("{}: {} weighing {} is a yarn of {}; are the {}?", skein.name,
-                       units.yarn(skein.length), units.weighed(skein.mass),
-                       units.thickness(skein.mass / skein.length),
-                       swapped ? "length and the mass swapped" : "units right");
+Units typed_in(const catalog::MeasuredBatch& measured) {
+    return Units(measured.yards ? UnitChoice::imperial : UnitChoice::metric);
 }
 
 // The notebook, for a batch that is remembered.
@@ -233,21 +227,26 @@ std::vector<HandsSeen> hands_if_known(const Arguments& arguments,
     return {};
 }
 
+YarnProfile likely_yarn(const catalog::MeasuredBatch& measured, const catalog::Catalogue& catalogue,
+                        bool insist) {
+    try {
+        return profile(measured.batch, catalogue.yarn, insist);
+    } catch (const ImplausibleYarn& unlikely) {
+        if (!unlikely.doubt) throw;
+        throw Refused(fmt::format("{} (--insist takes it as it is)",
+                                  words(*unlikely.doubt, typed_in(measured))));
+    }
+}
+
 YarnProfile informed_yarn(const catalog::MeasuredBatch& measured,
                           const std::vector<HandsSeen>& hands,
                           const std::vector<catalog::SwatchText>& swatches,
                           const catalog::Catalogue& catalogue, bool insist) {
-    YarnProfile yarn;
-    try {
-        yarn = profile(measured.batch, catalogue.yarn, insist);
-    } catch (const ImplausibleYarn& doubt) {
-        if (!doubt.may_insist) throw;
-        const auto said = doubt.skein ? unlikely_skein(*doubt.skein, measured.yards) : doubt.what();
-        throw Refused(fmt::format("{} (--insist takes it as it is)", said));
-    }
+    auto yarn = likely_yarn(measured, catalogue, insist);
     if (measured.batch.washed_gauge && !insist && yarn.agreement.yarns.size() < 2)
-        if (const auto doubt = far_from_yarn(*measured.batch.washed_gauge, yarn); !doubt.empty())
-            throw Refused(fmt::format("the gauge: {} (--insist takes it as it is)", doubt));
+        if (const auto far = far_from_yarn(*measured.batch.washed_gauge, yarn))
+            throw Refused(fmt::format("the gauge: {} (--insist takes it as it is)",
+                                      words(*far, typed_in(measured))));
     learn_from(hands, make_up_of(measured.batch), yarn.evidence);
     return informed(yarn, catalog::evidence_of(swatches, yarn, catalogue.fabrics));
 }
@@ -290,6 +289,9 @@ Question ask(const Arguments& arguments, const std::string& batch, Skeins skeins
             if (q.json) q.measured.notes.push_back(q.which_yarn);
         }
     }
+    if (q.request.keep > q.yarn.length.mid)
+        throw Refused(fmt::format("--spare {} is more than the {} that there is",
+                                  q.units.yarn(q.request.keep), q.units.yarn(q.yarn.length.mid)));
     if (book && !same_name(q.measured.batch.name, batch)) q.measured.batch.name = batch;
     return q;
 }

@@ -68,7 +68,12 @@ std::vector<HandsSeen> hands_if_known(const Arguments& arguments,
                                       const catalog::Catalogue& catalogue,
                                       std::vector<std::string>& notes);
 
-// The yarn of a measured batch, with the habit of these hands and with what `swatches` have told.
+// The yarn of a measured batch. What is unlikely is refused in the units it was typed in, unless
+// insisted on.
+YarnProfile likely_yarn(const catalog::MeasuredBatch& measured, const catalog::Catalogue& catalogue,
+                        bool insist);
+
+// The same with the habit of these hands and with what `swatches` have told.
 YarnProfile informed_yarn(const catalog::MeasuredBatch& measured,
                           const std::vector<HandsSeen>& hands,
                           const std::vector<catalog::SwatchText>& swatches,

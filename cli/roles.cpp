@@ -11,7 +11,6 @@
 #include "cli/output/layout.hpp"
 #include "cli/output/size_words.hpp"
 #include "cli/output/table.hpp"
-#include "engine/cloth/constants.hpp"
 #include "engine/cloth/sett.hpp"
 #include "engine/project/constants.hpp"
 #include "engine/project/role.hpp"
@@ -53,7 +52,10 @@ OtherYarn kept(const Arguments& arguments, const std::string& name) {
     Arguments of_that;
     for (const auto* option : {"notebook", "insist"})
         if (arguments.has(option)) of_that.options[option] = arguments.all(option);
-    return as_other(inert(name), ask(of_that, name, Skeins::all).yarn);
+    const auto that = ask(of_that, name, Skeins::all);
+    auto out = as_other(inert(name), that.yarn);
+    out.colours = that.measured.colours;
+    return out;
 }
 
 OtherYarn other_yarn(const Arguments& arguments, const Question& q) {
@@ -129,11 +131,17 @@ double worth(const JudgedPlan& judged) {
     return judged.plan.reach == Reach::short_of ? 0 : judged.judgement.score;
 }
 
+// Held double it is the article as it stands, of another yarn.
+std::shared_ptr<const Template> in_part(const Template& article, Role role, const Question& q) {
+    return role == Role::doubled ? q.catalogue.templates.shared(article)
+                                 : std::make_shared<const Template>(in_role(article, role));
+}
+
 void offer(const Template& article, Role role, const YarnProfile& yarn, const Question& q,
            double alone, std::vector<InPart>& out) {
-    InPart part{
-        judged_plan(in_role(article, role), yarn, q.catalogue.fabrics, q.measured.owned, q.request),
-        0, role};
+    InPart part{judged_plan(in_part(article, role, q), yarn, q.catalogue.fabrics, q.measured.owned,
+                            q.request),
+                0, role};
     part.gained = worth(part.judged) - alone;
     const bool small =
         part.judged.plan.need.mid < part.judged.plan.have.mid * constants::worth_a_part;
@@ -141,8 +149,8 @@ void offer(const Template& article, Role role, const YarnProfile& yarn, const Qu
         out.push_back(std::move(part));
 }
 
-std::map<std::string, double> alone_worth(const Ranked& ranked) {
-    std::map<std::string, double> out;
+std::map<std::string_view, double> alone_worth(const Ranked& ranked) {
+    std::map<std::string_view, double> out;
     for (const auto* part :
          {&ranked.best, &ranked.also, &ranked.samples, &ranked.short_of, &ranked.unfit})
         for (const auto& judged : *part) out[judged.plan.article->name] = worth(judged);

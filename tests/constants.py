@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""docs/constants.md is what engine/*/constants.hpp says, and so are the figures that link to it; no figure of the
+"""docs/constants.md is what engine/*/*constants.hpp say, and so are the figures that link to it; no figure of the
 trade stands bare in the code.
 
 usage: constants.py ROOT [--write]
@@ -135,7 +135,7 @@ def allowed(path, figure):
 def sources(root):
     for place in SEARCHED:
         found = root.glob(place) if "*" in place else root.glob(place + "/**/*.[ch]pp")
-        yield from (path for path in sorted(found) if path.name != "constants.hpp")
+        yield from (path for path in sorted(found) if not path.name.endswith("constants.hpp"))
 
 
 def bare(root):
@@ -151,7 +151,7 @@ def bare(root):
 
 def main():
     root = pathlib.Path(sys.argv[1]).resolve()
-    paths = sorted(root.glob("engine/**/constants.hpp"), key=order)
+    paths = sorted(root.glob("engine/**/*constants.hpp"), key=order)
     rooms = {path: constants(path) for path in paths}
     every = [constant for found in rooms.values() for constant in found]
     known = {anchor: figures for anchor, _, *figures, _, _, _ in every}

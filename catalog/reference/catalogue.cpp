@@ -73,7 +73,7 @@ const FibrePart* Catalogue::fibre_named(std::string_view name) const {
     return found;
 }
 
-std::vector<std::string> Catalogue::template_names() const { return names(templates); }
+std::vector<std::string> Catalogue::template_names() const { return names(templates.rows()); }
 std::vector<std::string> Catalogue::fibre_names() const { return names(fibres); }
 
 }  // namespace gristwright::catalog

@@ -2,6 +2,7 @@
 // text in catalog/, checked and packed into one image by the build, carried in the program.
 #pragma once
 
+#include <memory>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -10,7 +11,7 @@
 #include "engine/caution/caution.hpp"
 #include "engine/project/body.hpp"
 #include "engine/project/demand_for.hpp"
-#include "engine/project/template.hpp"
+#include "engine/project/templates.hpp"
 #include "engine/yarn/profile.hpp"
 
 namespace gristwright::catalog {
@@ -30,18 +31,38 @@ struct LeftOut {
     std::string why;
 };
 
+// A long text that few commands read: its own, or a part of the program's image.
+class PackedText {
+  public:
+    PackedText() = default;
+    PackedText(std::string own)
+        : own_(std::make_shared<const std::string>(std::move(own))), text_(*own_) {}
+    // `image` outlives it.
+    static PackedText part_of(std::string_view image) {
+        PackedText out;
+        out.text_ = image;
+        return out;
+    }
+    std::string_view text() const { return text_; }
+
+  private:
+    std::shared_ptr<const std::string> own_;
+    std::string_view text_;
+};
+
 struct Catalogue {
     YarnTables yarn;
     Fabrics fabrics;
     std::vector<FibrePart> fibres;
-    std::string words;  // the table of words, packed: engine/suggestion/lexicon.hpp
+    PackedText words;  // the table of words: engine/suggestion/lexicon.hpp
     std::vector<DemandFor> needs;
+    std::vector<PieceRange> piece_ranges;
     std::vector<SpunFor> spun_for;
     std::vector<OrdinaryYarn> ordinary;
     SpokenWords spoken;
     std::vector<Caution> cautions;
     std::vector<BodySize> bodies;
-    std::vector<Template> templates;  // by name
+    Templates templates;  // by name
     std::vector<LeftOut> left_out;
 
     const Template* template_named(std::string_view name) const;

@@ -29,21 +29,19 @@ void columns(RowOf<TraitRow> auto& r, auto&& at) {
 void columns(RowOf<KnitFabric> auto& r, auto&& at) {
     at(r.name, r.metres, r.metres_low, r.metres_high, r.stitches, r.rows, r.growth, r.growth_low,
        r.growth_high, r.stitch_repeat, r.row_repeat, r.definition, r.openness, r.loose_loops,
-       r.longest_strand, r.chart, r.mark, r.source);
+       r.longest_strand, r.chart, r.colours, r.mark, r.source);
 }
 
 void columns(RowOf<Weave> auto& r, auto&& at) {
     at(r.name, r.interlacing.threads, r.interlacing.intersections, r.sett, r.picks, r.warp_float,
        r.weft_float, r.shafts, r.take_up, r.gathers.mid, r.gathers.low, r.gathers.high,
        r.gathers_mark, r.gathers_source, r.most_in_hole, r.end_repeat, r.pick_repeat, r.definition,
-       r.loose_loops, r.chart, r.mark, r.source);
+       r.loose_loops, r.chart, r.colours, r.mark, r.source);
 }
 
 void columns(RowOf<BodySize> auto& r, auto&& at) {
     at(r.who, r.measure, r.low, r.mid, r.high, r.mark, r.source);
 }
-
-void columns(RowOf<Spoken> auto& r, auto&& at) { at(r.means, r.note); }
 
 void columns(RowOf<Level> auto& r, auto&& at) { at(r.low, r.high, r.mark); }
 
@@ -55,6 +53,8 @@ void columns(RowOf<FibrePart> auto& r, auto&& at) {
 void columns(RowOf<Demand> auto& r, auto&& at) {
     at(r.trait, r.enough, r.lacking, r.left, r.reason, r.remedy, r.mark, r.source);
 }
+
+void columns(RowOf<PieceRange> auto& r, auto&& at) { at(r.article, r.spread, r.mark, r.source); }
 
 void columns(RowOf<Listed> auto& r, auto&& at) { at(r.words, r.none_of); }
 
@@ -76,9 +76,16 @@ void columns(RowOf<Caution> auto& r, auto&& at) {
 
 void columns(RowOf<Outline> auto& r, auto&& at) { at(r.shape, r.width, r.length, r.narrow); }
 
+void columns(RowOf<Following> auto& r, auto&& at) { at(r.width, r.length, r.narrow); }
+
+void columns(RowOf<Counting> auto& r, auto&& at) {
+    at(r.multiple, r.stitches_of, r.part, r.begins, r.by, r.every, r.doubles, r.steps, r.along,
+       r.within, r.underarm, r.in_rounds);
+}
+
 void columns(RowOf<PieceTemplate> auto& r, auto&& at) {
     at(r.name, r.fabric, r.outline, r.grows, r.count, r.yarn, r.of_warp, r.of_weft, r.unbroken,
-       r.narrow_first);
+       r.narrow_first, r.follows, r.counting);
 }
 
 void columns(RowOf<Wish> auto& r, auto&& at) { at(r.at_least, r.weight); }
@@ -92,9 +99,11 @@ void columns(RowOf<Template> auto& r, auto&& at) {
        r.wishes, r.steps, r.cautions);
 }
 
+// The templates stand behind it: what shares them is made of them all at once.
 void columns(RowOf<Catalogue> auto& c, auto&& at) {
     at(c.yarn.classes, c.yarn.grades, c.yarn.traits, c.fabrics.knitted, c.fabrics.weaves, c.bodies,
-       c.words, c.spoken.lists, c.fibres, c.cautions, c.needs, c.spun_for, c.ordinary, c.templates);
+       c.words, c.spoken.lists, c.fibres, c.cautions, c.needs, c.piece_ranges, c.spun_for,
+       c.ordinary);
 }
 
 }  // namespace gristwright::catalog

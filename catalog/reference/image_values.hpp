@@ -37,6 +37,11 @@ class ImageWriter {
         put(text.size());
         bytes += text;
     }
+    void put(const PackedText& text) { put(std::string(text.text())); }
+    template <class T>
+    void put(const std::shared_ptr<const T>& row) {
+        put(*row);
+    }
     template <class T>
     void put(const std::optional<T>& value) {
         put(value.has_value());
@@ -84,9 +89,13 @@ class ImageReader {
     void take(T& measure) {
         measure = T::from_si(std::bit_cast<double>(bits<std::uint64_t>()));
     }
-    void take(std::string& text) {
-        const auto from = some(size());
-        text.assign(reinterpret_cast<const char*>(from.data()), from.size());
+    void take(std::string& text) { text = view(); }
+    void take(PackedText& text) { text = PackedText::part_of(view()); }
+    template <class T>
+    void take(std::shared_ptr<const T>& row) {
+        T read;
+        take(read);
+        row = std::make_shared<const T>(std::move(read));
     }
     template <class T>
     void take(std::optional<T>& value) {
@@ -116,6 +125,10 @@ class ImageReader {
         const auto out = left_.first(count);
         left_ = left_.subspan(count);
         return out;
+    }
+    std::string_view view() {
+        const auto from = some(size());
+        return {reinterpret_cast<const char*>(from.data()), from.size()};
     }
     template <class Bits>
     Bits bits() {

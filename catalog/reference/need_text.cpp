@@ -66,7 +66,7 @@ DemandFor demand_for(const Row& row) {
     out.touches = chosen(row, "touches", touching);
     out.hard_fulled = chosen(row, "finish", hard);
     out.for_baby = chosen(row, "baby", babies);
-    out.demand = demand(row);
+    out.demand = std::make_shared<const Demand>(demand(row));
     return out;
 }
 

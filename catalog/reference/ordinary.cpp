@@ -5,6 +5,7 @@
 #include <memory>
 #include <stdexcept>
 
+#include "catalog/reference/piece_range_text.hpp"
 #include "engine/suitability/standing.hpp"
 #include "engine/units/reading.hpp"
 
@@ -61,6 +62,7 @@ std::vector<YarnProfile> ordinary_yarns(const Catalogue& catalogue) {
 
 void make_ready(Template& article, const Catalogue& catalogue,
                 const std::vector<YarnProfile>& ordinary) {
+    article.apart = range_of(article, catalogue.piece_ranges);
     auto calling = calling_of(article, catalogue.needs, catalogue.spun_for);
     article.calling = std::make_shared<const Calling>(calling);
     calling.levels = standing_levels(article, ordinary, catalogue.fabrics);

@@ -28,26 +28,32 @@ std::vector<fs::path> template_files(const fs::path& folder, std::error_code& er
     return out;
 }
 
-void add_file(Catalogue& catalogue, const fs::path& file, const TemplateReader& read) {
+Template read_own(const Catalogue& catalogue, const fs::path& file, const TemplateReader& read) {
     std::error_code none;
     if (!fs::is_regular_file(file, none))  // a pipe would keep us waiting
         throw Refused(fmt::format("{}: is not a file", file.string()));
     auto own = read(file, catalogue.fabrics);
     check_new_template(catalogue, own);
-    catalogue.templates.push_back(std::move(own));
+    return own;
 }
 
-void add_or_leave_out(Catalogue& catalogue, const fs::path& file, const TemplateReader& read) {
-    const auto leave_out = [&](const std::exception& wrong) {
-        catalogue.left_out.push_back({file.stem().string(), wrong.what()});
-    };
-    try {
-        add_file(catalogue, file, read);
-    } catch (const Refused& wrong) {
-        leave_out(wrong);
-    } catch (const StorageFailed& wrong) {
-        leave_out(wrong);
+// Those of the folder's files that can be taken; the others are left out, and why is said.
+std::vector<Template> read_all(Catalogue& catalogue, const std::vector<fs::path>& files,
+                               const TemplateReader& read) {
+    std::vector<Template> out;
+    for (const auto& file : files) {
+        const auto leave_out = [&](const std::exception& wrong) {
+            catalogue.left_out.push_back({file.stem().string(), wrong.what()});
+        };
+        try {
+            out.push_back(read_own(catalogue, file, read));
+        } catch (const Refused& wrong) {
+            leave_out(wrong);
+        } catch (const StorageFailed& wrong) {
+            leave_out(wrong);
+        }
     }
+    return out;
 }
 
 }  // namespace
@@ -61,12 +67,14 @@ void check_new_template(const Catalogue& catalogue, const Template& own) {
 
 void add_own_templates(Catalogue& catalogue, const fs::path& folder, const TemplateReader& read) {
     std::error_code error;
-    const auto built_in = catalogue.templates.size();
-    for (const auto& file : template_files(folder, error)) add_or_leave_out(catalogue, file, read);
-    if (catalogue.templates.size() > built_in) {
+    if (auto own = read_all(catalogue, template_files(folder, error), read); !own.empty()) {
         const auto ordinary = ordinary_yarns(catalogue);
-        for (auto t = built_in; t < catalogue.templates.size(); ++t)
-            make_ready(catalogue.templates[t], catalogue, ordinary);
+        auto all = catalogue.templates.rows();
+        for (auto& article : own) {
+            make_ready(article, catalogue, ordinary);
+            all.push_back(std::move(article));
+        }
+        catalogue.templates = std::move(all);
     }
     if (error && error != std::errc::no_such_file_or_directory)
         catalogue.left_out.push_back({"", fmt::format("{}: {}", folder.string(), error.message())});

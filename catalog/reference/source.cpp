@@ -5,6 +5,7 @@
 #include "catalog/reference/caution_table.hpp"
 #include "catalog/reference/need_text.hpp"
 #include "catalog/reference/ordinary.hpp"
+#include "catalog/reference/piece_range_text.hpp"
 #include "catalog/reference/tables.hpp"
 #include "catalog/reference/template_text.hpp"
 #include "catalog/text/bad_text.hpp"
@@ -57,6 +58,7 @@ Catalogue read_source(const fs::path& folder) {
     });
     out.fibres = table("fibres.csv", read_fibres);
     out.needs = table("needs.csv", read_needs);
+    out.piece_ranges = table("piece_ranges.csv", read_piece_ranges);
     out.spun_for = table("spun_for.csv", read_spun_for);
     out.ordinary = table("ordinary_yarns.csv", read_ordinary_yarns);
     const auto spoken = [&](const char* name, auto read) {
@@ -71,13 +73,15 @@ Catalogue read_source(const fs::path& folder) {
            });
     out.cautions = table("cautions.csv", read_cautions);
     out.bodies = table("body_sizes.csv", read_body_sizes);
+    std::vector<Template> templates;
     for (const auto& entry : fs::directory_iterator(folder / "templates"))
         if (entry.path().extension() == ".toml")
-            out.templates.push_back(built_in_template(entry.path(), out.fabrics));
-    std::sort(out.templates.begin(), out.templates.end(),
+            templates.push_back(built_in_template(entry.path(), out.fabrics));
+    std::sort(templates.begin(), templates.end(),
               [](const Template& a, const Template& b) { return a.name < b.name; });
     const auto ordinary = ordinary_yarns(out);
-    for (auto& article : out.templates) make_ready(article, out, ordinary);
+    for (auto& article : templates) make_ready(article, out, ordinary);
+    out.templates = std::move(templates);
     return out;
 }
 

@@ -3,6 +3,7 @@
 #include <fmt/core.h>
 
 #include <algorithm>
+#include <stdexcept>
 
 #include "catalog/text/bad_text.hpp"
 #include "catalog/text/csv.hpp"
@@ -18,12 +19,28 @@ const std::string& field(const Csv& csv, const CsvRow& row, std::string_view col
     return row.fields[at];
 }
 
-void add_once(SpokenWords& out, std::string_view list, const std::string& word, Spoken spoken,
-              const std::string& file, std::size_t line) {
+void add_once(SpokenWords& out, std::string_view list, const std::string& word,
+              const Spoken& spoken, const std::string& file, std::size_t line) {
     if (spoken.means.empty() && spoken.note.empty())
         throw BadText(file, line, "a word without a meaning needs the question in its note");
-    if (!out.add(list, word, std::move(spoken)))
+    if (!out.add(list, word, spoken))
         throw BadText(file, line, fmt::format("'{}' stands twice", word));
+}
+
+// The text up to `end`, taken off it with the sign.
+std::string_view take_up_to(char end, std::string_view& text) {
+    const auto at = std::min(text.find(end), text.size());
+    const auto out = text.substr(0, at);
+    text.remove_prefix(std::min(at + 1, text.size()));
+    return out;
+}
+
+// Where the line of that word begins among `lines`; npos: nowhere.
+std::size_t line_of(const std::string& lines, const std::string& word) {
+    const auto begins = word + "\t";
+    if (lines.starts_with(begins)) return 0;
+    const auto at = lines.find("\n" + begins);
+    return at == std::string::npos ? at : at + 1;
 }
 
 }  // namespace
@@ -41,22 +58,42 @@ std::string as_spoken(std::string_view typed) {
     return plain(out);
 }
 
-const Spoken* SpokenWords::find(std::string_view list, std::string_view typed) const {
-    const auto words = lists.find(list);
-    if (words == lists.end()) return nullptr;
-    const auto found = words->second.find(as_spoken(typed));
-    return found == words->second.end() ? nullptr : &found->second;
+std::optional<Spoken> SpokenWords::find(std::string_view list, std::string_view typed) const {
+    const auto lines = lists.find(list);
+    if (lines == lists.end()) return {};
+    const auto at = line_of(lines->second, as_spoken(typed));
+    if (at == std::string::npos) return {};
+    auto line = std::string_view(lines->second).substr(at);
+    take_up_to('\t', line);
+    const auto means = take_up_to('\t', line);
+    return Spoken{std::string(means), std::string(take_up_to('\n', line))};
 }
 
 std::vector<std::string> SpokenWords::words(std::string_view list) const {
     std::vector<std::string> out;
     if (const auto found = lists.find(list); found != lists.end())
-        for (const auto& [word, spoken] : found->second) out.push_back(word);
+        for (std::string_view lines = found->second; !lines.empty(); take_up_to('\n', lines))
+            out.emplace_back(take_up_to('\t', lines));
+    std::sort(out.begin(), out.end());
     return out;
 }
 
-bool SpokenWords::add(std::string_view list, std::string_view word, Spoken spoken) {
-    return lists[std::string(list)].emplace(as_spoken(word), std::move(spoken)).second;
+bool SpokenWords::add(std::string_view list, std::string_view word, const Spoken& spoken) {
+    auto& lines = lists[std::string(list)];
+    const auto said = as_spoken(word);
+    if (line_of(lines, said) != std::string::npos) return false;
+    for (const auto& text : {said, spoken.means, spoken.note})
+        if (text.find_first_of("\t\n") != std::string::npos)
+            throw std::runtime_error(fmt::format("'{}': a tab or a new line in a word", word));
+    lines += fmt::format("{}\t{}\t{}\n", said, spoken.means, spoken.note);
+    return true;
+}
+
+void SpokenWords::ask(std::string_view list, std::string_view word, const std::string& question) {
+    auto& lines = lists[std::string(list)];
+    if (const auto at = line_of(lines, as_spoken(word)); at != std::string::npos)
+        lines.erase(at, lines.find('\n', at) + 1 - at);
+    add(list, word, {"", question});
 }
 
 void read_batch_words(const std::string& text, const std::string& file, SpokenWords& out) {
@@ -89,9 +126,9 @@ void read_needle_sizes(const std::string& text, const std::string& file, SpokenW
                 const auto name = names.substr(0, end);
                 names.remove_prefix(std::min(names.size(), end + 1));
                 const auto list = fmt::format("needle {}", column);
-                if (const auto* other = out.find(list, name))  // tables differ: asked
-                    out.lists[list][as_spoken(name)] = {
-                        "", fmt::format("{} mm or {} mm: tables differ", other->means, mm)};
+                if (const auto other = out.find(list, name))  // tables differ: asked
+                    out.ask(list, name,
+                            fmt::format("{} mm or {} mm: tables differ", other->means, mm));
                 else
                     out.add(list, name, {mm, ""});
             }

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <map>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -18,12 +19,16 @@ struct Spoken {
 class SpokenWords {
   public:
     // Nothing when `list` does not know the word; capitals, hyphens and full stops do not matter.
-    const Spoken* find(std::string_view list, std::string_view typed) const;
-    std::vector<std::string> words(std::string_view list) const;
-    // False when the word stands there already.
-    bool add(std::string_view list, std::string_view word, Spoken spoken);
+    std::optional<Spoken> find(std::string_view list, std::string_view typed) const;
+    std::vector<std::string> words(std::string_view list) const;  // in the order of their letters
+    // False when the word stands there already. Throws std::runtime_error for a tab or a new line.
+    bool add(std::string_view list, std::string_view word, const Spoken& spoken);
+    // The word means several things now.
+    void ask(std::string_view list, std::string_view word, const std::string& question);
 
-    std::map<std::string, std::map<std::string, Spoken, std::less<>>, std::less<>> lists;
+    // Of each list a line for a word: the word, what it means, the note, parted by tabs. A command
+    // asks for a few words of nine hundred.
+    std::map<std::string, std::string, std::less<>> lists;
 };
 
 // "Blue-Faced  Leicester" is "blue faced leicester": how words are compared.

@@ -7,6 +7,7 @@
 #include "catalog/text/bad_text.hpp"
 #include "catalog/text/table_row.hpp"
 #include "engine/lay/chart.hpp"
+#include "engine/lay/colour_order.hpp"
 #include "engine/lay/draft.hpp"
 #include "engine/lay/stitch.hpp"
 #include "engine/suggestion/lexicon.hpp"
@@ -61,6 +62,17 @@ std::string chart(const Row& row, std::string_view letters, int across, int up) 
     throw row.wrong("a whole number of charts must make a repeat");
 }
 
+// Checked; empty: the cloth is of one yarn.
+std::string colours(const Row& row, lay::ColourOrder (*read)(std::string_view)) {
+    const auto& text = row.text("colours");
+    try {
+        (void)read(text);
+    } catch (const Refused& wrong) {
+        throw row.wrong(wrong.what());
+    }
+    return text;
+}
+
 // The metres stand in the row, or follow from its chart.
 double metres_of(const Row& row, const KnitFabric& fabric) {
     if (const auto typed = row.maybe("metres")) return *typed;
@@ -87,6 +99,7 @@ KnitFabric knitted_fabric(const Row& row) {
     out.mark = row.word("mark", mark_named);
     out.source = row.text("source");
     out.chart = chart(row, lay::stitch_letters, out.stitch_repeat, out.row_repeat);
+    out.colours = colours(row, lay::read_rows_of_colour);
     out.metres = metres_of(row, out);
     if (!out.chart.empty())
         out.longest_strand = lay::longest_strand(lay::read_chart(out.chart, lay::stitch_letters));
@@ -143,6 +156,7 @@ Weave weave(const Row& row) {
     out.mark = row.word("mark", mark_named);
     out.source = row.text("source");
     out.chart = chart(row, lay::weave_letters, out.end_repeat, out.pick_repeat);
+    out.colours = colours(row, lay::read_threads_of_colour);
     draw_in(row, out);
     if (out.sett < 0 || out.picks <= 0 || out.shafts < 2 || out.most_in_hole < 1 ||
         out.end_repeat < 1 || out.pick_repeat < 1)
@@ -194,6 +208,7 @@ const char* wrong_meaning(WordClass of, std::string means, const Fabrics& fabric
             return yarn_role_named(means) ? nullptr : "there is no such role";
         case WordClass::person:
             without_last(" for");
+            for (const std::string_view body : {":man", ":woman", ":newborn"}) without_last(body);
             return wearer_named(means) ? nullptr : "there is no such wearer";
         case WordClass::topic:
             without_last("!");

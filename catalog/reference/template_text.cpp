@@ -37,6 +37,13 @@ const Choices<Shape> shapes = [] {
     return out;
 }();
 
+const Choices<Follows> followed = [] {
+    Choices<Follows> out;
+    for (std::size_t f = 0; f < follows_count; ++f)
+        out.emplace_back(words(static_cast<Follows>(f)), static_cast<Follows>(f));
+    return out;
+}();
+
 Length length_of(const std::string& written) { return read_length(written).value; }
 
 // Fringe and loom waste may be none at all.
@@ -55,6 +62,54 @@ void check_fabric(TomlTable& from, const Template& t, const PieceTemplate& piece
                                                                 : names_of(fabrics.weaves)));
 }
 
+// Where a size goes with a measure of the body that grows less than the article does.
+void read_following(TomlTable& from, PieceTemplate& piece) {
+    const auto read = [&](const char* key, Follows& to) {
+        if (from.has(key)) to = from.word(key, followed);
+    };
+    read("width_with", piece.follows.width);
+    read("length_with", piece.follows.length);
+    piece.follows.narrow = piece.follows.width;
+    read("narrow_with", piece.follows.narrow);
+}
+
+void read_counting(TomlTable& from, PieceTemplate& piece) {
+    constexpr int most = 1000;
+    auto& c = piece.counting;
+    c.multiple = from.whole_or("multiple", 1, 1, most);
+    if (from.has("stitches_of")) c.stitches_of = from.text("stitches_of");
+    c.part = from.whole_or("part", 1, 1, most);
+    c.begins = from.whole_or("begins", 0, 0, most);
+    c.by = from.whole_or("by", 0, 0, most);
+    c.every = from.whole_or("every", 0, 0, most);
+    c.doubles = from.whole_or("doubles", 0, 0, most);
+    c.steps = from.whole_or("steps", 0, 0, most);
+    if (from.has("along")) c.along = from.text("along");
+    if (from.has("within")) c.within = from.text("within");
+    if (from.has("underarm")) c.underarm = from.measure("underarm", length_of);
+    c.in_rounds = from.flag("in_rounds");
+    if (c.begins > 0 && c.by == 0 && c.doubles == 0)
+        throw from.wrong("begins", "needs by, the stitches of one shaping row, or doubles");
+    if (c.underarm.si() > 0 && piece.outline.shape != Shape::taper)
+        throw from.wrong("underarm", "only a yoke has underarms, and a yoke is a taper");
+}
+
+// Pieces that a count names.
+void check_counted(TomlTable& from, const Template& t) {
+    const auto stands = [&](const std::string& name) {
+        return std::any_of(t.pieces.begin(), t.pieces.end(),
+                           [&](const PieceTemplate& p) { return p.name == name; });
+    };
+    for (const auto& p : t.pieces) {
+        for (const auto* named : {&p.counting.stitches_of, &p.counting.along, &p.counting.within})
+            if (!named->empty() && (!stands(*named) || *named == p.name))
+                throw from.wrong("piece", fmt::format("the {} names '{}', which is no other piece",
+                                                      p.name, *named));
+        if (p.counting.underarm.si() > 0 && !(stands("body") && stands("sleeve")))
+            throw from.wrong("piece", "a yoke with underarms joins a body and a sleeve");
+    }
+}
+
 PieceTemplate read_piece(TomlTable from, const Template& t, const Fabrics& fabrics) {
     PieceTemplate piece;
     piece.name = from.text("name");
@@ -71,6 +126,8 @@ PieceTemplate read_piece(TomlTable from, const Template& t, const Fabrics& fabri
     if (piece.outline.shape == Shape::taper)
         piece.outline.narrow = from.measure("narrow", length_of);
     piece.grows = from.word("grows", growing);
+    read_following(from, piece);
+    if (t.craft == Craft::knitted) read_counting(from, piece);
     piece.count = from.whole_or("count", 1, 1, 100);
     piece.yarn = from.whole_or("yarn", 1, 1, 2);
     piece.unbroken = from.flag("unbroken");
@@ -215,6 +272,7 @@ Template read_template(std::string_view text, const std::string& name, const std
     read_own(from, t, fabrics);
     for (auto& piece : from.tables("piece"))
         t.pieces.push_back(read_piece(std::move(piece), t, fabrics));
+    check_counted(from, t);
     read_worked(from, t);
     read_wishes(from.table("wants"), t);
     if (from.has("role")) t = in_role(std::move(t), from.word("role", parts_played));

@@ -170,7 +170,7 @@ void for_each_row(const std::string& path,
     std::ifstream file(path, std::ios::binary);
     std::error_code none;
     if (!file || std::filesystem::is_directory(path, none))
-        throw MissingFile("cannot open '" + path + "'");
+        throw MissingFile(why_not_opened(path));
     std::optional<std::size_t> columns;
     bool empty = true;
     Records records([&](CsvRow now) {

@@ -6,11 +6,21 @@
 
 namespace gristwright::catalog {
 
+std::string why_not_opened(const std::filesystem::path& path) {
+    std::error_code error;
+    const auto name = path.string();
+    if (std::filesystem::is_directory(path, error)) return "'" + name + "' is a folder, not a file";
+    if (std::filesystem::is_symlink(path, error) && !std::filesystem::exists(path, error))
+        return "'" + name + "' is a link to a file that is not there";
+    if (!std::filesystem::exists(path, error)) return "there is no file '" + name + "'";
+    return "cannot open '" + name + "': is it yours to read?";
+}
+
 std::string read_file(const std::filesystem::path& path) {
     std::error_code error;
     std::ifstream file(path, std::ios::binary);
     if (!file || std::filesystem::is_directory(path, error))
-        throw MissingFile("cannot open '" + path.string() + "'");
+        throw MissingFile(why_not_opened(path));
     std::string text{std::istreambuf_iterator<char>(file), {}};
     if (file.bad()) throw MissingFile("cannot read '" + path.string() + "'");
     return text;

@@ -12,7 +12,6 @@
 #include "catalog/typed/ply_reading.hpp"
 #include "catalog/typed/skein_own.hpp"
 #include "catalog/typed/written_reading.hpp"
-#include "engine/cloth/constants.hpp"
 #include "engine/units/constants.hpp"
 #include "engine/units/failure.hpp"
 #include "engine/units/plain.hpp"
@@ -97,7 +96,7 @@ class Meaning {
     // What the word at `at` means in that list: one of `words`; a note is said with it.
     std::string meant(const Written& at, std::string_view list,
                       const std::vector<std::string>& words) {
-        const auto* said = catalogue_.spoken.find(list, at.text);
+        const auto said = catalogue_.spoken.find(list, at.text);
         if (!said) throw wrong(at, not_one_of(at.text, words));
         if (said->means.empty())
             throw wrong(at, fmt::format("'{}': {}: which?", at.text, said->note));
@@ -186,7 +185,7 @@ class Meaning {
     }
 
     int plies_of(const Written& at) {
-        if (const auto* said = catalogue_.spoken.find("plies", at.text); said)
+        if (const auto said = catalogue_.spoken.find("plies", at.text); said)
             return whole_number({meant(at, "plies", {}), at.where}, 1, 12);
         const bool noughts = at.text.size() > 1 && at.text[0] == '0';
         const int count = noughts ? 0 : count_of_plies(at.text, catalogue_.spoken);

@@ -32,7 +32,7 @@ Colour of_digits(const std::string& text) {
 
 Colour read_colour(const std::string& text, const SpokenWords& spoken) {
     if (!text.empty() && text[0] == '#') return of_digits(text);
-    if (const auto* said = spoken.find("colour", text)) return of_digits(said->means);
+    if (const auto said = spoken.find("colour", text)) return of_digits(said->means);
     throw Refused(
         fmt::format("'{}' has no colour here, any is written as red, green and blue, such as "
                     "#4a8c8c{}",

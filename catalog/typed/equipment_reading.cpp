@@ -4,7 +4,7 @@
 
 #include "catalog/typed/needle_reading.hpp"
 #include "catalog/typed/written_reading.hpp"
-#include "engine/cloth/constants.hpp"
+#include "engine/cloth/weaving_constants.hpp"
 #include "engine/project/constants.hpp"
 #include "engine/units/constants.hpp"
 #include "engine/units/failure.hpp"

@@ -57,7 +57,7 @@ class Names {
   private:
     std::optional<FibrePart> known(const std::string& name, std::vector<std::string>& notes) const {
         if (const auto* row = catalogue_.fibre_called(name)) return *row;
-        if (const auto* said = catalogue_.spoken.find(list, name)) {
+        if (const auto said = catalogue_.spoken.find(list, name)) {
             if (said->means.empty()) throw asked(name, said->note);
             if (!said->note.empty()) notes.push_back(said->note);
             return *catalogue_.fibre_called(said->means);

@@ -51,7 +51,7 @@ std::string_view until_bracket(std::string_view text) {
 // The size of that name in that system, in mm.
 double in_system(std::string_view system, std::string_view name, std::string_view text,
                  const SpokenWords& spoken) {
-    const auto* found = spoken.find(fmt::format("needle {}", system), name);
+    const auto found = spoken.find(fmt::format("needle {}", system), name);
     if (!found)
         throw Unreadable(text, fmt::format("there is no such {} size", capitals(system)), right);
     if (found->means.empty()) throw Unclear(text, found->note, "in mm");
@@ -75,7 +75,7 @@ double bare(std::string_view name, std::string_view text, bool named_size,
             const SpokenWords& spoken) {
     Ways ways;
     for (const auto* system : systems)
-        if (const auto* found = spoken.find(fmt::format("needle {}", system), name);
+        if (const auto found = spoken.find(fmt::format("needle {}", system), name);
             found && !found->means.empty())
             ways.add(fmt::format("{} {} ({} mm)", capitals(system), name, found->means),
                      in_millimetres(read_length(found->means + "mm").value));

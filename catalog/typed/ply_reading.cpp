@@ -12,7 +12,7 @@ int count_of_plies(const std::string& typed, const SpokenWords& spoken) {
     Scanner from(text);
     const auto count = [&]() -> double {
         if (const auto number = from.number(Fractions::none)) return number->value;
-        const auto* said = spoken.find("plies", from.next_word());
+        const auto said = spoken.find("plies", from.next_word());
         if (!said || said->means.empty()) return 0;
         from.word();
         return said->means[0] - '0';

@@ -144,12 +144,6 @@ void settle(const Said<Value>& said, const Value& of_batch, MeasuredBatch& out) 
 
 using Fibre = std::vector<FibrePart>;
 
-bool same_fibre(const Fibre& a, const Fibre& b) {
-    return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](const auto& x, const auto& y) {
-        return x.name == y.name && std::abs(x.share - y.share) < 0.005;
-    });
-}
-
 bool near_wraps(const std::optional<WrapsReading>& a, const std::optional<WrapsReading>& b) {
     const double ratio = a->count / b->count;
     return std::max(ratio, 1 / ratio) <= constants::alike_wraps;

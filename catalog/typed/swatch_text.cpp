@@ -7,6 +7,7 @@
 #include "catalog/reference/choices.hpp"
 #include "catalog/text/named_reading.hpp"
 #include "catalog/text/nearest.hpp"
+#include "engine/units/constants.hpp"
 #include "engine/units/failure.hpp"
 #include "engine/units/reading.hpp"
 
@@ -59,7 +60,16 @@ Counted read_counted(const std::string& text) {
     const auto stroke = text.find('/');
     if (stroke == std::string::npos)
         throw Unreadable(text, "this is no count over a length", "such as 28/10.3cm");
-    return {number(text.substr(0, stroke), 1, 10'000), length_of(text.substr(stroke + 1))};
+    const Counted out{number(text.substr(0, stroke), 1, 10'000),
+                      length_of(text.substr(stroke + 1))};
+    const double per_inch = out.threads / in_inches(out.over);
+    const double least = constants::coarsest_gauge, most = constants::finest_gauge;
+    if (per_inch < least || per_inch > most)
+        throw Unreadable(text,
+                         fmt::format("that is {:.3g} to the inch; knitting has {:g} to {:g}",
+                                     per_inch, least, most),
+                         "such as 28/10.3cm");
+    return out;
 }
 
 std::pair<Length, Length> read_sides(const std::string& text) {
@@ -101,6 +111,8 @@ KnittedSwatch read_knitted(const SwatchText& text) {
     }
     if (const auto* washed = given(text, "washed"))
         out.washed = read_named("washed", *washed, read_yes);
+    if (const auto* insisted = given(text, "insist"))
+        out.insisted = read_named("insist", *insisted, read_yes);
     out.look = look_of(text);
     if (const auto* firmness = given(text, "firmness"))
         out.firmness = read_named("firmness", *firmness, read_firmness);

@@ -2,7 +2,9 @@
 
 #include <fmt/core.h>
 
+#include <filesystem>
 #include <nlohmann/json.hpp>
+#include <utility>
 
 #include "catalog/typed/suggestion_text.hpp"
 #include "cli/out_file.hpp"
@@ -51,7 +53,7 @@ Answer answer_many(const Arguments& arguments, const Question& q, BulkAnswers& b
         said.exit_code = code;
         return said;
     }
-    return {q.json ? answers_json(bulk, q)
+    return {q.json ? whole(answers_json(bulk, q))
                    : answers_text(bulk, q, arguments.has("all")) + replies_next(arguments),
             joined(notes, "\n"), code};
 }
@@ -103,28 +105,53 @@ Answer forget(const Arguments& arguments, const std::string& batch) {
             "", 0, kept_already};
 }
 
+bool is_named_as_a_sheet(std::string_view word) {
+    for (const std::string_view end : {".csv", ".tsv", ".txt", ".CSV", ".TSV", ".TXT"})
+        if (word.ends_with(end)) return true;
+    return false;
+}
+
+// "answer heron.toml 'knit a cabled hat'": words with a space that no file is called are an idea;
+// one word may be either.
+bool is_an_idea(const std::string& word) {
+    std::error_code none;
+    if (word.empty() || is_named_as_a_sheet(word) || std::filesystem::exists(word, none))
+        return false;
+    if (word.find(' ') != std::string::npos) return true;
+    throw Misused(fmt::format("there is no spreadsheet '{0}'; an idea is typed as --idea \"{0}\"",
+                              inert(word)));
+}
+
 Answer run(const Arguments& arguments) {
-    std::string batch, file;
+    std::string batch, file, typed;
     for (const auto& word : arguments.words)
         (batch.empty() && !arguments.has("skein") ? batch : file) = word;
+    if (is_an_idea(file)) {
+        if (arguments.has("idea"))
+            throw Misused(fmt::format("two ideas: '{}' and --idea", inert(file)));
+        typed = std::exchange(file, "");
+    }
     if (arguments.has("out")) out_file(arguments);  // refused before the work
     if (arguments.has("forget")) return forget(arguments, batch);
     if (arguments.has("remember")) need_remembered(batch, "remember");
     const auto q = ask(arguments, batch);
     if (!file.empty()) return answer_file(arguments, q, batch, file);
-    if (!arguments.has("idea") && is_remembered(batch))
+    if (!arguments.has("idea") && typed.empty() && is_remembered(batch))
         return answer_remembered(arguments, q, batch);
     catalog::SuggestionText text;
     for (const auto key : suggestion_fields)
         if (arguments.has(option_for(key)))
             text[std::string(key)] = arguments.text(option_for(key));
+    if (!typed.empty()) text["idea"] = typed;
     if (text.find("idea") == text.end())
         throw Misused("answer needs --idea \"lace shawl\", or a spreadsheet of suggestions");
     const auto s = catalog::read_suggestion(text, q.catalogue.yarn.classes);
     remember(arguments, batch, {text});
     Answerer answerer(ground_of(q));
     const auto a = answerer.answer(s);
-    const auto notes = joined(q.measured.notes, "\n");
+    auto said = q.measured.notes;
+    if (!typed.empty()) said.push_back(fmt::format("taken as the idea: '{}'", inert(typed)));
+    const auto notes = joined(said, "\n");
     if (!q.json)
         return {answer_text(s, a, q) + (q.working ? answer_working(a) : "") +
                     plan_next(a, batch, arguments),

@@ -9,6 +9,7 @@
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/next.hpp"
 #include "engine/units/failure.hpp"
 
 namespace gristwright::cli {
@@ -19,7 +20,7 @@ using catalog::Notebook;
 // Reads and profiles the texts first: what makes no sense is not kept.
 void check(const catalog::BatchText& text, bool insist) {
     const auto catalogue = catalog::built_in();
-    profile(catalog::interpret(text, catalogue).batch, catalogue.yarn, insist);
+    likely_yarn(catalog::interpret(text, catalogue), catalogue, insist);
 }
 
 constexpr std::size_t usual_most = 20;
@@ -168,16 +169,17 @@ std::string texts_of(const std::vector<catalog::Written>& all) {
     return joined(out);
 }
 
-// What the change put something else in the place of.
+// What the change put something else in the place of; what it leaves as it was is not told.
 std::string replaced(const catalog::BatchText& before, const catalog::BatchText& overlay) {
     std::string out;
-    if (!overlay.skeins.empty())
+    if (!overlay.skeins.empty() && skeins_of(overlay) != skeins_of(before))
         out +=
             labelled("-", fmt::format("{} in place of {}", skeins_of(overlay), skeins_of(before)),
                      2) +
             "\n";
     for (const auto& [key, now] : overlay.fields) {
         const auto was = before.fields.find(key);
+        if (was != before.fields.end() && texts_of(was->second) == texts_of(now)) continue;
         const auto said =
             was == before.fields.end() || was->second.empty()
                 ? fmt::format("{}: {}, where nothing was", key, texts_of(now))
@@ -197,6 +199,16 @@ std::string one_name(catalog::BatchText& text, const std::string& name) {
     return fmt::format("it goes by the name '{}' from now on, not '{}'", name, other);
 }
 
+// What was kept, as the next command will find it.
+std::string read_back(const Arguments& typed, const std::string& name) {
+    auto where = typed;
+    std::erase_if(where.options, [](const auto& option) {
+        return option.first != "notebook" && option.first != "insist";
+    });
+    where.words = {name};
+    return wrapped(batch_line(ask(where, name)), 0) + "\n" + next_line({"makes"}, name, where);
+}
+
 Answer add(const Arguments& arguments, const std::string& name) {
     if (!is_remembered(name))
         throw Refused(
@@ -206,7 +218,8 @@ Answer add(const Arguments& arguments, const std::string& name) {
     const auto note = one_name(text, name);
     check(text, arguments.has("insist"));
     notebook(arguments, Notebook::Mode::change).add_batch(name, text);
-    return {fmt::format("{} is in the notebook.\n", inert(name)), note, 0, kept_already};
+    return {fmt::format("{} is in the notebook.\n", inert(name)) + read_back(arguments, name), note,
+            0, kept_already};
 }
 
 Answer change(const Arguments& arguments, const std::string& name) {
@@ -217,10 +230,14 @@ Answer change(const Arguments& arguments, const std::string& name) {
     book.at_once([&] {
         auto text = book.load_batch(name);
         said = replaced(text, overlay);
+        if (said.empty()) return;
         text.overlay(overlay);
         check(text, arguments.has("insist"));
         book.change_batch(name, overlay);
     });
+    if (said.empty())
+        return {fmt::format("{} is as it was: nothing that was given is new.\n", inert(name)),
+                note};
     return {fmt::format("{} is changed; gristwright undo takes it back.\n", inert(name)) + said,
             note, 0, kept_already};
 }

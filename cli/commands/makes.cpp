@@ -98,8 +98,10 @@ std::string set_text(const BestSet& set, const Question& q) {
     for (const auto& m : set.members)
         said.push_back(fmt::format("{} ({}), {} {}, {}", m.article->title, words(m.article->craft),
                                    m.article->measure, q.units.size(m.size), q.units.yarn(m.need)));
-    return "\n" + heading("The set that puts most of the batch to good use") + "\n" +
-           wrapped(joined(said, "; "), 5) + "\n" +
+    return "\n" +
+           heading(set.alone >= set.worth ? "Or a set, instead of one article"
+                                          : "The set that puts most of the batch to good use") +
+           "\n" + wrapped(joined(said, "; "), 5) + "\n" +
            wrapped(
                fmt::format("together {} of {}, chance that it reaches {}", q.units.yarn(set.need),
                            q.units.yarn(q.yarn.length.mid), percent(set.certainty)),
@@ -118,7 +120,7 @@ std::vector<const Template*> shown(const Ranked& ranked, std::size_t most) {
 
 std::string foot(const Ranked& ranked, const Question& q, std::size_t most) {
     std::string out = "\n";
-    if (const auto mind = yarn_cautions(q.yarn); !mind.empty())
+    if (const auto mind = yarn_cautions(q.yarn, q.units); !mind.empty())
         out += labelled("Mind:", joined(mind, "; "), 0) + "\n";
     out += care_line(cautions_on(q, shown(ranked, most)));
     out += stands_on(q.yarn);

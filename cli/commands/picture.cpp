@@ -5,7 +5,6 @@
 #include <algorithm>
 
 #include "catalog/text/nearest.hpp"
-#include "cli/article_asked.hpp"
 #include "cli/out_file.hpp"
 #include "cli/output/charts.hpp"
 #include "cli/output/cloth_picture.hpp"
@@ -13,6 +12,7 @@
 #include "cli/output/line_up.hpp"
 #include "cli/output/schematic.hpp"
 #include "cli/output/split_picture.hpp"
+#include "cli/plan_asked.hpp"
 #include "cli/ranking.hpp"
 #include "cli/roles.hpp"
 #include "engine/units/failure.hpp"
@@ -34,13 +34,6 @@ Svg yarn_picture(const Question& q) {
     return out.place(skeins, {0, second});
 }
 
-// The words after what is drawn: TEMPLATE, then BATCH.
-JudgedPlan planned(const Arguments& arguments, Question& q) {
-    const auto article = part_played(arguments, find_template(q.catalogue, arguments.words[1]), q);
-    check_size(arguments, q, article);
-    return judged_plan(article, q);
-}
-
 Svg drawn_split(const Arguments& arguments, const Question& q) {
     const auto asked = asked_of(arguments, q);
     const auto split = split_for(asked, q);
@@ -59,7 +52,7 @@ std::string drawn(const std::string& what, const Arguments& arguments, Question&
     if (what == "lineup") return line_up_poster(rank(q), q).poster();
     if (what == "yarn") return yarn_picture(q).file();
     if (what == "split") return drawn_split(arguments, q).file();
-    const auto judged = planned(arguments, q);
+    const auto judged = plan_asked(arguments, arguments.words[1], q).judged;
     return what == "plan" ? plan_picture(judged, q).one_side()
                           : cloth_picture(judged.plan, q).file();
 }

@@ -6,7 +6,6 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
-#include "cli/article_asked.hpp"
 #include "cli/for_whom.hpp"
 #include "cli/output/article_words.hpp"
 #include "cli/output/describe.hpp"
@@ -15,11 +14,13 @@
 #include "cli/output/next.hpp"
 #include "cli/output/place_words.hpp"
 #include "cli/output/reason_words.hpp"
+#include "cli/output/shaping_words.hpp"
 #include "cli/output/steps.hpp"
 #include "cli/output/units_in_words.hpp"
 #include "cli/output/why_not.hpp"
 #include "cli/output/working.hpp"
 #include "cli/output/yarn_words.hpp"
+#include "cli/plan_asked.hpp"
 #include "cli/roles.hpp"
 #include "cli/warp_words.hpp"
 #include "engine/evidence/next_step.hpp"
@@ -59,8 +60,8 @@ std::string piece_text(const PlanPiece& p, const Units& units) {
                            ? fmt::format(" ({} of them plain, at the edges)", p.edge_stitches)
                            : "";
     if (p.knit)
-        out += wrapped(fmt::format("{} stitches at the widest{}, {} rows; {}", p.stitches, plain,
-                                   p.rows, making_line(p, units)),
+        out += wrapped(fmt::format("{} stitches at the widest{}, {}; {}", p.stitches, plain,
+                                   rows_words(p), making_line(p, units)),
                        4) +
                "\n";
     else
@@ -198,7 +199,7 @@ std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {
     if (!stands.empty()) out += "\n" + heading("In the way") + "\n" + stands;
     std::string mind;
     for (const auto& said : cautions(plan, q)) mind += labelled("-", said, 2) + "\n";
-    for (const auto& said : yarn_cautions(q.yarn)) mind += labelled("-", said, 2) + "\n";
+    for (const auto& said : yarn_cautions(q.yarn, q.units)) mind += labelled("-", said, 2) + "\n";
     if (!mind.empty()) out += "\n" + heading("Mind") + "\n" + mind;
     if (!q.yarn.evidence.empty()) out += "\n" + stands_on(q.yarn);
     out += "\n" + labelled("Assumed:", joined(assumptions(q.yarn, q.units), "; "), 0) + "\n";
@@ -221,10 +222,7 @@ std::string sheet_next(const Arguments& arguments) {
 
 Answer run(const Arguments& arguments) {
     auto q = ask(arguments, arguments.words.size() > 1 ? arguments.words[1] : "");
-    const auto article = part_played(arguments, find_template(q.catalogue, arguments.words[0]), q);
-    const auto sized = size_for(arguments, article, q);
-    check_size(arguments, q, article);
-    const auto judged = judged_plan(article, q);
+    const auto [judged, sized] = plan_asked(arguments, arguments.words[0], q);
     const auto notes = joined(q.measured.notes, "\n");
     if (!q.json && arguments.has("why-not")) return {why_not(judged, q), notes};
     if (!q.json)

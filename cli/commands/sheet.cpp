@@ -1,9 +1,9 @@
 #include "cli/commands/sheet.hpp"
 
-#include "cli/article_asked.hpp"
 #include "cli/for_whom.hpp"
 #include "cli/output/page_file.hpp"
 #include "cli/output/sheet.hpp"
+#include "cli/plan_asked.hpp"
 #include "cli/roles.hpp"
 
 namespace gristwright::cli {
@@ -12,10 +12,8 @@ namespace {
 Answer run(const Arguments& arguments) {
     check_page_file(arguments, "sheet");
     auto q = ask(arguments, arguments.words.size() > 1 ? arguments.words[1] : "");
-    const auto article = part_played(arguments, find_template(q.catalogue, arguments.words[0]), q);
-    size_for(arguments, article, q);
-    check_size(arguments, q, article);
-    return page_file(arguments, sheet(judged_plan(article, q), q), q);
+    const auto judged = plan_asked(arguments, arguments.words[0], q).judged;
+    return page_file(arguments, sheet(judged, q), q);
 }
 
 }  // namespace

@@ -5,12 +5,12 @@
 #include <algorithm>
 #include <nlohmann/json.hpp>
 
-#include "cli/article_asked.hpp"
 #include "cli/for_whom.hpp"
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/mind.hpp"
+#include "cli/plan_asked.hpp"
 #include "cli/roles.hpp"
 #include "engine/evidence/progress.hpp"
 #include "engine/units/failure.hpp"
@@ -56,11 +56,8 @@ std::string warning(const Plan& plan, const Question& q) {
 JudgedPlan begun(const Arguments& arguments, catalog::Notebook& book, Question& q) {
     const auto& name = arguments.words[1];
     q = ask(arguments, name);
-    const auto article = part_played(arguments, find_template(q.catalogue, arguments.words[0]), q);
-    size_for(arguments, article, q);
-    check_size(arguments, q, article);
+    auto judged = plan_asked(arguments, arguments.words[0], q).judged;
     check_free(book, name, arguments.has("instead"));
-    auto judged = judged_plan(article, q);
     // The size is fixed now: later evidence changes what it needs, not what is being made.
     book.start_project(
         name, {arguments.words[0], fmt::format("{:.0f}cm", in_centimetres(judged.plan.size)),

@@ -27,6 +27,7 @@ SwatchText typed(const Arguments& arguments) {
     out.kind = knitted ? SwatchText::Kind::knitted : SwatchText::Kind::woven;
     for (const auto key : keys)
         if (arguments.has(key)) out.measured[std::string(key)] = arguments.text(key);
+    if (arguments.has("insist")) out.measured["insist"] = "yes";
     if (knitted) out.measured["washed"] = arguments.has("unwashed") ? "no" : "yes";
     out.date = arguments.text("on");
     out.own_hands = !arguments.has("other-hands");
@@ -119,6 +120,7 @@ Command swatch_command() {
                        {"rows", "39/10.1cm", "knitted: rows counted over a length"},
                        {"sides", "15.2x14.8cm", "knitted: width and length of the whole swatch"},
                        {"mass", "4.1g", "knitted: its mass, without the tails"},
+                       {"insist", "", "count its mass, however little that is for its stitches"},
                        {"unwashed", "", "it is not washed yet"},
                        {"fabric", "garter", "knitted: the stitch, else stocking stitch"},
                        {"firmness", "drapey", "knitted: lace, drapey, ordinary, firm or sock",

@@ -2,6 +2,7 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
 #include <nlohmann/json.hpp>
 
 #include "catalog/typed/swatch_text.hpp"
@@ -131,6 +132,24 @@ Scale scale_of(const Question& q) {
     return {q.measured.batch.measuring.scale_step, q.yarn.linear_density.spread};
 }
 
+// Who did not weigh what was begun with is told what is taken for it; far from the plan it is no
+// guess to stand on.
+std::string whole_batch_taken(const Plan& plan, const Question& q, const Progress& p,
+                              const std::vector<Weighing>& weighings) {
+    if (weighings.front().row == 0) return "";
+    const auto whole = q.units.mass(q.yarn.mass);
+    if (far_from_plan(plan, p.factor))
+        throw Refused(fmt::format(
+            "no ball was weighed at row 0, and with the whole batch, {}, {:.0f} % of the planned "
+            "yarn would be used: weigh first what was set aside, as gristwright weigh {} --row 0 "
+            "--ball {}",
+            whole, 100 * p.factor.mid, inert(q.measured.batch.name),
+            q.units.typed_mass(std::min(plan.mass, q.yarn.mass))));
+    return line(fmt::format(
+        "No ball was weighed at row 0: the whole batch, {}, is taken to be what was begun with.",
+        whole));
+}
+
 Answer weigh_knitted(const Plan& plan, const Question& q, const std::vector<Weighing>& weighings) {
     if (weighings.size() == 1 && weighings[0].row == 0) {
         const auto length = weighings[0].ball / q.yarn.linear_density.mid;
@@ -140,7 +159,8 @@ Answer weigh_knitted(const Plan& plan, const Question& q, const std::vector<Weig
                       {{"metres_left", number(in_metres(length))}});
     }
     const auto p = progress(plan, q.yarn.linear_density.mid, q.yarn.mass, weighings, scale_of(q));
-    return answer(q, knitted_text(plan, q, p), knitted_json(plan, q, p));
+    const auto taken = whole_batch_taken(plan, q, p, weighings);
+    return answer(q, taken + knitted_text(plan, q, p), knitted_json(plan, q, p));
 }
 
 // Cloth was made and the ball is as heavy as before: nothing can be told from that.
@@ -188,6 +208,12 @@ Answer told_of(const Plan& plan, const Question& q, const std::vector<Weighing>&
         return plan.article->craft == Craft::woven ? weigh_woven(plan, q, weighings)
                                                    : weigh_knitted(plan, q, weighings);
     } catch (const DoubtfulWeighing& doubtful) {
+        const bool of_batch =
+            weighings.front().row > 0 && doubtful.before.row == 0;  // not of a ball
+        if (of_batch && doubtful.doubt == DoubtfulWeighing::Doubt::heavier_ball)
+            throw Refused(fmt::format("the ball weighs {}, and the whole batch {}: is it another?",
+                                      q.units.weighed(doubtful.now.ball),
+                                      q.units.weighed(q.yarn.mass)));
         throw Refused(question_of(doubtful, plan, q.units));
     }
 }

@@ -211,7 +211,7 @@ std::string yarn_text(const Question& q, const std::vector<Question>& yarns, boo
                behaviour_text(q) + cloth_text(q) + "\n";
     else
         out += skeins_text(q) + each_yarn(q, yarns, all) + "\n";
-    if (const auto mind = yarn_cautions(q.yarn); !mind.empty())
+    if (const auto mind = yarn_cautions(q.yarn, q.units); !mind.empty())
         out += labelled("Mind:", joined(mind, "; "), 0) + "\n";
     out += stands_on(q.yarn);
     out += labelled("Assumed:", joined(assumptions(q.yarn, q.units), "; "), 0) + "\n";

@@ -41,10 +41,10 @@ std::string answer_lines(BulkAnswers& bulk, std::size_t most, const Question& q)
     std::string back;
     const auto ranked = bulk.ranked();
     for (std::size_t i = 0; i < std::min(most, ranked.size()); ++i) {
-        const auto a = bulk.answer(ranked[i].suggestion);
-        const auto idea = shortened(inert(ranked[i].suggestion.idea), room);
+        const auto a = bulk.answer(ranked[i]->suggestion);
+        const auto idea = shortened(inert(ranked[i]->suggestion.idea), room);
         if (a.answered)
-            table.add(row_of(ranked[i], a, idea, q.units));
+            table.add(row_of(*ranked[i], a, idea, q.units));
         else
             back += labelled("  ?",
                              fmt::format("{}: {}", idea,

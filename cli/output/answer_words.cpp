@@ -56,7 +56,8 @@ std::string numbers_text(const SuggestionAnswer& a, const Question& q) {
                                     percent(a.certainty)),
                         0) +
                "\n";
-    if (a.reach == Reach::enough_if_smaller)
+    if (a.reach == Reach::enough_if_smaller &&
+        a.size_that_fits < a.size * (1 - constants::blocking_slack))
         out += labelled("Smaller:",
                         fmt::format("{} {} fits, not {}", a.article->measure,
                                     q.units.size(a.size_that_fits), q.units.size(a.size)),
@@ -74,7 +75,7 @@ std::string numbers_text(const SuggestionAnswer& a, const Question& q) {
                                     q.units.size(a.largest_offered)),
                         0) +
                "\n";
-    if (a.spin_more.si() > 0)
+    if (a.spin_more >= grams(1))
         out += labelled("Or spin:",
                         fmt::format("{} of fibre more, {:.0f} % losses included",
                                     q.units.mass(a.spin_more), 100 * constants::spinning_losses),
@@ -152,7 +153,8 @@ std::vector<std::string> not_known(const SuggestionAnswer& a) {
 
 std::vector<Caution> cautions_on_answer(const Suggestion& s, const SuggestionAnswer& a,
                                         const Question& q) {
-    if (!a.answered) return {};
+    if (a.taken.not_an_idea) return {};
+    if (!a.answered) return cautions_on_words(q, s.idea + " " + s.who);
     return cautions_on(q, {&*a.article}, s.idea + " " + s.who);
 }
 
@@ -165,8 +167,9 @@ std::string answer_text(const Suggestion& s, const SuggestionAnswer& a, const Qu
                labelled("Idea:   ", inert(first_bytes(s.idea, idea_shown)), 0) + "\n" +
                labelled("Taken:  ", taken_line(a, q.units), 0) + "\n";
     if (!a.answered)
-        return out + (a.ask.empty() ? "" : labelled("Asked back:", a.ask, 0) + "\n") + "\n" +
-               heading("A reply to paste") + "\n" + wrapped(reply(s, a, q.yarn, q.units), 2) + "\n";
+        return out + (a.ask.empty() ? "" : labelled("Asked back:", a.ask, 0) + "\n") +
+               care_line(cautions_on_answer(s, a, q)) + "\n" + heading("A reply to paste") + "\n" +
+               wrapped(reply_with_care(s, a, q), 2) + "\n";
     out += labelled("Verdict:", verdict_words(a, q.units), 0) + "\n\n" + numbers_text(a, q) +
            needle_line(s, a, q) + reasons_text(a, q) + care_line(cautions_on_answer(s, a, q)) +
            stands_on(q.yarn);

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <nlohmann/json.hpp>
+#include <utility>
 
 #include "catalog/text/csv.hpp"
 #include "cli/output/answer_lines.hpp"
@@ -36,6 +37,36 @@ std::string csv_answer(const SuggestionGroup& group, const SuggestionAnswer& a, 
            cell(reply_with_care(group.suggestion, a, q)) + "\n";
 }
 
+// What stands before the answers; with none of them all there is.
+std::string json_head(const BulkAnswers& bulk, bool none) {
+    auto out = json_answer("answer");
+    out["rows"] = bulk.rows();
+    out["rows_refused"] = bulk.bad();
+    out["answers"] = Json::array();
+    auto text = dumped(out);
+    if (!none) text.resize(text.rfind(']'));
+    return text;
+}
+
+nlohmann::ordered_json json_of(const SuggestionGroup& group, BulkAnswers& bulk, const Question& q) {
+    auto one = answer_json(group.suggestion, bulk.answer(group.suggestion), q);
+    one["row"] = group.rows.front().number;
+    one["rows"] = Json::array();
+    for (const auto& row : group.rows) one["rows"].push_back(row.number);
+    one["times"] = group.rows.size();
+    return one;
+}
+
+// As deep as an answer stands in the whole.
+std::string indented(const std::string& json) {
+    std::string out = "    ";
+    for (const char c : json) {
+        out += c;
+        if (c == '\n') out += "    ";
+    }
+    return out;
+}
+
 }  // namespace
 
 std::string answers_text(BulkAnswers& bulk, const Question& q, bool all) {
@@ -54,34 +85,40 @@ std::string answers_text(BulkAnswers& bulk, const Question& q, bool all) {
     return out;
 }
 
-std::string answers_csv(BulkAnswers& bulk, const Question& q) {
-    std::string out =
-        "row,times,idea,from,article,craft,suitability,serves,metres,metres_needed,metres_left,"
-        "metres_short,chance,care,reply\n";
-    for (const auto& group : bulk.ranked()) {
-        const auto a = bulk.answer(group.suggestion);
-        const auto answer = csv_answer(group, a, q);
-        for (std::size_t i = 0; i < group.rows.size(); ++i)
-            out += fmt::format("{},{},{},{},", group.rows[i], group.rows.size(),
-                               cell(group.ideas[i]), cell(group.senders[i])) +
+Pieces answers_csv(BulkAnswers& bulk, const Question& q) {
+    return [&bulk, &q, ranked = bulk.ranked(), head = true, next = std::size_t{0}]() mutable {
+        if (std::exchange(head, false))
+            return std::string(
+                "row,times,idea,from,article,craft,suitability,serves,metres,metres_needed,"
+                "metres_left,metres_short,chance,care,reply\n");
+        if (next == ranked.size()) return std::string();
+        const auto& group = *ranked[next++];
+        const auto answer = csv_answer(group, bulk.answer(group.suggestion), q);
+        std::string out;
+        for (const auto& row : group.rows)
+            out += fmt::format("{},{},{},{},", row.number, group.rows.size(),
+                               cell(group.idea_of(row)), cell(group.sender_of(row))) +
                    answer;
-    }
-    return out;
+        return out;
+    };
 }
 
-std::string answers_json(BulkAnswers& bulk, const Question& q) {
-    auto out = json_answer("answer");
-    out["rows"] = bulk.rows();
-    out["rows_refused"] = bulk.bad();
-    out["answers"] = Json::array();
-    for (const auto& group : bulk.ranked()) {
-        auto one = answer_json(group.suggestion, bulk.answer(group.suggestion), q);
-        one["row"] = group.rows.front();
-        one["rows"] = group.rows;
-        one["times"] = group.rows.size();
-        out["answers"].push_back(std::move(one));
-    }
-    return dumped(out);
+Pieces answers_json(BulkAnswers& bulk, const Question& q) {
+    return [&bulk, &q, ranked = bulk.ranked(), head = true, tail = true,
+            next = std::size_t{0}]() mutable {
+        if (std::exchange(head, false)) return json_head(bulk, ranked.empty());
+        if (next < ranked.size()) {
+            const auto& group = *ranked[next];
+            return (next++ ? ",\n" : "\n") + indented(json_of(group, bulk, q).dump(2));
+        }
+        return ranked.empty() || !std::exchange(tail, false) ? std::string() : "\n  ]\n}\n";
+    };
+}
+
+std::string whole(const Pieces& pieces) {
+    std::string out;
+    for (auto piece = pieces(); !piece.empty(); piece = pieces()) out += piece;
+    return out;
 }
 
 }  // namespace gristwright::cli

@@ -3,14 +3,11 @@
 #include <fmt/core.h>
 
 #include <algorithm>
-#include <array>
-#include <functional>
 
 #include "cli/output/image.hpp"
+#include "cli/output/laid_cloth.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/yarn_in_cloth.hpp"
-#include "engine/lay/knitted.hpp"
-#include "engine/lay/woven.hpp"
 #include "engine/project/by_cloth.hpp"
 
 namespace gristwright::cli {
@@ -20,78 +17,31 @@ namespace {
 constexpr double per_mm = 96 / 25.4;
 constexpr double edge = 16, near_width = 330, near_height = 280, life_width = 60 * per_mm,
                  life_height = 50 * per_mm;
-constexpr double stitches_shown = 9, threads_shown = 15;  // across the near view
-constexpr double near_pixels = 1.4, table_pixels = 2;     // of the picture, to a CSS pixel
+constexpr double near_pixels = 1.4, table_pixels = 2;  // of the picture, to a CSS pixel
 
 struct Views {
     lay::Picture near, table;
     double near_mm = 0;  // across the near view
 };
 
-constexpr Colour other_yarn{0.36, 0.27, 0.22};  // walnut brown
-
 const char* not_a_photograph = "A drawing from measurements, not a photograph.";
 
-// mm across a panel: a repeat where a few stitches are not enough.
-double shown(double spacing, int repeat, double wanted) {
-    return spacing * std::max(wanted, repeat + 1.0);
-}
-
-// The planned cloth as strands, and how wide its near view is.
-struct Laid {
-    lay::Chart chart;
-    std::function<std::vector<lay::Strand>(double width, double height)> strands;
-    double near_mm = 0;
-};
-
-Laid laid_knitted(const KnitCloth& cloth, double thickness) {
-    const auto& text = cloth.fabric->chart;
-    const auto chart = lay::read_chart(text.empty() ? "k" : text, lay::stitch_letters);
-    const auto spacing = lay::spacing(cloth, millimetres(thickness));
-    return {chart, [=](double w, double h) { return lay::knitted(chart, spacing, w, h); },
-            shown(spacing.stitch, chart.across(), stitches_shown)};
-}
-
-Laid laid_woven(const WovenCloth& cloth, double thickness) {
-    const auto& text = cloth.weave->chart;
-    const auto chart = lay::read_chart(text.empty() ? "x-/-x" : text, lay::weave_letters);
-    const double end = 1000 * (1 - cloth.width.mid) / cloth.ends.si();
-    const double pick = 1000 * (1 - cloth.length.mid) / cloth.picks.si();
-    return {chart,
-            [=](double w, double h) { return lay::woven(chart, end, pick, thickness, w, h); },
-            shown(end, chart.across(), threads_shown)};
-}
-
-// A piece's cloth with the yarns that are in it.
-struct LaidPiece : Laid {
-    std::array<lay::Fibres, 2> yarns;
-};
-
-LaidPiece laid_piece(const PlanPiece& piece, const YarnProfile& yarn, const Question& q) {
-    const auto fibres = fibres_of(yarn, std::max(1, q.measured.batch.plies), q.measured.colours);
-    LaidPiece out{by_cloth(
-                      piece, [&](const KnitCloth& k) { return laid_knitted(k, fibres.thickness); },
-                      [&](const WovenCloth& w) { return laid_woven(w, fibres.thickness); }),
-                  {fibres, fibres}};
-    if (piece.knit) out.yarns[1].colours = {other_yarn};
-    return out;
-}
-
-lay::Picture seen(const LaidPiece& laid, double width, double height, double pixels) {
+lay::Picture seen(const LaidCloth& laid, double width, double height, double pixels) {
     return lay::relief(laid.strands(width, height), laid.yarns, {width, height, pixels});
 }
 
-lay::Picture near_view(const LaidPiece& laid) {
+lay::Picture near_view(const LaidCloth& laid) {
     const double mm = laid.near_mm;
     return seen(laid, mm, mm * near_height / near_width, near_pixels * near_width / mm);
 }
 
-lay::Picture table_view(const LaidPiece& laid) {
+lay::Picture table_view(const LaidCloth& laid) {
     return seen(laid, life_width / per_mm, life_height / per_mm, table_pixels * per_mm);
 }
 
-Views views_of(const PlanPiece& piece, const YarnProfile& yarn, const Question& q) {
-    const auto laid = laid_piece(piece, yarn, q);
+Views views_of(const Plan& plan, const PlanPiece& piece, const YarnProfile& yarn,
+               const Question& q) {
+    const auto laid = laid_cloth(plan, piece, yarn, q);
     return {near_view(laid), table_view(laid), laid.near_mm};
 }
 
@@ -113,10 +63,11 @@ std::string woven_words(const WovenCloth& w, const Units& units) {
                        units.sett(w.picks / (1 - w.length.mid)));
 }
 
-std::string cloth_words(const PlanPiece& piece, const Units& units) {
-    return by_cloth(
-        piece, [&](const KnitCloth& k) { return knitted_words(k, units); },
-        [&](const WovenCloth& w) { return woven_words(w, units); });
+std::string cloth_words(const Plan& plan, const PlanPiece& piece, const Question& q) {
+    const auto cloth = by_cloth(
+        piece, [&](const KnitCloth& k) { return knitted_words(k, q.units); },
+        [&](const WovenCloth& w) { return woven_words(w, q.units); });
+    return cloth + second_words(plan, piece, q);
 }
 
 std::string cover_words(const Views& views, const YarnProfile& yarn, const Units& units) {
@@ -183,10 +134,10 @@ Svg alone(const lay::Picture& picture, double width, double height, const std::s
 
 Svg cloth_picture(const Plan& plan, const Question& q) {
     const auto& piece = telling_piece(plan);
-    const auto yours = views_of(piece, q.yarn, q);
+    const auto yours = views_of(plan, piece, q.yarn, q);
     const auto combed_yarn = combed_alike(q);
-    const auto combed = views_of(piece, combed_yarn, q);
-    const auto said = capital(cloth_words(piece, q.units));
+    const auto combed = views_of(plan, piece, combed_yarn, q);
+    const auto said = capital(cloth_words(plan, piece, q));
     const auto answer = answer_words(piece, q.yarn, combed_yarn);
     const double second = 2 * edge + near_width, top = 112;
     const double foot = top + 80 + near_height + life_height;
@@ -209,11 +160,11 @@ Svg cloth_picture(const Plan& plan, const Question& q) {
 
 ClothNear cloth_near(const Plan& plan, const Question& q) {
     const auto& piece = telling_piece(plan);
-    const auto laid = laid_piece(piece, q.yarn, q);
+    const auto laid = laid_cloth(plan, piece, q.yarn, q);
     return {
-        capital(cloth_words(piece, q.units)),
+        capital(cloth_words(plan, piece, q)),
         alone(near_view(laid), near_width, near_height, plan.article->title + ": the cloth, near",
-              fmt::format("{}; {} across.", capital(cloth_words(piece, q.units)),
+              fmt::format("{}; {} across.", capital(cloth_words(plan, piece, q)),
                           q.units.span(millimetres(laid.near_mm))))};
 }
 
@@ -221,9 +172,9 @@ double definition_wanted(const Plan& plan) { return asked_definition(telling_pie
 
 ClothAcross cloth_across(const Plan& plan, const Question& q, const std::string& whose) {
     const auto& piece = telling_piece(plan);
-    const auto about = capital(cloth_words(piece, q.units));
+    const auto about = capital(cloth_words(plan, piece, q));
     return {about,
-            alone(table_view(laid_piece(piece, q.yarn, q)), life_width, life_height,
+            alone(table_view(laid_cloth(plan, piece, q.yarn, q)), life_width, life_height,
                   fmt::format("{}: the cloth across the table, {}", plan.article->title, whose),
                   fmt::format("{} of it. {}.", table_size(q.units), about))};
 }
@@ -231,10 +182,10 @@ ClothAcross cloth_across(const Plan& plan, const Question& q, const std::string&
 ClothViews cloth_views(const Plan& plan, const Question& q) {
     const auto& piece = telling_piece(plan);
     const auto combed_yarn = combed_alike(q);
-    const auto yours = laid_piece(piece, q.yarn, q);
-    const auto combed = laid_piece(piece, combed_yarn, q);
+    const auto yours = laid_cloth(plan, piece, q.yarn, q);
+    const auto combed = laid_cloth(plan, piece, combed_yarn, q);
     const auto answer = answer_words(piece, q.yarn, combed_yarn);
-    const auto table = [&](const LaidPiece& laid, const char* whose) {
+    const auto table = [&](const LaidCloth& laid, const char* whose) {
         return alone(table_view(laid), life_width, life_height,
                      fmt::format("{}: the cloth across the table, {}", plan.article->title, whose),
                      fmt::format("{} of it. {}", table_size(q.units), answer));

@@ -8,7 +8,8 @@
 #include "cli/output/mind.hpp"
 #include "cli/output/units_in_words.hpp"
 #include "cli/output/yarn_words.hpp"
-#include "engine/cloth/constants.hpp"
+#include "engine/cloth/knitting_constants.hpp"
+#include "engine/cloth/weaving_constants.hpp"
 #include "engine/cloth/spacing_words.hpp"
 #include "engine/project/by_cloth.hpp"
 #include "engine/yarn/constants.hpp"
@@ -98,8 +99,9 @@ std::string making_line(const PlanPiece& piece, const Units& units) {
     return by_cloth(
         piece,
         [&](const KnitCloth& k) {
+            const bool as_counted = k.from_swatch && k.counted.si() <= 0;
             return fmt::format("{}, {} needles", units.gauge(k.stitches, k.rows),
-                               units.needle(k.needle));
+                               as_counted ? "your swatch's" : units.needle(k.needle));
         },
         [&](const WovenCloth& w) {
             if (draws_itself_in(*w.weave))

@@ -5,21 +5,12 @@
 #include <algorithm>
 #include <cmath>
 
+#include "cli/output/shaping_words.hpp"
+
 namespace gristwright::cli {
 namespace {
 
 std::string stitches(double count) { return fmt::format("{:.0f} st", count); }
-
-// "6th", "2nd".
-std::string nth(int n) {
-    const int tens = n % 100;
-    const char* end = tens >= 11 && tens <= 13 ? "th"
-                      : n % 10 == 1            ? "st"
-                      : n % 10 == 2            ? "nd"
-                      : n % 10 == 3            ? "rd"
-                                               : "th";
-    return fmt::format("{}{}", n, end);
-}
 
 // A change of so many stitches over so many rows, two at a time, or more where rows are few.
 std::string evenly(double change, int rows, const char* which) {
@@ -39,7 +30,8 @@ EdgeCounts edge_counts(const PlanPiece& p, bool backwards) {
     const auto& o = p.outline;
     switch (o.shape) {
         case Shape::taper: {
-            const double narrow = std::round(wide * (o.narrow / o.width));
+            const double narrow =
+                p.few_stitches > 0 ? p.few_stitches : std::round(wide * (o.narrow / o.width));
             return {stitches(wide), stitches(narrow),
                     evenly(wide - narrow, p.rows, backwards ? "more" : "fewer")};
         }

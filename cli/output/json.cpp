@@ -177,7 +177,7 @@ Json to_json(const Question& q) {
              {"stands_on", texts(standings(yarn.evidence))},
              {"assumed", texts(assumptions(yarn, Units{UnitChoice::metric}))},
              {"sharpen", texts(hints(yarn))},
-             {"cautions", texts(yarn_cautions(yarn))}};
+             {"cautions", texts(yarn_cautions(yarn, Units{UnitChoice::metric}))}};
     return out;
 }
 

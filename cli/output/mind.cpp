@@ -35,6 +35,12 @@ std::vector<Caution> cautions_on(const Question& q, const std::vector<const Temp
     return any_of(q.catalogue.cautions, all);
 }
 
+std::vector<Caution> cautions_on_words(const Question& q, std::string_view said) {
+    Facts facts;
+    add_words(said, facts);
+    return any_of(q.catalogue.cautions, {facts});
+}
+
 std::vector<Caution> cautions_on_spinning(const catalog::Catalogue& catalogue,
                                           const Template& article) {
     Facts facts{"spin"};

@@ -15,6 +15,9 @@ namespace gristwright::cli {
 std::vector<Caution> cautions_on(const Question& q, const std::vector<const Template*>& articles,
                                  std::string_view said = "");
 
+// For an idea that no article answers: what its words alone call for.
+std::vector<Caution> cautions_on_words(const Question& q, std::string_view said);
+
 // For whoever spins for an article, of whatever fibre.
 std::vector<Caution> cautions_on_spinning(const catalog::Catalogue& catalogue,
                                           const Template& article);

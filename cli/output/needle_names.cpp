@@ -13,11 +13,10 @@ long micrometres(Length needle) { return std::lround(1000 * in_millimetres(needl
 
 NeedleNames us_needles(const catalog::SpokenWords& spoken) {
     auto out = std::make_shared<std::map<long, std::string>>();
-    const auto list = spoken.lists.find("needle us");
-    if (list == spoken.lists.end()) return out;
-    for (const auto& [name, said] : list->second) {
-        if (said.means.empty()) continue;
-        auto& known = (*out)[micrometres(read_length(said.means + "mm").value)];
+    for (const auto& name : spoken.words("needle us")) {
+        const auto said = spoken.find("needle us", name);
+        if (!said || said->means.empty()) continue;
+        auto& known = (*out)[micrometres(read_length(said->means + "mm").value)];
         if (known.empty() || name.size() < known.size()) known = name;
     }
     return out;

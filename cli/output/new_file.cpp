@@ -10,6 +10,7 @@
 #include <cstring>
 #include <filesystem>
 #include <optional>
+#include <utility>
 
 namespace gristwright::cli {
 namespace {
@@ -84,12 +85,18 @@ bool write_all(int out, const std::string& text) {
     return true;
 }
 
+bool write_all(int out, const Pieces& pieces) {
+    for (auto piece = pieces(); !piece.empty(); piece = pieces())
+        if (!write_all(out, piece)) return false;
+    return true;
+}
+
 // Into a pipe, a device or the answer itself: it stays what it is.
-void write_through(const std::string& path, bool to_answer, const std::string& text) {
+void write_through(const std::string& path, bool to_answer, const Pieces& pieces) {
     const int out =
         to_answer ? ::dup(STDOUT_FILENO) : ::open(path.c_str(), O_WRONLY | O_NOCTTY | O_CLOEXEC);
     if (out < 0) fail(path);
-    const bool whole = write_all(out, text);
+    const bool whole = write_all(out, pieces);
     const int why = errno;
     const bool closed = ::close(out) == 0;
     if (!whole) errno = why;
@@ -122,8 +129,8 @@ class Beside {
         if (::fchmod(out_, old.st_mode & 0777) != 0) fail(path_);
     }
 
-    void fill(const std::string& text) {
-        if (!write_all(out_, text) || ::fsync(out_) != 0) fail(path_);
+    void fill(const Pieces& pieces) {
+        if (!write_all(out_, pieces) || ::fsync(out_) != 0) fail(path_);
         const auto self = "/proc/self/fd/" + std::to_string(out_);
         if (nameless_) {
             if (::linkat(AT_FDCWD, self.c_str(), AT_FDCWD, name().c_str(), AT_SYMLINK_FOLLOW) != 0)
@@ -164,18 +171,24 @@ void check_new_file(const NewFile& file) {
     if (const auto found = status_of(file.path)) check(file, *found);
 }
 
-void write_file(const NewFile& file, const std::string& text) {
+void write_file(const NewFile& file, const Pieces& pieces) {
     const auto found = status_of(file.path);
     if (found) {
         check(file, *found);
         const bool to_answer = is_standard_output(*found);
-        if (to_answer || !S_ISREG(found->st_mode)) return write_through(file.path, to_answer, text);
+        if (to_answer || !S_ISREG(found->st_mode))
+            return write_through(file.path, to_answer, pieces);
     }
     const auto path = end_of_links(file.path);
     Beside beside(path);
     if (found) beside.be_like(*found);
-    beside.fill(text);
+    beside.fill(pieces);
     beside.move_into_place(found.has_value());
+}
+
+void write_file(const NewFile& file, const std::string& text) {
+    bool told = false;
+    write_file(file, [&] { return std::exchange(told, true) ? std::string() : text; });
 }
 
 }  // namespace gristwright::cli

@@ -2,6 +2,7 @@
 // What stands there already is not lost by a slip.
 #pragma once
 
+#include <functional>
 #include <stdexcept>
 #include <string>
 #include <vector>
@@ -27,7 +28,11 @@ struct NewFile {
 // write-protected file, a file that may not be replaced. Nothing is touched.
 void check_new_file(const NewFile& file);
 
+// A text that is made while it is written: the next piece of it; empty: that was all.
+using Pieces = std::function<std::string()>;
+
 // Throws CannotCreate; then an old file is untouched.
+void write_file(const NewFile& file, const Pieces& pieces);
 void write_file(const NewFile& file, const std::string& text);
 
 // The text would go where the answer goes: "Written" does not belong behind it.

@@ -22,7 +22,7 @@ std::string beginning(const std::string& said) {
 }  // namespace
 
 Minded::Minded(const Question& q, const std::vector<const JudgedPlan*>& plans) {
-    for (const auto& said : yarn_cautions(q.yarn)) number(said);
+    for (const auto& said : yarn_cautions(q.yarn, q.units)) number(said);
     std::vector<const Template*> articles;
     for (const auto* judged : plans) articles.push_back(judged->plan.article.get());
     for (const auto& said : whole(cautions_on(q, articles))) number(said);

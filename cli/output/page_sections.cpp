@@ -66,8 +66,8 @@ std::string split_section(const allocation::Split& s, const SplitAsked& asked, c
 
 std::vector<Answered> answered(BulkAnswers& bulk) {
     std::vector<Answered> out;
-    for (const auto& group : bulk.ranked())
-        out.push_back({group.suggestion, bulk.answer(group.suggestion), group.rows.size()});
+    for (const auto* group : bulk.ranked())
+        out.push_back({group->suggestion, bulk.answer(group->suggestion), group->rows.size()});
     return out;
 }
 

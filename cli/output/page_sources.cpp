@@ -3,7 +3,8 @@
 #include <algorithm>
 
 #include "cli/output/page.hpp"
-#include "engine/cloth/constants.hpp"
+#include "engine/cloth/knitting_constants.hpp"
+#include "engine/cloth/weaving_constants.hpp"
 #include "engine/suitability/constants.hpp"
 #include "engine/yarn/constants.hpp"
 
@@ -22,6 +23,12 @@ Leaned leaned(const Fabric& fabric) {
 
 bool same(const Leaned& a, const Leaned& b) { return a.what == b.what; }
 
+Leaned leaned(const Template& article) {
+    const auto& apart = article.apart;
+    return {fmt::format("how far pieces like {} lie apart: {:g}", article.title, apart.spread),
+            std::string(words(apart.mark)), apart.source};
+}
+
 void add(std::vector<Leaned>& all, Leaned one) {
     if (std::none_of(all.begin(), all.end(), [&](const auto& o) { return same(o, one); }))
         all.push_back(std::move(one));
@@ -32,7 +39,8 @@ void add_cloth(std::vector<Leaned>& all, const PlanPiece& piece) {
         const auto& loop = constants::loop_constants[static_cast<std::size_t>(Relaxation::full)];
         for (const auto& c :
              {loop.kw, loop.kc, constants::wraps_to_stitches,
-              piece.knit->from_swatch ? constants::counted_swatch : constants::no_swatch})
+              piece.knit->from_swatch ? constants::swatch_gauge : constants::needle_taken,
+              constants::besides_gauge})
             add(all, leaned(c));
         add(all, leaned(*piece.knit->fabric));
     }
@@ -62,8 +70,10 @@ std::vector<Leaned> leaned_on(const Question& q, const std::vector<const JudgedP
     for (const auto& c : {constants::wraps_per_root_grist, constants::carded_packing,
                           constants::combed_packing, constants::prickling})
         add(out, leaned(c));
-    for (const auto* judged : plans)
+    for (const auto* judged : plans) {
         for (const auto& piece : judged->plan.pieces) add_cloth(out, piece);
+        if (judged->plan.article->craft == Craft::knitted) add(out, leaned(*judged->plan.article));
+    }
     std::stable_partition(out.begin(), out.end(), [](const auto& l) { return !l.source.empty(); });
     return out;
 }

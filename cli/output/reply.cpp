@@ -152,14 +152,21 @@ std::string other_craft_sentence(const SuggestionAnswer& a, const Units& units) 
 
 std::vector<std::string> answered_sentences(const Suggestion& s, const SuggestionAnswer& a,
                                             const YarnProfile& yarn, const Units& units) {
-    std::vector<std::string> out{thanks(a), not_known_sentence(a), form_sentence(a),
-                                 metres_sentence(a, yarn, units), each_sentence(a, units)};
+    std::vector<std::string> out{thanks(a),
+                                 not_known_sentence(a),
+                                 form_sentence(a),
+                                 metres_sentence(a, yarn, units),
+                                 at_hand_sentence(a, units),
+                                 share_sentence(a, units),
+                                 each_sentence(a, units)};
     for (const auto topic : a.taken.topics) out.push_back(topic_sentence(topic, a, yarn, units));
     out.push_back(wearer_sentence(a, units));
     out.push_back(role_sentence(a, units));
     out.push_back(gauge_sentence(a, s, units));
     out.push_back(needle_sentence(a, s, units));
     out.push_back(width_sentence(a, units));
+    out.push_back(warp_length_sentence(a, units));
+    out.push_back(material_sentence(a));
     out.push_back(unclear_size_sentence(a, units));
     if (!a.taken.worn_by.empty())
         out.push_back(

@@ -13,8 +13,12 @@ namespace {
 // "child 6" is a child of 6; "18 months" a baby of 18 months.
 std::string body_words(const std::string& body) {
     const auto space = body.find(' ');
+    if (body == "man" || body == "woman") return "a " + body;
+    if (body == "newborn") return "a newborn baby";
     return body.starts_with("child ") ? "a child of" + body.substr(space) : "a baby of " + body;
 }
+
+bool is_grown(const std::string& body) { return body == "man" || body == "woman"; }
 
 }  // namespace
 
@@ -55,6 +59,9 @@ std::string width_sentence(const SuggestionAnswer& a, const Units& units) {
 
 // A size in numbers of the trade of shoes, or without a unit, is not a length to us.
 std::string unclear_size_sentence(const SuggestionAnswer& a, const Units& units) {
+    if (a.things[a.main].of_shoe)
+        return fmt::format("A shoe of {} is a foot of about {}: measure first.", a.taken.shoe,
+                           units.size(a.size));
     if (!a.taken.shoe.empty())
         return fmt::format(
             "The shoe size {} I cannot turn into a length: I took {} of foot, so "
@@ -66,6 +73,10 @@ std::string unclear_size_sentence(const SuggestionAnswer& a, const Units& units)
                            said.starts_with("size ") ? said.substr(5) : said,
                            measured(*a.article, units.size(a.size)));
     }
+    if (const auto unfit = a.things[a.main].unfit; unfit > Length{})
+        return fmt::format("{} fits nobody: I took {}, so measure first.",
+                           capital(measured(*a.article, units.size(unfit))),
+                           measured(*a.article, units.size(a.size)));
     if (a.taken.no_unit.empty()) return "";
     return fmt::format("{}: in centimetres or inches? I kept my own size.", a.taken.no_unit);
 }
@@ -74,6 +85,40 @@ std::string loom_sentence(const SuggestionAnswer& a, const Units& units) {
     if (a.off_loom.si() <= 0) return "";
     return fmt::format("From a loom of {} it comes off at most {} wide.",
                        units.size(*a.taken.loom_width), units.size(a.off_loom));
+}
+
+std::string warp_length_sentence(const SuggestionAnswer& a, const Units& units) {
+    const auto& taken = a.taken;
+    if (taken.warp && a.things[a.main].of_warp)
+        return fmt::format("From a warp of {} it comes off about {} long, washed.",
+                           units.size(*taken.warp), units.size(a.size));
+    if (taken.warp)
+        return fmt::format("The warp of {} is not reckoned: the size is my own.",
+                           units.size(*taken.warp));
+    if (!taken.loom_waste || a.article->craft != Craft::woven) return "";
+    return fmt::format("I reckoned with {} of loom waste, not {}.",
+                       units.size(a.article->loom_waste), units.size(*taken.loom_waste));
+}
+
+std::string at_hand_sentence(const SuggestionAnswer& a, const Units& units) {
+    if (a.at_hand <= Length{}) return "";
+    if (a.at_hand_lacks <= Length{})
+        return fmt::format("Of this yarn {} would do.", units.yarn(a.at_hand));
+    return fmt::format(
+        "Of this yarn {} would not do: with what I set aside for safety it lacks {}.",
+        units.yarn(a.at_hand), units.yarn(a.at_hand_lacks));
+}
+
+std::string share_sentence(const SuggestionAnswer& a, const Units& units) {
+    if (!a.taken.share_of_thing) return "";
+    return fmt::format("That is for a whole one; {:.0f} % of it takes about {}.",
+                       100 * *a.taken.share_of_thing,
+                       units.yarn(a.need.mid * *a.taken.share_of_thing));
+}
+
+std::string material_sentence(const SuggestionAnswer& a) {
+    if (a.taken.material.empty()) return "";
+    return fmt::format("You said {}; the figures are for my yarn.", a.taken.material_said);
 }
 
 std::string weight_sentence(const SuggestionAnswer& a, const YarnProfile& yarn) {
@@ -86,13 +131,25 @@ std::string weight_sentence(const SuggestionAnswer& a, const YarnProfile& yarn) 
                                                    : yarn.class_by_grist.front().name);
 }
 
+// What could be wound round a neck.
+static bool is_worn_long(std::string_view kind) {
+    return kind == "scarf" || kind == "stole" || kind == "wrap";
+}
+
 std::string wearer_sentence(const SuggestionAnswer& a, const Units& units) {
     const auto& body = a.things[a.main].body;
     if (!body.empty())
-        return fmt::format("For {} I took {}: no cords or long fringes.", body_words(body),
-                           measured(*a.article, units.size(a.size)));
+        return fmt::format("For {} I took {}{}.", body_words(body),
+                           measured(*a.article, units.size(a.size)),
+                           is_grown(body) ? "" : ": no cords or long fringes");
     switch (a.taken.wearer) {
         case Wearer::baby:
+            if (a.made_for != Wearer::baby && is_worn_long(a.article->article))
+                return "The figure is for a grown-up's size: a baby wears nothing long round the "
+                       "neck.";
+            if (a.made_for != Wearer::baby && a.article->fitted)
+                return "The figure is for a grown-up's size: a baby's takes far less. No cords, "
+                       "fringes or loose loops, and nothing that prickles.";
             return "For a baby: no cords, fringes or loose loops, and nothing that prickles.";
         case Wearer::child:
             if (a.made_for == Wearer::child)

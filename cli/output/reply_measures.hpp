@@ -14,6 +14,13 @@ std::string needle_sentence(const SuggestionAnswer& a, const Suggestion& s, cons
 std::string width_sentence(const SuggestionAnswer& a, const Units& units);
 std::string unclear_size_sentence(const SuggestionAnswer& a, const Units& units);
 std::string loom_sentence(const SuggestionAnswer& a, const Units& units);
+// A warp or a waste that was said; yarn of their own that they ask of; "half a blanket"; another
+// fibre than this yarn's.
+std::string warp_length_sentence(const SuggestionAnswer& a, const Units& units);
+std::string at_hand_sentence(const SuggestionAnswer& a, const Units& units);
+std::string share_sentence(const SuggestionAnswer& a, const Units& units);
+std::string material_sentence(const SuggestionAnswer& a);
+
 std::string weight_sentence(const SuggestionAnswer& a, const YarnProfile& yarn);
 std::string wearer_sentence(const SuggestionAnswer& a, const Units& units);
 

@@ -40,10 +40,27 @@ std::string listed(const std::vector<std::string>& parts, std::string_view last)
     return out;
 }
 
+// Whose it is, where each of several people has one.
+static std::string for_whom(const Wanted& wanted) {
+    switch (wanted.wearer) {
+        case Wearer::baby:
+            return " for a baby";
+        case Wearer::child:
+            return wanted.years ? fmt::format(" for a child of {:g}", *wanted.years)
+                                : " for a child";
+        case Wearer::adult:
+            return wanted.body.empty() ? " for a grown-up" : " for a " + wanted.body;
+        default:
+            return "";
+    }
+}
+
 std::string said_of(const ThingAnswer& thing) {
     const bool ours = thing.article && !thing.as_nearest;
     auto word = ours ? thing.wanted.kind : thing.wanted.said;
-    return thing.wanted.count > 1 ? counted(thing.wanted.count, "", word) : with_article(word);
+    const auto many = thing.wanted.count > 1;
+    return (many ? counted(thing.wanted.count, "", word) : with_article(word)) +
+           for_whom(thing.wanted);
 }
 
 std::string template_words(const SuggestionAnswer& a) {
@@ -58,8 +75,7 @@ std::vector<std::string> left_out(const SuggestionAnswer& a) {
     return out;
 }
 
-std::string named(const ThingAnswer& thing) {
-    if (!thing.article) return said_of(thing);
+static std::string named_alone(const ThingAnswer& thing) {
     const auto& kind = thing.article->article;
     const auto craft = words(thing.article->craft);
     if (thing.wanted.count > 1) return counted(thing.wanted.count, std::string(craft), kind);
@@ -71,6 +87,14 @@ std::string named(const ThingAnswer& thing) {
     // Mitts and socks come in pairs: "knitted socks", but "a knitted hat".
     if (crafted) return with_article(what);
     return fmt::format("{}{} {}", kind.back() == 's' ? "" : "a ", craft, what);
+}
+
+std::string named(const ThingAnswer& thing) {
+    if (!thing.article) return said_of(thing);
+    const auto alone = named_alone(thing);
+    const bool told = !thing.wanted.years && (alone.find("child") != std::string::npos ||
+                                              alone.find("baby") != std::string::npos);
+    return told ? alone : alone + for_whom(thing.wanted);
 }
 
 }  // namespace gristwright::cli

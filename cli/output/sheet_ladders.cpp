@@ -9,6 +9,7 @@
 #include "cli/output/ball_ladder.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/place_words.hpp"
+#include "cli/output/shaping_words.hpp"
 #include "cli/output/sheet_parts.hpp"
 #include "cli/output/svg.hpp"
 #include "cli/output/wind_off.hpp"
@@ -64,6 +65,11 @@ struct Step {
 // Of two alike each has its squares; of more one strip stands for all.
 int strips_of(const PlanPiece& piece) { return piece.piece->count == 2 ? 2 : 1; }
 
+// False where its rows are ticked off with those of another piece.
+bool own_rows(const PlanPiece& piece) {
+    return piece.piece->counting.within.empty() || piece.piece->yarn != 1;
+}
+
 // As fine as the side has room for.
 Step step_for(const Plan& plan, const Units& units) {
     const auto cloth = units.imperial() ? inches(4) : centimetres(10);
@@ -113,7 +119,7 @@ std::string piece_words(const PlanPiece& p, const Units& units) {
     const auto size = one_measure(p.outline.shape) ? units.size(p.outline.width)
                                                    : units.sizes(p.outline.width, p.outline.length);
     const auto count = p.knit
-                           ? fmt::format("{} stitches at the widest, {} rows", p.stitches, p.rows)
+                           ? fmt::format("{} stitches at the widest, {}", p.stitches, rows_words(p))
                            : fmt::format("{} ends, {} picks", p.panel.ends, p.panel.picks);
     return fmt::format("{}, {}; {}; {}, {}", p.piece->fabric, size, count, units.yarn(p.metres.mid),
                        units.mass(p.mass));
@@ -183,7 +189,7 @@ void add_squares(PageData& data, const Plan& plan, const Question& q) {
         one.set("name", piece_title(piece));
         one.set("words", piece_words(piece, q.units));
         PageData strips{PageData::type::list};
-        for (int which = 1; which <= strips_of(piece); ++which) {
+        for (int which = 1; which <= strips_of(piece) && own_rows(piece); ++which) {
             PageData strip;
             // Of more than two one strip stands for all.
             const auto here =

@@ -2,25 +2,52 @@
 
 #include <fmt/core.h>
 
+#include "cli/output/shaping_words.hpp"
 #include "cli/output/units_in_words.hpp"
 #include "engine/project/words.hpp"
+#include "engine/units/ascii.hpp"
 
 namespace gristwright::cli {
 namespace {
+
+std::string needle_words(const Units& units, Length needle) {
+    return needle.si() > 0 ? units.needle(needle) : "your swatch's";
+}
 
 Writing metric() {
     const Units units(UnitChoice::metric);
     return {[](Length q) { return fmt::format("{:.0f} cm", in_centimetres(q)); },
             [](Length q) { return fmt::format("{:.0f} m", in_metres(q)); },
             [](Mass q) { return fmt::format("{:.0f} g", in_grams(q)); },
-            [units](Length q) { return units.needle(q); }};
+            [units](Length q) { return needle_words(units, q); },
+            shaping_words,
+            change_words};
 }
 
 Writing imperial(const Units& units) {
     return {[](Length q) { return fmt::format("{:.1f} in", in_inches(q)); },
             [](Length q) { return fmt::format("{:.0f} yd", in_yards(q)); },
             [](Mass q) { return fmt::format("{:.1f} oz", in_ounces(q)); },
-            [units](Length q) { return units.needle(q); }};
+            [units](Length q) { return needle_words(units, q); },
+            shaping_words,
+            change_words};
+}
+
+}  // namespace
+
+namespace {
+
+// A word that was filled in may stand first in a sentence.
+std::string sentences(std::string step) {
+    bool first = true;
+    for (std::size_t i = 0; i < step.size(); ++i) {
+        if (first && step[i] != ' ') {
+            step[i] = ascii::upper(step[i]);
+            first = false;
+        }
+        if (i > 0 && step[i] == ' ' && step[i - 1] == '.') first = true;
+    }
+    return step;
 }
 
 }  // namespace
@@ -29,7 +56,7 @@ std::vector<std::string> steps_of(const Plan& plan, const Units& units) {
     const auto writing = units.imperial() ? imperial(units) : metric();
     std::vector<std::string> out;
     for (const auto& step : plan.article->steps)
-        out.push_back(filled_in(in_units(step, units), plan, writing));
+        out.push_back(sentences(filled_in(in_units(step, units), plan, writing)));
     return out;
 }
 

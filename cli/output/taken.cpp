@@ -73,6 +73,8 @@ std::string taken_line(const SuggestionAnswer& a, const Units& units) {
     if (a.taken.role != YarnRole::unsaid) out.push_back("as " + std::string(words(a.taken.role)));
     if (a.taken.wearer != Wearer::unsaid)
         out.push_back("for " + std::string(words(a.taken.wearer)));
+    for (const auto& wanted : a.taken.wanted)
+        if (wanted.count > 1) out.push_back(fmt::format("{} times {}", wanted.count, wanted.kind));
     if (a.answered) {
         out.push_back(fmt::format("answered with {}{}{} ({})", a.article->title,
                                   a.put_into.empty() ? "" : ", worked in ", a.put_into,

@@ -9,16 +9,15 @@
 namespace gristwright::cli {
 namespace {
 
+double in_tenths(double value) { return std::round(10 * value) / 10; }
+
 // Three figures are as many as these estimates bear.
 std::string figures(double value) {
-    if (value >= 99.95) return fmt::format("{:.0f}", value);
-    return value >= 9.995 ? fmt::format("{:.0f}", value) : fmt::format("{:.1f}", value);
+    if (value >= 9.995) return fmt::format("{:.0f}", std::round(value));  // 30.5 is 31
+    return fmt::format("{:.1f}", in_tenths(value));
 }
 
-std::string tenth(double value) {
-    const double rounded = std::round(10 * value) / 10;
-    return fmt::format("{:g}", rounded);
-}
+std::string tenth(double value) { return fmt::format("{:g}", in_tenths(value)); }
 
 double count(LinearDensity d, std::string_view system) { return count_of(d, count_system(system)); }
 
@@ -52,7 +51,7 @@ std::string Units::size(Length q) const {
 }
 
 std::string Units::typed_size(Length q) const {
-    return imperial() ? fmt::format("{:.0f}in", std::floor(in_inches(q)))
+    return imperial() ? fmt::format("{:g}in", std::floor(10 * in_inches(q)) / 10)
                       : fmt::format("{:.0f}cm", std::floor(in_centimetres(q)));
 }
 
@@ -62,7 +61,7 @@ std::string Units::sizes(Length a, Length b) const {
 }
 
 std::string Units::mass(Mass q) const {
-    return choose(figures(in_grams(q)) + " g", fmt::format("{:.1f} oz", in_ounces(q)));
+    return choose(figures(in_grams(q)) + " g", fmt::format("{:.1f} oz", in_tenths(in_ounces(q))));
 }
 
 std::string Units::step(Mass q) const {

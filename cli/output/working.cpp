@@ -6,7 +6,8 @@
 #include <cmath>
 
 #include "cli/output/layout.hpp"
-#include "engine/cloth/constants.hpp"
+#include "engine/cloth/knitting_constants.hpp"
+#include "engine/cloth/weaving_constants.hpp"
 #include "engine/cloth/sett_share.hpp"
 #include "engine/cloth/spacing_words.hpp"
 #include "engine/evidence/constants.hpp"
@@ -135,7 +136,20 @@ std::string knit_steps(const KnitCloth& k, const YarnProfile& yarn) {
                    6) +
            "\n";
     out += figure(constants::purpose_constants[static_cast<std::size_t>(k.purpose)].blocked);
-    return out + figure(k.from_swatch ? constants::counted_swatch : constants::no_swatch);
+    if (!k.from_swatch && !k.needle_told) out += figure(constants::needle_taken);
+    if (k.from_swatch) out += figure(constants::swatch_gauge);
+    return out + figure(constants::besides_gauge);
+}
+
+std::string apart_steps(const Template& article, const YarnProfile& yarn) {
+    if (article.craft != Craft::knitted) return "";
+    if (!yarn.evidence.weighed.empty()) return figure(constants::own_piece);
+    return wrapped(
+               fmt::format("pieces of this kind that people make: {:g} about each other "
+                           "[{}: {}]",
+                           article.apart.spread, words(article.apart.mark), article.apart.source),
+               6) +
+           "\n";
 }
 
 std::string lost(Loss loss) {
@@ -267,7 +281,8 @@ std::string plan_working(const JudgedPlan& judged, const Question& q) {
                         fmt::format(" = {:.0f} m", in_metres(piece.metres.mid))));
     if (judged.plan.article->craft == Craft::knitted) out += figure(constants::joins_and_tails);
     if (judged.plan.article->loom == Loom::pins) out += figure(constants::pin_tails);
-    return out + certainty_steps(judged.plan) + suitability_steps(judged.judgement) + not_shown();
+    return out + apart_steps(*judged.plan.article, q.yarn) + certainty_steps(judged.plan) +
+           suitability_steps(judged.judgement) + not_shown();
 }
 
 std::string not_shown() {

@@ -1,8 +1,11 @@
 #include "cli/output/yarn_words.hpp"
+#include "engine/evidence/constants.hpp"
 
 #include <fmt/core.h>
 
 #include <cmath>
+
+#include "engine/evidence/constants.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -66,7 +69,7 @@ std::string words(const Hint& hint) {
     switch (hint.take) {
         case Measurement::swatch:
             return "knit and wash a swatch, count a gauge: " +
-                   narrows("yarn needed within", hint, "becomes");
+                   narrows("yarn for plain cloth within", hint, "becomes");
         case Measurement::wraps:
             return "wrap the yarn round a ruler: " + narrows("the needle for it", hint, "becomes");
         case Measurement::washed_lengths:
@@ -119,16 +122,44 @@ std::string words(const Standing& standing, const Evidence& known) {
 }
 
 std::string words(const Contradiction& seen) {
+    if (seen.what == Seen::yarn_for_area && 1 + seen.by < constants::least_in_a_stitch)
+        return fmt::format(
+            "the swatch's yarn for its area is {:.0f} % less than this yarn lets expect, too "
+            "little "
+            "for the stitches counted, so its mass is not used: weigh and measure it again, or say "
+            "--insist",
+            -100 * seen.by);
     return fmt::format(
         "{} is {:.0f} % {} than this yarn lets expect: is it this yarn, counted and measured as "
         "typed?",
         words(seen.what), 100 * std::abs(seen.by), seen.by > 0 ? "more" : "less");
 }
 
-std::string words(const YarnCaution& caution, const YarnProfile& yarn) {
+std::string words(const UnlikelyMeasure& doubt, const Units& units) {
+    if (doubt.of == UnlikelyMeasure::Of::wraps)
+        return fmt::format(
+            "{:.0f} wraps per inch laid side by side at this grist means {:.0f} % fibre; {}",
+            in_wraps_per_inch(doubt.wraps), 100 * doubt.fibre,
+            doubt.slipped ? "were the wraps packed tight? then say so"
+                          : "is a length or a mass wrong?");
+    return fmt::format("{}: {} weighing {} is a yarn of {}; are the {}?", doubt.name,
+                       units.yarn(doubt.length), units.weighed(doubt.mass),
+                       units.thickness(doubt.mass / doubt.length),
+                       doubt.slipped ? "length and the mass swapped" : "units right");
+}
+
+std::string words(const FarGauge& far, const Units& units) {
+    return fmt::format(
+        "{} is far {} than this yarn is knitted at, about {} in stocking stitch: is it counted "
+        "over that width, in stocking stitch, and of this yarn?",
+        units.stitch_gauge(far.counted), far.counted < far.usual ? "looser" : "tighter",
+        units.stitch_gauge(far.usual));
+}
+
+std::string words(const YarnCaution& caution, const YarnProfile& yarn, const Units& units) {
     switch (caution.what) {
         case Beware::insisted:
-            return "you insisted: " + caution.said;
+            return "you insisted: " + words(caution.doubt, units);
         case Beware::states_differ:
             return "skeins measured in different states (reel, rested, washed) are not compared";
         case Beware::several_yarns:
@@ -167,9 +198,9 @@ std::vector<std::string> questions(const Evidence& known) {
     return out;
 }
 
-std::vector<std::string> yarn_cautions(const YarnProfile& yarn) {
+std::vector<std::string> yarn_cautions(const YarnProfile& yarn, const Units& units) {
     std::vector<std::string> out;
-    for (const auto& one : yarn.cautions) out.push_back(words(one, yarn));
+    for (const auto& one : yarn.cautions) out.push_back(words(one, yarn, units));
     for (auto& one : questions(yarn.evidence)) out.push_back(std::move(one));
     return out;
 }

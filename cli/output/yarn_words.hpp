@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "cli/output/units.hpp"
+#include "engine/cloth/gauge_range.hpp"
 #include "engine/cloth/hint.hpp"
 #include "engine/project/template.hpp"
 
@@ -21,13 +22,17 @@ std::string habit_words(const Estimate<double>& habit);
 // "a washed and weighed swatch in stocking stitch"
 std::string words(const Standing& standing, const Evidence& known);
 std::string words(const Contradiction& seen);
-std::string words(const YarnCaution& caution, const YarnProfile& yarn);
+// "skein 1: 51 yd weighing 8.75 oz is a yarn of 93 yd/lb; are the length and the mass swapped?"
+std::string words(const UnlikelyMeasure& doubt, const Units& units);
+// "60 st/10 cm is far tighter than this yarn is knitted at, about 21 st/10 cm in ...?"
+std::string words(const FarGauge& far, const Units& units);
+std::string words(const YarnCaution& caution, const YarnProfile& yarn, const Units& units);
 
 // On what the estimates stand besides the yarn's own measures.
 std::vector<std::string> standings(const Evidence& known);
 std::vector<std::string> questions(const Evidence& known);
 // What to beware of in the yarn itself, and what its swatches contradict.
-std::vector<std::string> yarn_cautions(const YarnProfile& yarn);
+std::vector<std::string> yarn_cautions(const YarnProfile& yarn, const Units& units);
 std::vector<std::string> assumptions(const YarnProfile& yarn, const Units& units);
 // The first narrows most. Of one craft only those that bear on it: weaving learns nothing from a
 // knitted swatch.

@@ -2,13 +2,17 @@
 // yarn.
 #pragma once
 
-#include <string>
+#include <optional>
 
 #include "engine/yarn/profile.hpp"
 
 namespace gristwright {
 
-// Why that gauge of stocking stitch can hardly be this yarn's; empty: it can.
-std::string far_from_yarn(Gauge counted, const YarnProfile& yarn);
+struct FarGauge {
+    Gauge counted, usual;  // stocking stitch
+};
+
+// A gauge of stocking stitch that can hardly be this yarn's, beside its usual one; none: it can.
+std::optional<FarGauge> far_from_yarn(Gauge counted, const YarnProfile& yarn);
 
 }  // namespace gristwright

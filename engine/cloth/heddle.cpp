@@ -7,7 +7,7 @@
 #include <array>
 #include <cmath>
 
-#include "engine/cloth/constants.hpp"
+#include "engine/cloth/weaving_constants.hpp"
 
 namespace gristwright {
 namespace {

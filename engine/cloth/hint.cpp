@@ -3,14 +3,22 @@
 #include <algorithm>
 #include <cmath>
 
-#include "engine/cloth/constants.hpp"
-#include "engine/cloth/loop.hpp"
+#include "engine/cloth/knitting.hpp"
+#include "engine/cloth/knitting_constants.hpp"
 #include "engine/yarn/constants.hpp"
 
 namespace gristwright {
 namespace {
 
 using namespace constants;
+
+// Of plain cloth; what its pieces add is the same with a swatch.
+Hint count_gauge(YarnProfile yarn) {
+    const auto plain = [&] { return knit_cloth(yarn, KnitFabric{}, Firmness::ordinary, {}); };
+    const auto before = plain();
+    yarn.washed_gauge = before.gauge.mid;
+    return {Measurement::swatch, before.metres_per_area.spread, plain().metres_per_area.spread};
+}
 
 Hint count_wraps(const YarnProfile& yarn) {
     const auto alone = gauge_by_grist(yarn.linear_density.mid);
@@ -28,8 +36,7 @@ Hint measure_washed(const YarnProfile& yarn) {
 
 std::vector<Hint> what_sharpens(const YarnProfile& yarn) {
     std::vector<Hint> out;
-    if (!yarn.washed_gauge && !yarn.evidence.gauge)
-        out.push_back({Measurement::swatch, no_swatch, counted_swatch});
+    if (!yarn.washed_gauge && !yarn.evidence.gauge) out.push_back(count_gauge(yarn));
     if (!yarn.wraps_measured) out.push_back(count_wraps(yarn));
     if (yarn.state_doubt > 0) out.push_back(measure_washed(yarn));
     const auto lightest = std::max_element(

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "engine/cloth/constants.hpp"
+#include "engine/cloth/knitting_constants.hpp"
 
 namespace gristwright {
 namespace {
@@ -35,6 +35,10 @@ void take_needle(Length wanted, const std::vector<Length>& owned, KnitCloth& clo
     cloth.needle_wanted = wanted;
     cloth.needle = nearest_needle(wanted, owned);
     cloth.needle_owned = needle_serves(cloth.needle, wanted, cloth.purpose);
+    const auto serve = std::count_if(owned.begin(), owned.end(), [&](Length needle) {
+        return needle_serves(needle, wanted, cloth.purpose);
+    });
+    cloth.needle_told = !owned.empty() && serve <= 1;
 }
 
 void gauge_by_needle(const YarnProfile& yarn, const std::vector<Length>& owned, KnitCloth& cloth) {
@@ -75,20 +79,16 @@ Estimate<double> growth_of(const KnitFabric& fabric, Firmness purpose) {
                                             band_spread(plain.low, plain.high))};
 }
 
-// Before any swatch of this yarn: the margin between people gives way to that of these hands.
-double unswatched(const std::optional<Estimate<double>>& habit) {
-    if (!habit) return no_swatch;
-    const double besides = no_swatch * no_swatch - between_knitters * between_knitters;
-    return std::max<double>(counted_swatch, std::hypot(std::sqrt(besides), habit->spread));
+// Where nobody said which needle: what another one would make of the loop.
+double needle_margin(const KnitCloth& cloth) {
+    if (cloth.from_swatch || cloth.needle_told) return 0;
+    return needle_taken * (cloth.needle / (cloth.needle - millimetres(needle_offset)));
 }
 
-// A swatch's gauge leaves the fabric's own range open. Before any, the margin is of published
-// pieces of every fabric, and holds that range unless it is the wider.
-double metres_margin(const KnitCloth& cloth, const Evidence& evidence) {
-    const double built = together(cloth.gauge.spread, besides_gauge);
-    if (cloth.from_swatch)
-        return together(std::max<double>(counted_swatch, built), fabric_range(cloth));
-    return std::max(unswatched(evidence.habit), together(built, fabric_range(cloth)));
+// What is not known of the cloth itself; what its pieces add is their article's (PieceRange).
+double metres_margin(const KnitCloth& cloth) {
+    return std::hypot(together(cloth.gauge.spread, needle_margin(cloth)),
+                      together(besides_gauge, fabric_range(cloth)));
 }
 
 // What weighed swatches tell of this fabric: its own swatch all of it; those of other fabrics only
@@ -119,8 +119,7 @@ void measure(const YarnProfile& yarn, KnitCloth& cloth) {
     // The loop's length tells the metres, as the constants have it; only rows that were counted
     // move them. Loops per area ks / l^2: metres per area go as the root of stitches x rows.
     const auto plain = plain_metres_per_area(cloth.loop, Relaxation::full) * std::sqrt(row_ratio);
-    cloth.metres_per_area = {plain * (fabric.metres / cloth.growth.mid),
-                             metres_margin(cloth, yarn.evidence)};
+    cloth.metres_per_area = {plain * (fabric.metres / cloth.growth.mid), metres_margin(cloth)};
     take_weighed(yarn.evidence, cloth);
     cloth.mass_per_area = cloth.metres_per_area.mid * yarn.linear_density.mid;
 }

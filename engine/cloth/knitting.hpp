@@ -28,6 +28,7 @@ struct KnitFabric {
     std::string source;
     std::string chart;       // as engine/lay/chart.hpp reads it; empty: none
     int longest_strand = 0;  // stitches that a second yarn's strand passes behind, of its chart
+    std::string colours;     // which of two yarns each row is, from the first: "1122"; empty: one
 };
 
 struct [[nodiscard]] KnitCloth {
@@ -38,6 +39,7 @@ struct [[nodiscard]] KnitCloth {
     Length needle_wanted;
     Length needle;             // a size owned, or one that is sold
     bool needle_owned = true;  // false: no size said to be owned, or sold, comes near
+    bool needle_told = false;  // of those owned there is no other that would serve as well
     Estimate<Gauge> gauge;     // stocking stitch, washed: of the needle, or as counted on a swatch
     bool from_swatch = false;
     Gauge counted;         // on the swatch, where the gauge was moved to another firmness; else 0

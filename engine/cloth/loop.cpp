@@ -2,7 +2,7 @@
 // Text. Res. J. 38:999 (from memory). Ordinary tightness: the trade's weight table.
 #include "engine/cloth/loop.hpp"
 
-#include "engine/cloth/constants.hpp"
+#include "engine/cloth/knitting_constants.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -4,7 +4,7 @@
 
 #include <cmath>
 
-#include "engine/cloth/constants.hpp"
+#include "engine/cloth/weaving_constants.hpp"
 #include "engine/estimate/estimate.hpp"
 
 namespace gristwright {

@@ -6,7 +6,7 @@
 #include <array>
 #include <cmath>
 
-#include "engine/cloth/constants.hpp"
+#include "engine/cloth/knitting_constants.hpp"
 
 namespace gristwright {
 namespace {

@@ -2,8 +2,8 @@
 // Brooks 1892.
 #include "engine/cloth/sett.hpp"
 
-#include "engine/cloth/constants.hpp"
 #include "engine/cloth/sett_share.hpp"
+#include "engine/cloth/weaving_constants.hpp"
 
 #include <cmath>
 

@@ -1,6 +1,6 @@
 #include "engine/cloth/weaving.hpp"
 
-#include "engine/cloth/constants.hpp"
+#include "engine/cloth/weaving_constants.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -168,22 +168,23 @@ Length longest_float(const WovenCloth& cloth) {
 
 WovenCloth weave_cloth(const YarnProfile& yarn, const Weave& weave, const Weaving& how,
                        const Equipment& owned) {
+    const auto thickness = how.thickness.value_or(yarn.packed_diameter);
     WovenCloth cloth;
     cloth.weave = std::make_shared<const Weave>(weave);
     cloth.by = spaced_by(weave, how.loom, owned.shafts);
-    cloth.greatest = greatest_sett(weave, yarn.packed_diameter);
+    cloth.greatest = greatest_sett(weave, thickness);
     cloth.wanted = share_band(how.spacing);
     if (cloth.by == Spaced::weft)
         close_up(cloth);
     else if (owned.sett && cloth.by != Spaced::pins)
-        set_as_wanted(*owned.sett, owned, yarn.packed_diameter, cloth);
+        set_as_wanted(*owned.sett, owned, thickness, cloth);
     else
-        choose_heddle(owned, how, yarn.packed_diameter, cloth);
+        choose_heddle(owned, how, thickness, cloth);
     cloth.picks = cloth.ends * weave.picks;
     cloth.shafts_enough = owned.shafts == 0 || owned.shafts >= weave.shafts;
     // The system that is hidden lies nearly straight; the one that shows bends round it.
     const auto bent_round = std::min(cloth.ends, cloth.picks);
-    const double crimp = weave.take_up * take_up(bent_round, yarn.packed_diameter);
+    const double crimp = weave.take_up * take_up(bent_round, thickness);
     cloth.warp_take_up = std::min(crimp, double{most_take_up});
     lose(yarn, how, cloth);
     return cloth;

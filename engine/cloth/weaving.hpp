@@ -35,6 +35,8 @@ struct Weave {
     Mark mark = Mark::judgement;
     std::string source;
     std::string chart;  // as engine/lay/chart.hpp reads it; empty: none
+    // Which of two yarns each end is, and each pick: "11112222/11112222"; empty: one yarn.
+    std::string colours;
 };
 
 // What a warp is stretched on. On pins warp and weft are one thread: nothing is drawn in at the
@@ -50,6 +52,8 @@ struct Weaving {
     Loom loom = Loom::warped;
     // Shares of hair in warp and weft, where another yarn than the profile's has a part.
     std::optional<double> warp_hair{}, weft_hair{};
+    // What a thread takes of the width, warp and weft together; not said: the profile's diameter.
+    std::optional<Length> thickness{};
     // What a cloth is worth in one heddle or reed that is owned against another, its sett known and
     // no loss yet; not said: the nearer the middle of its band, the more.
     std::function<double(const WovenCloth&)> worth{};

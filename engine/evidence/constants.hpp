@@ -124,4 +124,14 @@ inline constexpr Constant swatch_scale{
 inline constexpr Constant spun_grist{
     "margin of a grist that is aimed for", 0.03, 0.02, 0.05, "relative", Mark::judgement, ""};
 
+inline constexpr Constant least_in_a_stitch{
+    "least yarn in a stitch beside what its cloth takes",
+    0.67,
+    0.60,
+    0.75,
+    "relative",
+    Mark::derived,
+    "a relaxed loop is 2.4 times the stitch's width and height together; up, across and down in "
+    "straight lines is 1.4 times, and cloth pinned out hard comes to 1.6"};
+
 }  // namespace gristwright::constants

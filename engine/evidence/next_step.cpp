@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "engine/cloth/constants.hpp"
+#include "engine/cloth/weaving_constants.hpp"
 #include "engine/estimate/estimate.hpp"
 #include "engine/evidence/constants.hpp"
 

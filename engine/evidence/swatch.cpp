@@ -6,7 +6,7 @@
 #include <cmath>
 #include <stdexcept>
 
-#include "engine/cloth/constants.hpp"
+#include "engine/cloth/knitting_constants.hpp"
 #include "engine/evidence/constants.hpp"
 #include "engine/units/failure.hpp"
 
@@ -115,9 +115,10 @@ void note_weighed(const KnitFabric& fabric, const KnitCloth& cloth, Estimate<dou
         before->metres = weigh(before->metres, seen);
 }
 
-void observe_mass(const KnittedSwatch& swatch, const KnitFabric& fabric, const YarnProfile& yarn,
+// False where its mass is not given or cannot be.
+bool observe_mass(const KnittedSwatch& swatch, const KnitFabric& fabric, const YarnProfile& yarn,
                   Gauge gauge, Evidence& known) {
-    if (!swatch.mass || !swatch.width || !swatch.length) return;
+    if (!swatch.mass || !swatch.width || !swatch.length) return false;
     const auto cloth = knit_cloth(yarn, fabric, swatch.firmness.value_or(Firmness::ordinary), {});
     const auto area = *swatch.width * *swatch.length;
     const double measured = (*swatch.mass / yarn.linear_density.mid).si() / area.si();
@@ -128,7 +129,14 @@ void observe_mass(const KnittedSwatch& swatch, const KnitFabric& fabric, const Y
                    swatch.scale_step / *swatch.mass / std::sqrt(12.0));
     const Estimate<double> seen{measured / predicted,
                                 std::hypot(reading, swatch_and_rest, yarn.linear_density.spread)};
+    if (seen.mid < least_in_a_stitch && !swatch.insisted) {
+        known.questions.push_back({Seen::yarn_for_area, seen.mid - 1});
+        return false;
+    }
+    const auto asked = known.questions.size();
     note_weighed(fabric, cloth, seen, known);
+    if (swatch.insisted) known.questions.resize(asked);
+    return true;
 }
 
 Estimate<double> kept(Length finished, Length before) {
@@ -146,10 +154,9 @@ void observe(const KnittedSwatch& swatch, const KnitFabric& fabric, const YarnPr
     if (swatch.rows) need_positive(swatch.rows->over.si(), "the length they were counted over");
     const auto gauge = observe_gauge(swatch, fabric, yarn, known);
     observe_rows(swatch, fabric, known);
-    observe_mass(swatch, fabric, yarn, gauge.mid, known);
+    const bool weighed = observe_mass(swatch, fabric, yarn, gauge.mid, known);
     if (swatch.look) known.looks.push_back(*swatch.look);
-    known.stands_on.push_back(
-        {Basis::knitted_swatch, fabric.name, swatch.washed, swatch.mass && swatch.width, 0, {}});
+    known.stands_on.push_back({Basis::knitted_swatch, fabric.name, swatch.washed, weighed, 0, {}});
 }
 
 void observe(const WovenSwatch& swatch, Finish finish, double hair, Evidence& known) {

@@ -23,6 +23,7 @@ struct KnittedSwatch {
     bool washed = true;
     std::optional<double> look;        // 0..1: how clearly its stitches read
     std::optional<Firmness> firmness;  // what it was knitted for, where that was said
+    bool insisted = false;             // its mass counts however little yarn that leaves a stitch
 };
 
 struct WovenSwatch {
@@ -33,6 +34,7 @@ struct WovenSwatch {
 
 // Adds what a swatch tells to what is known. `fabric` is what it was knitted in. A gauge that
 // contradicts the expected one (from grist, wraps and earlier swatches) is questioned, not dropped.
+// A mass that leaves its stitches less yarn than they can be made of is questioned and not counted.
 // Throws Refused for a count or a size that is not above zero.
 void observe(const KnittedSwatch& swatch, const KnitFabric& fabric, const YarnProfile& yarn,
              Evidence& known);

@@ -58,6 +58,39 @@ inline constexpr Constant crossing_forward{"stitches that cross in front, in the
                                            "of the yarn's thickness",
                                            Mark::judgement,
                                            ""};
+inline constexpr Constant closed_width{"three stitches closed to one, or not yet spread",
+                                       0.55,
+                                       0.4,
+                                       0.7,
+                                       "of a stitch's width",
+                                       Mark::judgement,
+                                       ""};
+inline constexpr Constant made_width{"three stitches made in one, spread out",
+                                     0.88,
+                                     0.7,
+                                     1.0,
+                                     "of their width",
+                                     Mark::judgement,
+                                     "four stitches share the room of two such groups"};
+inline constexpr Constant made_rises{
+    "and how far they bulge", 1.3, 0.8, 2.0, "of the yarn's thickness", Mark::judgement, ""};
+inline constexpr Constant closed_recedes{
+    "what closes them lies behind", 0.9, 0.5, 1.2, "of the yarn's thickness", Mark::judgement, ""};
+inline constexpr Constant float_lifts{
+    "a thread above the cloth's middle where it floats, for each doubling of what it passes",
+    0.30,
+    0.1,
+    0.5,
+    "of the yarn's thickness",
+    Mark::judgement,
+    "so that a waffle's ridges stand round its cells"};
+inline constexpr Constant layers_part{"two cloths woven one over the other, apart",
+                                      1.5,
+                                      1.2,
+                                      2.0,
+                                      "of the yarn's thickness",
+                                      Mark::judgement,
+                                      ""};
 inline constexpr Constant crimp_rise{"a thread over another above the middle of the cloth",
                                      0.36,
                                      0.25,
@@ -67,6 +100,17 @@ inline constexpr Constant crimp_rise{"a thread over another above the middle of 
                                      "half a thickness, squeezed where they press"};
 inline constexpr Constant laid_in_cloth{
     "yarn in washed cloth, thick", 0.92, 0.8, 1.0, "of its laid thickness", Mark::judgement, ""};
+inline constexpr Constant felted_spreads{
+    "fibre of fulled cloth over its holes and edges", 0.55, 0.3, 0.8, "mm", Mark::judgement, ""};
+inline constexpr Constant fulled_area{"area of cloth from which it is drawn as fulled hard",
+                                      0.6,
+                                      0.45,
+                                      0.72,
+                                      "of it before",
+                                      Mark::judgement,
+                                      "as the row of fulled stocking stitch"};
+inline constexpr Constant felted_hides{
+    "stitches that fulling hard hides", 0.82, 0.7, 1.0, "of their contrast", Mark::judgement, ""};
 inline constexpr Constant drawn_crisp_from{"definition from which stitches are drawn crisp",
                                            0.85,
                                            0.75,

@@ -7,6 +7,7 @@
 
 #include "engine/lay/constants.hpp"
 #include "engine/lay/eased.hpp"
+#include "engine/lay/gathers.hpp"
 #include "engine/lay/half_loop.hpp"
 #include "engine/lay/stitch.hpp"
 #include "engine/lay/wales.hpp"
@@ -61,7 +62,11 @@ double depth(bool purled_foot, bool purled_head, double t) {
 class Knitter {
   public:
     Knitter(const Chart& chart, const Spacing& s)
-        : chart_(chart), s_(s), loop_(loop_made(chart, s)), wales_(chart, s.stitch, s.row) {}
+        : chart_(chart),
+          s_(s),
+          loop_(loop_made(chart, s)),
+          wales_(chart, s.stitch, s.row),
+          gathers_(chart, s.stitch, s.row) {}
 
     // One yarn's way through a row: its loops from foot to foot, and where it only passes. At a
     // crossing its feet part, and what runs between them behind the cloth is not drawn.
@@ -70,8 +75,7 @@ class Knitter {
         for (int wale = first; wale < last; ++wale) {
             const auto piece = stitch(wale, row, yarn);
             const auto& from = piece.line.front();
-            if (out.empty() || std::abs(out.back().line.back().x - from.x) > s_.stitch / 2)
-                out.push_back({{}, yarn});
+            if (out.empty() || parted(out.back().line.back(), from)) out.push_back({{}, yarn});
             auto& line = out.back().line;
             line.insert(line.end(), piece.line.begin(), piece.line.end());
         }
@@ -97,6 +101,10 @@ class Knitter {
     bool has_bobble(int wale, int row) const { return chart_.at(wale, row) == 'B'; }
 
   private:
+    bool parted(const Spot& a, const Spot& b) const {
+        return !gathers_.any() && std::abs(a.x - b.x) > s_.stitch / 2;
+    }
+
     Strand stitch(int wale, int row, int yarn) const {
         Strand out{{}, yarn};
         const char letter = chart_.at(wale, row);
@@ -153,18 +161,29 @@ class Knitter {
         const double x =
             wales_.middle(wale) - side * swap * p.x + wales_.lean(wale, row) * eased(t);
         const double y = s_.row * row + p.y;
+        if (gathers_.any()) return gathered(wale, row, x, y, depth_at(wale, row, next, t));
         const auto at = wales_.moved(wale, row, {x, y});
-        double z = depth(purled(chart_.at(wale, row)), purled(chart_.at(wale, next)), t);
+        double z = depth_at(wale, row, next, t);
         if (swap < 1) z += side * 0.5 * loop_depth;  // one leg lies over the other
         if (wales_.recedes(wale)) z -= purl_recedes;
         z += crossing_forward * wales_.forward(wale, row, y);
         return {at.x, at.y, z * s_.thickness};
     }
 
+    double depth_at(int wale, int row, int next, double t) const {
+        return depth(purled(chart_.at(wale, row)), purled(chart_.at(wale, next)), t);
+    }
+
+    Spot gathered(int wale, int row, double x, double y, double z) const {
+        const auto at = gathers_.moved(wale, row, x, y);
+        return {at.x, at.y, (z + at.z) * s_.thickness};
+    }
+
     const Chart& chart_;
     const Spacing& s_;
     double loop_;
     Wales wales_;
+    Gathers gathers_;
 };
 
 }  // namespace
@@ -175,7 +194,8 @@ Spacing spacing(const KnitCloth& cloth, Length thickness) {
             in_millimetres(thickness)};
 }
 
-std::vector<Strand> knitted(const Chart& chart, const Spacing& s, double width, double height) {
+std::vector<Strand> knitted(const Chart& chart, const Spacing& s, double width, double height,
+                            const ColourOrder& colours) {
     const Knitter knitter(chart, s);
     std::vector<Strand> out;
     const int first = -4, last = static_cast<int>(width / s.stitch) + 8;
@@ -184,8 +204,10 @@ std::vector<Strand> knitted(const Chart& chart, const Spacing& s, double width, 
         for (int wale = 0; wale < chart.across(); ++wale)
             two_yarns = two_yarns || chart.at(wale, row) == '2';
         for (int yarn = 0; yarn <= (two_yarns ? 1 : 0); ++yarn)
-            for (auto& strand : knitter.row(row, first, last, yarn))
+            for (auto& strand : knitter.row(row, first, last, yarn)) {
+                if (colours.two()) strand.yarn = colours.row(row);
                 out.push_back(std::move(strand));
+            }
         for (int wale = first; wale < last; ++wale)
             if (knitter.has_bobble(wale, row)) out.push_back(knitter.bobble(wale, row));
     }

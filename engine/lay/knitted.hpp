@@ -4,6 +4,7 @@
 
 #include "engine/cloth/knitting.hpp"
 #include "engine/lay/chart.hpp"
+#include "engine/lay/colour_order.hpp"
 #include "engine/lay/strand.hpp"
 
 namespace gristwright::lay {
@@ -19,7 +20,7 @@ struct Spacing {
 Spacing spacing(const KnitCloth& cloth, Length thickness);
 
 // Strands reach a few stitches and rows beyond the window of `width` by `height` mm.
-std::vector<Strand> knitted(const Chart& chart, const Spacing& spacing, double width,
-                            double height);
+std::vector<Strand> knitted(const Chart& chart, const Spacing& spacing, double width, double height,
+                            const ColourOrder& colours = {});
 
 }  // namespace gristwright::lay

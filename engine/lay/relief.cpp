@@ -136,7 +136,9 @@ Picture relief(const std::vector<Strand>& strands, const std::array<Fibres, 2>& 
     Stamper stamper(view, canvas);
     for (const auto& strand : strands)
         stamper.strand(strand, yarns[static_cast<std::size_t>(strand.yarn)]);
-    return shaded(canvas, view, std::max(yarns[0].blur, yarns[1].blur));
+    return shaded(
+        canvas, view,
+        {std::max(yarns[0].blur, yarns[1].blur), std::max(yarns[0].felted, yarns[1].felted)});
 }
 
 double contrast(const Picture& picture, double blur) {

@@ -18,6 +18,7 @@ struct Fibres {
     int plies = 1;                // 1 or more
     double halo = 0;              // 0 smooth .. 1 hidden in its own hairs
     double blur = 0;              // 0 crisp .. 1 stitches cannot be read: soft edges, filled holes
+    double felted = 0;            // 0 stitches open .. 1 fulled hard: closed under its own fibre
     std::vector<Colour> colours;  // one, or several that follow each other; none: undyed
     double colour_length = 300;   // mm of yarn in each, when there are several
 };

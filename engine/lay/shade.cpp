@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/lay/constants.hpp"
 #include "engine/lay/seeded.hpp"
 
 namespace gristwright::lay {
@@ -76,17 +77,20 @@ Layers lit(const Canvas& canvas, const View& view) {
 }
 
 // Fibre too fine to be drawn one by one: it smears the yarn's own colour over edges and holes.
-void add_haze(const Canvas& canvas, const View& view, double blur, Layers& out) {
-    if (blur <= 0) return;
-    const double sigma = 0.34 * blur * view.pixels_per_mm;
+void add_haze(const Canvas& canvas, const View& view, const Haze& haze, Layers& out) {
+    const double blur = haze.blur, felted = haze.felted;
+    if (blur <= 0 && felted <= 0) return;
+    const double reach = std::max(0.34 * blur, constants::felted_spreads * felted);
+    const double sigma = reach * view.pixels_per_mm;
     Field mask(canvas.width(), canvas.height(), 0);
     for (std::size_t i = 0; i < mask.at.size(); ++i) mask.at[i] = canvas.covered(i) ? 1 : 0;
     mask = blurred(std::move(mask), sigma);
     const auto soften = [&](Field& channel, const Field& yarn) {
         const auto soft = blurred(channel, 0.5 * sigma);
         const auto fibre = blurred(yarn, sigma);  // the yarn's colour where there is yarn, else 0
-        const auto mix = static_cast<float>(std::min(0.8, 1.1 * blur));
-        const auto veil = static_cast<float>(0.6 * blur);
+        const double hidden = constants::felted_hides * felted;
+        const auto mix = static_cast<float>(std::max(std::min(0.8, 1.1 * blur), hidden));
+        const auto veil = static_cast<float>(std::max(0.6 * blur, 0.9 * hidden));
         for (std::size_t i = 0; i < channel.at.size(); ++i) {
             channel.at[i] += mix * (soft.at[i] - channel.at[i]);
             if (mask.at[i] <= 0) continue;
@@ -95,6 +99,16 @@ void add_haze(const Canvas& canvas, const View& view, double blur, Layers& out) 
         }
     };
     soften(out.red, canvas.red), soften(out.green, canvas.green), soften(out.blue, canvas.blue);
+}
+
+// The matted surface of fulled cloth, which the haze has smoothed away.
+void add_mat(const Canvas& canvas, const View& view, double felted, Layers& out) {
+    if (felted <= 0) return;
+    const auto grain = grain_of(canvas, view);
+    out.each([&](Field& channel) {
+        for (std::size_t i = 0; i < channel.at.size(); ++i)
+            channel.at[i] *= 1 + static_cast<float>(0.7 * felted) * (grain.at[i] - 1);
+    });
 }
 
 // A curved hair, thinner than a pixel: drawn as so much of its colour at each step.
@@ -142,9 +156,10 @@ void Canvas::cover(int x, int y, double z, const Spot& face, const Colour& colou
     blue.at[i] = static_cast<float>(colour.blue);
 }
 
-Picture shaded(const Canvas& canvas, const View& view, double blur) {
+Picture shaded(const Canvas& canvas, const View& view, const Haze& haze) {
     auto layers = lit(canvas, view);
-    add_haze(canvas, view, blur, layers);
+    add_haze(canvas, view, haze, layers);
+    add_mat(canvas, view, haze.felted, layers);
     for (const auto& hair : canvas.hairs) add_hair(hair, view, layers);
     Picture out{canvas.width(), canvas.height(), {}, view.pixels_per_mm, 0};
     std::size_t hidden = 0;

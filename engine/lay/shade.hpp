@@ -28,7 +28,10 @@ class Canvas {
     std::vector<Hair> hairs;
 };
 
-// `blur` 0..1: how far the yarn's own haze softens edges and fills holes.
-Picture shaded(const Canvas& canvas, const View& view, double blur);
+// 0..1: how far the yarn's own haze softens edges and fills holes, and how far cloth is fulled.
+struct Haze {
+    double blur = 0, felted = 0;
+};
+Picture shaded(const Canvas& canvas, const View& view, const Haze& haze);
 
 }  // namespace gristwright::lay

@@ -13,7 +13,8 @@ struct Spot {  // mm from the lower left corner of what is shown; z towards the 
 // A length of yarn that runs on unbroken: a row of loops, an end, a pick.
 struct Strand {
     std::vector<Spot> line;
-    int yarn = 0;  // 0: the first (the warp), 1: the second (the weft)
+    // 0: the first, 1: the second; of woven cloth in one colour the warp and the weft.
+    int yarn = 0;
 };
 
 // Yarn inside the window from (0, 0) to (width, height), mm along the cloth: what a drawing holds.

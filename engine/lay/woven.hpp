@@ -3,12 +3,13 @@
 #pragma once
 
 #include "engine/lay/chart.hpp"
+#include "engine/lay/colour_order.hpp"
 #include "engine/lay/strand.hpp"
 
 namespace gristwright::lay {
 
 // Spacings of the finished cloth and the yarn's thickness in mm.
 std::vector<Strand> woven(const Chart& chart, double end, double pick, double thickness,
-                          double width, double height);
+                          double width, double height, const ColourOrder& colours = {});
 
 }  // namespace gristwright::lay

@@ -2,6 +2,8 @@
 // one place.
 #pragma once
 
+#include <string_view>
+
 #include "engine/estimate/constant.hpp"
 
 namespace gristwright::constants {
@@ -45,6 +47,21 @@ inline constexpr Constant crown_depth{
     "1",
     Mark::derived,
     "eight sections, decreased every second round and from half way every round"};
+
+inline constexpr Constant pieces_apart{"pieces of one kind that people make, beside their cloth",
+                                       0.15,
+                                       0.10,
+                                       0.25,
+                                       "relative",
+                                       Mark::judgement,
+                                       "as garments, scarves and cowls lie apart in print"};
+inline constexpr Constant own_piece{"a piece of which the cloth was weighed, about its plan",
+                                    0.05,
+                                    0.03,
+                                    0.08,
+                                    "relative",
+                                    Mark::judgement,
+                                    "edges, seams, a length tried on"};
 
 inline constexpr Constant plying_takes_up{
     "length that plying once more takes up", 0.07, 0.03, 0.12, "of each strand", Mark::judgement,
@@ -117,5 +134,68 @@ inline constexpr Constant loosest_web{"share of the greatest sett as loose as ho
                                       "of the greatest sett",
                                       Mark::judgement,
                                       ""};
+
+// How much of a chest's growth another measure of the body takes part in: its own growth from one
+// chest band to the next over the chest's, women S to XL and men S to 2X.
+inline constexpr std::string_view body_survey =
+    "medians of a public survey of bodies (US Army ANSUR II, 2012) by bands of the chest";
+inline constexpr Constant neck_growth{"growth of the neck beside the chest",
+                                      0.57,
+                                      0.50,
+                                      0.64,
+                                      "of the chest's",
+                                      Mark::derived,
+                                      body_survey};
+inline constexpr Constant upper_arm_growth{"growth of the upper arm beside the chest",
+                                           0.92,
+                                           0.87,
+                                           0.98,
+                                           "of the chest's",
+                                           Mark::derived,
+                                           body_survey};
+inline constexpr Constant wrist_growth{"growth of the wrist beside the chest",
+                                       0.35,
+                                       0.31,
+                                       0.38,
+                                       "of the chest's",
+                                       Mark::derived,
+                                       body_survey};
+inline constexpr Constant back_length_growth{"growth of the back's length beside the chest",
+                                             0.33,
+                                             0.32,
+                                             0.34,
+                                             "of the chest's",
+                                             Mark::derived,
+                                             body_survey};
+inline constexpr Constant arm_length_growth{"growth of the arm's length beside the chest",
+                                            0.14,
+                                            0.12,
+                                            0.15,
+                                            "of the chest's",
+                                            Mark::derived,
+                                            body_survey};
+inline constexpr Constant armhole_growth{
+    "growth of the armhole's depth beside the chest",
+    0.68,
+    0.61,
+    0.76,
+    "of the chest's",
+    Mark::memory,
+    "the trade's charts of sizes: a depth of 17.1 to 21.0 cm for women S to XL, 22.2 to 27.3 cm "
+    "for men S to 2X"};
+inline constexpr Constant yoke_growth{"growth of a yoke's width beside the chest",
+                                      0.95,
+                                      0.92,
+                                      0.98,
+                                      "of the chest's",
+                                      Mark::derived,
+                                      "the body and both upper arms, less the underarms"};
+inline constexpr Constant bind_off_rows{"yarn that a loose bind-off takes",
+                                        3,
+                                        2,
+                                        4,
+                                        "rows' yarn",
+                                        Mark::common_practice,
+                                        "each stitch is worked and drawn over the one before"};
 
 }  // namespace gristwright::constants

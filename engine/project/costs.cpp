@@ -17,21 +17,45 @@ void add(Need& need, int powers, double metres) {
     (powers == 0 ? need.fixed : powers == 1 ? need.linear : need.square) += metres;
 }
 
-Costed cost_knitted(const PieceTemplate& piece, const KnitCloth& cloth) {
-    Costed out{{}, cloth, {}, {}, {}, cloth.metres_per_area.spread};
+// A size against the ideal one: fixed + grows * s.
+struct Sized {
+    double fixed = 0, grows = 0;
+};
+Sized sized(double share) { return {1 - share, share}; }
+
+// Of a taper, whose two ends need not grow alike.
+Sized mean_width(const PieceTemplate& piece) {
+    const auto& o = piece.outline;
+    if (o.shape != Shape::taper) return sized(width_share(piece));
+    const double both = (o.width + o.narrow).si();
+    return sized((o.width.si() * width_share(piece) + o.narrow.si() * narrow_share(piece)) / both);
+}
+
+// Until its cloth was weighed, a piece may be as far from its plan as other people's pieces are.
+double piece_spread(const Template& article, const YarnProfile& yarn, const KnitCloth& cloth) {
+    const double apart = yarn.evidence.weighed.empty() ? article.apart.spread : double{own_piece};
+    return together(cloth.metres_per_area.spread, apart);
+}
+
+Costed cost_knitted(const PieceTemplate& piece, const KnitCloth& cloth, double spread) {
+    Costed out{{}, cloth, {}, {}, {}, spread};
     const double ours = piece.weft_ours();
     const auto divide = [&](int powers, double metres) {
         add(out.need, powers, ours * metres);
         add(out.other, powers, (1 - ours) * metres);
     };
-    const int wide = width_grows(piece.grows) ? 1 : 0;
-    const int along = length_grows(piece.grows) ? 1 : 0;
     const double dense = cloth.metres_per_area.mid.si() * piece.count;
+    const auto divide_product = [&](double area, const Sized& a, const Sized& b) {
+        divide(0, dense * area * a.fixed * b.fixed);
+        divide(1, dense * area * (a.fixed * b.grows + a.grows * b.fixed));
+        divide(2, dense * area * a.grows * b.grows);
+    };
+    const auto wide = sized(width_share(piece));
     // A crown is as deep as it is wide round: what it leaves out goes as the square of the width.
     const double left_out = crown_leaves_out(piece.outline).si();
-    divide(one_measure(piece.outline.shape) ? 2 * wide : wide + along,
-           dense * (area(piece.outline).si() + left_out));
-    divide(2 * wide, -dense * left_out);
+    divide_product(area(piece.outline).si() + left_out, mean_width(piece),
+                   one_measure(piece.outline.shape) ? wide : sized(length_share(piece)));
+    divide_product(-left_out, wide, wide);
     divide(0, joins_and_tails * piece.count);
     return out;
 }
@@ -73,7 +97,8 @@ Costed cost(const Template& article, const PieceTemplate& piece, const YarnProfi
         const auto* fabric = article.own.knitted_named(piece.fabric);
         if (!fabric) fabric = fabrics.knitted_named(piece.fabric);
         if (!fabric) throw unknown();
-        return cost_knitted(piece, knit_cloth(yarn, *fabric, article.firmness, owned.needles));
+        const auto cloth = knit_cloth(yarn, *fabric, article.firmness, owned.needles);
+        return cost_knitted(piece, cloth, piece_spread(article, yarn, cloth));
     }
     const auto* weave = article.own.weave_named(piece.fabric);
     if (!weave) weave = fabrics.weave_named(piece.fabric);

@@ -14,6 +14,17 @@ namespace gristwright {
 inline bool width_grows(Grows g) { return g == Grows::width || g == Grows::both; }
 inline bool length_grows(Grows g) { return g == Grows::length || g == Grows::both; }
 
+// How much of the article's growth each size of a piece takes part in.
+inline double width_share(const PieceTemplate& p) {
+    return growth(p.follows.width, width_grows(p.grows));
+}
+inline double length_share(const PieceTemplate& p) {
+    return growth(p.follows.length, length_grows(p.grows));
+}
+inline double narrow_share(const PieceTemplate& p) {
+    return growth(p.follows.narrow, width_grows(p.grows));
+}
+
 // What one piece's cloth makes of it: its metres by how they grow, and their relative margin.
 struct Costed {
     std::shared_ptr<const PieceTemplate> piece;

@@ -2,6 +2,7 @@
 // others; a need cannot. Data: catalog/tables/needs.csv says for which articles each holds.
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -28,7 +29,7 @@ struct Demand {
 // (suitability/standing.hpp); no levels: not compared. What its kind is to handspinners
 // (demand_for.hpp): the place it keeps among what a yarn is for, and how many of it a person wants.
 struct Calling {
-    std::vector<Demand> demands;
+    std::vector<std::shared_ptr<const Demand>> demands;
     std::vector<double> levels = {};
     double place = 1;
     int alike = 1;

@@ -19,8 +19,8 @@ bool Listed::admits(const std::string& word) const {
 
 bool DemandFor::holds_for(const Template& t) const {
     const bool hard = t.craft == Craft::woven && t.finish == Finish::hard_fulled;
-    return article.admits(t.article) && same(craft, t.craft) && same(touches, t.touches) &&
-           same(hard_fulled, hard) && same(for_baby, t.for_baby) &&
+    return same(craft, t.craft) && same(touches, t.touches) && same(hard_fulled, hard) &&
+           same(for_baby, t.for_baby) && article.admits(t.article) &&
            std::any_of(t.pieces.begin(), t.pieces.end(),
                        [&](const auto& piece) { return fabric.admits(piece.fabric); });
 }

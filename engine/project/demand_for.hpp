@@ -23,7 +23,7 @@ struct DemandFor {
     std::optional<Craft> craft;
     std::optional<Touches> touches;
     std::optional<bool> hard_fulled, for_baby;
-    Demand demand;
+    std::shared_ptr<const Demand> demand;
 
     bool holds_for(const Template& article) const;
 };

@@ -10,6 +10,11 @@
 namespace gristwright {
 namespace {
 
+bool depends_on_fringe(const std::vector<std::string>& steps) {
+    return std::any_of(steps.begin(), steps.end(),
+                       [](const auto& step) { return step.starts_with('['); });
+}
+
 // The steps of this cloth: a fringe is finished only where there is one.
 std::vector<std::string> steps_where(const std::vector<std::string>& steps, bool fringed) {
     std::vector<std::string> out;
@@ -20,17 +25,22 @@ std::vector<std::string> steps_where(const std::vector<std::string>& steps, bool
 
 }  // namespace
 
-Template on_this_loom(Template article, const Equipment& owned) {
-    if (article.craft != Craft::woven) return article;
-    if (article.loom != Loom::pins) {
-        if (owned.shafts > 2)
-            article.loom_waste =
-                std::max(article.loom_waste, centimetres(constants::shaft_loom_waste));
-        if (owned.loom_waste) article.loom_waste = *owned.loom_waste;
-        if (owned.fringe && article.fringe.si() > 0) article.fringe = *owned.fringe;
-    }
-    article.steps = steps_where(article.steps, article.fringe.si() > 0);
-    return article;
+std::shared_ptr<const Template> on_this_loom(std::shared_ptr<const Template> article,
+                                             const Equipment& owned) {
+    if (article->craft != Craft::woven) return article;
+    const bool warped = article->loom != Loom::pins;
+    auto waste = article->loom_waste, fringe = article->fringe;
+    if (warped && owned.shafts > 2)
+        waste = std::max(waste, centimetres(constants::shaft_loom_waste));
+    if (warped && owned.loom_waste) waste = *owned.loom_waste;
+    if (owned.fringe && fringe.si() > 0) fringe = *owned.fringe;
+    const bool as_it_is = waste == article->loom_waste && fringe == article->fringe;
+    if (as_it_is && !depends_on_fringe(article->steps)) return article;
+    auto out = std::make_shared<Template>(*article);
+    out->loom_waste = waste;
+    out->fringe = fringe;
+    out->steps = steps_where(article->steps, fringe.si() > 0);
+    return out;
 }
 
 Length waste_beyond_fringe(const Template& article) {
@@ -52,17 +62,17 @@ WovenCloth weave_piece(const Template& article, const PieceTemplate& piece, cons
     const auto warp = of_both(own, second, piece.warp_ours());
     const auto weft = of_both(own, second, piece.weft_ours());
     const auto r = weave.interlacing.threads, i = weave.interlacing.intersections;
-    auto mixed = yarn;
-    mixed.packed_diameter = (warp * r + weft * i) / (r + i);
+    const auto across = (warp * r + weft * i) / (r + i);
     const Weaving how{article.spacing,
                       article.finish,
                       article.loom,
                       of_both(yarn.hair, other_hair, piece.warp_ours()),
                       of_both(yarn.hair, other_hair, piece.weft_ours()),
+                      across,
                       [&](const WovenCloth& set) { return sett_served(article, yarn, set); }};
-    auto cloth = weave_cloth(mixed, weave, how, owned);
+    auto cloth = weave_cloth(yarn, weave, how, owned);
     const auto along = (weft * r + warp * i) / (r + i);
-    cloth.picks = cloth.picks * (mixed.packed_diameter / along);
+    cloth.picks = cloth.picks * (across / along);
     return cloth;
 }
 

@@ -2,6 +2,8 @@
 // comes of.
 #pragma once
 
+#include <memory>
+
 #include "engine/cloth/equipment.hpp"
 #include "engine/project/template.hpp"
 
@@ -11,7 +13,8 @@ struct OtherYarn;
 
 // The article with the waste of this person's loom and the fringe they want. A frame with pins
 // wastes nothing; what is woven without a fringe gets none.
-Template on_this_loom(Template article, const Equipment& owned);
+std::shared_ptr<const Template> on_this_loom(std::shared_ptr<const Template> article,
+                                             const Equipment& owned);
 
 // The first fringe and the last are cut from what cannot be woven, but for what the knots and the
 // back rod hold: of one end, once a warp.

@@ -102,10 +102,16 @@ Length Plan::left() const { return std::max(have.mid - need.mid, Length{}); }
 
 Plan plan(const Template& article, const YarnProfile& yarn, const Fabrics& fabrics,
           const Equipment& owned, const Request& request) {
+    return plan(std::make_shared<const Template>(article), yarn, fabrics, owned, request);
+}
+
+Plan plan(std::shared_ptr<const Template> shared, const YarnProfile& yarn, const Fabrics& fabrics,
+          const Equipment& owned, const Request& request) {
     if (!(request.certainty >= 0.5 && request.certainty <= 0.999))
         throw Refused("certainty is from 50 to 99.9 %");
     Plan out;
-    out.article = std::make_shared<const Template>(on_this_loom(article, owned));
+    out.article = on_this_loom(std::move(shared), owned);
+    const auto& article = *out.article;
     out.asked = request.certainty;
     out.other = request.other;
     out.have = {std::max(yarn.length.mid - request.keep, Length{}), yarn.length.spread};

@@ -13,6 +13,7 @@
 
 #include "engine/cloth/equipment.hpp"
 #include "engine/project/template.hpp"
+#include "engine/yarn/colour.hpp"
 
 namespace gristwright {
 
@@ -32,6 +33,7 @@ struct PlanPiece {
     Outline outline;             // finished, of one
     int stitches = 0, rows = 0;  // knitted, of one
     int edge_stitches = 0;       // of those, plain ones that fill what no whole repeat does
+    int few_stitches = 0;        // at a taper's narrow end, or in the first row; 0: as `stitches`
     PanelMetres panel;           // woven, of one
     Estimate<Length> metres;     // of all alike
     Length warp, weft;           // woven, of all alike; the loom's waste is in the warp
@@ -62,10 +64,11 @@ struct OtherYarn {
     Length packed_diameter{};
     std::optional<Length> length{};  // what there is of it
     std::optional<double> hair{};    // share of it; not said: as this batch
+    std::vector<Colour> colours{};   // as Fibres has them; empty: not said
 };
 
 struct [[nodiscard]] Plan {
-    std::shared_ptr<const Template> article;  // its own copy: the caller's may go
+    std::shared_ptr<const Template> article;
     Reach reach{};
     Length size;           // of the template's measure
     Length covered;        // the largest size that the metres cover; at least `size`
@@ -98,6 +101,9 @@ struct Request {
 
 // Throws std::out_of_range when the template names a fabric that the tables do not hold,
 // Refused for a certainty outside its range.
+Plan plan(std::shared_ptr<const Template> article, const YarnProfile& yarn, const Fabrics& fabrics,
+          const Equipment& owned, const Request& request);
+// With a copy of its own: the caller's may go.
 Plan plan(const Template& article, const YarnProfile& yarn, const Fabrics& fabrics,
           const Equipment& owned, const Request& request);
 

@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 #include "engine/project/constants.hpp"
+#include "engine/project/counts.hpp"
 #include "engine/project/on_the_loom.hpp"
 
 namespace gristwright {
@@ -25,23 +27,24 @@ int whole_repeats(double count, int repeat) {
 // repeat; more than that is one repeat more.
 void count_stitches(double count, int repeat, PlanPiece& out) {
     out.stitches = whole_repeats(count, repeat);
-    if (out.outline.shape != Shape::rectangle) return;
+    if (out.outline.shape != Shape::rectangle || out.piece->counting.multiple > 1) return;
     const int beyond = covering(count) % repeat;
     if (covering(count) < repeat || beyond == 0 || beyond > repeat / 2) return;
     out.stitches = covering(count);
     out.edge_stitches = beyond;
 }
 
-void realise_knitted(const KnitCloth& cloth, PlanPiece& out) {
+void realise_knitted(const KnitCloth& cloth, double spread, PlanPiece& out) {
     const auto wanted = stitches_and_rows(out.outline, cloth.stitches, cloth.rows);
-    count_stitches(wanted.stitches, cloth.fabric->stitch_repeat, out);
+    count_stitches(wanted.stitches,
+                   std::lcm(cloth.fabric->stitch_repeat, out.piece->counting.multiple), out);
     out.rows = whole_repeats(wanted.rows, cloth.fabric->row_repeat);
     if (out.outline.shape == Shape::rectangle || out.outline.shape == Shape::tube) {
         out.outline.width = Length::from_si(out.stitches / cloth.stitches.si());
         out.outline.length = Length::from_si(out.rows / cloth.rows.si());
     }
     const auto one = cloth.metres_per_area.mid * area(out.outline);
-    out.metres = {(one + metres(joins_and_tails)) * out.piece->count, cloth.metres_per_area.spread};
+    out.metres = {(one + metres(joins_and_tails)) * out.piece->count, spread};
     out.ours = out.metres.mid * out.piece->weft_ours();
 }
 
@@ -70,12 +73,13 @@ PlanPiece realise(const Template& article, const Costed& costed, double s) {
     out.knit = costed.knit;
     out.woven = costed.woven;
     out.outline = costed.piece->outline;
-    if (width_grows(out.piece->grows)) {
-        out.outline.width = out.outline.width * s;
-        out.outline.narrow = out.outline.narrow * s;
-    }
-    if (length_grows(out.piece->grows)) out.outline.length = out.outline.length * s;
-    if (costed.knit) realise_knitted(*costed.knit, out);
+    const auto grown = [s](Length at_ideal, double share) {
+        return at_ideal * (1 + share * (s - 1));
+    };
+    out.outline.width = grown(out.outline.width, width_share(*out.piece));
+    out.outline.narrow = grown(out.outline.narrow, narrow_share(*out.piece));
+    out.outline.length = grown(out.outline.length, length_share(*out.piece));
+    if (costed.knit) realise_knitted(*costed.knit, costed.spread, out);
     if (costed.woven) realise_woven(article, *costed.woven, out);
     return out;
 }
@@ -104,6 +108,7 @@ void realise_at(Length size, const std::vector<Costed>& costed, const YarnProfil
         out.second_yarn += piece.metres.mid - piece.ours;
         out.pieces.push_back(std::move(piece));
     }
+    close_counts(out);
     out.second_to_have = out.second_yarn * set_aside(out.asked, spread, 0);
     out.mass = out.need.mid * yarn.linear_density.mid;
     out.certainty = chance_of_enough(out.need, out.have);

@@ -9,6 +9,8 @@
 
 #include "engine/cloth/knitting.hpp"
 #include "engine/cloth/weaving.hpp"
+#include "engine/project/constants.hpp"
+#include "engine/project/counting.hpp"
 #include "engine/project/demand.hpp"
 #include "engine/project/shape.hpp"
 
@@ -34,6 +36,8 @@ struct PieceTemplate {
     double of_warp = 1, of_weft = 1;
     bool unbroken = false;      // wants one unbroken length
     bool narrow_first = false;  // a taper worked from its narrow end
+    Following follows{};        // where a size grows less than the article does
+    Counting counting{};        // knitted
 
     double warp_ours() const { return yarn == 1 ? of_warp : 0; }
     double weft_ours() const { return yarn == 1 ? of_weft : 0; }
@@ -64,6 +68,16 @@ struct Fabrics {
     // The row of that name or nullptr.
     const KnitFabric* knitted_named(std::string_view name) const;
     const Weave* weave_named(std::string_view name) const;
+};
+
+// How far the pieces of one kind lie apart that people make, at one gauge and in one fabric: as one
+// standard deviation, relative. Lengths, ease, depth, edges, what a maker adds.
+// Data: catalog/tables/piece_ranges.csv.
+struct PieceRange {
+    std::string article;
+    double spread = constants::pieces_apart;
+    Mark mark = constants::pieces_apart.mark;
+    std::string source = std::string(constants::pieces_apart.source);
 };
 
 struct Template {
@@ -97,6 +111,7 @@ struct Template {
     std::vector<PieceTemplate> pieces;  // at least one; the first is what a plan is about
     std::vector<std::string> worked;    // their names as they are worked: order.hpp
     std::array<Wish, asked_count> wishes{};
+    PieceRange apart;                        // from the tables, by its article
     std::shared_ptr<const Calling> calling;  // from the tables; nothing: no needs, not compared
     std::vector<std::string> steps;          // words with {piece.stitches} and the like
     std::vector<std::string> cautions;

@@ -6,24 +6,33 @@
 #include <array>
 
 #include "engine/cloth/spacing_words.hpp"
+#include "engine/project/constants.hpp"
 #include "engine/units/failure.hpp"
 
 namespace gristwright {
 namespace {
 
 constexpr std::array<std::string_view, 5> for_any{"width", "length", "metres", "grams", "count"};
-constexpr std::array<std::string_view, 3> for_knitted{"stitches", "rows", "fabric"};
+constexpr std::array<std::string_view, 9> for_knitted{
+    "stitches", "rows", "fabric", "narrow", "by", "times", "shaping", "last_row", "bind_off"};
+constexpr std::array<std::string_view, 5> for_yoke{"underarm", "back", "front", "half_front",
+                                                   "sleeve"};
 constexpr std::array<std::string_view, 8> for_woven{"ends",      "picks", "reed", "woven",
                                                     "warp_each", "warp",  "weft", "fabric"};
+
+constexpr std::string_view between = " to ", less = " less ";
+constexpr std::array of_two{between, less};
 
 template <class List>
 bool holds(const List& list, std::string_view word) {
     return std::find(list.begin(), list.end(), word) != list.end();
 }
 
-bool known(std::string_view field, Craft craft) {
-    return holds(for_any, field) ||
-           (craft == Craft::knitted ? holds(for_knitted, field) : holds(for_woven, field));
+bool known(std::string_view field, const PieceTemplate& piece, Craft craft) {
+    if (holds(for_any, field)) return true;
+    if (craft == Craft::woven) return holds(for_woven, field);
+    return holds(for_knitted, field) ||
+           (piece.counting.underarm.si() > 0 && holds(for_yoke, field));
 }
 
 // Calls `replace` for each word in braces and puts what it gives in the word's place.
@@ -43,6 +52,40 @@ std::string replaced(std::string_view step, Replace replace) {
 
 Refused unknown(std::string_view word) {
     return Refused(fmt::format("'{{{}}}' cannot be filled in", word));
+}
+
+// As it was on the swatch the gauge was counted on: which that was is not known; 0.
+Length needle_known(const KnitCloth& k) {
+    return k.from_swatch && k.counted.si() <= 0 ? Length{} : k.needle;
+}
+
+// Yarn in a row of so many stitches.
+Length in_row(const PlanPiece& p, int stitches) {
+    const auto one = p.knit->metres_per_area.mid.si() / (p.knit->stitches.si() * p.knit->rows.si());
+    return metres(one * stitches);
+}
+
+std::string yoke_field(const YokeParts& parts, std::string_view field) {
+    const int count = field == "underarm"     ? parts.underarm
+                      : field == "back"       ? parts.back
+                      : field == "front"      ? parts.front
+                      : field == "half_front" ? parts.front / 2
+                                              : parts.sleeve;
+    return fmt::format("{}", count);
+}
+
+std::string knitted_field(const Plan& plan, const PlanPiece& p, std::string_view field,
+                          const Writing& writing) {
+    if (field == "narrow")
+        return fmt::format("{}", p.few_stitches > 0 ? p.few_stitches : p.stitches);
+    if (field == "by") return fmt::format("{}", shaping_of(p).by);
+    if (field == "times") return fmt::format("{}", shaping_of(p).times());
+    if (field == "shaping")
+        return writing.shaping(shaping_of(p),
+                               p.piece->counting.in_rounds || p.outline.shape == Shape::circle);
+    if (field == "last_row") return writing.yarn(in_row(p, p.stitches));
+    if (field == "bind_off") return writing.yarn(in_row(p, p.stitches) * constants::bind_off_rows);
+    return yoke_field(yoke_parts(plan, p), field);
 }
 
 std::string field_of(const PlanPiece& p, std::string_view field, const Writing& writing) {
@@ -66,6 +109,58 @@ std::string field_of(const PlanPiece& p, std::string_view field, const Writing& 
 
 }  // namespace
 
+namespace {
+
+const PlanPiece& piece_of(const Plan& plan, std::string_view name, std::string_view word) {
+    for (const auto& p : plan.pieces)
+        if (p.piece->name == name) return p;
+    throw unknown(word);
+}
+
+// "yoke", "sleeve.narrow": the stitches of a piece, or of its narrow end.
+int count_of(const Plan& plan, std::string_view said, std::string_view word) {
+    const auto dot = said.find('.');
+    const auto& p = piece_of(plan, said.substr(0, dot), word);
+    const bool few = dot != std::string_view::npos && p.few_stitches > 0;
+    return few ? p.few_stitches : p.stitches;
+}
+
+bool own_field(std::string_view field) {
+    return field != "stitches" && field != "rows" && field != "fabric" &&
+           (holds(for_knitted, field) || holds(for_yoke, field));
+}
+
+// "brim to body": how the one count becomes the other.
+std::string change_of(const Plan& plan, std::string_view word, std::size_t to,
+                      const Writing& writing) {
+    return writing.change(count_of(plan, word.substr(0, to), word),
+                          count_of(plan, word.substr(to + between.size()), word));
+}
+
+// "front less upper back": what goes at each side.
+std::string each_side(const Plan& plan, std::string_view word, std::size_t at) {
+    return fmt::format("{}", (count_of(plan, word.substr(0, at), word) -
+                              count_of(plan, word.substr(at + less.size()), word)) /
+                                 2);
+}
+
+bool names_count(const Template& article, std::string_view said) {
+    const auto dot = said.find('.');
+    if (dot != std::string_view::npos && said.substr(dot) != ".narrow") return false;
+    return std::any_of(article.pieces.begin(), article.pieces.end(),
+                       [&](const auto& p) { return p.name == said.substr(0, dot); });
+}
+
+bool names_two_counts(const Template& article, std::string_view word) {
+    return std::any_of(std::begin(of_two), std::end(of_two), [&](std::string_view joint) {
+        const auto at = word.find(joint);
+        return at != std::string_view::npos && names_count(article, word.substr(0, at)) &&
+               names_count(article, word.substr(at + joint.size()));
+    });
+}
+
+}  // namespace
+
 std::optional<std::string_view> step_where(std::string_view step, bool fringed) {
     if (!step.starts_with('[')) return step;
     for (const auto& [condition, holds] :
@@ -79,15 +174,20 @@ std::optional<std::string_view> step_where(std::string_view step, bool fringed) 
 std::string filled_in(std::string_view step, const Plan& plan, const Writing& writing) {
     return replaced(step, [&](std::string_view word) -> std::string {
         const auto& first = plan.pieces.front();
-        if (word == "needle" && first.knit) return writing.needle(first.knit->needle);
+        if (word == "needle" && first.knit) return writing.needle(needle_known(*first.knit));
         if (word == "heddle" && first.woven) return spacing_words(*first.woven);
         if (word == "size") return writing.size(plan.size);
         if (word == "fringe" && first.woven) return writing.size(plan.article->fringe);
+        if (const auto to = word.find(between); to != std::string_view::npos)
+            return change_of(plan, word, to, writing);
+        if (const auto at = word.find(less); at != std::string_view::npos)
+            return each_side(plan, word, at);
         const auto dot = word.find('.');
-        for (const auto& p : plan.pieces)
-            if (p.piece->name == word.substr(0, dot) && dot != std::string_view::npos)
-                return field_of(p, word.substr(dot + 1), writing);
-        throw unknown(word);
+        if (dot == std::string_view::npos) throw unknown(word);
+        const auto& p = piece_of(plan, word.substr(0, dot), word);
+        const auto field = word.substr(dot + 1);
+        return p.knit && own_field(field) ? knitted_field(plan, p, field, writing)
+                                          : field_of(p, field, writing);
     });
 }
 
@@ -96,10 +196,11 @@ void check_words(std::string_view step, const Template& article) {
     replaced(step, [&](std::string_view word) -> std::string {
         if (word == "size" || (word == "fringe" && article.craft == Craft::woven)) return "";
         if (word == (article.craft == Craft::knitted ? "needle" : "heddle")) return "";
+        if (article.craft == Craft::knitted && names_two_counts(article, word)) return "";
         const auto dot = word.find('.');
         for (const auto& p : article.pieces)
             if (dot != std::string_view::npos && p.name == word.substr(0, dot) &&
-                known(word.substr(dot + 1), article.craft))
+                known(word.substr(dot + 1), p, article.craft))
                 return "";
         throw unknown(word);
     });

@@ -7,6 +7,7 @@
 #include <string_view>
 
 #include "engine/project/plan.hpp"
+#include "engine/project/shaping.hpp"
 
 namespace gristwright {
 
@@ -14,7 +15,9 @@ namespace gristwright {
 struct Writing {
     std::function<std::string(Length)> size, yarn;
     std::function<std::string(Mass)> mass;
-    std::function<std::string(Length)> needle;
+    std::function<std::string(Length)> needle;  // 0: the one that the swatch was knitted on
+    std::function<std::string(const Shaping&, bool in_rounds)> shaping{};
+    std::function<std::string(int from, int to)> change{};  // "increase evenly to 160 stitches"
 };
 
 // A step that begins "[fringe] " is said where there is one, "[no fringe] " where there is none;

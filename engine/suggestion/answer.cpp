@@ -4,10 +4,12 @@
 #include <cmath>
 #include <utility>
 
+#include "engine/project/constants.hpp"
 #include "engine/suggestion/best.hpp"
 #include "engine/suggestion/constants.hpp"
 #include "engine/suggestion/items.hpp"
 #include "engine/suggestion/reckoning.hpp"
+#include "engine/suggestion/shoe.hpp"
 
 namespace gristwright {
 namespace {
@@ -85,6 +87,8 @@ bool is_a_size(const Wanted& wanted, const Template& article) {
     return !wanted.sizes.empty() && (!wanted.only_width || across);
 }
 
+bool cared_for_as_small(Wearer wearer) { return wearer == Wearer::baby || wearer == Wearer::child; }
+
 // The part in a plan that reckons with it; whole: no plan can.
 Role part_of(YarnRole role) {
     switch (role) {
@@ -125,8 +129,9 @@ void Answerer::resolve(Taken& taken) const {
                 if (!wanted.fabric.named()) wanted.fabric = unmade.nearest;
         }
     }
-    const bool loom = taken.sett || taken.loom_width || taken.about(Topic::warp) ||
-                      taken.about(Topic::waste) || taken.about(Topic::sett);
+    const bool loom = taken.sett || taken.loom_width || taken.warp || taken.loom_waste ||
+                      taken.about(Topic::warp) || taken.about(Topic::waste) ||
+                      taken.about(Topic::sett);
     if (taken.role == YarnRole::weft_only || taken.role == YarnRole::warp_only ||
         (loom && !taken.craft))
         taken.craft = Craft::woven;
@@ -134,9 +139,11 @@ void Answerer::resolve(Taken& taken) const {
 }
 
 // A child or a baby of so many years, as the table of bodies has them; empty: no age was said.
-std::string Answerer::body_of(const Taken& taken) const {
-    if (!taken.years) return "";
-    const double years = *taken.years;
+std::string Answerer::body_of(const Wanted& wanted, const Taken& taken) const {
+    const bool own = wanted.wearer != Wearer::unsaid;
+    const auto aged = own ? wanted.years : taken.years;
+    if (!aged) return own ? wanted.body : taken.body;
+    const double years = *aged;
     std::string best;
     double nearest = 1;  // of years apart
     for (const auto& row : ground_.bodies) {
@@ -152,6 +159,18 @@ std::string Answerer::body_of(const Taken& taken) const {
     return best;
 }
 
+// A head, a foot, a hand or a chest of about that size is in the table of bodies.
+bool Answerer::fits_somebody(const Template& article, Length size) const {
+    bool measured = false;
+    for (const auto& row : ground_.bodies) {
+        if (row.measure != article.measure) continue;
+        measured = true;
+        if (size >= row.low * (1 - taken_beyond) && size <= row.high * (1 + taken_beyond))
+            return true;
+    }
+    return !measured || !article.fitted;
+}
+
 ThingAnswer Answerer::look_at(const Wanted& wanted, const Taken& taken, std::optional<Craft> craft,
                               Best*& found) {
     ThingAnswer out;
@@ -161,13 +180,14 @@ ThingAnswer Answerer::look_at(const Wanted& wanted, const Taken& taken, std::opt
               craft,
               wanted.fabric,
               taken.fabrics_out,
-              taken.wearer,
+              wanted.wearer != Wearer::unsaid ? wanted.wearer : taken.wearer,
               taken.role == YarnRole::fulled,
               part_of(taken.role),
               {},
-              body_of(taken),
-              wanted.count > 1 || !wanted.plural ? wanted.count : 0,
-              taken.sett.value_or(Sett{})};
+              body_of(wanted, taken),
+              wanted.count > 1 || !wanted.plural ? wanted.count : 0};
+    if (!taken.shoe.empty()) wish.foot = foot_of_shoe(taken.shoe, cared_for_as_small(wish.wearer));
+    wish.sett = taken.sett.value_or(Sett{});
     if (!wanted.sizes.empty() && !wanted.only_width) wish.size = wanted.sizes.front();
     found = best(wish);
     if (!found && !wanted.nearest.empty()) {
@@ -178,12 +198,23 @@ ThingAnswer Answerer::look_at(const Wanted& wanted, const Taken& taken, std::opt
     if (!found) return out;
     out.article = found->plan.article;
     const auto& t = *out.article;
+    if (wish.size && !fits_somebody(t, *wish.size)) {
+        auto without = wanted;
+        without.sizes.clear();
+        out = look_at(without, taken, craft, found);
+        out.unfit = wanted.sizes.front();
+        return out;
+    }
     const bool square = wanted.form == "square" && t.measure == "side";
     out.form_missed = !wanted.form.empty() && !has_form(t, wanted.form) && !square;
     out.wanted.only_width = wanted.only_width && !is_a_size(wanted, t);
     if (is_a_size(wanted, t)) wish.size = wanted.sizes.front();
+    if (taken.warp && !wish.size && wanted.count < 2)
+        wish.size = off_this_warp(found->plan, *taken.warp, taken.loom_waste);
+    out.of_warp = taken.warp && wish.size && wanted.sizes.empty();
     out.size = size_wished(wish, t);
-    if (!wish.size && out.size != t.ideal) out.body = wish.body;
+    out.of_shoe = wish.foot && !wish.size && t.measure == "foot length";
+    if (!wish.size && !out.of_shoe && out.size != t.ideal) out.body = wish.body;
     const int made = articles_made(t);
     if (wish.count == 0) out.wanted.count = made;
     out.need = {metres(found->plan.by_size.at(out.size / t.ideal) * out.wanted.count / made),
@@ -253,6 +284,7 @@ void Answerer::reckon(const Suggestion& s, Best& found, SuggestionAnswer& out) {
     count_repeats(plan, out);
     main.size = out.size;
     count_in_strands(found.strands, out);
+    compare_at_hand(ground_, plan, out);
     look_around(ground_, plan, out);
     out.usual_sett = found.usual_sett;
 }
@@ -265,6 +297,7 @@ SuggestionAnswer Answerer::answer(const Suggestion& suggestion) {
         out.taken.wearer = who.wearer;
         out.taken.wearer_said = who.wearer_said;
         out.taken.years = who.years;
+        out.taken.body = who.body;
     }
     resolve(out.taken);
     out.ask = what_to_ask(out.taken);
@@ -278,7 +311,9 @@ SuggestionAnswer Answerer::answer(const Suggestion& suggestion) {
         if (s.size && out.things.empty()) asked.sizes = {*s.size}, asked.only_width = false;
         const auto craft = wanted.craft && !suggestion.craft ? wanted.craft : s.craft;
         out.things.push_back(look_at(asked, out.taken, craft, one));
-        out.taken.wanted[out.things.size() - 1].only_width = out.things.back().wanted.only_width;
+        auto& read = out.taken.wanted[out.things.size() - 1];
+        read.only_width = out.things.back().wanted.only_width;
+        if (out.things.back().unfit > Length{}) read.sizes.clear();
         found.push_back(one);
     }
     // Of alternatives the first that reaches; of several things the first that can be made.

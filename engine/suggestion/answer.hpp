@@ -17,13 +17,14 @@
 
 namespace gristwright {
 
-// What an answer draws on; all outlive it. Temporaries do not compile.
+// What an answer draws on; all outlive it, the text of the words too. Other temporaries do not
+// compile.
 struct Ground {
     template <class T>
     using Lent = std::reference_wrapper<const T>;  // takes no temporary
     Ground(Lent<YarnProfile> its_yarn, Lent<std::vector<Template>> known_templates,
            Lent<std::vector<WeightClass>> known_classes, Lent<Fabrics> known_fabrics,
-           Lent<Equipment> is_owned, Lent<std::string> known_words,
+           Lent<Equipment> is_owned, std::string_view known_words,
            Lent<std::vector<BodySize>> known_bodies, Request asked)
         : yarn(its_yarn),
           templates(known_templates),
@@ -39,7 +40,7 @@ struct Ground {
     const std::vector<WeightClass>& classes;
     const Fabrics& fabrics;
     const Equipment& owned;
-    const std::string& words;  // the table, as Lexicon reads it
+    std::string_view words;  // the table, as Lexicon reads it; it stays with its owner
     const std::vector<BodySize>& bodies;
     Request request;
     // What kinds of articles need, for one that is answered in another fabric; nothing: not asked.
@@ -57,6 +58,9 @@ struct ThingAnswer {
     Estimate<Length> need;                    // of all that were counted
     Length size;                              // of one
     std::string body;                         // whose the size is; empty: nobody's
+    Length unfit;          // a size that was said and that no body has; 0: none was
+    bool of_warp = false;  // the size is what comes off the warp that was said
+    bool of_shoe = false;  // the size is that of the foot in the shoe that was said
     Reach reach{};
 };
 
@@ -104,7 +108,9 @@ struct [[nodiscard]] SuggestionAnswer {
     Sett usual_sett;  // woven; 0: knitted
     Wearer made_for = Wearer::unsaid;  // of the template: a baby, a child, an animal, or anybody
     bool plain = true;                 // in a cloth that is taken where nobody names one
-    bool role_reckoned = false;        // the metres are those of the part this yarn plays
+    Length at_hand;        // yarn that they ask of, or the share of this that they name; 0: none
+    Length at_hand_lacks;  // of the need, with what the certainty asked sets aside; 0: it would do
+    bool role_reckoned = false;  // the metres are those of the part this yarn plays
 
     std::shared_ptr<const Template>
         other_craft;  // the same article in the other craft, if there is one
@@ -124,7 +130,8 @@ class Answerer {
     struct Best;
     struct Wish;
     void resolve(Taken& taken) const;
-    std::string body_of(const Taken& taken) const;
+    std::string body_of(const Wanted& wanted, const Taken& taken) const;
+    bool fits_somebody(const Template& article, Length size) const;
     const YarnProfile& yarn_as(Role role);
     Best& realised(const Template& article, const std::string& fabric, Role role, Sett sett);
     Best* best(const Wish& wish);

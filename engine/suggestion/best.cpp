@@ -119,6 +119,7 @@ Answerer::Best& Answerer::realised(const Template& article, const std::string& f
 // As it was typed; else by the body; else as the template is best.
 Length Answerer::size_wished(const Wish& wish, const Template& article) const {
     if (wish.size) return *wish.size;
+    if (wish.foot && article.measure == "foot length") return *wish.foot;
     const auto* body =
         wish.body.empty() ? nullptr : body_size(ground_.bodies, wish.body, article.measure);
     return body && article.fitted ? body->mid : article.ideal;
@@ -135,7 +136,8 @@ Answerer::Best* Answerer::best(const Wish& wish) {
         if (wish.fabric.named() && fabric.empty()) continue;
         if (is_ruled_out(t, wish.fabrics_out)) continue;
         auto& next = realised(t, fabric, wish.role, wish.sett);
-        const bool hard = t.craft == Craft::woven && t.finish == Finish::hard_fulled;
+        const bool hard = (t.craft == Craft::woven && t.finish == Finish::hard_fulled) ||
+                          t.pieces.front().fabric.starts_with("fulled ");
         const auto size = size_wished(wish, t);
         const double scale = size / t.ideal;
         const double share = wish.count > 0 ? double(wish.count) / articles_made(t) : 1;

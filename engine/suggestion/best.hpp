@@ -18,7 +18,8 @@ struct Answerer::Wish {
     std::optional<Length> size;
     std::string body;  // whose size decides where a body does, as body_sizes.csv has it
     int count = 0;     // how many; 0: as many as the template makes
-    Sett sett{};       // on the loom; 0: none was said
+    std::optional<Length> foot = {};  // in the shoe that was said
+    Sett sett{};                      // on the loom; 0: none was said
 };
 
 struct Answerer::Best {

@@ -74,6 +74,41 @@ inline constexpr Constant spinning_losses{"fibre lost in carding, drafting, plyi
                                           Mark::judgement,
                                           ""};
 
+// Shoes: a size tells the last, which is longer than the foot.
+inline constexpr Constant shoe_paris_point{
+    "length of a last that a European size adds", 2.0 / 3, 2.0 / 3, 2.0 / 3, "cm", Mark::memory,
+    "the Paris point; ISO 19407 on shoe sizes"};
+inline constexpr Constant shoe_uk_zero{"sizes from no length to a grown-up's British 0",
+                                       25,
+                                       25,
+                                       25,
+                                       "thirds of an inch",
+                                       Mark::memory,
+                                       "barleycorns; ISO 19407 on shoe sizes"};
+inline constexpr Constant shoe_us_zero{
+    "sizes from no length to a man's American 0", 24, 24, 24, "thirds of an inch", Mark::memory,
+    "barleycorns; ISO 19407 on shoe sizes"};
+inline constexpr Constant shoe_women_later{"sizes by which a woman's American ones run ahead",
+                                           1.5,
+                                           1,
+                                           2,
+                                           "sizes",
+                                           Mark::common_practice,
+                                           ""};
+inline constexpr Constant shoe_spare{
+    "room in a shoe before the toes", 1.5, 1, 2, "cm", Mark::common_practice, ""};
+inline constexpr Constant shoe_eu_least{"the least number that is a European size",
+                                        16,
+                                        15,
+                                        17,
+                                        "sizes",
+                                        Mark::common_practice,
+                                        "a first walker's shoe"};
+inline constexpr Constant shoe_eu_most{"the greatest European size", 50, 48, 52, "sizes",
+                                       Mark::common_practice,        ""};
+inline constexpr Constant shoe_adult_most{
+    "the greatest British or American size", 15, 14, 16, "sizes", Mark::common_practice, ""};
+
 // Cloths that a knitter or a weaver takes where nobody names one: common practice, no source.
 inline constexpr std::string_view everyday_fabrics[] = {
     "stocking stitch",

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 
 namespace gristwright {
 namespace {
@@ -50,21 +51,31 @@ double rank(const SuggestionAnswer& a) {
 
 }  // namespace
 
-void SuggestionGroups::add(std::size_t row, Suggestion s, const SuggestionAnswer& a) {
-    const auto [place, fresh] = places_.try_emplace(likeness(s, a), groups_.size());
-    if (fresh) groups_.push_back({{}, {}, {}, rank(a), s});
-    auto& group = groups_[place->second];
-    group.rows.push_back(row);
-    group.senders.push_back(std::move(s.from));
-    group.ideas.push_back(std::move(s.idea));
+SuggestionGroups::Key SuggestionGroups::key_of(const std::string& likeness) {
+    const std::hash<std::string> hash;
+    return {hash(likeness), hash("\n" + likeness)};
 }
 
-std::vector<SuggestionGroup> SuggestionGroups::ranked() const {
-    auto out = groups_;
-    std::stable_sort(
-        out.begin(), out.end(), [](const SuggestionGroup& a, const SuggestionGroup& b) {
-            return a.rank != b.rank ? a.rank > b.rank : a.rows.front() < b.rows.front();
-        });
+void SuggestionGroups::add(std::size_t row, Suggestion s, const SuggestionAnswer& a) {
+    const auto [place, fresh] = places_.try_emplace(key_of(likeness(s, a)), groups_.size());
+    if (fresh) {
+        auto& group = groups_.emplace_back();
+        group.rank = rank(a);
+        group.rows.push_back({row, {}, {}});
+        group.suggestion = std::move(s);
+        return;
+    }
+    auto& group = groups_[place->second];
+    if (s.idea == group.suggestion.idea) s.idea.clear();
+    s.idea.shrink_to_fit();
+    group.rows.push_back({row, std::move(s.idea), std::move(s.from)});
+}
+
+std::vector<const SuggestionGroup*> SuggestionGroups::ranked() const {
+    std::vector<const SuggestionGroup*> out;
+    for (const auto& group : groups_) out.push_back(&group);
+    std::stable_sort(out.begin(), out.end(),
+                     [](const auto* a, const auto* b) { return a->rank > b->rank; });
     return out;
 }
 

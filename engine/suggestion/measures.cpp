@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "engine/suggestion/beside.hpp"
 #include "engine/suggestion/constants.hpp"
 #include "engine/suggestion/reading.hpp"
 #include "engine/units/constants.hpp"
@@ -137,6 +138,7 @@ class Measures {
     // "Is 535 m enough", "I have 320 m": what there is, not what it takes.
     bool is_at_hand(std::size_t at) const {
         if (items_[at].asks && at + 1 < items_.size() && items_[at + 1].is(topic)) return true;
+        if (is_asked_of(items_, at)) return true;
         for (std::size_t n = 1; n <= 4 && n <= at; ++n) {
             const auto& before = items_[at - n];
             if (before.is(tool) && before.as(tool) == "have") return true;
@@ -183,6 +185,7 @@ class Measures {
 
     void take_mass(std::size_t at) {
         auto* to = owner(at);
+        if (is_at_hand(at)) out_.at_hand_mass = items_[at].amount->mass;
         if (!to || is_at_hand(at) || to->needs_mass || to->needs) return;
         to->needs_mass = items_[at].amount->mass;
         to->needs_each = is_each(at);
@@ -229,6 +232,7 @@ class Measures {
     }
 
     void take_needs(std::size_t at, Wanted& to) {
+        if (is_at_hand(at)) out_.at_hand = items_[at].amount->length;
         if (is_at_hand(at) || to.needs) return;
         to.needs = items_[at].amount->length;
         to.needs_each = is_each(at);

@@ -86,6 +86,30 @@ void compare_metres(const Ground& ground, const Plan& plan, SuggestionAnswer& ou
     }
 }
 
+void compare_at_hand(const Ground& ground, const Plan& plan, SuggestionAnswer& out) {
+    const auto& taken = out.taken;
+    if (taken.other_yarn) return;
+    if (taken.at_hand) out.at_hand = *taken.at_hand;
+    if (taken.at_hand_mass) out.at_hand = *taken.at_hand_mass / ground.yarn.linear_density.mid;
+    if (taken.share_of_yarn) out.at_hand = plan.have.mid * *taken.share_of_yarn;
+    if (out.at_hand <= Length{}) return;
+    const auto used = used_of(out);
+    const double aside = set_aside(ground.request.certainty, used.spread, 0);
+    out.at_hand_lacks = std::max(Length{}, used.mid * aside - out.at_hand);
+}
+
+std::optional<Length> off_this_warp(const Plan& plan, Length warp, std::optional<Length> waste) {
+    const auto& t = *plan.article;
+    const auto& first = plan.pieces.front();
+    if (!first.woven || t.measure != "length" || t.pieces.size() != 1 || first.piece->count != 1)
+        return {};
+    const auto bare = std::max(t.loom_waste, t.fringe * 2);
+    const double a_length = (first.panel.warp_per_end - bare) / plan.size;
+    const auto out = (warp - std::max(waste.value_or(t.loom_waste), t.fringe * 2)) / a_length;
+    if (out <= Length{}) return {};
+    return out;
+}
+
 void look_at_sizes(const Suggestion& s, const Ground& ground, const Plan& plan,
                    SuggestionAnswer& out) {
     const auto& t = *plan.article;

@@ -26,6 +26,13 @@ void look_at_sett(const Suggestion& s, const Plan& plan, SuggestionAnswer& out);
 
 void compare_metres(const Ground& ground, const Plan& plan, SuggestionAnswer& out);
 
+// Whether the yarn they ask of, or the share of this that they name, would do.
+void compare_at_hand(const Ground& ground, const Plan& plan, SuggestionAnswer& out);
+
+// The finished length of one panel from so long a warp, its waste as said or as the template has
+// it; nothing where the plan is not one panel, or nothing is left to weave.
+std::optional<Length> off_this_warp(const Plan& plan, Length warp, std::optional<Length> waste);
+
 // The largest of the sizes it comes in that the metres reach for.
 void look_at_sizes(const Suggestion& s, const Ground& ground, const Plan& plan,
                    SuggestionAnswer& out);

@@ -62,7 +62,8 @@ class Strangers {
     void find() {
         for (std::size_t i = 0; i < items_.size(); ++i) {
             if (items_[i].live(article)) beside_article(i);
-            if (is_a_part(items_[i]) && is_of_an_article(i)) part_alone(i);
+            const bool trimming = items_[i].live(material) && items_[i].as(material) == "notions";
+            if ((is_a_part(items_[i]) || trimming) && is_of_an_article(i)) part_alone(i);
         }
         for (std::size_t i = 0; i < items_.size(); ++i)
             if (items_[i].live(article)) for_a_thing(i);

@@ -92,6 +92,10 @@ struct Wanted {
     std::optional<Length> needs;
     std::optional<Mass> needs_mass;
     bool needs_each = false;  // what it is said to need is for one
+    // Whose this one is, where several people are spoken of; unsaid: as of the idea as a whole.
+    Wearer wearer = Wearer::unsaid;
+    std::string body;
+    std::optional<double> years;
 };
 
 // A way of making that is known by its name only, or a word that nobody knows.
@@ -117,6 +121,7 @@ struct Taken {
     Wearer wearer = Wearer::unsaid;
     std::string wearer_said;
     std::string worn_by;          // a thing whose size nobody knows: "a hat for the bottle"
+    std::string body;             // "newborn", "man", as the table of bodies has it
     std::optional<double> years;  // of age
     std::vector<Topic> topics;
     bool asks = false;
@@ -125,6 +130,13 @@ struct Taken {
     std::optional<Sett> sett;
     std::optional<Length> needle;
     std::optional<Length> loom_width;
+    std::optional<Length> warp, loom_waste;  // on the loom: no size of the cloth
+    std::optional<Length> at_hand;           // yarn that they ask of: would it do?
+    std::optional<Mass> at_hand_mass;
+    std::optional<double> share_of_thing;  // "half a blanket"
+    std::optional<double> share_of_yarn;   // "out of half of the yarn"
+    std::string material;                  // the table's kind of fibre that was named; empty: none
+    std::string material_said;
     std::string shoe;              // its size as it was typed; empty: none was
     std::string letters;           // "size M", "XL": which differs from maker to maker
     std::string no_unit;           // "180 by 20": a size of which it was not said in what

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/suggestion/beside.hpp"
 #include "engine/suggestion/link.hpp"
 #include "engine/suggestion/reading.hpp"
 
@@ -88,7 +89,9 @@ class Things {
 
     // "A kerchief, triangle, garter": a word of form behind a comma, and nothing joined.
     bool is_only_a_form(std::size_t last, std::size_t i) const {
-        return items_[i].is(form) && i == last + 2 && items_[last + 1].text == ",";
+        if (!items_[i].is(form)) return false;
+        const bool listed = i == last + 2 && items_[last + 1].text == ",";
+        return listed || link(items_, last, i) == Link::with;
     }
 
     // "wrap it up", "throw me that": a verb, unless an article stands before it.
@@ -226,7 +229,7 @@ class Things {
         for (std::size_t i = 0; i < items_.size(); ++i) {
             auto& item = items_[i];
             if (!item.amount || item.amount->of != Amount::Of::number || item.idle) continue;
-            if (stands_after_age(items_, i)) continue;
+            if (stands_after_age(items_, i) || describes(items_, i)) continue;
             const double n = item.amount->number;
             if (n < 2 || n > 999 || n != std::floor(n)) continue;
             if (auto* to = counted(i)) {
@@ -256,12 +259,15 @@ class Things {
                 return last_before(at);
             if (item.is(person) && at > 0 && items_[at - 1].text.substr(0, 3) == "for") {
                 auto* to = last_before(at);
-                return to && to->plural ? to : nullptr;
+                return to && (to->plural || each_has_one(items_, at, *to)) ? to : nullptr;
             }
             for (std::size_t n = 0; n < places_.size(); ++n)
                 if (places_[n] == i) return &out_.wanted[n];
-            const bool measure = (item.is(unit) || item.is(tool)) && !item.is(form);
-            if (item.sign || item.amount || item.is(joiner) || measure) return nullptr;
+            // "two 70 inch long scarves".
+            const bool length = item.amount && item.amount->length;
+            const bool of_length = items_[i - 1].amount && items_[i - 1].amount->length;
+            const bool measure = (item.is(unit) || item.is(tool)) && !item.is(form) && !of_length;
+            if (item.sign || (item.amount && !length) || item.is(joiner) || measure) return nullptr;
             if (item.text == "of" && i + 1 < items_.size() && items_[i + 1].text == "them")
                 return last_before(at);
         }

@@ -2,7 +2,9 @@
 
 #include <algorithm>
 
+#include "engine/suggestion/beside.hpp"
 #include "engine/suggestion/reading.hpp"
+#include "engine/suggestion/wearers.hpp"
 
 namespace gristwright {
 namespace {
@@ -90,10 +92,13 @@ Taken understand(const std::string& idea, const Lexicon& lexicon, Stemmer& stemm
     auto items = items_of(idea, lexicon, stemmer, out.taken_as);
     set_remarks_aside(items);
     rule_out(items, out);
+    take_loom_lengths(items, out);
     find_strangers(items, out);
     take_things(items, out);
     take_words(items, out);
     take_measures(items, out);
+    take_shares(items, out);
+    part_by_wearer(items, out);
     forget_talk(items, out);
     // A long text without a trade word is talk, whatever words in it are not known.
     const auto words =

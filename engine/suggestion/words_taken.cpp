@@ -47,6 +47,7 @@ class Words {
             if (item.live(role)) take_role(item);
             if (item.live(technique)) take_technique(i);
             if (item.live(person)) take_person(i);
+            if (item.live(material)) take_material(i);
             if (item.live(tool) && item.as(tool) == "letters") out_.letters = item.text;
             if (item.live(weight) && is_weight(i) && out_.weight.empty())
                 out_.weight = item.as(weight);
@@ -97,6 +98,10 @@ class Words {
             out_.shoe = said.substr(said.starts_with("size ") ? 5 : 0);
             return;
         }
+        if (item.text.starts_with("size ") && is_of_a_person()) {
+            out_.letters = item.said;
+            return;
+        }
         const auto& means = item.as(WordClass::needle);
         const auto stroke = means.find('/');
         const bool uk = std::any_of(items_.begin(), items_.end(), [](const Item& i) {
@@ -124,6 +129,13 @@ class Words {
                 return false;
         }
         return true;
+    }
+
+    // "A boy's vest, size 8": of clothes, where no needle is spoken of.
+    bool is_of_a_person() const {
+        const auto any = [&](auto is) { return std::any_of(items_.begin(), items_.end(), is); };
+        return any([](const Item& i) { return i.is(person); }) &&
+               !any([](const Item& i) { return i.is(tool) && i.as(tool) == "needle"; });
     }
 
     void take_craft(const Item& item) {
@@ -180,10 +192,22 @@ class Words {
             if (!after_for(at)) return;
             means.resize(space);
         }
-        const auto wearer = wearer_named(means);
-        if (!wearer || care(*wearer) <= care(out_.wearer)) return;
+        const auto colon = means.find(':');
+        const auto body = colon == std::string::npos ? std::string() : means.substr(colon + 1);
+        const auto wearer = wearer_named(means.substr(0, colon));
+        if (!wearer || care(*wearer) < care(out_.wearer)) return;
+        if (out_.wearer == *wearer) return take_body(body);
         out_.wearer = *wearer;
         out_.wearer_said = item.text;
+        out_.body = body;
+    }
+
+    // "for my mum or my dad": of neither's size.
+    void take_body(const std::string& body) {
+        if (body.empty() || out_.body == body) return;
+        const bool first = out_.body.empty() && !two_bodies_;
+        two_bodies_ = two_bodies_ || !first;
+        out_.body = first ? body : "";
     }
 
     // "worsted" and "aran" are weights beside an amount, "of", "in" or a word for yarn; else a way
@@ -245,8 +269,23 @@ class Words {
         }
     }
 
+    // "knitted in cotton", "a linen towel": of another fibre than the yarn may be.
+    void take_material(std::size_t at) {
+        const auto& item = items_[at];
+        const auto& means = item.as(material);
+        if (!out_.material.empty() || (means != "plant" && means != "silk" && means != "man made"))
+            return;
+        const bool in = at > 0 && (items_[at - 1].text == "in" || items_[at - 1].text == "of" ||
+                                   items_[at - 1].text == "from");
+        const bool of_article = at + 1 < items_.size() && items_[at + 1].live(article);
+        if (!in && !of_article) return;
+        out_.material = means;
+        out_.material_said = item.text;
+    }
+
     std::vector<Item>& items_;
     Taken& out_;
+    bool two_bodies_ = false;
 };
 
 }  // namespace

@@ -52,10 +52,11 @@ class Search {
     }
 
     BestSet run() {
-        for (const auto& c : from_) outdo(c);
+        for (const auto& c : from_) weigh_alone(c);
         go(0, {}, 0);
         std::stable_sort(best_.members.begin(), best_.members.end(),
                          [](const auto& a, const auto& b) { return a.need > b.need; });
+        best_.alone = alone_;
         return best_;
     }
 
@@ -72,19 +73,18 @@ class Search {
                used.need * std::exp(quantile_ * margin(used)) <= have_.mid.si();
     }
 
-    // One large piece before crumbs: a set is worth more than any article by itself.
-    void outdo(const Candidate& c) {
+    void weigh_alone(const Candidate& c) {
         for (const auto& member : c.sizes) {
             const double need = member.need.si();
             if (reaches({need, need * c.plan->need.spread}))
-                best_.worth = std::max(best_.worth, need * c.score - price_);
+                alone_ = std::max(alone_, need * c.score - price_);
         }
     }
 
     void go(std::size_t next, const Used& used, double worth) {
         if (chosen_.size() > 1 && worth > best_.worth + 1e-9)
             best_ = {chosen_, metres(used.need),
-                     normal_below(std::log(have_.mid.si() / used.need) / margin(used)), worth};
+                     normal_below(std::log(have_.mid.si() / used.need) / margin(used)), worth, 0};
         if (chosen_.size() == most_) return;
         for (std::size_t i = next; i < from_.size(); ++i) {
             const auto& c = from_[i];
@@ -118,6 +118,7 @@ class Search {
     double quantile_ = 0, price_ = 0;
     double room_ = 0;  // metres that the surest article could use
     std::vector<SetMember> chosen_;
+    double alone_ = 0;
     BestSet best_;
 };
 

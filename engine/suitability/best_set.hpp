@@ -19,8 +19,8 @@ struct [[nodiscard]] BestSet {
     std::vector<SetMember> members;  // largest need first; empty: nothing fits
     Length need;                     // median, of all
     double certainty = 0;            // that the batch reaches for all of them
-    double worth = 0;                // metres used, each counted by its article's suitability;
-                                     // of no set, that of the best article by itself
+    double worth = 0;                // metres used, each counted by its article's suitability
+    double alone = 0;                // the same of the best article by itself
 };
 
 struct Judged {
@@ -30,9 +30,8 @@ struct Judged {
 
 // Exact, by depth-first search with a bound: the set of two to `most` articles of different kinds,
 // each at one of five sizes between its smallest and its largest, that puts the most metres to good
-// use while their chance of reaching holds; none where one article by itself puts as many. Plans
-// that are short, or that serve poorly or not at all, are left out. Equal worth: the set found
-// first in the order given.
+// use while their chance of reaching holds. Plans that are short, or that serve poorly or not at
+// all, are left out. Equal worth: the set found first in the order given.
 BestSet best_set(const std::vector<Judged>& plans, std::size_t most = 3);
 
 }  // namespace gristwright

@@ -144,10 +144,10 @@ void serve_needs(const Template& article, const YarnProfile& yarn, Judgement& ou
     if (!article.calling) return;
     const bool in_warp = article.wish(Asked::warp_fitness).weight > 0;  // else it is weft only
     for (const auto& demand : article.calling->demands) {
-        const double had = had_of(demand, yarn), met = demand.met(had);
-        if (met >= 1 || (demand.trait == TraitName::warp_fitness && !in_warp)) continue;
-        Needed need{{article.calling, &demand}, had, met};
-        need.kept = demand.left + (1 - demand.left) * need.met;
+        const double had = had_of(*demand, yarn), met = demand->met(had);
+        if (met >= 1 || (demand->trait == TraitName::warp_fitness && !in_warp)) continue;
+        Needed need{demand, had, met};
+        need.kept = demand->left + (1 - demand->left) * need.met;
         need.cost = 1 / need.kept - 1;
         add_worst_of_trait(std::move(need), out.unmet);
     }

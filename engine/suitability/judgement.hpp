@@ -43,7 +43,7 @@ struct Factor {
 
 // One need of the article, as far as the yarn meets it.
 struct Needed {
-    std::shared_ptr<const Demand> demand;  // lives in its article's calling
+    std::shared_ptr<const Demand> demand;
     double had = 0;
     double met = 1;   // 0..1
     double kept = 1;  // share of the suitability that is left

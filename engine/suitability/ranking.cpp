@@ -92,8 +92,13 @@ double calls_for(const JudgedPlan& j) {
 
 JudgedPlan judged_plan(const Template& article, const YarnProfile& yarn, const Fabrics& fabrics,
                        const Equipment& owned, const Request& request) {
+    return judged_plan(std::make_shared<const Template>(article), yarn, fabrics, owned, request);
+}
+
+JudgedPlan judged_plan(std::shared_ptr<const Template> article, const YarnProfile& yarn,
+                       const Fabrics& fabrics, const Equipment& owned, const Request& request) {
     JudgedPlan out;
-    out.plan = plan(article, yarn, fabrics, owned, request);
+    out.plan = plan(std::move(article), yarn, fabrics, owned, request);
     out.judgement = judge(out.plan, yarn);
     return out;
 }
@@ -113,13 +118,13 @@ Ranked sorted_out(std::vector<JudgedPlan> plans) {
     return out;
 }
 
-Ranked ranked(const std::vector<Template>& templates, const YarnProfile& yarn,
-              const Fabrics& fabrics, const Equipment& owned, const Request& request,
-              std::string_view craft) {
+Ranked ranked(const Templates& templates, const YarnProfile& yarn, const Fabrics& fabrics,
+              const Equipment& owned, const Request& request, std::string_view craft) {
     std::vector<JudgedPlan> plans;
+    plans.reserve(templates.size());
     for (const auto& article : templates)
         if (craft.empty() || craft == words(article.craft))
-            plans.push_back(judged_plan(article, yarn, fabrics, owned, request));
+            plans.push_back(judged_plan(templates.shared(article), yarn, fabrics, owned, request));
     return sorted_out(std::move(plans));
 }
 

@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "engine/project/templates.hpp"
 #include "engine/suitability/best_set.hpp"
 
 namespace gristwright {
@@ -17,6 +18,9 @@ struct JudgedPlan {
     Judgement judgement;
 };
 
+JudgedPlan judged_plan(std::shared_ptr<const Template> article, const YarnProfile& yarn,
+                       const Fabrics& fabrics, const Equipment& owned, const Request& request);
+// With a copy of its own.
 JudgedPlan judged_plan(const Template& article, const YarnProfile& yarn, const Fabrics& fabrics,
                        const Equipment& owned, const Request& request);
 
@@ -38,9 +42,8 @@ double calls_for(const JudgedPlan& judged);
 Ranked sorted_out(std::vector<JudgedPlan> plans);
 
 // Every template judged and sorted. `craft`: "knitted", "woven", or empty for both.
-Ranked ranked(const std::vector<Template>& templates, const YarnProfile& yarn,
-              const Fabrics& fabrics, const Equipment& owned, const Request& request,
-              std::string_view craft = "");
+Ranked ranked(const Templates& templates, const YarnProfile& yarn, const Fabrics& fabrics,
+              const Equipment& owned, const Request& request, std::string_view craft = "");
 
 // How many of it the batch makes at the plan's size with the certainty asked; 0 when it falls
 // short.

@@ -16,6 +16,14 @@ inline constexpr Constant finest_grist{"finest yarn that a skein is read as",
 inline constexpr Constant thickest_grist{
     "thickest yarn that a skein is read as",           20000, 5000, 20000, "tex", Mark::judgement,
     "decides between two readings of a point or comma"};
+inline constexpr Constant longest_skein{
+    "longest yarn in one skein",
+    20000,
+    10000,
+    50000,
+    "m",
+    Mark::judgement,
+    "a mark that may part thousands is asked about when neither reading is longer"};
 inline constexpr Constant fewest_wraps{"fewest wraps of a yarn", 0.5, 0.5, 2, "wraps per inch",
                                        Mark::judgement,          ""};
 inline constexpr Constant most_wraps{"most wraps of a yarn", 200, 100, 200, "wraps per inch",

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 
+#include "engine/units/ascii.hpp"
 #include "engine/units/constants.hpp"
 #include "engine/units/measure.hpp"
 #include "engine/units/plain.hpp"
@@ -18,12 +19,20 @@ constexpr Wanted length_wanted{"a length", "such as 171m or 187yd (units: m, cm,
 constexpr Wanted mass_wanted{"a mass", "such as 38.5g or 1 3/4 oz (units: g, kg, oz, lb)"};
 constexpr Wanted grist_wanted{"a grist", "such as 400m/100g or 1200 yd/lb"};
 
-// What may stand between the length and the mass of a skein.
+bool at_negative_number(const Scanner& from) {
+    const auto rest = from.rest();
+    return rest.size() > 1 && rest[0] == '-' && ascii::is_digit(rest[1]);
+}
+
+// What may stand between the length and the mass of a skein: "90m - 30g" is two measures,
+// "90m/-30g" has a sign that no mass has.
 void take_between(Scanner& from) {
     constexpr std::array words{"and", "weighing", "weighs", "weigh", "in", "at", "for", "of"};
-    while (from.any(std::array{"/", ",", ";", ":", "=", "-", "@", "|", "+", "&", "("}) ||
-           from.any(words)) {
-    }
+    bool taken = false;
+    while (!(taken && at_negative_number(from)) &&
+           (from.any(std::array{"/", ",", ";", ":", "=", "-", "@", "|", "+", "&", "("}) ||
+            from.any(words)))
+        taken = true;
 }
 
 bool take_per(Scanner& from) { return from.any(std::array{"per", "to the", "to", "a", "each"}); }
@@ -110,6 +119,13 @@ Read reading(const Pair& p, double length, double mass) {
             {kilograms(mass), kilograms(step(p.mass, mass))}};
 }
 
+// "1.200 m" is asked about, whatever it weighs: both can be measured off.
+void ask_about_thousands(const Measure& length, std::string_view text) {
+    if (!length.other || std::max(length.si, *length.other) > constants::longest_skein) return;
+    throw Unclear(text, fmt::format("{} or {}", length.way(length.si), length.way(*length.other)),
+                  "without the mark");
+}
+
 // Of the ways to read a skein the only one that can be yarn.
 Read chosen(const Pair& p, std::string_view text) {
     if (!p.length.other && !p.mass.other) return reading(p, p.length.si, p.mass.si);
@@ -129,10 +145,15 @@ Read chosen(const Pair& p, std::string_view text) {
 
 }  // namespace
 
-Read read_skein(std::string_view text) { return chosen(take_pair(text), text); }
+Read read_skein(std::string_view text) {
+    const auto pair = take_pair(text);
+    ask_about_thousands(pair.length, text);
+    return chosen(pair, text);
+}
 
 std::pair<std::string, std::string> split_skein(std::string_view text) {
     const auto pair = take_pair(text);
+    ask_about_thousands(pair.length, text);
     chosen(pair, text);  // or complains
     return {pair.length_text, pair.mass_text};
 }
@@ -156,6 +177,7 @@ Read read_skein(std::string_view length, std::string_view mass) {
                     one(mass, Dimension::mass, mass_wanted),
                     {},
                     {}};
+    ask_about_thousands(pair.length, length);
     return chosen(pair, fmt::format("{} {}", length, mass));
 }
 

@@ -5,17 +5,34 @@
 #include <string>
 
 #include "engine/units/failure.hpp"
-#include "engine/yarn/batch.hpp"
+#include "engine/units/quantity.hpp"
 
 namespace gristwright {
 
-// `likely_slip` is true when insisting is allowed ("51 yd weighing 248 g? swapped?"); with the
-// skein that is of a grist no yarn has, where that is the doubt.
+// What a measurement that is merely unlikely says: a skein of a grist that no yarn has, or wraps
+// that leave more or less of the space to fibre than laid yarn has.
+struct UnlikelyMeasure {
+    enum class Of { skein, wraps };
+    Of of = Of::skein;
+    std::string name = "";  // the skein's
+    Length length{};
+    Mass mass{};
+    Wraps wraps{};
+    double fibre = 0;      // share of the space
+    bool slipped = false;  // length and mass look swapped; the wraps look packed
+
+    auto operator<=>(const UnlikelyMeasure&) const = default;
+};
+
+// With a doubt it passes when one insists; without, it cannot be at all.
 struct ImplausibleYarn : Refused {
-    ImplausibleYarn(const std::string& why, bool likely_slip, std::optional<Skein> of = {})
-        : Refused(why), may_insist(likely_slip), skein(std::move(of)) {}
-    bool may_insist;
-    std::optional<Skein> skein;
+    using Refused::Refused;
+    explicit ImplausibleYarn(UnlikelyMeasure of)
+        : Refused(of.of == UnlikelyMeasure::Of::skein
+                      ? of.name + ": no yarn has that grist"
+                      : "no yarn laid side by side counts those wraps"),
+          doubt(std::move(of)) {}
+    std::optional<UnlikelyMeasure> doubt{};
 };
 
 }  // namespace gristwright

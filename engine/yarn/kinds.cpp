@@ -2,27 +2,30 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
 #include <numeric>
-#include <string>
 
 #include "engine/yarn/constants.hpp"
 
 namespace gristwright {
 namespace {
 
-// Fibre and colour in one text; skeins of the same text are alike in them.
-std::string make_of(const Skein& skein) {
-    std::vector<std::string> parts;
-    for (const auto& part : skein.fibre)
-        parts.push_back(part.name + " " + std::to_string(std::lround(100 * part.share)));
-    std::sort(parts.begin(), parts.end());
-    std::string out = skein.colour;
-    for (const auto& part : parts) out += "|" + part;
-    return out;
+using Places = std::vector<std::size_t>;
+
+bool same_make(const Skein& a, const Skein& b) {
+    return a.colour == b.colour && same_fibre(a.fibre, b.fibre);
 }
 
-using Places = std::vector<std::size_t>;
+// Skeins of one fibre and one colour together, in the order in which the first of each stands.
+std::vector<Places> by_make(const std::vector<Skein>& skeins) {
+    std::vector<Places> out;
+    for (std::size_t s = 0; s < skeins.size(); ++s) {
+        const auto alike = std::find_if(out.begin(), out.end(), [&](const Places& make) {
+            return same_make(skeins[make.front()], skeins[s]);
+        });
+        (alike == out.end() ? out.emplace_back() : *alike).push_back(s);
+    }
+    return out;
+}
 
 // Those of one make, parted where their wraps, in order, leave a gap. Without wraps: one.
 void part_by_wraps(const std::vector<Skein>& skeins, Places of_one_make,
@@ -75,17 +78,17 @@ std::vector<FibrePart> blended(const std::vector<Skein>& skeins) {
 
 }  // namespace
 
+bool same_fibre(const std::vector<FibrePart>& a, const std::vector<FibrePart>& b) {
+    const auto same_part = [](const FibrePart& x, const FibrePart& y) {
+        return x.name == y.name && std::lround(100 * x.share) == std::lround(100 * y.share);
+    };
+    return std::is_permutation(a.begin(), a.end(), b.begin(), b.end(), same_part);
+}
+
 std::vector<std::size_t> kinds_of(const std::vector<Skein>& skeins) {
-    std::map<std::string, Places> makes;
-    std::vector<std::string> in_order;
-    for (std::size_t s = 0; s < skeins.size(); ++s) {
-        const auto make = make_of(skeins[s]);
-        if (makes[make].empty()) in_order.push_back(make);
-        makes[make].push_back(s);
-    }
     std::vector<std::size_t> kinds(skeins.size());
     std::size_t next = 0;
-    for (const auto& make : in_order) part_by_wraps(skeins, makes[make], kinds, next);
+    for (auto& make : by_make(skeins)) part_by_wraps(skeins, std::move(make), kinds, next);
     return kinds;
 }
 

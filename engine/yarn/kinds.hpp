@@ -9,6 +9,9 @@
 
 namespace gristwright {
 
+// The same fibres in the same shares, to a whole per cent, in whatever order they are said.
+bool same_fibre(const std::vector<FibrePart>& a, const std::vector<FibrePart>& b);
+
 // For each skein the number of its kind, from 0: of one fibre and one colour as they say it, and of
 // wraps without a gap between neighbours that the cloth would show (constants::alike_wraps). What
 // no skein says parts none.

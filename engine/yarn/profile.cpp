@@ -7,7 +7,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "engine/yarn/bad_yarn.hpp"
 #include "engine/yarn/count.hpp"
 #include "engine/yarn/kinds.hpp"
 #include "engine/yarn/softness.hpp"
@@ -27,29 +26,20 @@ const Constant* washed_share(LengthState state) {
     return nullptr;
 }
 
-void question(bool insist, YarnProfile& out, const std::string& doubt,
-              const std::optional<Skein>& of = {}) {
-    if (!insist) throw ImplausibleYarn(doubt, true, of);
-    out.cautions.push_back({Beware::insisted, doubt});
+void question(bool insist, YarnProfile& out, const UnlikelyMeasure& doubt) {
+    if (!insist) throw ImplausibleYarn(doubt);
+    out.cautions.push_back({Beware::insisted, "", doubt});
 }
 
 void check_skein(const Skein& s, bool insist, YarnProfile& out) {
     if (!(s.length.si() > 0) || !(s.mass.si() > 0))
         throw ImplausibleYarn(
-            fmt::format("{}: length and mass must both be more than zero", s.name), false);
+            fmt::format("{}: length and mass must both be more than zero", s.name));
     const double grist = in_tex(s.mass / s.length);
-    if (grist > thickest_yarn && in_grams(s.mass) > in_metres(s.length))
+    const bool swapped = in_grams(s.mass) > in_metres(s.length);
+    if (grist > thickest_yarn || grist < finest_yarn)
         question(insist, out,
-                 fmt::format("{}: {:.0f} m weighing {:.0f} g is a yarn of {:.0f} tex; are the "
-                             "length and the mass swapped?",
-                             s.name, in_metres(s.length), in_grams(s.mass), grist),
-                 s);
-    else if (grist > thickest_yarn || grist < finest_yarn)
-        question(insist, out,
-                 fmt::format("{}: {:.0f} m weighing {:.1f} g is a yarn of {:.1f} tex; are the "
-                             "units right?",
-                             s.name, in_metres(s.length), in_grams(s.mass), grist),
-                 s);
+                 {UnlikelyMeasure::Of::skein, s.name, s.length, s.mass, {}, 0, swapped});
 }
 
 // Skeins as washed; also the widest doubt that their states bring to the metres.
@@ -153,8 +143,7 @@ void judge_loft(const Batch& batch, bool insist, YarnProfile& out) {
         throw ImplausibleYarn(
             fmt::format("{:.0f} wraps per inch would need {:.0f} % of the space to be fibre, and "
                         "{:.0f} % is the most there can be: check the wraps, lengths and masses",
-                        in_wraps_per_inch(counted), 100 * given, 100 * closest_packing),
-            false);
+                        in_wraps_per_inch(counted), 100 * given, 100 * closest_packing));
     out.packing = {packing_from_wraps(grist, out.laid_wraps.mid, fibre_density(batch)),
                    packing_margin(out.linear_density.spread, out.laid_wraps.spread)};
     out.specific_volume = specific_volume(grist, out.laid_wraps.mid);
@@ -162,11 +151,7 @@ void judge_loft(const Batch& batch, bool insist, YarnProfile& out) {
     if (!out.wraps_packed && (given > likely_packing_most || given < likely_packing_least))
         question(
             insist, out,
-            fmt::format("{:.0f} wraps per inch laid side by side at this grist means {:.0f} % "
-                        "fibre; {}",
-                        in_wraps_per_inch(counted), 100 * given,
-                        given > likely_packing_most ? "were the wraps packed tight? then say so"
-                                                    : "is a length or a mass wrong?"));
+            {UnlikelyMeasure::Of::wraps, "", {}, {}, counted, given, given > likely_packing_most});
 }
 
 void classify(const YarnTables& tables, YarnProfile& out) {
@@ -240,7 +225,7 @@ void caution(const Batch& batch, YarnProfile& out) {
 }  // namespace
 
 YarnProfile profile(const Batch& batch, const YarnTables& tables, bool insist) {
-    if (batch.skeins.empty()) throw ImplausibleYarn("a batch needs at least one skein", false);
+    if (batch.skeins.empty()) throw ImplausibleYarn("a batch needs at least one skein");
     YarnProfile out;
     for (const auto& skein : batch.skeins) check_skein(skein, insist, out);
     const double state_doubt = weigh_skeins(batch, out);

@@ -7,6 +7,7 @@
 
 #include "engine/estimate/estimate.hpp"
 #include "engine/yarn/agreement.hpp"
+#include "engine/yarn/bad_yarn.hpp"
 #include "engine/yarn/batch.hpp"
 #include "engine/yarn/evidence.hpp"
 #include "engine/yarn/grist_margin.hpp"
@@ -61,7 +62,8 @@ enum class Beware {
 };
 struct YarnCaution {
     Beware what{};
-    std::string said = "";  // insisted: the complaint; two_strands: how
+    std::string said = "";    // two_strands: how
+    UnlikelyMeasure doubt{};  // insisted
 
     auto operator<=>(const YarnCaution&) const = default;
 };

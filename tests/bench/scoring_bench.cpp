@@ -29,7 +29,7 @@ void plan_and_judge(benchmark::State& state) {
         Request request;
         request.certainty = 0.80 + 0.001 * static_cast<double>(i % 190);
         const auto& article = catalogue.templates[i++ % catalogue.templates.size()];
-        const auto planned = plan(article, yarn, catalogue.fabrics, owned, request);
+        const auto planned = plan(catalogue.templates.shared(article), yarn, catalogue.fabrics, owned, request);
         benchmark::DoNotOptimize(judge(planned, yarn).score);
     }
     state.SetItemsProcessed(state.iterations());

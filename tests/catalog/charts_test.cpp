@@ -30,8 +30,8 @@ KnitCloth cloth_of(const KnitFabric& fabric) {
 std::string weaves_with_chart(const std::string& chart) {
     return "name,sett,picks,shafts,take_up,gathers,gathers_low,gathers_high,gathers_mark,"
            "gathers_source,most_in_hole,end_repeat,pick_repeat,definition,loose_loops,mark,source,"
-           "chart\nplain,,1,2,1,,,,,,1,2,2,0,no,read,x," +
-           chart + "\n";
+           "chart,colours\nplain,,1,2,1,,,,,,1,2,2,0,no,read,x," +
+           chart + ",\n";
 }
 
 }  // namespace

@@ -2,6 +2,7 @@
 // the figures.
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "catalog/reference/catalogue.hpp"
@@ -56,6 +57,39 @@ TEST_CASE(
     "published pieces: our 90 % range meets at least 85 in a hundred, the needle known or not") {
     CHECK(share_met(pieces(finished::Known::yarn)) >= 0.85);
     CHECK(share_met(pieces(finished::Known::needle)) >= 0.85);
+    CHECK(share_met(pieces(finished::Known::gauge)) >= 0.85);
+}
+
+TEST_CASE(
+    "published pieces: what is told narrows our ranges, and kinds that are fitted have less") {
+    const auto wide = [](finished::Known known, const char* kind) {
+        std::vector<double> of;
+        for (const auto& p : of_kind(pieces(known), kind)) of.push_back(p.half_width());
+        return median(of);
+    };
+    using enum finished::Known;
+    for (const char* kind : {"hats", "socks", "scarves and cowls", "garments", "shawls"}) {
+        CAPTURE(kind);
+        CHECK(wide(needle, kind) < wide(yarn, kind));
+    }
+    for (const char* kind : {"hats", "garments"}) CHECK(wide(gauge, kind) < wide(needle, kind));
+    CHECK(wide(needle, "hats") <= 0.30);
+    CHECK(wide(needle, "socks") <= 0.30);
+    CHECK(wide(needle, "shawls") <= 0.36);
+    CHECK(wide(yarn, "hats") < wide(yarn, "garments"));
+    CHECK(wide(yarn, "garments") < wide(yarn, "blankets"));
+}
+
+TEST_CASE("how far pieces of a kind lie apart: a row for each article, another for none") {
+    const auto tables = catalog::built_in();
+    const auto& rows = tables.piece_ranges;
+    CHECK(rows.size() > 10);
+    for (const auto& article : tables.templates) {
+        const auto row = std::find_if(rows.begin(), rows.end(), [&](const PieceRange& r) {
+            return r.article == article.article;
+        });
+        CHECK(article.apart.spread == (row == rows.end() ? PieceRange{} : *row).spread);
+    }
 }
 
 TEST_CASE("published lace triangles: the yarn that they took makes their span within a fifth") {

@@ -114,6 +114,10 @@ TEST_CASE("templates come back as they went in") {
             CHECK(a.pieces[p].grows == b.pieces[p].grows);
             CHECK(a.pieces[p].count == b.pieces[p].count);
             CHECK(a.pieces[p].narrow_first == b.pieces[p].narrow_first);
+            CHECK(a.pieces[p].follows.length == b.pieces[p].follows.length);
+            CHECK(a.pieces[p].counting.stitches_of == b.pieces[p].counting.stitches_of);
+            CHECK(a.pieces[p].counting.by == b.pieces[p].counting.by);
+            CHECK(a.pieces[p].counting.underarm == b.pieces[p].counting.underarm);
             CHECK(a.pieces[p].yarn == b.pieces[p].yarn);
             CHECK(a.pieces[p].of_warp == b.pieces[p].of_warp);
             CHECK(a.pieces[p].of_weft == b.pieces[p].of_weft);

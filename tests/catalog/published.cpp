@@ -3,7 +3,7 @@
 #include <cmath>
 #include <stdexcept>
 
-#include "engine/cloth/constants.hpp"
+#include "engine/cloth/knitting_constants.hpp"
 #include "engine/evidence/constants.hpp"
 #include "engine/evidence/swatch.hpp"
 

@@ -10,7 +10,7 @@
 
 #include "catalog/typed/batch_text.hpp"
 #include "catalog/typed/suggestion_text.hpp"
-#include "engine/cloth/constants.hpp"
+#include "engine/cloth/knitting_constants.hpp"
 #include "engine/suggestion/answer.hpp"
 #include "tests/cases.hpp"
 
@@ -64,11 +64,11 @@ struct Spinner {
 
     SuggestionAnswer answer(const SuggestionText& text) {
         Answerer answerer({yarn,
-                           catalogue.templates,
+                           catalogue.templates.rows(),
                            catalogue.yarn.classes,
                            catalogue.fabrics,
                            measured.owned,
-                           catalogue.words,
+                           catalogue.words.text(),
                            catalogue.bodies,
                            {}});
         return answerer.answer(read_suggestion(text, catalogue.yarn.classes));

@@ -21,6 +21,13 @@ std::string name_of(const NamedFabric& fabric) {
     return fabric.knitted.empty() ? fabric.woven : fabric.knitted;
 }
 
+// Whose it is, where each of several people has one.
+std::string whose(const Wanted& w) {
+    if (w.wearer == Wearer::unsaid) return "";
+    const auto age = w.years ? " " + tenth(*w.years) : w.body.empty() ? "" : " " + w.body;
+    return fmt::format(" ({}{})", words(w.wearer), age);
+}
+
 std::string things(const Taken& t) {
     if (t.wanted.empty()) return "nothing";
     std::string out;
@@ -28,7 +35,7 @@ std::string things(const Taken& t) {
         out += (out.empty()      ? ""
                 : t.alternatives ? " | "
                                  : " + ") +
-               w.kind + (w.count > 1 ? fmt::format(" x{}", w.count) : "");
+               w.kind + (w.count > 1 ? fmt::format(" x{}", w.count) : "") + whose(w);
     return out;
 }
 
@@ -41,6 +48,13 @@ std::string measures(const Taken& t) {
         if (w.needs) out += fmt::format("; needs {:.0f} m", in_metres(*w.needs));
         if (w.needs_mass) out += fmt::format("; needs {:.0f} g", in_grams(*w.needs_mass));
     }
+    if (t.warp) out += "; warp " + tenth(in_centimetres(*t.warp));
+    if (t.loom_waste) out += "; waste " + tenth(in_centimetres(*t.loom_waste));
+    if (t.at_hand) out += fmt::format("; at hand {:.0f} m", in_metres(*t.at_hand));
+    if (t.at_hand_mass) out += fmt::format("; at hand {:.0f} g", in_grams(*t.at_hand_mass));
+    if (t.share_of_thing) out += fmt::format("; {:g} of one", *t.share_of_thing);
+    if (t.share_of_yarn) out += fmt::format("; {:g} of the yarn", *t.share_of_yarn);
+    if (!t.material.empty()) out += "; of " + t.material_said;
     if (!t.weight.empty()) out += "; weight " + t.weight;
     if (t.needle) out += fmt::format("; needle {:g}", in_millimetres(*t.needle));
     if (t.gauge) out += "; gauge " + tenth(in_stitches_per_10cm(*t.gauge));
@@ -59,6 +73,7 @@ std::string reading(const Taken& t) {
     out += measures(t);
     if (t.role != YarnRole::unsaid) out += fmt::format("; role {}", words(t.role));
     if (t.wearer != Wearer::unsaid) out += fmt::format("; for {}", words(t.wearer));
+    if (!t.body.empty()) out += "; body " + t.body;
     if (t.years) out += "; years " + tenth(*t.years);
     if (!t.shoe.empty()) out += "; shoe " + t.shoe;
     if (!t.letters.empty()) out += "; letters " + t.letters;
@@ -88,7 +103,7 @@ std::string sorted(const std::string& text) {
 
 TEST_CASE("what people write is read as the table says, and nothing besides") {
     const auto catalogue = catalog::built_in();
-    const Lexicon lexicon(catalogue.words);
+    const Lexicon lexicon(catalogue.words.text());
     Stemmer stemmer;
     const auto rows = read_cases("read_suggestions.csv");
     REQUIRE(rows.size() >= 150);

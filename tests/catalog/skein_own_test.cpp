@@ -78,6 +78,10 @@ TEST_CASE("a skein that does not say what the others say is as the batch, else a
         typed({"200m/50g fibre BFL", "210m/50g", "205m/50g fibre Romney"});
     });
     CHECK(holds(asked, "skein 2: its fibre is not said, and the others differ in it"));
+    // The same blend said the other way round is no other fibre.
+    const auto blend =
+        typed({"200m/50g fibre merino/silk 70/30", "210m/50g", "205m/50g fibre silk/merino 30/70"});
+    CHECK(blend.batch.skeins[1].fibre.size() == 2);
     const auto wraps = heard([] {
         typed({"200m/50g wraps 9wpi", "210m/50g wraps 14wpi", "9m/2g"});
     });

@@ -22,11 +22,11 @@ struct Demo {
         interpret(read_batch_file(ROOT_DIR "/tests/cases/curlew.toml"), catalogue);
     YarnProfile yarn = profile(measured.batch, catalogue.yarn);
     Answerer answerer{{yarn,
-                       catalogue.templates,
+                       catalogue.templates.rows(),
                        catalogue.yarn.classes,
                        catalogue.fabrics,
                        measured.owned,
-                       catalogue.words,
+                       catalogue.words.text(),
                        catalogue.bodies,
                        {}}};
 
@@ -142,11 +142,11 @@ TEST_CASE("a shortfall, spun, closes it") {
                            a.short_by * 1.005 * demo.yarn.linear_density.mid, LengthState::washed});
     const auto yarn = profile(more, demo.catalogue.yarn);
     Answerer again({yarn,
-                    demo.catalogue.templates,
+                    demo.catalogue.templates.rows(),
                     demo.catalogue.yarn.classes,
                     demo.catalogue.fabrics,
                     demo.measured.owned,
-                    demo.catalogue.words,
+                    demo.catalogue.words.text(),
                     demo.catalogue.bodies,
                     {}});
     CHECK(again

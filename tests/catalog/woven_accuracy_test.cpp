@@ -183,7 +183,7 @@ TEST_CASE("published cotton warps are as long as ours on a loom that wastes litt
         scarf.fringe = centimetres(number(row, "fringe_cm"));
         Equipment owned;
         owned.loom_waste = centimetres(33);
-        scarf = on_this_loom(scarf, owned);
+        scarf = *on_this_loom(std::make_shared<const Template>(scarf), owned);
         auto cotton = invented::yarn(900, 1000 / number(row, "grist_m_per_g"));
         cotton.hair = 0;
         const auto cloth = weave_cloth(cotton, {}, {Spacing::general, Finish::light}, {});

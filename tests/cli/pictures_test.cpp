@@ -314,6 +314,25 @@ TEST_CASE("the cloth of knitted and woven articles is drawn inside its picture")
     }
 }
 
+TEST_CASE("cloth in two yarns is drawn in two colours, and says which the second is") {
+    const auto& q = asked::heron();
+    const auto described = [&](const char* name, const Question& asked) {
+        const auto plan = judged_plan(*q.catalogue.template_named(name), asked).plan;
+        return drawing::read(cloth_picture(plan, asked)).description;
+    };
+    for (const char* name : {"houndstooth-scarf", "log-cabin-cowl", "mosaic-cowl", "stranded-hat"})
+        CHECK(asked::holds(described(name, q), "a dark natural brown, since no colour"));
+    CHECK(asked::holds(described("weft-only-scarf", q), "the warp drawn in"));
+    CHECK_FALSE(asked::holds(described("woven-scarf", q), "drawn in"));
+    auto dark = q;
+    dark.measured.colours = {{0.1, 0.1, 0.15}};
+    CHECK(asked::holds(described("houndstooth-scarf", dark), "a pale natural white"));
+    auto told = q;
+    told.request.other.name = "Sedge";
+    told.request.other.colours = {{0.2, 0.5, 0.4}};
+    CHECK(asked::holds(described("houndstooth-scarf", told), "in the colour of Sedge"));
+}
+
 TEST_CASE("a value stands on its axis in proportion, beyond its ends at the end") {
     const Axis plain{10, 30, 100, 200, false}, logarithmic{1, 100, 0, 10, true};
     const std::pair<double, double> places[] = {

@@ -1,5 +1,5 @@
-#include "cli/article_asked.hpp"
 #include "cli/question.hpp"
+#include "cli/article_asked.hpp"
 
 #include <doctest/doctest.h>
 
@@ -260,7 +260,13 @@ TEST_CASE("an unlikely yarn is taken when one insists, and says so") {
     CHECK(holds(complaint([&] { of_options(swapped); }), "--insist takes it as it is"));
     const auto q = of_options({"--skein", "38m/171g", "--insist"});
     REQUIRE_FALSE(q.yarn.cautions.empty());
-    CHECK(holds(yarn_cautions(q.yarn)[0], "you insisted"));
+    CHECK(holds(yarn_cautions(q.yarn, q.units)[0], "you insisted: skein 1: 38 m weighing 171.0 g"));
+    const auto yards = of_options({"--skein", "51yd/8.75oz", "--insist"});
+    CHECK(holds(yarn_cautions(yards.yarn, yards.units)[0], "51 yd weighing 8.75 oz"));
+    CHECK(holds(complaint([&] {
+                    of_options({"--skein", "300yd/3oz", "--gauge", "20st/in"});
+                }),
+                "20.0 st/in is far tighter"));
 }
 
 TEST_CASE("a batch is remembered by a name, in a file by a dot or a folder") {

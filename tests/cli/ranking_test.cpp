@@ -80,7 +80,9 @@ TEST_CASE("each part holds what belongs there, the best first") {
 TEST_CASE("the order of the skeins and of the templates changes no rank") {
     const auto straight = asked::of_options({"--skein", "171m/38.5g", "--skein", "96m/21.6g"});
     auto turned = asked::of_options({"--skein", "96m/21.6g", "--skein", "171m/38.5g"});
-    std::reverse(turned.catalogue.templates.begin(), turned.catalogue.templates.end());
+    auto backwards = turned.catalogue.templates.rows();
+    std::reverse(backwards.begin(), backwards.end());
+    turned.catalogue.templates = std::move(backwards);
     const auto a = rank(straight), b = rank(turned);
     for (std::size_t p = 0; p < 5; ++p) {
         const auto &one = *parts_of(a)[p], &other = *parts_of(b)[p];

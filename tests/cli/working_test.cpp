@@ -6,7 +6,8 @@
 #include <algorithm>
 
 #include "cli/output/layout.hpp"
-#include "engine/cloth/constants.hpp"
+#include "engine/cloth/knitting_constants.hpp"
+#include "engine/cloth/weaving_constants.hpp"
 #include "engine/evidence/constants.hpp"
 #include "engine/project/constants.hpp"
 #include "engine/suitability/constants.hpp"

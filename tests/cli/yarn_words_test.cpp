@@ -27,7 +27,7 @@ TEST_CASE("figures of assumptions and hints are said with their units, imperial 
     CHECK(words(scale, metric) == "scale read to 0.1 g");
     CHECK(words(scale, imperial) == "scale read to 0.0035 oz");
     CHECK(words(Hint{Measurement::swatch, 0.12, 0.07, ""}) ==
-          "knit and wash a swatch, count a gauge: yarn needed within ±20 % becomes ±12 %");
+          "knit and wash a swatch, count a gauge: yarn for plain cloth within ±20 % becomes ±12 %");
     CHECK(words(Hint{Measurement::finer_scale, 0.02, 0, "D"}) ==
           "weigh on a finer scale: of D alone ±3.3 % comes from the scale");
 }
@@ -49,7 +49,8 @@ TEST_CASE("every basis, contradiction and caution has words of its own") {
     for (int i = 0; i <= static_cast<int>(Seen::length_kept); ++i)
         said.push_back(words(Contradiction{static_cast<Seen>(i), 0.2}));
     for (int i = 0; i <= static_cast<int>(Beware::two_strands); ++i)
-        said.push_back(words(YarnCaution{static_cast<Beware>(i), "held double"}, yarn));
+        said.push_back(words(YarnCaution{static_cast<Beware>(i), "held double", {}}, yarn,
+                             Units{UnitChoice::metric}));
     for (std::size_t i = 0; i < said.size(); ++i) {
         CHECK_FALSE(said[i].empty());
         for (std::size_t k = 0; k < i; ++k) CHECK(said[i] != said[k]);

@@ -34,13 +34,13 @@ function rowAdded(values = {}) {
   const away = made("button", {type: "button", className: "away", textContent: "×", title: "take this skein off the table"});
   away.setAttribute("aria-label", `take skein ${number} off`);
   away.onclick = () => { away.closest("tbody").remove(); rowsCompleted(); changed(); };
-  const own = made("td", {colSpan: 3}, ...Object.keys(ownCells).map(key => ownCell(key, values[key] || "", number)));
+  const own = made("td", {colSpan: 3}, made("div", {}, ...Object.keys(ownCells).map(key => ownCell(key, values[key] || "", number))));
   $("rows").append(made("tbody", {}, made("tr", {}, made("td", {}, tick), ...cells, made("td", {}, away)), made("tr", {className: "own"}, made("td"), own, made("td"))));
 }
 
 function ownCell(key, value, number) {
   const cell = key === "measured" ? $("measured").cloneNode(true) : made("input", {placeholder: key + " " + ownCells[key], autocomplete: "off", spellcheck: false});
-  if (key === "measured") cell.options[0].text = "taken as the others";
+  if (key === "measured") cell.options[0].text = "length taken alike";
   if (key === "fibre") cell.setAttribute("list", "fibres");
   cell.removeAttribute("id");
   filled(cell, value);
@@ -61,7 +61,7 @@ function ownShown() {
 function rowsCompleted() {
   const rows = tableRows();
   if (rows.length < 2 || !blank(rows[rows.length - 1])) rowAdded();
-  tableRows().forEach(row => { row.querySelector(".away").hidden = row.querySelector(".in").hidden = blank(row); });
+  tableRows().forEach(row => { row.querySelector(".away").hidden = row.querySelector(".in").hidden = blank(row); row.classList.toggle("blank", blank(row)); });
   ownShown();
 }
 

@@ -115,16 +115,64 @@ def check_readable_aloud(page, tags):
             assert attributes["href"][1:] in page.ids, attributes
 
 
-def luminance(colour):
+# What a dichromat sees, by linear light: G. M. Machado, M. M. Oliveira and L. A. F. Fernandes 2009, IEEE Trans. Vis. Comput.
+# Graph. 15:1291, severity 1; cited: the paper was not opened, several open programs agree on the figures.
+DICHROMATS = {
+    "protan": [[0.152286, 1.052583, -0.204868], [0.114503, 0.786281, 0.099216], [-0.003882, -0.048116, 1.051998]],
+    "deutan": [[0.367322, 0.860646, -0.227968], [0.280085, 0.672501, 0.047413], [-0.011820, 0.042940, 0.968881]],
+    "tritan": [[1.255528, -0.076749, -0.178779], [-0.078411, 0.930809, 0.147602], [0.004733, 0.691367, 0.303900]],
+}
+ALL_CONES = [[1, 0, 0], [0, 1, 0], [0, 0, 1]]
+
+
+def seen(colour, weights=ALL_CONES):
+    """Linear red, green and blue."""
     parts = [int(colour[i:i + 2], 16) / 255 for i in (1, 3, 5)]
-    r, g, b = [p / 12.92 if p <= 0.04045 else ((p + 0.055) / 1.055) ** 2.4 for p in parts]
+    linear = [p / 12.92 if p <= 0.04045 else ((p + 0.055) / 1.055) ** 2.4 for p in parts]
+    return [min(1, max(0, sum(w * c for w, c in zip(row, linear)))) for row in weights]
+
+
+def luminance(colour, weights=ALL_CONES):
+    r, g, b = seen(colour, weights)
     return 0.2126 * r + 0.7152 * g + 0.0722 * b
 
 
-def contrast(a, b):
+def contrast(a, b, weights=ALL_CONES):
     """WCAG 2.2, definition of contrast ratio."""
-    high, low = sorted([luminance(a), luminance(b)], reverse=True)
+    high, low = sorted([luminance(a, weights), luminance(b, weights)], reverse=True)
     return (high + 0.05) / (low + 0.05)
+
+
+def check_seen_by_everybody(name, colour, ground):
+    """What carries information stands out 3 to 1 (WCAG 2.2, 1.4.11), whatever cones look at it."""
+    for kind, weights in {"all cones": ALL_CONES, **DICHROMATS}.items():
+        assert contrast(colour, ground, weights) >= 3, (name, colour, ground, kind, contrast(colour, ground, weights))
+
+
+# Pale fills lie within a dark edge or carry a word: the edge is what is asked.
+CARRYING = ("share-main", "share-sample", "share-further", "lost", "grist", "dot", "mark", "notch")
+CARRYING_LINES = ("grist-line", "wraps-line", "asked", "join", "whisker", "hope", "way", "needle", "lead", "edge", "axis", "measure",
+                  "thread", "warp-end", "bracket", "piece", "share-left", "reserve", "tag")
+
+
+def looks(css, name, what):
+    found = re.search(r"\." + name + r" \{[^}]*\b" + what + r": (#\w{6})", css)
+    return found and found[1]
+
+
+def check_carrying():
+    pictures = open(os.path.join(ROOT, "cli/output/picture.css"), encoding="utf-8").read()
+    dark = open(os.path.join(ROOT, "cli/output/page.css"), encoding="utf-8").read()
+    asked = [0, 0]
+    for at, (css, ground) in enumerate(((pictures, looks(pictures, "paper", "fill")), (dark, "#1c1713"))):
+        for names, what in ((CARRYING, "fill"), (CARRYING_LINES, "stroke")):
+            for name in names:
+                colour = looks(css, name, what)
+                assert colour or css is dark, name
+                if colour:
+                    check_seen_by_everybody(name, colour, ground)
+                    asked[at] += 1
+    assert asked[0] == len(CARRYING) + len(CARRYING_LINES) and asked[1] >= 8, asked
 
 
 def check_contrast():
@@ -136,7 +184,7 @@ def check_contrast():
             for text in ("ink", "ash"):
                 assert contrast(theme[text], theme[ground]) >= 4.5, (text, ground)
             for dye in ("madder", "weld", "indigo"):
-                assert contrast(theme[dye], theme[ground]) >= 3, (dye, ground, contrast(theme[dye], theme[ground]))
+                check_seen_by_everybody(dye, theme[dye], theme[ground])
         check_seen_without_red_or_green([theme[d] for d in ("madder", "weld", "indigo")])
     pictures = open(os.path.join(ROOT, "cli/output/picture.css"), encoding="utf-8").read()
     paper = re.search(r"\.paper \{ fill: (#\w{6})", pictures)[1]
@@ -151,20 +199,12 @@ def check_shares():
         css = open(os.path.join(ROOT, "cli/output", file), encoding="utf-8").read()
         looks = {name: re.search(r"\." + name + r" \{ fill: (#\w{6})", css)[1] for name in ("share-main", "share-sample", "share-further", "lost", "grist")}
         for name, fill in looks.items():
-            assert contrast(fill, paper) >= 3, (file, name, contrast(fill, paper))
+            check_seen_by_everybody(name, fill, paper)
         check_seen_without_red_or_green([looks[n] for n in ("share-main", "share-sample", "share-further")])
 
 
-def seen(colour, weights):
-    """How a dichromat sees it: Machado, Oliveira and Fernandes 2009, severity 1 (from memory)."""
-    linear = [int(colour[i:i + 2], 16) / 255 for i in (1, 3, 5)]
-    return [sum(w * c for w, c in zip(row, linear)) for row in weights]
-
-
 def check_seen_without_red_or_green(dyes):
-    protan = [[0.152, 1.053, -0.205], [0.115, 0.786, 0.099], [-0.004, -0.048, 1.052]]
-    deutan = [[0.367, 0.861, -0.228], [0.280, 0.673, 0.047], [-0.012, 0.043, 0.969]]
-    for weights in (protan, deutan):
+    for weights in DICHROMATS.values():
         for a, b in itertools.combinations(dyes, 2):
             apart = sum((x - y) ** 2 for x, y in zip(seen(a, weights), seen(b, weights))) ** 0.5
             assert apart > 0.15, (a, b, apart)
@@ -373,6 +413,7 @@ def check_open(folder, heron):
 def main():
     heron = os.path.join(ROOT, "docs/examples/heron.toml")
     check_contrast()
+    check_carrying()
     check_shares()
     with tempfile.TemporaryDirectory() as folder:
         path = os.path.join(folder, "heron.html")

@@ -23,11 +23,11 @@ int main(int, char** argv) {
     const auto cut = allocation::split(yarn, {{{"shawl", {}, first, true}, {"hat", {}, hat}}});
     std::printf("split: %zu cuts\n", cut.cuts.size());
     Answerer answerer({yarn,
-                       known.templates,
+                       known.templates.rows(),
                        known.yarn.classes,
                        known.fabrics,
                        owned,
-                       known.words,
+                       known.words.text(),
                        known.bodies,
                        {}});
     const auto said = answerer.answer({"a lace shawl"});

@@ -18,13 +18,15 @@ TEST_CASE("a gauge that a yarn can be knitted at is believed, one far off is ask
                           Case{455, 60, true}, Case{455, 7, true}, Case{250, 86, true}}) {
         CAPTURE(c.tex);
         CAPTURE(c.stitches);
-        const auto why = far_from_yarn(stitches_per_10cm(c.stitches), invented::yarn(500, c.tex));
-        CHECK(why.empty() != c.far);
+        const auto far = far_from_yarn(stitches_per_10cm(c.stitches), invented::yarn(500, c.tex));
+        CHECK(far.has_value() == c.far);
     }
 }
 
 TEST_CASE("the swatch itself does not decide what is usual") {
     auto yarn = invented::yarn(500, 455);
     yarn.washed_gauge = stitches_per_10cm(60);
-    CHECK_FALSE(far_from_yarn(stitches_per_10cm(60), yarn).empty());
+    const auto far = far_from_yarn(stitches_per_10cm(60), yarn);
+    REQUIRE(far);
+    CHECK(far->usual < far->counted);
 }

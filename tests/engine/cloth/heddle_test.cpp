@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-#include "engine/cloth/constants.hpp"
+#include "engine/cloth/weaving_constants.hpp"
 #include "engine/cloth/spacing_words.hpp"
 #include "tests/engine/invented.hpp"
 #include "tests/near.hpp"

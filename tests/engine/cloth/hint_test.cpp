@@ -4,7 +4,7 @@
 
 #include <cmath>
 
-#include "engine/cloth/constants.hpp"
+#include "engine/cloth/knitting.hpp"
 #include "tests/near.hpp"
 
 using namespace gristwright;
@@ -46,8 +46,15 @@ TEST_CASE("a hint says what taking it gives: measured, the margin is what it pro
     auto batch = batch_of(metres(400), grams(80), LengthState::on_reel);
     const auto yarn = profile(batch, {});
     const auto hints = what_sharpens(yarn);
-    CHECK(hints[0].before == constants::no_swatch.value);
-    CHECK(hints[0].after == constants::counted_swatch.value);
+    auto counted = batch;
+    counted.washed_gauge = stitches_per_10cm(20);
+    const auto margin = [](const Batch& of) {
+        return knit_cloth(profile(of, {}), KnitFabric{}, Firmness::ordinary, {})
+            .metres_per_area.spread;
+    };
+    CHECK(hints[0].before == margin(batch));
+    CHECK(hints[0].after == margin(counted));
+    CHECK(hints[0].after < 0.5 * hints[0].before);
     CHECK(hints[1].after < hints[1].before);
     CHECK(hints[2].before == yarn.length.spread);
     batch.skeins[0].state = LengthState::washed;

@@ -4,7 +4,7 @@
 
 #include <cmath>
 
-#include "engine/cloth/constants.hpp"
+#include "engine/cloth/knitting_constants.hpp"
 #include "tests/cases.hpp"
 #include "tests/near.hpp"
 

@@ -6,7 +6,7 @@
 #include <map>
 #include <string>
 
-#include "engine/cloth/constants.hpp"
+#include "engine/cloth/weaving_constants.hpp"
 #include "engine/cloth/sett.hpp"
 #include "engine/yarn/count.hpp"
 #include "engine/yarn/loft.hpp"

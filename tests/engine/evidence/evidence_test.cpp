@@ -249,3 +249,32 @@ TEST_CASE("two weighed swatches that contradict each other never answer more nar
     const double one = weighed(1.0, known);
     CHECK(weighed(1.3, known) > one);
 }
+
+// A swatch of 5.2 g was believed whose stitches had 7 mm of yarn each where 12 are usual: socks
+// then took a third less.
+TEST_CASE("a mass too small for its stitches is questioned and not counted, unless insisted on") {
+    const auto yarn = heron();
+    KnittedSwatch swatch;
+    swatch.stitches = {24, centimetres(10)};
+    swatch.rows = Counted{33, centimetres(10)};
+    swatch.width = swatch.length = centimetres(15);
+    const auto cloth = knit_cloth(yarn, plain(), Firmness::ordinary, {});
+    const auto weighed = [&](double share, bool insisted) {
+        const double gauge = 240 / cloth.gauge.mid.si();
+        swatch.mass = cloth.mass_per_area * (centimetres(15) * centimetres(15)) * (share * gauge);
+        swatch.insisted = insisted;
+        Evidence known;
+        observe(swatch, plain(), yarn, known);
+        return known;
+    };
+    const auto usual = weighed(1, false), little = weighed(0.5, false), sure = weighed(0.5, true);
+    CHECK(usual.weighed.size() == 1);
+    CHECK(usual.stands_on.back().weighed);
+    CHECK(little.weighed.empty());
+    CHECK_FALSE(little.stands_on.back().weighed);
+    REQUIRE(little.questions.size() == 1);
+    CHECK(little.questions[0].what == Seen::yarn_for_area);
+    CHECK(little.gauge.has_value());
+    CHECK(sure.weighed.size() == 1);
+    CHECK(sure.questions.empty());
+}

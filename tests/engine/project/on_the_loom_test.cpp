@@ -84,25 +84,28 @@ TEST_CASE("the weft is of the picks that are woven, whole repeats and all") {
 
 TEST_CASE(
     "the person's loom waste and fringe are taken; a shaft loom wastes more than a heddle's") {
-    const auto scarf = invented::woven_scarf();  // 50 cm, fringes of 10
+    const auto scarf =
+        std::make_shared<const Template>(invented::woven_scarf());  // 50 cm, fringes of 10
     Equipment owned;
-    CHECK(on_this_loom(scarf, owned).loom_waste == centimetres(50));
+    CHECK(on_this_loom(scarf, owned) == scarf);  // shared, not copied
+    CHECK(scarf->loom_waste == centimetres(50));
     owned.shafts = 4;
-    CHECK(in_centimetres(on_this_loom(scarf, owned).loom_waste) == Approx(70));
+    CHECK(in_centimetres(on_this_loom(scarf, owned)->loom_waste) == Approx(70));
     owned.loom_waste = centimetres(30);
     owned.fringe = centimetres(5);
     const auto ours = on_this_loom(scarf, owned);
-    CHECK(ours.loom_waste == centimetres(30));
-    CHECK(ours.fringe == centimetres(5));
-    CHECK(in_centimetres(waste_beyond_fringe(ours)) == Approx(20));
+    CHECK(ours->loom_waste == centimetres(30));
+    CHECK(ours->fringe == centimetres(5));
+    CHECK(in_centimetres(waste_beyond_fringe(*ours)) == Approx(20));
     owned.loom_waste = centimetres(8);
     // No fringe is cut from what the knots and the rod hold.
-    CHECK(in_centimetres(waste_beyond_fringe(on_this_loom(scarf, owned))) == Approx(8));
+    CHECK(in_centimetres(waste_beyond_fringe(*on_this_loom(scarf, owned))) == Approx(8));
     owned.fringe = centimetres(25), owned.loom_waste = centimetres(50);
-    CHECK(in_centimetres(waste_beyond_fringe(on_this_loom(scarf, owned))) == Approx(15));
-    auto hemmed = scarf;
+    CHECK(in_centimetres(waste_beyond_fringe(*on_this_loom(scarf, owned))) == Approx(15));
+    auto hemmed = *scarf;
     hemmed.fringe = {};
-    CHECK(on_this_loom(hemmed, owned).fringe.si() == 0);  // what has none gets none
+    CHECK(on_this_loom(std::make_shared<const Template>(hemmed), owned)->fringe.si() ==
+          0);  // what has none gets none
 }
 
 // A square of 10 cm: on pins nothing is drawn in, 11.5 and 10 % are washed out. 11.30 cm wide with

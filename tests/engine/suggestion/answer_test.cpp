@@ -344,7 +344,9 @@ TEST_CASE("an article in another fabric needs what its kind needs in that fabric
     scarf.calling = std::make_shared<const Calling>();
     DemandFor open;
     open.fabric.words = {"lace"};
-    open.demand.enough = 2, open.demand.lacking = 4, open.demand.left = 0.5;
+    Demand two_plies;
+    two_plies.enough = 2, two_plies.lacking = 4, two_plies.left = 0.5;
+    open.demand = std::make_shared<const Demand>(two_plies);
     const std::vector<DemandFor> needs{open};
     const auto score = [&](const char* idea) {
         auto ground = q.ground();

@@ -139,7 +139,8 @@ TEST_CASE("a need unmet takes its share, whatever else the yarn has, and costs t
     felts.trait = TraitName::felting;
     felts.enough = 0.6, felts.lacking = 0.2, felts.left = 0.3;
     felts.reason = "does not felt";
-    c.article.calling = std::make_shared<const Calling>(Calling{{felts}, {}});
+    c.article.calling =
+        std::make_shared<const Calling>(Calling{{std::make_shared<const Demand>(felts)}, {}});
     c.has(TraitName::felting, 0.1);
     for (const double softness : {0.2, 0.6, 1.0}) {  // no surplus buys it back
         c.has(TraitName::softness, softness);
@@ -165,7 +166,10 @@ TEST_CASE("a trait that lacks lacks once, however many needs ask for it") {
     ribs.left = 0.5, shape.left = 0.4;
     wears.trait = TraitName::wear;
     wears.enough = 0.6, wears.lacking = 0.2, wears.left = 0.5;
-    c.article.calling = std::make_shared<const Calling>(Calling{{ribs, shape, wears}, {}});
+    c.article.calling = std::make_shared<const Calling>(
+        Calling{{std::make_shared<const Demand>(ribs), std::make_shared<const Demand>(shape),
+                 std::make_shared<const Demand>(wears)},
+                {}});
     c.has(TraitName::elasticity, 0.1);
     c.has(TraitName::wear, 1);
     const auto one = c.judged();
@@ -181,7 +185,8 @@ TEST_CASE("a need that runs downwards asks for less: three plies close lace") {
     Case c;
     Demand open;
     open.enough = 2, open.lacking = 4, open.left = 0.5;
-    c.article.calling = std::make_shared<const Calling>(Calling{{open}, {}});
+    c.article.calling =
+        std::make_shared<const Calling>(Calling{{std::make_shared<const Demand>(open)}, {}});
     const auto score = [&](int plies) {
         c.yarn.plies = plies;
         return c.judged().score;

@@ -1,0 +1,111 @@
+#include "engine/project/counts.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace gristwright {
+namespace {
+
+constexpr int even = 2;
+
+const Counting& of(const PlanPiece& p) { return p.piece->counting; }
+
+PlanPiece* named(Plan& plan, std::string_view name) {
+    for (auto& p : plan.pieces)
+        if (p.piece->name == name) return &p;
+    return nullptr;
+}
+
+int nearest(double count, int multiple) {
+    return multiple * std::max(1, static_cast<int>(std::lround(count / multiple)));
+}
+
+// Shaping rows that bring it about that many stitches further; at least none, at most one a row.
+int shaping_rows(const PlanPiece& p, double stitches, int by) {
+    return std::clamp(static_cast<int>(std::lround(stitches / by)), 0,
+                      p.rows / std::max(1, of(p).every));
+}
+
+void take_over(Plan& plan, PlanPiece& p) {
+    if (of(p).stitches_of.empty()) return;
+    if (const auto* from = named(plan, of(p).stitches_of)) p.stitches = from->stitches / of(p).part;
+}
+
+// Where it grows from a few stitches, or goes on growing from another piece's.
+void grow(PlanPiece& p) {
+    const auto& c = of(p);
+    if (c.doubles > 0) {
+        p.few_stitches = p.stitches = c.begins;
+        for (int row = c.doubles; row <= p.rows; row *= 2) p.stitches *= 2;
+    } else if (c.every > 0 && (c.begins > 0 || !c.stitches_of.empty())) {
+        p.few_stitches = c.begins > 0 ? c.begins : p.stitches;
+        p.stitches = p.few_stitches + c.by * (p.rows / c.every);
+    } else if (c.begins > 0) {
+        p.few_stitches = c.begins;
+        p.stitches = c.begins + c.by * shaping_rows(p, p.stitches - c.begins, c.by);
+    }
+}
+
+// From a corner there are as many rows as stitches come and go.
+void grow_and_shrink(PlanPiece& p) {
+    p.few_stitches = std::min(std::max(1, of(p).begins), p.stitches);
+    p.rows = 2 * (p.stitches - p.few_stitches);
+}
+
+// A yoke holds what body and sleeves bring to it, less the underarms.
+int underarm_of(const Plan& plan, const PlanPiece& yoke) {
+    const double size = plan.size / plan.article->ideal;
+    return nearest(yoke.knit->stitches * of(yoke).underarm * size, even);
+}
+
+void join(Plan& plan, PlanPiece& p) {
+    if (of(p).underarm.si() <= 0) return;
+    const auto* body = named(plan, "body");
+    const auto* sleeve = named(plan, "sleeve");
+    if (!body || !sleeve) return;
+    p.stitches = body->stitches + 2 * sleeve->stitches - 4 * underarm_of(plan, p);
+}
+
+void narrow(PlanPiece& p) {
+    const auto& c = of(p);
+    const double few = p.stitches * (p.outline.narrow / p.outline.width);
+    const int by = c.by > 0 ? c.by : even;
+    p.few_stitches =
+        c.steps > 0 ? nearest(few, even) : p.stitches - by * shaping_rows(p, p.stitches - few, by);
+}
+
+void close_rows(Plan& plan, PlanPiece& p) {
+    const auto& c = of(p);
+    if (const auto* edge = c.along.empty() ? nullptr : named(plan, c.along)) {
+        p.stitches =
+            std::max(1, static_cast<int>(std::lround(p.knit->stitches * p.piece->outline.length)));
+        p.rows = 2 * edge->stitches * edge->piece->count;
+    }
+}
+
+// What two yarns knit together in the same rows stands as two pieces, each with its share of them.
+void share_rows(Plan& plan, PlanPiece& p) {
+    if (of(p).within.empty()) return;
+    auto* whole = named(plan, of(p).within);
+    if (!whole || whole->piece->yarn == p.piece->yarn) return;
+    whole->rows += p.rows;
+    p.rows = whole->rows;
+    p.stitches = whole->stitches;
+}
+
+}  // namespace
+
+void close_counts(Plan& plan) {
+    if (plan.article->craft != Craft::knitted) return;
+    for (auto& p : plan.pieces) {
+        if (p.outline.shape == Shape::square_from_corner) grow_and_shrink(p);
+        take_over(plan, p);
+        if (p.outline.shape != Shape::square_from_corner) grow(p);
+        join(plan, p);
+        if (p.outline.shape == Shape::taper) narrow(p);
+        share_rows(plan, p);
+    }
+    for (auto& p : plan.pieces) close_rows(plan, p);
+}
+
+}  // namespace gristwright

@@ -1,0 +1,25 @@
+// What stands beside a number or a length and tells what it is of, where its own words do not.
+#pragma once
+
+#include <vector>
+
+#include "engine/suggestion/items.hpp"
+#include "engine/suggestion/taken.hpp"
+
+namespace gristwright {
+
+// "a 120 inch warp", "loom waste 24 inches": lengths of the work on the loom, never of the cloth.
+// They are told, and not read any more.
+void take_loom_lengths(std::vector<Item>& items, Taken& out);
+
+// "will 500 yards do?", "can you get a hat out of 100 g?": what there is, and whether it does.
+bool is_asked_of(const std::vector<Item>& items, std::size_t at);
+
+// "nine squares blanket", "three-cornered shawl", "two colour hats": the number describes an
+// article and counts none.
+bool describes(const std::vector<Item>& items, std::size_t at);
+
+// "mittens for 4 kids", "a hat for six friends": of what is worn each of them has one.
+bool each_has_one(const std::vector<Item>& items, std::size_t at, const Wanted& wanted);
+
+}  // namespace gristwright

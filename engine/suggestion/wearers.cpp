@@ -1,0 +1,134 @@
+#include "engine/suggestion/wearers.hpp"
+
+#include <algorithm>
+
+namespace gristwright {
+namespace {
+
+using enum WordClass;
+using Of = Amount::Of;
+
+constexpr std::string_view leads_to[] = {"of",   "a",    "an",  "the",  "my",  "your",
+                                         "this", "that", "our", "it's", "her", "his"};
+constexpr std::string_view yarn_words[] = {"yarn", "it",   "batch",  "skein", "skeins",
+                                           "wool", "what", "fleece", "total", "lot"};
+
+template <std::size_t n>
+bool has(const std::string_view (&words)[n], std::string_view text) {
+    return std::find(std::begin(words), std::end(words), text) != std::end(words);
+}
+
+std::string_view first_word(const Item& item) {
+    return std::string_view(item.text).substr(0, item.text.find(' '));
+}
+
+bool is_share(const Item& item) {
+    return item.amount && !item.idle && item.amount->of == Of::number && item.amount->number > 0 &&
+           item.amount->number < 1;
+}
+
+// Nothing between but "and", a comma and words of small weight; and one of the first two.
+bool are_listed(const std::vector<Item>& items, std::size_t a, std::size_t b) {
+    if (items[a].sentence != items[b].sentence || b > a + 7) return false;
+    return std::any_of(items.begin() + static_cast<std::ptrdiff_t>(a) + 1,
+                       items.begin() + static_cast<std::ptrdiff_t>(b), [](const Item& i) {
+                           return i.text == "," || i.text == "&" ||
+                                  (i.is(joiner) && i.as(joiner) == "and");
+                       });
+}
+
+struct Person {
+    std::size_t at = 0;
+    Wearer wearer = Wearer::unsaid;
+    std::string body;
+    std::optional<double> years;
+};
+
+std::optional<Person> person_at(const std::vector<Item>& items, std::size_t at) {
+    if (!items[at].live(person)) return {};
+    const auto means = items[at].as(person).substr(0, items[at].as(person).find(' '));
+    const auto colon = means.find(':');
+    const auto wearer = wearer_named(means.substr(0, colon));
+    if (!wearer ||
+        (*wearer != Wearer::baby && *wearer != Wearer::child && *wearer != Wearer::adult))
+        return {};
+    return Person{at, *wearer, colon == std::string::npos ? "" : means.substr(colon + 1), {}};
+}
+
+// "a man and a toddler": people of different sizes, told in one row.
+std::vector<Person> people_of(const std::vector<Item>& items) {
+    std::vector<Person> out;
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        if (items[i].is(article)) continue;
+        const auto one = person_at(items, i);
+        if (!one) continue;
+        if (!out.empty() && !are_listed(items, out.back().at, i)) return {};
+        out.push_back(*one);
+    }
+    return out;
+}
+
+Wearer of_age(double years) { return years < 2 ? Wearer::baby : Wearer::child; }
+
+// "aged 4 and 8", "a 4 year old and a 7 year old".
+std::vector<Person> ages_of(const std::vector<Item>& items) {
+    std::vector<Person> out;
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        const auto& amount = items[i].amount;
+        if (!amount || amount->times_next) continue;
+        const bool first = amount->of == Of::age || stands_after_age(items, i);
+        const bool next = !out.empty() && amount->of == Of::number && i <= out.back().at + 2 &&
+                          are_listed(items, out.back().at, i);
+        if (!first && !next) continue;
+        if (amount->number >= 17) return {};  // grown up
+        out.push_back({i, of_age(amount->number), "", amount->number});
+    }
+    return out;
+}
+
+bool differ(const std::vector<Person>& people) {
+    return std::any_of(people.begin(), people.end(), [&](const Person& p) {
+        return p.wearer != people.front().wearer || p.body != people.front().body ||
+               p.years != people.front().years;
+    });
+}
+
+}  // namespace
+
+void take_shares(const std::vector<Item>& items, Taken& out) {
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        if (!is_share(items[i])) continue;
+        auto j = i + 1;
+        while (j < items.size() && j < i + 3 && has(leads_to, first_word(items[j])) &&
+               !items[j].is(article))
+            ++j;
+        if (j >= items.size() || items[j].sentence != items[i].sentence) continue;
+        const bool led = j > i + 1 || items[i].text.ends_with(" of");
+        if (items[j].live(article))
+            out.share_of_thing = items[i].amount->number;
+        else if (led && (has(yarn_words, first_word(items[j])) || items[j - 1].text == "of it"))
+            out.share_of_yarn = items[i].amount->number;
+    }
+}
+
+void part_by_wearer(const std::vector<Item>& items, Taken& out) {
+    if (out.wanted.size() != 1) return;
+    auto people = ages_of(items);
+    if (people.size() < 2) people = people_of(items);
+    auto& first = out.wanted.front();
+    const auto many = static_cast<int>(people.size());
+    const bool of_several = first.plural || first.kind.back() == 's' || first.count == many;
+    if (many < 2 || many > 6 || !differ(people) || !of_several) return;
+    if (first.count > 1 && first.count != many) return;
+    first.count = 1;
+    first.plural = false;
+    const auto pattern = first;
+    out.wanted.assign(people.size(), pattern);
+    for (std::size_t i = 0; i < people.size(); ++i) {
+        out.wanted[i].wearer = people[i].wearer;
+        out.wanted[i].body = people[i].body;
+        out.wanted[i].years = people[i].years;
+    }
+}
+
+}  // namespace gristwright
