@@ -36,7 +36,7 @@ TEST_CASE("counts, sides and looks are read as people write them") {
     CHECK(counted.threads == 28);
     CHECK(in_centimetres(counted.over) == doctest::Approx(10.3));
     CHECK(in_inches(read_counted("18/4in").over) == doctest::Approx(4));
-    CHECK_THROWS_AS(read_counted("220/4in"), Unreadable);  // a nought too many
+    CHECK_THROWS_AS(read_counted("220/4in"), Refused);  // a nought too many
     for (const char* text : {"15.2x14.8cm", "15.2cm x 14.8cm", "152mm x 14.8 cm"}) {
         const auto [width, length] = read_sides(text);
         CHECK(in_centimetres(width) == doctest::Approx(15.2));

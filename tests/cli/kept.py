@@ -232,7 +232,7 @@ def stands(program, home):
     """A change that is kept while its answer cannot be written says so: it is not to be repeated."""
     env = {"HOME": home, "XDG_DATA_HOME": home}
     commands = [["batch", "add", "heron", HERON], ["swatch", "heron", "--stitches", "28/10cm"],
-                ["start", "garter-scarf", "heron"], ["weigh", "heron", "--row", "20", "--ball", "140g"],
+                ["start", "garter-scarf", "heron"], ["weigh", "heron", "--row", "0", "--ball", "140g"],
                 ["batch", "change", "heron", "--wraps", "14wpi"], ["hands", "--forget"], ["undo"],
                 ["batch", "remove", "heron"], ["undo"], ["page", HERON, "-o", home + "/x.html"]]
     for words in commands:

@@ -203,6 +203,7 @@ TEST_CASE("a weighing is questioned before it is kept") {
     const Book book;
     book.add_heron();
     book.say("start", {"garter-scarf", "heron"});
+    book.say("weigh", {"heron", "--row", "0", "--ball", "148g"});
     book.say("weigh", {"heron", "--row", "20", "--ball", "140g"});
     const auto before = book.everything();
     const std::pair<Typed, const char*> cases[] = {
@@ -245,7 +246,7 @@ TEST_CASE("start never replaces a running project, and takes no size that plan r
         CHECK(holds(book.refused("start", {"garter-scarf", "heron", "--size", size}),
                     std::string("--size ") + size + ": a scarf has a"));
     CHECK_FALSE(holds(book.say("start", {"garter-scarf", "heron"}), "does not reach"));
-    book.say("weigh", {"heron", "--row", "20", "--ball", "140g"});
+    book.say("weigh", {"heron", "--row", "0", "--ball", "140g"});
     const auto before = book.everything();
     CHECK(holds(book.refused("start", {"woven-scarf", "heron"}),
                 "into garter-scarf already, with 1 weighing; --instead ends that"));

@@ -31,7 +31,7 @@ std::string bare(std::string text) {
 const std::regex metric(
     R"([0-9] ?(m|cm|mm|g|kg|tex|m/g|cm3/g)\b|/10 ?cm|/cm\b|\b[Mm]etres?\b|\b[Gg]rams?\b)");
 const std::regex imperial(
-    R"([0-9] ?(yd|oz|in|lb|ft|epi|tpi)\b(?! (the|order)\b)|yd/lb|st/in|/in\b|US [0-9]|\b[Yy]ards?\b|\b[Ii]nch(es)?\b|\b[Oo]unces?\b)");
+    R"([0-9] ?(yd|oz|in|lb|ft|epi|tpi)\b(?! (the|order|all|every|round|row|one)\b)|yd/lb|st/in|/in\b|US [0-9]|\b[Yy]ards?\b|\b[Ii]nch(es)?\b|\b[Oo]unces?\b)");
 
 // The first place, with what stands round it; empty: none.
 std::string leak(const std::string& text, const std::regex& units) {
