@@ -5,6 +5,7 @@
 
 #include "catalog/reference/catalogue.hpp"
 #include "engine/units/failure.hpp"
+#include "engine/units/reading.hpp"
 
 using namespace gristwright;
 using namespace gristwright::catalog;
