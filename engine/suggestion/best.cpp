@@ -126,16 +126,18 @@ Length Answerer::size_wished(const Wish& wish, const Template& article) const {
 }
 
 // Hard fulling, which cannot be undone, comes last unless it was asked for. A smaller one, and a
-// cloth that nobody named, must be better by so much.
+// cloth that nobody named, must be better by so much. A sett that is said changes the metres, not
+// the article.
 Answerer::Best* Answerer::best(const Wish& wish) {
     Best* best = nullptr;
+    const Template* chosen = nullptr;
     std::tuple<bool, bool, bool, bool, bool, bool, bool, bool, double> rank;
     for (const auto& t : ground_.templates) {
         if (t.article != wish.kind || (wish.craft && t.craft != *wish.craft)) continue;
         const auto& fabric = wish.fabric.in(t.craft);
         if (wish.fabric.named() && fabric.empty()) continue;
         if (is_ruled_out(t, wish.fabrics_out)) continue;
-        auto& next = realised(t, fabric, wish.role, wish.sett);
+        auto& next = realised(t, fabric, wish.role, {});
         const bool hard = (t.craft == Craft::woven && t.finish == Finish::hard_fulled) ||
                           t.pieces.front().fabric.starts_with("fulled ");
         const auto size = size_wished(wish, t);
@@ -166,9 +168,11 @@ Answerer::Best* Answerer::best(const Wish& wish) {
                 (reaches == 2 ? 0 : 100 * smaller_costs * (1 - reach)));
         if (best && next_rank <= rank) continue;
         best = &next;
+        chosen = &t;
         rank = next_rank;
     }
-    return best;
+    if (!best || wish.sett.si() <= 0) return best;
+    return &realised(*chosen, wish.fabric.in(chosen->craft), wish.role, wish.sett);
 }
 
 }  // namespace gristwright

@@ -12,11 +12,11 @@ namespace {
 
 constexpr double counts_by_the_inch[] = {5, 7.5, 8, 10, 12, 12.5, 15};
 
-double score_with(const Equipment& owned, const Template& article, const YarnProfile& yarn,
-                  const Fabrics& fabrics) {
+// Nothing where a second heddle alike is lent to who has none near: that is not what is owned.
+std::optional<double> score_with(const Equipment& owned, const Template& article,
+                                 const YarnProfile& yarn, const Fabrics& fabrics) {
     const auto planned = plan(article, yarn, fabrics, owned, {});
-    // A second heddle alike is lent to who has none near: not what is owned.
-    if (planned.pieces.front().woven->heddles_together > 1) return 0;
+    if (planned.pieces.front().woven->heddles_together > 1) return {};
     return judge(planned, yarn).score;
 }
 
@@ -36,11 +36,13 @@ TEST_CASE("a heddle or reed more never lowers the score of a woven article") {
         more.heddles.push_back(ends_per_inch(random.one_of(counts_by_the_inch)));
         for (const auto& article : catalogue.templates) {
             if (article.craft != Craft::woven) continue;
-            const double before = score_with(few, article, yarn, catalogue.fabrics);
+            const auto before = score_with(few, article, yarn, catalogue.fabrics);
+            const auto after = score_with(more, article, yarn, catalogue.fabrics);
+            if (!before || !after) continue;
             INFO("seed ", seed, ": ", article.name);
             // Whether one must be borrowed is weighed beside the sett, not after the standing.
-            CHECK(score_with(more, article, yarn, catalogue.fabrics) >= before - 0.5);
-            looked_at += before > 0;
+            CHECK(*after >= *before - 0.5);
+            looked_at += *before > 0;
         }
     }
     CHECK(looked_at > 100);
