@@ -6,12 +6,6 @@
 namespace gristwright {
 namespace {
 
-const PlanPiece* named(const Plan& plan, std::string_view name) {
-    for (const auto& p : plan.pieces)
-        if (p.piece->name == name) return &p;
-    return nullptr;
-}
-
 // So many rows, evenly apart, the last of them the last; each takes the same share.
 std::vector<Reached> in_steps(const Shaping& s, int steps) {
     std::vector<Reached> out;
@@ -69,8 +63,8 @@ Shaping shaping_of(const PlanPiece& p) {
 }
 
 YokeParts yoke_parts(const Plan& plan, const PlanPiece& yoke) {
-    const auto* body = named(plan, "body");
-    const auto* sleeve = named(plan, "sleeve");
+    const auto* body = plan.piece_named("body");
+    const auto* sleeve = plan.piece_named("sleeve");
     if (!body || !sleeve) return {};
     YokeParts out;
     out.underarm = (body->stitches + 2 * sleeve->stitches - yoke.stitches) / 4;
