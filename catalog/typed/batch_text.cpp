@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "catalog/reference/source.hpp"
+#include "catalog/text/file.hpp"
 #include "catalog/text/toml_text.hpp"
 #include "engine/units/ascii.hpp"
 #include "engine/units/failure.hpp"
