@@ -29,7 +29,11 @@ Shaping between(const PlanPiece& p) {
     const auto& c = p.piece->counting;
     const int few = p.few_stitches > 0 ? p.few_stitches : p.stitches;
     const bool grows = p.outline.shape != Shape::taper || p.piece->narrow_first;
-    Shaping out{grows ? few : p.stitches, grows ? p.stitches : few, p.rows, 0, {}, {}};
+    Shaping out;
+    out.from = grows ? few : p.stitches;
+    out.to = grows ? p.stitches : few;
+    out.rows = p.rows;
+    out.in_rounds = c.in_rounds || p.outline.shape == Shape::circle;
     out.by = c.by > 0 ? c.by : 2;
     return out;
 }

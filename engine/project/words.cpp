@@ -75,9 +75,7 @@ std::string knitted_field(const Plan& plan, const PlanPiece& p, std::string_view
         return fmt::format("{}", p.few_stitches > 0 ? p.few_stitches : p.stitches);
     if (field == "by") return fmt::format("{}", shaping_of(p).by);
     if (field == "times") return fmt::format("{}", shaping_of(p).times());
-    if (field == "shaping")
-        return writing.shaping(shaping_of(p),
-                               p.piece->counting.in_rounds || p.outline.shape == Shape::circle);
+    if (field == "shaping") return writing.shaping(shaping_of(p));
     if (field == "last_row") return writing.yarn(in_row(p, p.stitches));
     if (field == "bind_off") return writing.yarn(in_row(p, p.stitches) * constants::bind_off_rows);
     return yoke_field(yoke_parts(plan, p), field);
