@@ -34,8 +34,8 @@ Ground ground_of(const Question& q) {
                q.measured.owned,
                q.catalogue.words.text(),
                q.catalogue.bodies,
+               q.catalogue.needs,
                q.request};
-    out.needs = &q.catalogue.needs;
     out.as_two_strands = [&q](Role role) {
         return profile(two_strands(q.measured.batch, role), q.catalogue.yarn, true);
     };

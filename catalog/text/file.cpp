@@ -4,7 +4,14 @@
 #include <iterator>
 #include <system_error>
 
+#include "engine/units/ascii.hpp"
+
 namespace gristwright::catalog {
+
+bool is_named_as_a_sheet(std::string_view path) {
+    const auto name = ascii::lowered(path);
+    return name.ends_with(".csv") || name.ends_with(".tsv") || name.ends_with(".txt");
+}
 
 std::string why_not_opened(const std::filesystem::path& path) {
     std::error_code error;

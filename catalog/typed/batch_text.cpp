@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "catalog/reference/source.hpp"
+#include "catalog/text/file.hpp"
 #include "catalog/text/toml_text.hpp"
 #include "engine/units/ascii.hpp"
 #include "engine/units/failure.hpp"
@@ -118,7 +119,7 @@ BatchText read_batch_toml(std::string_view text, const std::string& file) {
 
 BatchText read_batch_file(const std::string& path) {
     const auto ending = ascii::lowered(path.substr(std::min(path.rfind('.'), path.size())));
-    const bool sheet = ending == ".csv" || ending == ".tsv" || ending == ".txt";
+    const bool sheet = is_named_as_a_sheet(path);
     if (ending == ".xlsx" || ending == ".xls" || ending == ".ods")
         throw Refused(fmt::format(
             "'{}' is the spreadsheet program's own file: save the sheet there as CSV, and give the "

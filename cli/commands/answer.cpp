@@ -6,6 +6,7 @@
 #include <nlohmann/json.hpp>
 #include <utility>
 
+#include "catalog/text/file.hpp"
 #include "catalog/typed/suggestion_text.hpp"
 #include "cli/out_file.hpp"
 #include "cli/output/answer_words.hpp"
@@ -105,17 +106,11 @@ Answer forget(const Arguments& arguments, const std::string& batch) {
             "", 0, kept_already};
 }
 
-bool is_named_as_a_sheet(std::string_view word) {
-    for (const std::string_view end : {".csv", ".tsv", ".txt", ".CSV", ".TSV", ".TXT"})
-        if (word.ends_with(end)) return true;
-    return false;
-}
-
 // "answer heron.toml 'knit a cabled hat'": words with a space that no file is called are an idea;
 // one word may be either.
 bool is_an_idea(const std::string& word) {
     std::error_code none;
-    if (word.empty() || is_named_as_a_sheet(word) || std::filesystem::exists(word, none))
+    if (word.empty() || catalog::is_named_as_a_sheet(word) || std::filesystem::exists(word, none))
         return false;
     if (word.find(' ') != std::string::npos) return true;
     throw Misused(fmt::format("there is no spreadsheet '{0}'; an idea is typed as --idea \"{0}\"",

@@ -180,6 +180,9 @@ std::string question_of(const DoubtfulWeighing& doubtful, const Plan& plan, cons
                 "the ball weighs {} and weighed {} before: did a skein join it, or is it "
                 "another ball?",
                 units.weighed(now.ball), units.weighed(before.ball));
+        case Doubt::heavier_than_batch:
+            return fmt::format("the ball weighs {}, and the whole batch {}: is it another?",
+                               units.weighed(now.ball), units.weighed(before.ball));
         case Doubt::earlier_row:
             return fmt::format("row {:.0f} comes after row {:.0f}: was some of it ripped back?",
                                now.row, before.row);
@@ -208,12 +211,6 @@ Answer told_of(const Plan& plan, const Question& q, const std::vector<Weighing>&
         return plan.article->craft == Craft::woven ? weigh_woven(plan, q, weighings)
                                                    : weigh_knitted(plan, q, weighings);
     } catch (const DoubtfulWeighing& doubtful) {
-        const bool of_batch =
-            weighings.front().row > 0 && doubtful.before.row == 0;  // not of a ball
-        if (of_batch && doubtful.doubt == DoubtfulWeighing::Doubt::heavier_ball)
-            throw Refused(fmt::format("the ball weighs {}, and the whole batch {}: is it another?",
-                                      q.units.weighed(doubtful.now.ball),
-                                      q.units.weighed(q.yarn.mass)));
         throw Refused(question_of(doubtful, plan, q.units));
     }
 }

@@ -138,9 +138,8 @@ const PlanPiece* Laying::next(std::string_view name) const {
 }
 
 Flat Laying::size(std::string_view name) const {
-    for (const auto& p : plan_.pieces)
-        if (p.piece->name == name) return flat(p.outline);
-    return {};
+    const auto* p = plan_.piece_named(name);
+    return p ? flat(p->outline) : Flat{};
 }
 
 Placed& Laying::lay(const PlanPiece& piece, Flat size, const Pose& pose, bool capped) {

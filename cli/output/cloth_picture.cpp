@@ -139,7 +139,7 @@ Svg cloth_picture(const Plan& plan, const Question& q) {
     const auto combed = views_of(plan, piece, combed_yarn, q);
     const auto said = capital(cloth_words(plan, piece, q));
     const auto answer = answer_words(piece, q.yarn, combed_yarn);
-    const double second = 2 * edge + near_width, top = 112;
+    const double second = 2 * edge + near_width, top = 127;  // below two lines of what it is
     const double foot = top + 80 + near_height + life_height;
     Svg out(second + near_width + edge, foot + 44, plan.article->title + ": the cloth",
             fmt::format("{} {}. Yours: {} Smooth combed: {} {}", answer, said,

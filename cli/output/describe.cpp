@@ -9,8 +9,8 @@
 #include "cli/output/units_in_words.hpp"
 #include "cli/output/yarn_words.hpp"
 #include "engine/cloth/knitting_constants.hpp"
-#include "engine/cloth/weaving_constants.hpp"
 #include "engine/cloth/spacing_words.hpp"
+#include "engine/cloth/weaving_constants.hpp"
 #include "engine/project/by_cloth.hpp"
 #include "engine/yarn/constants.hpp"
 #include "engine/yarn/count.hpp"
@@ -95,13 +95,16 @@ std::string percent(double share) {
     return value <= 0.5 ? "under 1 %" : fmt::format("{:.0f} %", value);
 }
 
+std::string needle_words(Length known, const Units& units) {
+    return known.si() > 0 ? units.needle(known) : "your swatch's";
+}
+
 std::string making_line(const PlanPiece& piece, const Units& units) {
     return by_cloth(
         piece,
         [&](const KnitCloth& k) {
-            const bool as_counted = k.from_swatch && k.counted.si() <= 0;
             return fmt::format("{}, {} needles", units.gauge(k.stitches, k.rows),
-                               as_counted ? "your swatch's" : units.needle(k.needle));
+                               needle_words(needle_known(k), units));
         },
         [&](const WovenCloth& w) {
             if (draws_itself_in(*w.weave))

@@ -18,6 +18,8 @@ std::string class_line(const YarnProfile& yarn);
 std::string agreement_line(const Agreement& found);
 // "90 %"
 std::string percent(double share);
+// "3.5 mm"; of a needle that is not known (0): "your swatch's".
+std::string needle_words(Length known, const Units& units);
 // "27 st and 36 rows/10 cm with 3.5 mm needles" or "40/10 cm heddle, 52 % of the greatest sett"
 std::string making_line(const PlanPiece& piece, const Units& units);
 // "enough if smaller: span 139 cm of the ideal 150 cm"

@@ -22,6 +22,14 @@ std::string evenly(double change, int rows, const char* which) {
     return fmt::format("about {:.0f} st {} every 2nd row", 2 * change / rows, which);
 }
 
+// As the steps have it; where they count nothing, evenly.
+std::string slope_of(const PlanPiece& p, double change, const char* which) {
+    const auto shaping = shaping_of(p);
+    if (!shaping.reached.empty()) return fmt::format("{}, {}", which, shaping_words(shaping));
+    if (shaping.runs.empty()) return evenly(change, p.rows, which);
+    return fmt::format("{} st {} {}", shaping.by, which, shaping_words(shaping));
+}
+
 }  // namespace
 
 EdgeCounts edge_counts(const PlanPiece& p, bool backwards) {
@@ -33,7 +41,7 @@ EdgeCounts edge_counts(const PlanPiece& p, bool backwards) {
             const double narrow =
                 p.few_stitches > 0 ? p.few_stitches : std::round(wide * (o.narrow / o.width));
             return {stitches(wide), stitches(narrow),
-                    evenly(wide - narrow, p.rows, backwards ? "more" : "fewer")};
+                    slope_of(p, wide - narrow, backwards ? "more" : "fewer")};
         }
         case Shape::triangle:
             return {"from the neck", stitches(wide) + " at the end", "4 st more every 2nd row"};
@@ -43,8 +51,7 @@ EdgeCounts edge_counts(const PlanPiece& p, bool backwards) {
                                 nth(std::max(1, int(std::lround(p.rows / std::max(1.0, wide))))))};
         case Shape::half_circle:
         case Shape::circle:
-            return {"from the middle", stitches(wide) + " at the rim",
-                    evenly(wide, p.rows, "more")};
+            return {"from the middle", stitches(wide) + " at the rim", slope_of(p, wide, "more")};
         case Shape::crescent:
             return {stitches(wide) + " at the top", "",
                     "short rows: more left behind at each turn"};

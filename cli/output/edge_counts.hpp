@@ -9,7 +9,7 @@ namespace gristwright::cli {
 
 struct EdgeCounts {
     std::string first, last;  // "124 st", "from the middle"; of the outline as it is drawn
-    std::string slope;        // "2 st fewer every 6th row"; empty: straight
+    std::string slope;        // "2 st fewer in every 6th row 20 times"; empty: straight
 };
 
 // `backwards`: worked from the last row of the outline to its first.

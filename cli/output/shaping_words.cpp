@@ -37,8 +37,8 @@ std::string nth(int n) {
     return fmt::format("{}{}", n, end);
 }
 
-std::string shaping_words(const Shaping& shaping, bool in_rounds) {
-    const char* row = in_rounds ? "round" : "row";
+std::string shaping_words(const Shaping& shaping) {
+    const char* row = shaping.in_rounds ? "round" : "row";
     if (!shaping.reached.empty()) return reached_words(shaping.reached, row);
     if (shaping.runs.empty()) return "not at all";
     std::vector<std::string> said;

@@ -9,7 +9,7 @@ namespace gristwright::cli {
 
 // "in every 2nd round 12 times, then in every 3rd round 10 times"; of counts that come one by one
 // "to 236 in round 12, 190 in round 24 and 154 in round 36".
-std::string shaping_words(const Shaping& shaping, bool in_rounds);
+std::string shaping_words(const Shaping& shaping);
 
 // "increase evenly to 160 stitches", or decrease, or go on over as many.
 std::string change_words(int from, int to);

@@ -31,9 +31,9 @@ void add_knitted(PageData& out, const PlanPiece& p, const KnitCloth& k, const Un
     const bool inch = units.imperial();
     const auto rows =
         p.outline.shape == Shape::tube || p.outline.shape == Shape::cap ? "rounds" : "rows";
-    const bool as_counted = k.from_swatch && k.counted.si() <= 0;
-    out << figure(as_counted ? "your swatch's" : units.needle(k.needle),
-                  as_counted ? "needles" : "needles, after a swatch")
+    const auto needle = needle_known(k);
+    out << figure(needle_words(needle, units),
+                  needle.si() > 0 ? "needles, after a swatch" : "needles")
         << figure(inch ? fmt::format("{:.1f} x {:.1f}", in_stitches_per_inch(k.stitches),
                                      in_stitches_per_inch(k.rows))
                        : fmt::format("{:.0f} x {:.0f}", in_stitches_per_10cm(k.stitches),

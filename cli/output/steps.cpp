@@ -2,6 +2,7 @@
 
 #include <fmt/core.h>
 
+#include "cli/output/describe.hpp"
 #include "cli/output/shaping_words.hpp"
 #include "cli/output/units_in_words.hpp"
 #include "engine/project/words.hpp"
@@ -10,16 +11,12 @@
 namespace gristwright::cli {
 namespace {
 
-std::string needle_words(const Units& units, Length needle) {
-    return needle.si() > 0 ? units.needle(needle) : "your swatch's";
-}
-
 Writing metric() {
     const Units units(UnitChoice::metric);
     return {[](Length q) { return fmt::format("{:.0f} cm", in_centimetres(q)); },
             [](Length q) { return fmt::format("{:.0f} m", in_metres(q)); },
             [](Mass q) { return fmt::format("{:.0f} g", in_grams(q)); },
-            [units](Length q) { return needle_words(units, q); },
+            [units](Length q) { return needle_words(q, units); },
             shaping_words,
             change_words};
 }
@@ -28,14 +25,10 @@ Writing imperial(const Units& units) {
     return {[](Length q) { return fmt::format("{:.1f} in", in_inches(q)); },
             [](Length q) { return fmt::format("{:.0f} yd", in_yards(q)); },
             [](Mass q) { return fmt::format("{:.1f} oz", in_ounces(q)); },
-            [units](Length q) { return needle_words(units, q); },
+            [units](Length q) { return needle_words(q, units); },
             shaping_words,
             change_words};
 }
-
-}  // namespace
-
-namespace {
 
 // A word that was filled in may stand first in a sentence.
 std::string sentences(std::string step) {

@@ -7,9 +7,9 @@
 
 #include "cli/output/layout.hpp"
 #include "engine/cloth/knitting_constants.hpp"
-#include "engine/cloth/weaving_constants.hpp"
 #include "engine/cloth/sett_share.hpp"
 #include "engine/cloth/spacing_words.hpp"
+#include "engine/cloth/weaving_constants.hpp"
 #include "engine/evidence/constants.hpp"
 #include "engine/project/constants.hpp"
 #include "engine/suitability/constants.hpp"
@@ -289,8 +289,7 @@ std::string not_shown() {
     return step(
         "Not shown, beyond what stands above: how a fibre's behaviour follows from its kind and "
         "fineness, how a needle is chosen, what washing takes of cloth, how points are weighed, "
-        "how "
-        "far swatches are believed, the limits from which something is said at all, and what "
+        "how far swatches are believed, the limits from which something is said at all, and what "
         "cautions, pictures and the standing among ordinary yarns stand on. Each has its mark in "
         "docs/constants.md or in the tables of "
         "catalog/tables.");

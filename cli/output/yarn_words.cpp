@@ -1,5 +1,4 @@
 #include "cli/output/yarn_words.hpp"
-#include "engine/evidence/constants.hpp"
 
 #include <fmt/core.h>
 

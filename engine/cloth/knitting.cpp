@@ -135,6 +135,10 @@ double fabric_range(const KnitCloth& cloth) {
     return together(band_spread(f.metres_low, f.metres_high), cloth.growth.spread);
 }
 
+Length needle_known(const KnitCloth& cloth) {
+    return cloth.from_swatch && cloth.counted.si() <= 0 ? Length{} : cloth.needle;
+}
+
 KnitCloth knit_cloth(const YarnProfile& yarn, const KnitFabric& fabric, Firmness purpose,
                      const std::vector<Length>& needles) {
     KnitCloth cloth;

@@ -61,6 +61,10 @@ Length longest_strand(const KnitCloth& cloth);
 KnitCloth knit_cloth(const YarnProfile& yarn, const KnitFabric& fabric, Firmness purpose,
                      const std::vector<Length>& needles);
 
+// The needle to say: 0 where the gauge is a swatch's as counted, since which needle that was
+// knitted on is not known.
+Length needle_known(const KnitCloth& cloth);
+
 // How far a fabric itself may lie from the table's metres per area, blocking included.
 double fabric_range(const KnitCloth& cloth);
 

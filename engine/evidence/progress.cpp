@@ -93,6 +93,8 @@ std::string_view said(Doubt doubt) {
     switch (doubt) {
         case Doubt::heavier_ball:
             return "the ball is heavier than before";
+        case Doubt::heavier_than_batch:
+            return "the ball is heavier than the batch";
         case Doubt::earlier_row:
             return "the row is no later than before";
         case Doubt::less_cloth:
@@ -127,6 +129,8 @@ Progress progress(const Plan& plan, LinearDensity grist, Mass start,
     if (!weighings.empty() && weighings.front().row == 0) {
         start = weighings.front().ball;
         weighings.erase(weighings.begin());
+    } else if (!weighings.empty() && weighings.front().ball > start) {
+        throw DoubtfulWeighing(Doubt::heavier_than_batch, {0, start}, weighings.front());
     }
     question_order({0, start}, weighings);
     const auto& piece = worked_piece(plan);

@@ -19,6 +19,7 @@ struct Weighing {
 struct DoubtfulWeighing : Refused {
     enum class Doubt {
         heavier_ball,
+        heavier_than_batch,  // nothing was weighed before it
         earlier_row,
         less_cloth,
         too_many_rows,

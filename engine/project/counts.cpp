@@ -10,12 +10,6 @@ constexpr int even = 2;
 
 const Counting& of(const PlanPiece& p) { return p.piece->counting; }
 
-PlanPiece* named(Plan& plan, std::string_view name) {
-    for (auto& p : plan.pieces)
-        if (p.piece->name == name) return &p;
-    return nullptr;
-}
-
 int nearest(double count, int multiple) {
     return multiple * std::max(1, static_cast<int>(std::lround(count / multiple)));
 }
@@ -28,7 +22,8 @@ int shaping_rows(const PlanPiece& p, double stitches, int by) {
 
 void take_over(Plan& plan, PlanPiece& p) {
     if (of(p).stitches_of.empty()) return;
-    if (const auto* from = named(plan, of(p).stitches_of)) p.stitches = from->stitches / of(p).part;
+    if (const auto* from = plan.piece_named(of(p).stitches_of))
+        p.stitches = from->stitches / of(p).part;
 }
 
 // Where it grows from a few stitches, or goes on growing from another piece's.
@@ -60,8 +55,8 @@ int underarm_of(const Plan& plan, const PlanPiece& yoke) {
 
 void join(Plan& plan, PlanPiece& p) {
     if (of(p).underarm.si() <= 0) return;
-    const auto* body = named(plan, "body");
-    const auto* sleeve = named(plan, "sleeve");
+    const auto* body = plan.piece_named("body");
+    const auto* sleeve = plan.piece_named("sleeve");
     if (!body || !sleeve) return;
     p.stitches = body->stitches + 2 * sleeve->stitches - 4 * underarm_of(plan, p);
 }
@@ -76,7 +71,7 @@ void narrow(PlanPiece& p) {
 
 void close_rows(Plan& plan, PlanPiece& p) {
     const auto& c = of(p);
-    if (const auto* edge = c.along.empty() ? nullptr : named(plan, c.along)) {
+    if (const auto* edge = c.along.empty() ? nullptr : plan.piece_named(c.along)) {
         p.stitches =
             std::max(1, static_cast<int>(std::lround(p.knit->stitches * p.piece->outline.length)));
         p.rows = 2 * edge->stitches * edge->piece->count;
@@ -86,7 +81,7 @@ void close_rows(Plan& plan, PlanPiece& p) {
 // What two yarns knit together in the same rows stands as two pieces, each with its share of them.
 void share_rows(Plan& plan, PlanPiece& p) {
     if (of(p).within.empty()) return;
-    auto* whole = named(plan, of(p).within);
+    auto* whole = plan.piece_named(of(p).within);
     if (!whole || whole->piece->yarn == p.piece->yarn) return;
     whole->rows += p.rows;
     p.rows = whole->rows;

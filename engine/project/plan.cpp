@@ -98,6 +98,16 @@ const Weave* Fabrics::weave_named(std::string_view name) const {
     return nullptr;
 }
 
+template <class Pieces>
+static auto* named(Pieces& pieces, std::string_view name) {
+    const auto found = std::find_if(pieces.begin(), pieces.end(),
+                                    [&](const PlanPiece& p) { return p.piece->name == name; });
+    return found == pieces.end() ? nullptr : &*found;
+}
+
+const PlanPiece* Plan::piece_named(std::string_view name) const { return named(pieces, name); }
+PlanPiece* Plan::piece_named(std::string_view name) { return named(pieces, name); }
+
 Length Plan::left() const { return std::max(have.mid - need.mid, Length{}); }
 
 Plan plan(const Template& article, const YarnProfile& yarn, const Fabrics& fabrics,

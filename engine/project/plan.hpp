@@ -87,6 +87,10 @@ struct [[nodiscard]] Plan {
 
     Need by_size;  // of this batch, before whole repeats
 
+    // Nothing where no piece has that name.
+    const PlanPiece* piece_named(std::string_view name) const;
+    PlanPiece* piece_named(std::string_view name);
+
     Length left() const;  // median to spare, never below 0
     // Chance that the batch reaches for another size: the curve behind "how big?".
     double certainty_at(Length size) const;

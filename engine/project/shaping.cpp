@@ -6,12 +6,6 @@
 namespace gristwright {
 namespace {
 
-const PlanPiece* named(const Plan& plan, std::string_view name) {
-    for (const auto& p : plan.pieces)
-        if (p.piece->name == name) return &p;
-    return nullptr;
-}
-
 // So many rows, evenly apart, the last of them the last; each takes the same share.
 std::vector<Reached> in_steps(const Shaping& s, int steps) {
     std::vector<Reached> out;
@@ -35,7 +29,11 @@ Shaping between(const PlanPiece& p) {
     const auto& c = p.piece->counting;
     const int few = p.few_stitches > 0 ? p.few_stitches : p.stitches;
     const bool grows = p.outline.shape != Shape::taper || p.piece->narrow_first;
-    Shaping out{grows ? few : p.stitches, grows ? p.stitches : few, p.rows, 0, {}, {}};
+    Shaping out;
+    out.from = grows ? few : p.stitches;
+    out.to = grows ? p.stitches : few;
+    out.rows = p.rows;
+    out.in_rounds = c.in_rounds || p.outline.shape == Shape::circle;
     out.by = c.by > 0 ? c.by : 2;
     return out;
 }
@@ -69,8 +67,8 @@ Shaping shaping_of(const PlanPiece& p) {
 }
 
 YokeParts yoke_parts(const Plan& plan, const PlanPiece& yoke) {
-    const auto* body = named(plan, "body");
-    const auto* sleeve = named(plan, "sleeve");
+    const auto* body = plan.piece_named("body");
+    const auto* sleeve = plan.piece_named("sleeve");
     if (!body || !sleeve) return {};
     YokeParts out;
     out.underarm = (body->stitches + 2 * sleeve->stitches - yoke.stitches) / 4;

@@ -19,9 +19,10 @@ struct Reached {
 
 struct Shaping {
     int from = 0, to = 0, rows = 0;  // in the order of the work
-    int by = 0;                      // stitches in one shaping row
-    std::vector<Run> runs;           // from + by x times = to, or from - by x times
-    std::vector<Reached> reached;    // instead of runs: each count by itself
+    bool in_rounds = false;
+    int by = 0;                    // stitches in one shaping row
+    std::vector<Run> runs;         // from + by x times = to, or from - by x times
+    std::vector<Reached> reached;  // instead of runs: each count by itself
     int times() const;
 };
 

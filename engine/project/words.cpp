@@ -54,11 +54,6 @@ Refused unknown(std::string_view word) {
     return Refused(fmt::format("'{{{}}}' cannot be filled in", word));
 }
 
-// As it was on the swatch the gauge was counted on: which that was is not known; 0.
-Length needle_known(const KnitCloth& k) {
-    return k.from_swatch && k.counted.si() <= 0 ? Length{} : k.needle;
-}
-
 // Yarn in a row of so many stitches.
 Length in_row(const PlanPiece& p, int stitches) {
     const auto one = p.knit->metres_per_area.mid.si() / (p.knit->stitches.si() * p.knit->rows.si());
@@ -80,9 +75,7 @@ std::string knitted_field(const Plan& plan, const PlanPiece& p, std::string_view
         return fmt::format("{}", p.few_stitches > 0 ? p.few_stitches : p.stitches);
     if (field == "by") return fmt::format("{}", shaping_of(p).by);
     if (field == "times") return fmt::format("{}", shaping_of(p).times());
-    if (field == "shaping")
-        return writing.shaping(shaping_of(p),
-                               p.piece->counting.in_rounds || p.outline.shape == Shape::circle);
+    if (field == "shaping") return writing.shaping(shaping_of(p));
     if (field == "last_row") return writing.yarn(in_row(p, p.stitches));
     if (field == "bind_off") return writing.yarn(in_row(p, p.stitches) * constants::bind_off_rows);
     return yoke_field(yoke_parts(plan, p), field);
@@ -107,13 +100,8 @@ std::string field_of(const PlanPiece& p, std::string_view field, const Writing& 
     throw unknown(field);
 }
 
-}  // namespace
-
-namespace {
-
 const PlanPiece& piece_of(const Plan& plan, std::string_view name, std::string_view word) {
-    for (const auto& p : plan.pieces)
-        if (p.piece->name == name) return p;
+    if (const auto* p = plan.piece_named(name)) return *p;
     throw unknown(word);
 }
 

@@ -16,7 +16,7 @@ struct Writing {
     std::function<std::string(Length)> size, yarn;
     std::function<std::string(Mass)> mass;
     std::function<std::string(Length)> needle;  // 0: the one that the swatch was knitted on
-    std::function<std::string(const Shaping&, bool in_rounds)> shaping{};
+    std::function<std::string(const Shaping&)> shaping{};
     std::function<std::string(int from, int to)> change{};  // "increase evenly to 160 stitches"
 };
 

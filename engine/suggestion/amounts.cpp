@@ -125,7 +125,7 @@ class Joiner {
             if (next->is(c)) return true;
         for (const char* word :
              {"a", "an", "the", "this", "that", "my", "your", "one", "total", "all"})
-            if (next->text.substr(0, next->text.find(' ')) == word) return true;
+            if (next->first_word() == word) return true;
         return false;
     }
 

@@ -25,7 +25,8 @@ struct Ground {
     Ground(Lent<YarnProfile> its_yarn, Lent<std::vector<Template>> known_templates,
            Lent<std::vector<WeightClass>> known_classes, Lent<Fabrics> known_fabrics,
            Lent<Equipment> is_owned, std::string_view known_words,
-           Lent<std::vector<BodySize>> known_bodies, Request asked)
+           Lent<std::vector<BodySize>> known_bodies, Lent<std::vector<DemandFor>> known_needs,
+           Request asked)
         : yarn(its_yarn),
           templates(known_templates),
           classes(known_classes),
@@ -33,6 +34,7 @@ struct Ground {
           owned(is_owned),
           words(known_words),
           bodies(known_bodies),
+          needs(known_needs),
           request(asked) {}
 
     const YarnProfile& yarn;
@@ -42,9 +44,8 @@ struct Ground {
     const Equipment& owned;
     std::string_view words;  // the table, as Lexicon reads it; it stays with its owner
     const std::vector<BodySize>& bodies;
+    const std::vector<DemandFor>& needs;  // for an article that is answered in another fabric
     Request request;
-    // What kinds of articles need, for one that is answered in another fabric; nothing: not asked.
-    const std::vector<DemandFor>* needs = nullptr;
     // This yarn as two strands of itself, held double or plied again; nothing: not reckoned.
     std::function<YarnProfile(Role)> as_two_strands = {};
 };

@@ -9,18 +9,6 @@ namespace {
 
 using enum WordClass;
 
-template <std::size_t n>
-bool has(const std::string_view (&words)[n], std::string_view text) {
-    return std::find(std::begin(words), std::end(words), text) != std::end(words);
-}
-
-std::string_view first_word(const Item& item) {
-    return std::string_view(item.text).substr(0, item.text.find(' '));
-}
-std::string_view last_word(const Item& item) {
-    return std::string_view(item.text).substr(item.text.find_last_of(' ') + 1);
-}
-
 bool in_sentence(const std::vector<Item>& items, std::size_t at, std::size_t of) {
     return at < items.size() && items[at].sentence == items[of].sentence && !items[at].sign;
 }
@@ -29,8 +17,8 @@ enum class OnLoom { neither, warp, waste };
 
 // "warp", "warp for", "loom waste"; a yarn to be the warp ("on a cotton warp") is no length.
 OnLoom on_loom(const Item& item) {
-    if (last_word(item) == "waste" || last_word(item) == "wastage") return OnLoom::waste;
-    const bool begins = first_word(item) == "warp" || item.text == "a warp for";
+    if (item.last_word() == "waste" || item.last_word() == "wastage") return OnLoom::waste;
+    const bool begins = item.first_word() == "warp" || item.text == "a warp for";
     if (begins && !item.is(technique) && !item.is(fabric) && item.text != "warp yarn")
         return OnLoom::warp;
     return OnLoom::neither;
@@ -43,16 +31,16 @@ constexpr std::string_view between[] = {
 // The item within two of the amount that says so; its own place: none does.
 std::size_t loom_word(const std::vector<Item>& items, std::size_t at) {
     for (auto i = at + 1; i <= at + 3 && in_sentence(items, i, at); ++i) {
-        const bool yarn = i > at + 1 && last_word(items[i - 1]) == "of" &&
+        const bool yarn = i > at + 1 && items[i - 1].last_word() == "of" &&
                           *items[at].amount->length >= metres(constants::longest_cloth);
         if (on_loom(items[i]) != OnLoom::neither && !yarn) return i;
-        if (!has(between, first_word(items[i])) || items[i].amount) break;
+        if (!has(between, items[i].first_word()) || items[i].amount) break;
     }
     // "warp a 2 m scarf": a verb.
     if (in_sentence(items, at + 1, at) && items[at + 1].is(article)) return at;
     for (auto i = at; i-- > 0 && i + 4 > at && in_sentence(items, i, at);) {
         if (on_loom(items[i]) != OnLoom::neither) return i;
-        if (!has(between, first_word(items[i])) || items[i].amount) break;
+        if (!has(between, items[i].first_word()) || items[i].amount) break;
     }
     return at;
 }
@@ -98,19 +86,20 @@ void take_loom_lengths(std::vector<Item>& items, Taken& out) {
 bool is_asked_of(const std::vector<Item>& items, std::size_t at) {
     if (!items[at].asks) return false;
     for (auto i = at + 1; i <= at + 3 && in_sentence(items, i, at); ++i) {
-        if (has(suffices, first_word(items[i])) || has(suffices, last_word(items[i]))) return true;
-        if (!has(helps, first_word(items[i]))) break;
+        if (has(suffices, items[i].first_word()) || has(suffices, items[i].last_word()))
+            return true;
+        if (!has(helps, items[i].first_word())) break;
     }
-    return at > 0 && in_sentence(items, at - 1, at) && has(made_from, last_word(items[at - 1]));
+    return at > 0 && in_sentence(items, at - 1, at) && has(made_from, items[at - 1].last_word());
 }
 
 bool describes(const std::vector<Item>& items, std::size_t at) {
     const auto next = at + 1;
     if (!in_sentence(items, next, at)) return false;
-    if (has(described, first_word(items[next]))) return true;
+    if (has(described, items[next].first_word())) return true;
     // Of a single article only a number right before it counts.
     for (auto i = next; i < next + 4 && in_sentence(items, i, at); ++i) {
-        if (items[i].text == "x" || first_word(items[i]) == "of" || items[i].is(joiner))
+        if (items[i].text == "x" || items[i].first_word() == "of" || items[i].is(joiner))
             return false;
         if (items[i].amount || items[i].is(person)) return false;
         if (items[i].live(article))
@@ -121,7 +110,7 @@ bool describes(const std::vector<Item>& items, std::size_t at) {
 
 bool each_has_one(const std::vector<Item>& items, std::size_t at, const Wanted& wanted) {
     const auto& kind = wanted.nearest.empty() ? wanted.kind : wanted.nearest;
-    if (!has(each_wears, kind) || at == 0 || last_word(items[at - 1]) != "for") return false;
+    if (!has(each_wears, kind) || at == 0 || items[at - 1].last_word() != "for") return false;
     for (auto i = at + 1; i <= at + 2 && in_sentence(items, i, at); ++i)
         if (items[i].is(person)) return is_many(items[i].text);
     return false;

@@ -20,15 +20,14 @@ bool is_in_fabric(const Template& article, const std::string& fabric) {
 // The whole template in another fabric: its largest piece, which gives the article its character.
 // It needs what its kind needs in that fabric; with other yarns it is not compared in it.
 Template in_fabric(Template article, const std::string& fabric,
-                   const std::vector<DemandFor>* needs) {
+                   const std::vector<DemandFor>& needs) {
     auto largest = std::max_element(
         article.pieces.begin(), article.pieces.end(),
         [](const auto& a, const auto& b) { return area(a.outline) < area(b.outline); });
     const bool another = largest->fabric != fabric;
     largest->fabric = fabric;
     std::iter_swap(article.pieces.begin(), largest);
-    if (another && needs)
-        article.calling = std::make_shared<const Calling>(calling_of(article, *needs, {}));
+    if (another) article.calling = std::make_shared<const Calling>(calling_of(article, needs, {}));
     auto& definition = article.wishes[static_cast<std::size_t>(Asked::definition)];
     definition.weight = std::max<double>(definition.weight, asked_character);
     return article;

@@ -1,8 +1,11 @@
 // The phrases and measures of an idea in their order: what reading works on.
 #pragma once
 
+#include <algorithm>
+#include <iterator>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "engine/suggestion/lexicon.hpp"
@@ -40,7 +43,18 @@ struct Item {
     bool is(WordClass c) const { return phrase && phrase->is(c); }
     bool live(WordClass c) const { return is(c) && !idle && !out; }
     const std::string& as(WordClass c) const { return phrase->as(c); }
+
+    std::string_view first_word() const { return std::string_view(text).substr(0, text.find(' ')); }
+    std::string_view last_word() const {
+        return std::string_view(text).substr(text.find_last_of(' ') + 1);
+    }
 };
+
+// Whether the text is one of a list of words.
+template <std::size_t n>
+bool has(const std::string_view (&words)[n], std::string_view text) {
+    return std::find(std::begin(words), std::end(words), text) != std::end(words);
+}
 
 // The longest phrases first, slips mended, then numbers joined with their units. What was mended is
 // told in `mended` ("blankit as blanket").

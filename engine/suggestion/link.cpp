@@ -20,7 +20,7 @@ Link link(const std::vector<Item>& items, std::size_t a, std::size_t b) {
     if (b == a + 1 && is_picture(items[a]) && is_picture(items[b])) return Link::listed;
     for (auto i = a + 1; i < b; ++i) {
         const auto& item = items[i];
-        const auto first = item.text.substr(0, item.text.find(' '));
+        const auto first = item.first_word();
         if (item.sign || (item.is(joiner) && item.as(joiner) != "with")) return Link::listed;
         if (item.is(joiner) || first == "with")
             found = Link::with;

@@ -43,11 +43,6 @@ constexpr std::string_view made_once[] = {"knitted", "wove",      "crocheted", "
                                           "bought",  "wore",      "washed",    "sewed",
                                           "frogged", "unravelled"};
 
-template <std::size_t n>
-bool has(const std::string_view (&words)[n], std::string_view text) {
-    return std::find(std::begin(words), std::end(words), text) != std::end(words);
-}
-
 // "My granddaughter knitted her first scarf", "I've knitted nothing but hats": somebody's work
 // that is done.
 bool tells_of_making(const std::vector<Item>& items, std::size_t at) {
@@ -63,7 +58,7 @@ bool is_seen(const std::vector<Item>& items, std::size_t at) {
     if (before != "the" && before != "that" && before != "your") return false;
     if (items[at + 2].clause != items[at].clause) return false;
     const auto& where = items[at + 1].text;
-    const auto whose = items[at + 2].text.substr(0, items[at + 2].text.find(' '));
+    const auto whose = items[at + 2].first_word();
     return (where == "on" || where == "behind" || where == "over" || where == "round") &&
            (whose == "your" || whose == "you" || whose == "the");
 }

@@ -76,24 +76,17 @@ class Measures {
         if (out_.wearer != Wearer::child && out_.wearer != Wearer::baby) return false;
         if (amount.of == Of::time) return amount.unit == "month" || amount.unit == "year";
         if (amount.of != Of::number || amount.times_next || amount.number >= grown_up) return false;
-        const auto before = at > 0 ? items_[at - 1].text : std::string();
-        const auto last = before.substr(before.find_last_of(' ') + 1);
+        if (at == 0) return false;
+        const auto last = items_[at - 1].last_word();
         if (last == "of") return at > 1 && items_[at - 2].is(person);
-        return std::find(std::begin(before_an_age), std::end(before_an_age), last) !=
-               std::end(before_an_age);
+        return has(before_an_age, last);
     }
 
     // "size 10 feet", "socks, EU 42".
     bool is_of_a_shoe(std::size_t at) const {
         if (at == 0) return false;
-        const bool numbered =
-            std::any_of(std::begin(shoe_systems), std::end(shoe_systems),
-                        [&](std::string_view system) { return items_[at - 1].text == system; });
-        const bool foot = std::any_of(out_.wanted.begin(), out_.wanted.end(), [](const Wanted& w) {
-            const auto& kind = w.nearest.empty() ? w.kind : w.nearest;
-            return kind == "socks" || kind == "slippers" || kind == "bootees";
-        });
-        return numbered && (foot || cue(at, 2) == "foot");
+        return has(shoe_systems, items_[at - 1].text) &&
+               (is_for_the_foot(out_) || cue(at, 2) == "foot");
     }
 
     // "180 by 20": nobody said of what.

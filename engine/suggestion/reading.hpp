@@ -26,6 +26,9 @@ void take_measures(std::vector<Item>& items, Taken& out);
 // Where each article of `out.wanted` stands in the items; kept by take_things for take_measures.
 bool is_thing(const Item& item);
 
+// Socks, slippers or bootees are wanted: a size may be a shoe's.
+bool is_for_the_foot(const Taken& taken);
+
 // The kind that an article means; the word itself where it names none.
 std::string kind_of(const Item& article);
 

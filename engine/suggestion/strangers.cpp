@@ -3,23 +3,12 @@
 #include <algorithm>
 
 #include "engine/suggestion/reading.hpp"
+#include "engine/units/ascii.hpp"
 
 namespace gristwright {
 namespace {
 
 using enum WordClass;
-
-template <std::size_t n>
-bool has(const std::string_view (&words)[n], std::string_view text) {
-    return std::find(std::begin(words), std::end(words), text) != std::end(words);
-}
-
-std::string_view first_word(const Item& item) {
-    return std::string_view(item.text).substr(0, item.text.find(' '));
-}
-std::string_view last_word(const Item& item) {
-    return std::string_view(item.text).substr(item.text.find_last_of(' ') + 1);
-}
 
 constexpr std::string_view before_a_thing[] = {"a",     "an",   "some",  "few",  "make", "about",
                                                "maybe", "knit", "weave", "into", "for",  "or"};
@@ -90,8 +79,8 @@ class Strangers {
     bool ends_phrase(std::size_t at) const {
         if (!same_clause(at, at + 1)) return true;
         const auto& next = items_[at + 1];
-        return next.is(joiner) || has(prepositions, first_word(next)) ||
-               first_word(next) == "please" || first_word(next) == "with" || next.is(remark);
+        return next.is(joiner) || has(prepositions, next.first_word()) ||
+               next.first_word() == "please" || next.first_word() == "with" || next.is(remark);
     }
 
     // "scarf ring" is no scarf; "tree jumper" is one that nobody has figures for.
@@ -111,18 +100,17 @@ class Strangers {
     void become(std::size_t at, const std::string& said) {
         auto& item = items_[at];
         item.stranger = true;
-        item.said = item.text = said;
-        for (char& c : item.text)
-            if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+        item.said = said;
+        item.text = ascii::lowered(said);
     }
 
     // "the fringe of a shawl", "hem for a curtain".
     bool is_of_an_article(std::size_t at) const {
         if (at > 0 && same_clause(at - 1, at) &&
-            (items_[at - 1].is(joiner) || last_word(items_[at - 1]) == "with" ||
+            (items_[at - 1].is(joiner) || items_[at - 1].last_word() == "with" ||
              items_[at - 1].is(article)))
             return false;
-        if (!same_clause(at, at + 1) || !has(prepositions, first_word(items_[at + 1])))
+        if (!same_clause(at, at + 1) || !has(prepositions, items_[at + 1].first_word()))
             return false;
         for (auto i = at + 2; i < items_.size() && i <= at + 5 && same_clause(at, i); ++i)
             if (items_[i].live(article)) return true;
@@ -136,7 +124,7 @@ class Strangers {
 
     // "hats for smoothie bottles": of whose size nobody knows.
     void for_a_thing(std::size_t at) {
-        if (!same_clause(at, at + 1) || last_word(items_[at + 1]) != "for") return;
+        if (!same_clause(at, at + 1) || items_[at + 1].last_word() != "for") return;
         for (auto i = at + 2; i < items_.size() && i <= at + 5 && same_clause(at, i); ++i) {
             if (items_[i].is(article) || items_[i].is(person) || items_[i].amount) return;
             if (is_a_thing(items_[i]) && ends_phrase(i)) {
@@ -149,18 +137,19 @@ class Strangers {
     // A word before it makes it a wish and no tale: "a unicorn", "knit a fox"; or it is all that
     // is said.
     bool may_be_made(std::size_t at) const {
-        if (!ends_phrase(at) || (same_clause(at, at + 1) && first_word(items_[at + 1]) == "of"))
+        if (!ends_phrase(at) || (same_clause(at, at + 1) && items_[at + 1].first_word() == "of"))
             return false;
         std::size_t before = 0;
         for (auto i = at; i-- > 0 && items_[i].clause == items_[at].clause; ++before) {
             if (items_[i].is(remark) && items_[i].as(remark) != "greeting") return false;
-            if (has(tells, first_word(items_[i])) || has(tells, last_word(items_[i]))) return false;
+            if (has(tells, items_[i].first_word()) || has(tells, items_[i].last_word()))
+                return false;
         }
         if (before == 0) return items_.size() <= 3;
         const auto& last = items_[at - 1];
         const auto& earlier = items_[at > 1 ? at - 2 : 0];
-        return has(before_a_thing, last_word(last)) || last.is(craft) || last.amount ||
-               has(before_a_thing, last_word(earlier)) || earlier.is(craft);
+        return has(before_a_thing, last.last_word()) || last.is(craft) || last.amount ||
+               has(before_a_thing, earlier.last_word()) || earlier.is(craft);
     }
 
     // "a hat and a unicorn".

@@ -329,6 +329,13 @@ bool is_thing(const Item& item) { return item.live(WordClass::article) || is_str
 
 void take_things(std::vector<Item>& items, Taken& out) { Things(items, out).take(); }
 
+bool is_for_the_foot(const Taken& taken) {
+    return std::any_of(taken.wanted.begin(), taken.wanted.end(), [](const Wanted& w) {
+        const auto& kind = w.nearest.empty() ? w.kind : w.nearest;
+        return kind == "socks" || kind == "slippers" || kind == "bootees";
+    });
+}
+
 std::string kind_of(const Item& item) {
     return article_sense(item.as(WordClass::article), item.text).kind;
 }

@@ -36,9 +36,8 @@ bool names_in_short(const std::vector<Item>& items) {
     };
     return std::any_of(items.begin(), items.end(), names) &&
            std::none_of(items.begin(), items.end(), [](const Item& i) {
-               const auto first = std::string_view(i.text).substr(0, i.text.find(' '));
                return i.idle || i.asks || i.is(remark) || i.is(idiom) ||
-                      std::find(std::begin(of_talk), std::end(of_talk), first) != std::end(of_talk);
+                      has(of_talk, i.first_word());
            });
 }
 

@@ -13,15 +13,6 @@ constexpr std::string_view leads_to[] = {"of",   "a",    "an",  "the",  "my",  "
 constexpr std::string_view yarn_words[] = {"yarn", "it",   "batch",  "skein", "skeins",
                                            "wool", "what", "fleece", "total", "lot"};
 
-template <std::size_t n>
-bool has(const std::string_view (&words)[n], std::string_view text) {
-    return std::find(std::begin(words), std::end(words), text) != std::end(words);
-}
-
-std::string_view first_word(const Item& item) {
-    return std::string_view(item.text).substr(0, item.text.find(' '));
-}
-
 bool is_share(const Item& item) {
     return item.amount && !item.idle && item.amount->of == Of::number && item.amount->number > 0 &&
            item.amount->number < 1;
@@ -99,14 +90,14 @@ void take_shares(const std::vector<Item>& items, Taken& out) {
     for (std::size_t i = 0; i < items.size(); ++i) {
         if (!is_share(items[i])) continue;
         auto j = i + 1;
-        while (j < items.size() && j < i + 3 && has(leads_to, first_word(items[j])) &&
+        while (j < items.size() && j < i + 3 && has(leads_to, items[j].first_word()) &&
                !items[j].is(article))
             ++j;
         if (j >= items.size() || items[j].sentence != items[i].sentence) continue;
         const bool led = j > i + 1 || items[i].text.ends_with(" of");
         if (items[j].live(article))
             out.share_of_thing = items[i].amount->number;
-        else if (led && (has(yarn_words, first_word(items[j])) || items[j - 1].text == "of it"))
+        else if (led && (has(yarn_words, items[j].first_word()) || items[j - 1].text == "of it"))
             out.share_of_yarn = items[i].amount->number;
     }
 }

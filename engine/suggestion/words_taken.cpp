@@ -84,11 +84,6 @@ class Words {
         }
     }
 
-    template <std::size_t n>
-    static bool has(const std::string_view (&words)[n], const std::string& text) {
-        return std::find(std::begin(words), std::end(words), text) != std::end(words);
-    }
-
     // A bare "size 9" is a US size, unless the old UK ones are spoken of.
     void take_needle(std::size_t at) {
         const auto& item = items_[at];
@@ -117,11 +112,7 @@ class Words {
 
     // "socks, size UK 7": worn on the foot, and no needle is spoken of.
     bool is_of_a_shoe(std::size_t at) const {
-        const bool foot = std::any_of(out_.wanted.begin(), out_.wanted.end(), [](const Wanted& w) {
-            const auto& kind = w.nearest.empty() ? w.kind : w.nearest;
-            return kind == "socks" || kind == "slippers" || kind == "bootees";
-        });
-        if (!foot) return false;
+        if (!is_for_the_foot(out_)) return false;
         for (std::size_t n = 1; n <= 2; ++n) {
             if (at + n < items_.size() && items_[at + n].is(tool))
                 return items_[at + n].as(tool) != "needle";
@@ -177,10 +168,9 @@ class Words {
 
     bool after_for(std::size_t at) const {
         for (std::size_t back = 1; back <= 3 && back <= at; ++back) {
-            const auto& text = items_[at - back].text;
-            const auto last = text.substr(text.find_last_of(' ') + 1);
+            const auto& item = items_[at - back];
             for (const char* word : {"for", "on", "wants"})
-                if (last == word || text.substr(0, text.find(' ')) == word) return true;
+                if (item.last_word() == word || item.first_word() == word) return true;
         }
         return false;
     }

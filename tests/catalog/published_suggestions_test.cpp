@@ -70,6 +70,7 @@ struct Spinner {
                            measured.owned,
                            catalogue.words.text(),
                            catalogue.bodies,
+                           catalogue.needs,
                            {}});
         return answerer.answer(read_suggestion(text, catalogue.yarn.classes));
     }

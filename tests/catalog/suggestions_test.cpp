@@ -28,6 +28,7 @@ struct Demo {
                        measured.owned,
                        catalogue.words.text(),
                        catalogue.bodies,
+                       catalogue.needs,
                        {}}};
 
     SuggestionAnswer answer(const SuggestionText& text) {
@@ -148,6 +149,7 @@ TEST_CASE("a shortfall, spun, closes it") {
                     demo.measured.owned,
                     demo.catalogue.words.text(),
                     demo.catalogue.bodies,
+                    demo.catalogue.needs,
                     {}});
     CHECK(again
               .answer(read_suggestion({{"idea", "pullover"}, {"needs", "1200m"}},

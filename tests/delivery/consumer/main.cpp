@@ -29,6 +29,7 @@ int main(int, char** argv) {
                        owned,
                        known.words.text(),
                        known.bodies,
+                       known.needs,
                        {}});
     const auto said = answerer.answer({"a lace shawl"});
     std::printf("answer: %s, %.0f\n", said.article->name.c_str(), said.judgement.score);

@@ -38,11 +38,12 @@ struct Question {
     Equipment owned;
     std::string words = words_known;
     std::vector<BodySize> bodies;
+    std::vector<DemandFor> needs;
     Request request;
 
     explicit Question(YarnProfile of) : yarn(std::move(of)) {}
     Ground ground() const {
-        return {yarn, templates, classes, fabrics, owned, words, bodies, request};
+        return {yarn, templates, classes, fabrics, owned, words, bodies, needs, request};
     }
     SuggestionAnswer answer(const Suggestion& s) const { return Answerer(ground()).answer(s); }
 };
@@ -347,13 +348,11 @@ TEST_CASE("an article in another fabric needs what its kind needs in that fabric
     Demand two_plies;
     two_plies.enough = 2, two_plies.lacking = 4, two_plies.left = 0.5;
     open.demand = std::make_shared<const Demand>(two_plies);
-    const std::vector<DemandFor> needs{open};
+    q.needs = {open};
     const auto score = [&](const char* idea) {
-        auto ground = q.ground();
-        ground.needs = &needs;
         Suggestion asked;
         asked.idea = idea;
-        return Answerer(ground).answer(asked).judgement.score;
+        return q.answer(asked).judgement.score;
     };
     CHECK(score("knitted simple scarf") > 1.5 * score("a lacy scarf"));
 }
