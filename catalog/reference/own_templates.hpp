@@ -9,7 +9,8 @@
 
 namespace gristwright::catalog {
 
-// A person's own template takes no other's name: throws Refused.
+// A person's own template takes no other's name and no other's title, in whatever letters: two of one
+// title could not be told apart in any answer. Throws Refused.
 void check_new_template(const Catalogue& catalogue, const Template& own);
 
 // How a template is read from its file: read_template_file.
