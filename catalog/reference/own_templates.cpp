@@ -42,7 +42,7 @@ Template read_own(const Catalogue& catalogue, const fs::path& file, const Templa
     if (!fs::is_regular_file(file, none))  // a pipe would keep us waiting
         throw Refused(fmt::format("{}: is not a file", file.string()));
     auto own = read(file, catalogue.fabrics);
-    check_new_template(catalogue, own);
+    check_among_others(catalogue, own);
     return own;
 }
 
@@ -74,6 +74,10 @@ void check_new_template(const Catalogue& catalogue, const Template& own) {
         throw Refused(
             fmt::format("{}: there is already a template called '{}'; give the file another name",
                         own.origin, own.name));
+}
+
+void check_among_others(const Catalogue& catalogue, const Template& own) {
+    check_new_template(catalogue, own);
     for (const auto& known : catalogue.templates) check_title(known, own);
 }
 

@@ -89,7 +89,7 @@ std::string taken_by_another(const Template& own) {
     });
     catalogue.templates = std::move(others);
     try {
-        catalog::check_new_template(catalogue, own);
+        catalog::check_among_others(catalogue, own);
     } catch (const Refused& taken) {
         return fmt::format("as your own it would be left out: {}", taken.what());
     }
