@@ -17,7 +17,27 @@ function wishes() {
 }
 
 const unitsAsked = () => $("units").value ? ["--units", $("units").value] : [];
-const besideAsked = () => $("beside").value ? ["--would-be", $("beside").value] : [];
+const besideAsked = () => !$("beside").value ? [] : $("beside").selectedOptions[0].dataset.kept ? [$("beside").value] : ["--would-be", $("beside").value];
+
+// Another batch of the notebook can lie beside this one.
+function besideListed(names) {
+  const before = $("beside").value;
+  $("beside").querySelectorAll("[data-kept]").forEach(one => one.remove());
+  for (const value of names) {
+    const one = made("option", {value, textContent: value});
+    one.dataset.kept = "yes";
+    $("beside").append(one);
+  }
+  $("beside").value = before;
+  if ($("beside").selectedIndex < 0) $("beside").value = "";
+}
+
+async function posterSaved() {
+  const batch = batchAsked();
+  const {files, err} = await ask(["picture", "lineup", ...batch.words, ...wishes(), "-o", "poster.svg"], batch.files);
+  if (files["poster.svg"]) saved(($("name").value.trim() || "yarn").replace(/[^\p{L}\p{N} _-]/gu, "") + ".svg", files["poster.svg"], "image/svg+xml");
+  else say("skeins-said", flowing(complaint(err)));
+}
 const whichAsked = () => $("which").value ? ["--yarn", $("which").value] : [];
 
 // Where the skeins are several yarns one is chosen, or all together.
@@ -74,6 +94,7 @@ function nothingYet() {
   say("skeins-said", "");
   say("quick", "Type two skeins, or one, with their length and mass. The answer comes as you type.");
   $("drawn").shadowRoot?.replaceChildren();
+  $("poster-buttons").hidden = true;
 }
 
 function wrong(found, fresh) {
@@ -95,6 +116,7 @@ async function drawnAsked(fresh, batch, key) {
   $("drawn").setAttribute("aria-busy", "false");
   if (code !== 0) return wrong([problem(err, batch)], fresh);
   asked = key;
+  $("poster-buttons").hidden = false;
   shown($("drawn"), text.decode(files["page.html"]), drawn => {
     answered = unbroken(drawn.querySelector(".said")?.textContent || "");
     arranged(drawn, craft);
@@ -186,6 +208,7 @@ function answerReady() {
   addEventListener("beforeprint", () => unfoldedForPaper(true));
   addEventListener("afterprint", () => unfoldedForPaper(false));
 
+  $("poster").onclick = () => posterSaved().catch(failed);
   $("asked").addEventListener("input", changed);
   $("asked").addEventListener("submit", event => event.preventDefault());
 }
