@@ -78,7 +78,7 @@ async function quickAsked(fresh) {
   say("skeins-said", flowing(complaint(err)));
   const key = JSON.stringify([batch.words, batch.files, wishes(), $("craft").value, $("beside").value, kept.revision]);
   if (key === asked) {  // what was asked in between is not wanted any more
-    later("drawn", 0, () => $("drawn").setAttribute("aria-busy", "false"));
+    notDrawn();
     return say("quick", answered);
   }
   say("quick", flowing(out.split("\n\n")[0]));
@@ -88,7 +88,13 @@ async function quickAsked(fresh) {
   if ($("ideas").value.trim()) later("ideas", 500, ideasAsked);
 }
 
+// An answer that is still being drawn is not waited for.
+function notDrawn() {
+  later("drawn", 0, () => $("drawn").setAttribute("aria-busy", "false"));
+}
+
 function nothingYet() {
+  notDrawn();
   marked([], $("skeins"));
   asked = "";
   say("skeins-said", "");
@@ -99,6 +105,7 @@ function nothingYet() {
 
 function wrong(found, fresh) {
   if (!fresh()) return;
+  notDrawn();
   const wished = found.filter(({input}) => input?.closest("#asked"));
   marked(wished, $("asked"));
   marked(found.filter(one => !wished.includes(one)), $("skeins"));

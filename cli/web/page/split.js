@@ -7,7 +7,7 @@ function wantedAdded(name) {
   wanted.push(name);
   wantedShown();
   const title = articles.find(one => one.name === name).title;
-  say("split-said", `${title} is wanted${wanted.length === 1 ? ", as the main project" : ""}.`);
+  say("split-said", `Wanted: ${title}${wanted.length === 1 ? ", as the main project" : ""}.`);
 }
 
 function wantedShown() {
