@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "engine/suggestion/groups.hpp"
 #include "tests/engine/random_case.hpp"
 #include "tests/near.hpp"
 
@@ -321,6 +322,7 @@ TEST_CASE(
     auto& woven = q.templates[1];
     woven.pieces[0] = invented::piece("tabby", 15, 80, Grows::length);
     woven.smallest = woven.ideal = woven.largest = centimetres(80);
+    auto reach = Reach::enough;
     const auto offered = [&](double warp_fitness) {
         woven.wishes[static_cast<std::size_t>(Asked::warp_fitness)] = {1, 1};
         q.yarn.traits[static_cast<std::size_t>(TraitName::warp_fitness)].value = warp_fitness;
@@ -330,11 +332,34 @@ TEST_CASE(
         REQUIRE(a.answered);
         REQUIRE(a.reach == Reach::short_of);
         REQUIRE(a.other_craft);
-        CHECK(a.other_reach == Reach::enough);
+        CHECK(a.other_reach == reach);
         return a.other_craft_reaches;
     };
     CHECK(offered(1));
     CHECK_FALSE(offered(0));
+    woven.pieces[0] = invented::piece("tabby", 60, 80, Grows::length);
+    woven.ideal = woven.largest = centimetres(800);  // smaller than it ought to be: no offer
+    reach = Reach::enough_if_smaller;
+    CHECK_FALSE(offered(1));
+}
+
+TEST_CASE("ideas are alike while their amounts differ by a few per cent") {
+    const Question q(invented::yarn(900, 220));
+    const auto groups = [&](std::initializer_list<const char*> ideas) {
+        SuggestionGroups out;
+        std::size_t row = 0;
+        for (const char* idea : ideas) {
+            Suggestion s;
+            s.idea = idea;
+            const auto answer = q.answer(s);
+            REQUIRE(answer.answered);
+            out.add(++row, s, answer);
+        }
+        return out.ranked().size();
+    };
+    CHECK(groups({"scarf takes 300 m", "scarf takes 302 m"}) == 1);
+    CHECK(groups({"scarf takes 300 m", "scarf takes 330 m", "scarf takes 363 m"}) == 3);
+    CHECK(groups({"scarf takes 300 m", "wrap takes 300 m"}) == 2);
 }
 
 TEST_CASE("an article in another fabric needs what its kind needs in that fabric") {

@@ -287,6 +287,9 @@ TEST_CASE("a yarn of a weight that the article is not made in falls by the class
     CHECK(fineness(6, 7) == Approx(0.6));
     CHECK(c.judged().factor(FactorName::fineness).had == 5);
     CHECK(c.judged().factor(FactorName::fineness).wanted == 6);
+    c.yarn.class_by_wraps[0].number = 4;  // as far on the other side: the grist is named
+    CHECK(fineness(3, 3) == Approx(0.6));
+    CHECK(c.judged().factor(FactorName::fineness).had == 2);
 }
 
 TEST_CASE("a lowered obstacle lowers: borrowed a little, stopped to nothing") {

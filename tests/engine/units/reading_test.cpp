@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include <initializer_list>
+#include <string>
 
 #include "tests/near.hpp"
 
@@ -31,6 +32,33 @@ TEST_CASE("masses, with the step of the last digit written") {
     CHECK(in_ounces(read_mass("1 3/4 oz").step) == Approx(0.25));
     CHECK(in_ounces(read_mass("3/4oz").value) == Approx(0.75));
     CHECK(in_grams(read_mass("0.5 lb").value) == near(226.796, 1e-5));
+}
+
+TEST_CASE("every spelling of a unit is as much as its sign") {
+    struct Row {
+        std::initializer_list<const char*> spellings;
+        double si;
+    };
+    for (const auto& [spellings, si] :
+         {Row{{"m", "metre", "metres", "meter", "meters", "mtr", "mtrs", "mt", "mts"}, 1},
+          Row{{"cm", "cms", "centimetre", "centimetres", "centimeter", "centimeters"}, 0.01},
+          Row{{"mm", "mms", "millimetre", "millimetres", "millimeter", "millimeters"}, 0.001},
+          Row{{"km", "kilometre", "kilometres", "kilometer", "kilometers"}, 1000},
+          Row{{"yd", "yds", "yard", "yards"}, 0.9144}, Row{{"ft", "foot", "feet"}, 0.3048},
+          Row{{"in", "ins", "inch", "inches"}, 0.0254}})
+        for (const std::string spelling : spellings) {
+            INFO(spelling);
+            CHECK(read_length("2 " + spelling).value.si() == Approx(2 * si));
+        }
+    for (const auto& [spellings, si] :
+         {Row{{"g", "gr", "grs", "gm", "gms", "gram", "grams", "gramme", "grammes"}, 0.001},
+          Row{{"kg", "kgs", "kilo", "kilos", "kilogram", "kilograms"}, 1},
+          Row{{"oz", "ozs", "ounce", "ounces"}, 0.45359237 / 16},
+          Row{{"lb", "lbs", "pound", "pounds"}, 0.45359237}})
+        for (const std::string spelling : spellings) {
+            INFO(spelling);
+            CHECK(read_mass("2 " + spelling).value.si() == Approx(2 * si));
+        }
 }
 
 TEST_CASE("wraps per inch and per centimetre") {
