@@ -19,6 +19,12 @@ TEST_CASE("what spreadsheets write is read alike") {
     }
 }
 
+TEST_CASE("the separator is the one of most lines, not of a list in the first cell") {
+    const auto csv = read_csv("skein, length, mass;b\n1;2\n3;4\n", "t.csv");
+    CHECK(csv.headers == std::vector<std::string>{"skein, length, mass", "b"});
+    CHECK(csv.rows.size() == 2);
+}
+
 TEST_CASE("a short record is filled up and a long one refused by its number") {
     CHECK(read_csv("a,b,c\n1\n", "t.csv").rows[0].fields.size() == 3);
     CHECK_THROWS_WITH_AS(read_csv("a\n1\n1,2\n", "t.csv"),

@@ -142,6 +142,7 @@ TEST_CASE("a key of too many parts is refused with its line, wherever it stands"
           "\nx = {" + deep + " = 1}", "\nx = {y = \"\"\"z\"\"\"\"\"," + deep + " = 1}",
           "x = 'y'\n\"q\" . " + deep + " = 1"})
         CHECK(complaint(toml) == "t.toml:2: a key has at most 9 parts");
+    CHECK(complaint("\na.b.c.d.e.f.g.h.i.j = 1") == "t.toml:2: a key has at most 9 parts");
 }
 
 TEST_CASE("dots in texts, comments and numbers are no keys") {
