@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "engine/units/ascii.hpp"
+
 namespace gristwright::catalog {
 namespace {
 
@@ -22,14 +24,6 @@ std::size_t slips(std::string_view a, std::string_view b) {
     return d[a.size()][b.size()];
 }
 
-// Capitals are no slip.
-std::string small(std::string_view word) {
-    std::string out(word);
-    for (char& c : out)
-        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-    return out;
-}
-
 bool negates(std::string_view longer, std::string_view shorter) {
     for (const std::string_view no : {"un", "non", "not ", "non-", "in", "dis", "no "})
         if (longer.size() == no.size() + shorter.size() && longer.substr(0, no.size()) == no &&
@@ -42,11 +36,11 @@ bool negates(std::string_view longer, std::string_view shorter) {
 
 std::string nearest(std::string_view word, const std::vector<std::string>& candidates,
                     std::size_t letters_a_slip) {
-    const auto typed = small(word.substr(0, 60));
+    const auto typed = ascii::lowered(word.substr(0, 60));  // capitals are no slip
     std::size_t best = std::max<std::size_t>(1, typed.size() / letters_a_slip) + 1;
     std::string found;
     for (const auto& candidate : candidates) {
-        const auto known = small(candidate);
+        const auto known = ascii::lowered(candidate);
         if (negates(typed, known) || negates(known, typed)) continue;
         if (const auto away = slips(typed, known); away < best) best = away, found = candidate;
     }

@@ -11,12 +11,6 @@
 namespace gristwright::cli {
 namespace {
 
-std::string lower(std::string text) {
-    if (!text.empty() && text[0] >= 'A' && text[0] <= 'Z')
-        text[0] = static_cast<char>(text[0] - 'A' + 'a');
-    return text;
-}
-
 // "two", "three", ...; figures from seven on.
 std::string number_word(int n) {
     constexpr std::string_view small[] = {"no", "one", "two", "three", "four", "five", "six"};
@@ -50,7 +44,7 @@ std::string making_words(const Batch& batch) {
 
 bool is_many(const Template& t) {
     const auto& kind = t.article;
-    return kind.back() == 's' || lower(t.title).find(kind + "s") != std::string::npos;
+    return kind.back() == 's' || uncapital(t.title).find(kind + "s") != std::string::npos;
 }
 
 bool comes_in_pairs(const Template& t) {
@@ -70,7 +64,7 @@ std::string enough_for(const Plan& plan) {
 }
 
 std::string with_article(const Template& t) {
-    const auto title = lower(t.title);
+    const auto title = uncapital(t.title);
     if (is_many(t)) return title;
     const bool vowel = std::string_view("aeiou").find(title[0]) != std::string_view::npos;
     return (vowel ? "an " : "a ") + title;

@@ -4,6 +4,7 @@
 
 #include "catalog/text/characters.hpp"
 #include "cli/output/line_width.hpp"
+#include "engine/units/ascii.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -90,8 +91,12 @@ std::string joined(const std::vector<std::string>& parts, std::string_view separ
 }
 
 std::string capital(std::string text) {
-    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z')
-        text[0] = static_cast<char>(text[0] - 'a' + 'A');
+    if (!text.empty()) text[0] = ascii::upper(text[0]);
+    return text;
+}
+
+std::string uncapital(std::string text) {
+    if (!text.empty()) text[0] = ascii::lower(text[0]);
     return text;
 }
 

@@ -18,7 +18,9 @@ std::string wrapped(std::string_view text, std::size_t indent, std::size_t width
 std::string labelled(std::string_view label, std::string_view text, std::size_t indent);
 
 std::string joined(const std::vector<std::string>& parts, std::string_view separator = ", ");
+// Its first letter a capital, or a small one.
 std::string capital(std::string text);
+std::string uncapital(std::string text);
 std::size_t characters(std::string_view text);
 // The beginning of a text in at most so many bytes, no character cut in two.
 std::string_view first_bytes(std::string_view text, std::size_t most);

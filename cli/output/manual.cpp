@@ -7,6 +7,7 @@
 #include "cli/exit_codes.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/topics.hpp"
+#include "engine/units/ascii.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -45,8 +46,7 @@ std::string head(std::string_view name, std::string_view about) {
     about = about.substr(0, about.find(". "));
     if (!about.empty() && about.back() == '.') about.remove_suffix(1);
     std::string title(name);
-    for (char& c : title)
-        if (c >= 'a' && c <= 'z') c = static_cast<char>(c - 'a' + 'A');
+    for (char& c : title) c = ascii::upper(c);
     return fmt::format(".Dd {}\n.Dt {} 1\n.Os gristwright {}\n.Sh NAME\n.Nm {}\n.Nd {}\n",
                        GRISTWRIGHT_RELEASED, title, GRISTWRIGHT_VERSION, name, about);
 }

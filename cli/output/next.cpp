@@ -6,6 +6,7 @@
 
 #include "cli/output/layout.hpp"
 #include "cli/question.hpp"
+#include "engine/units/ascii.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -13,7 +14,7 @@ namespace {
 constexpr std::size_t longest_command = 200;  // characters that anybody copies
 
 bool plain(char c) {
-    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') ||
+    return ascii::is_letter(c) || ascii::is_digit(c) ||
            std::string_view("/._-+,:=@%").find(c) != std::string_view::npos;
 }
 

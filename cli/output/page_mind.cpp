@@ -13,10 +13,7 @@ namespace {
 
 // Up to the first colon, semicolon or full stop: what a caution is about.
 std::string beginning(const std::string& said) {
-    auto out = said.substr(0, said.find_first_of(":;."));
-    if (!out.empty() && out[0] >= 'A' && out[0] <= 'Z')
-        out[0] = static_cast<char>(out[0] - 'A' + 'a');
-    return out;
+    return uncapital(said.substr(0, said.find_first_of(":;.")));
 }
 
 }  // namespace

@@ -2,13 +2,10 @@
 
 #include <fmt/core.h>
 
+#include "cli/output/layout.hpp"
+
 namespace gristwright::cli {
 namespace {
-
-std::string small(std::string title) {
-    if (title[0] >= 'A' && title[0] <= 'Z') title[0] = static_cast<char>(title[0] - 'A' + 'a');
-    return title;
-}
 
 // "a hat", "an ear headband"; "mittens".
 std::string with_article(const std::string& noun) {
@@ -64,7 +61,8 @@ std::string said_of(const ThingAnswer& thing) {
 }
 
 std::string template_words(const SuggestionAnswer& a) {
-    return fmt::format("{} ({})", with_article(small(a.article->title)), words(a.article->craft));
+    return fmt::format("{} ({})", with_article(uncapital(a.article->title)),
+                       words(a.article->craft));
 }
 
 std::vector<std::string> left_out(const SuggestionAnswer& a) {
@@ -80,7 +78,7 @@ static std::string named_alone(const ThingAnswer& thing) {
     const auto craft = words(thing.article->craft);
     if (thing.wanted.count > 1) return counted(thing.wanted.count, std::string(craft), kind);
     // By its title where that ends with the kind: "knitted bed socks", "a woven twill scarf".
-    const auto title = small(thing.article->title);
+    const auto title = uncapital(thing.article->title);
     const bool speaks = title.ends_with(kind) && !thing.wanted.fabric.named();
     const bool crafted = speaks && title.find(craft) != std::string::npos;
     const auto what = speaks ? title : kind;

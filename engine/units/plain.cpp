@@ -1,5 +1,7 @@
 #include "engine/units/plain.hpp"
 
+#include "engine/units/ascii.hpp"
+
 namespace gristwright {
 namespace {
 
@@ -33,13 +35,11 @@ const Sign* sign_at(std::string_view text) {
     return nullptr;
 }
 
-char small(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
-
 // Adds `c`; of spaces in a row only the first, none in front.
 void add(std::string& out, char c) {
     if (c == '\t') c = ' ';
     if (c == ' ' && (out.empty() || out.back() == ' ')) return;
-    out += small(c);
+    out += ascii::lower(c);
 }
 
 }  // namespace

@@ -8,6 +8,8 @@ TEST_CASE("one slip, two slips, and a word of its own") {
     const std::vector<std::string> words{"scarf", "shawl", "socks"};
     CHECK(nearest("scrf", words) == "scarf");
     CHECK(nearest("sahwl", words) == "shawl");
+    CHECK(nearest("saks", words).empty());  // two slips in four letters
+    CHECK(nearest("SCRAFF", words) == "scarf");
     CHECK(nearest("blanket", words).empty());
     CHECK(nearest("", words).empty());
     CHECK(nearest(std::string(100000, 'x'), words).empty());
