@@ -24,6 +24,7 @@ struct Amount {
     std::optional<Gauge> gauge;
     std::optional<Sett> sett;
     bool times_next = false;  // "6 x ..."
+    bool read = false;        // it was taken for something
 };
 
 struct Item {

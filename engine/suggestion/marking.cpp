@@ -135,6 +135,32 @@ bool rules_out(const Item& item) {
     return !(item.asks && item.text.substr(0, 4) == "too ");
 }
 
+bool is_trimming(const Item& item) { return item.is(material) && item.as(material) == "notions"; }
+
+// "no bobble", "a shawl that isn't a triangle": of a thing that was named before it.
+bool is_a_form_here(const std::vector<Item>& items, std::size_t at) {
+    const auto& item = items[at];
+    if (is_trimming(item) || (item.is(form) && !item.is(article))) return true;
+    if (!item.is(form)) return false;
+    return std::any_of(
+        items.begin(), items.begin() + static_cast<std::ptrdiff_t>(at),
+        [&](const Item& i) { return i.live(article) && i.sentence == item.sentence; });
+}
+
+std::string form_of(const Item& item) {
+    if (!item.is(form) || item.as(form) == "?") return item.text;
+    return item.as(form);
+}
+
+// "it's too itchy for a scarf": up to its "for"; its own place: nothing is too much.
+std::size_t too_much_for(const std::vector<Item>& items, std::size_t at) {
+    if (items[at].first_word() != "too" || items[at].is(negation) || items[at].asks) return at;
+    for (auto i = at; i < items.size() && i <= at + 2; ++i)
+        if (items[i].clause == items[at].clause && items[i].last_word() == "for")
+            return i > at ? i : at;
+    return at;
+}
+
 // What is ruled out once is not wanted where it is named again: "Not a hat! You always do hats."
 void rule_out_everywhere(std::vector<Item>& items, const Taken& out) {
     for (auto& item : items) {
@@ -156,7 +182,10 @@ void reach(std::vector<Item>& items, std::size_t from, Taken& out) {
     for (auto i = from + 1; i < items.size() && !ends_reach(items[i]); ++i) {
         auto& item = items[i];
         if (joins_on(item) || item.idle) continue;
-        if (can_be_ruled_out(item)) {
+        if (is_a_form_here(items, i)) {
+            item.out = hit = true;
+            out.forms_out.push_back(form_of(item));
+        } else if (can_be_ruled_out(item)) {
             if (hit && !joins_on(items[i - 1]) && !can_be_ruled_out(items[i - 1]) &&
                 !is_own(items[i - 1]) && !items[i - 1].is(filler))
                 return;
@@ -201,8 +230,10 @@ void set_remarks_aside(std::vector<Item>& items) {
 }
 
 void rule_out(std::vector<Item>& items, Taken& out) {
-    for (std::size_t i = 0; i < items.size(); ++i)
+    for (std::size_t i = 0; i < items.size(); ++i) {
         if (rules_out(items[i])) reach(items, i, out);
+        if (const auto to = too_much_for(items, i); to > i) reach(items, to, out);
+    }
     rule_out_everywhere(items, out);
 }
 

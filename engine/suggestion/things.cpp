@@ -204,10 +204,14 @@ class Things {
 
     bool is_dropped_article(std::size_t i) const { return items_[i].is(article); }
 
-    // "hats for the twins": one each.
+    bool is_before_people(std::size_t i) const {
+        return items_[i].text == "twin" && i + 1 < items_.size() && items_[i + 1].is(person);
+    }
+
+    // "hats for the twins", "for my twin nephews": one each.
     void take_twins() {
         for (std::size_t i = 0; i < items_.size(); ++i)
-            if (items_[i].is(person) && items_[i].text.find("twin") != std::string::npos)
+            if (items_[i].text.starts_with("twin") && (items_[i].is(person) || is_before_people(i)))
                 if (auto* to = last_before(i); to && to->plural && to->count == 1) to->count = 2;
     }
 
@@ -230,6 +234,7 @@ class Things {
             auto& item = items_[i];
             if (!item.amount || item.amount->of != Amount::Of::number || item.idle) continue;
             if (stands_after_age(items_, i) || describes(items_, i)) continue;
+            if (i > 0 && items_[i - 1].last_word() == "size") continue;  // "men's size 44"
             const double n = item.amount->number;
             if (n < 2 || n > 999 || n != std::floor(n)) continue;
             if (auto* to = counted(i)) {
