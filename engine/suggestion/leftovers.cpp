@@ -1,9 +1,11 @@
 #include "engine/suggestion/leftovers.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "engine/suggestion/beside.hpp"
 #include "engine/suggestion/link.hpp"
+#include "engine/suggestion/particulars.hpp"
 #include "engine/suggestion/reading.hpp"
 
 namespace gristwright {
@@ -17,8 +19,9 @@ constexpr std::string_view goes_before[] = {"a", "an", "the", "one", "some", "tw
 constexpr std::string_view whom[] = {"me", "you", "him", "us", "it", "them"};
 constexpr std::string_view how_far[] = {"long", "tall", "wide", "deep"};
 // What may stand before an article and describes nothing.
-constexpr std::string_view no_names[] = {"after",  "try",     "want",    "vote",   "suggest",
-                                         "before", "between", "against", "choose", "pick"};
+constexpr std::string_view no_names[] = {"after",  "try",     "want",     "vote",   "suggest",
+                                         "before", "between", "against",  "choose", "pick",
+                                         "rest",   "lot",     "remainder"};
 // Of a way of spinning or a stitch pattern as often as of a weight.
 constexpr std::string_view of_two_meanings[] = {"worsted", "aran", "double knit", "sport"};
 
@@ -64,6 +67,7 @@ class Leftovers {
     // Still to be read, in a sentence that speaks of the thing or in a scrap beside it.
     bool counts(std::size_t at) const {
         const auto& item = items_[at];
+        if (item.amount && item.amount->of != Amount::Of::number) return !item.idle && !item.out;
         if (item.idle || item.out || item.sign ||
             (item.phrase == nullptr && !item.amount && !item.unknown))
             return false;
@@ -94,10 +98,12 @@ class Leftovers {
     bool behind_with(std::size_t at) const {
         for (auto i = at; i-- > 0 && same_clause(i, at);) {
             const auto& item = items_[i];
+            if (is_plain(items_[at]) && (item.is(part) || is_trimming(item))) return false;
             if (item.last_word() == "with" || (item.is(joiner) && item.as(joiner) == "with"))
                 return true;
             const bool passes = has(goes_before, item.text) || is_plain(item) || item.amount ||
                                 item.is(part) || is_trimming(item) || item.is(colour) ||
+                                item.is(fabric) || item.is(form) || item.is(craft) ||
                                 item.is(number) || item.is(body) || item.is(technique) ||
                                 (item.is(joiner) && item.as(joiner) == "and");
             if (!passes || item.is(article)) return false;
@@ -107,15 +113,34 @@ class Leftovers {
 
     bool stands_as_part(std::size_t at) const {
         const auto& item = items_[at];
-        if (is_wanted(item) || is_verb(at)) return false;
         // "a 180 cm span": of what is measured.
         const bool measured = at > 0 && items_[at - 1].amount && items_[at - 1].amount->length;
-        if (item.is(part) && !item.is(article) && !item.is(role)) return !measured;
+        if (is_wanted(item) || is_verb(at) || measured) return false;
+        if (is_another_yarn(at) || is_a_colour_of_it(at)) return true;
         if (is_trimming(item)) return true;
+        if (at > 0 && items_[at - 1].amount && describes(items_, at - 1)) return false;
+        if (item.is(part) && !item.is(article) && !item.is(role)) return true;
         if (item.is(body)) return behind_with(at);
         const bool thing = item.is(everyday) && item.as(everyday) == "thing";
         if (item.is(filler) || item.is(person) || !(is_plain(item) || thing)) return false;
         return before_article(at) || behind_with(at);
+    }
+
+    // "held with mohair", "in cotton", "a silk scarf": a fibre that nobody took.
+    bool is_another_yarn(std::size_t at) const {
+        const auto& item = items_[at];
+        if (!item.is(material) || is_trimming(item) || item.text == out_.material_said)
+            return false;
+        if (item.as(material) == "yarn" || item.asks) return false;
+        return behind_with(at) || (out_.material.empty() && before_article(at));
+    }
+
+    // "a red hat", "in moss green": the yarn has its own colour.
+    bool is_a_colour_of_it(std::size_t at) const {
+        const auto& item = items_[at];
+        if (!item.is(colour) || !is_a_colour(item) || out_.colours > 1 || item.asks) return false;
+        const bool in = at > 0 && (items_[at - 1].text == "in" || items_[at - 1].is(colour));
+        return in || before_article(at);
     }
 
     // "would suit me", "I'm after a bag".
@@ -140,7 +165,8 @@ class Leftovers {
     bool is_size_word(std::size_t at) const {
         const auto& item = items_[at];
         if (has(how_far, item.text) && !item.asks)
-            return before_article(at) && (at == 0 || !items_[at - 1].amount);
+            return (before_article(at) || is_before_ones(at)) &&
+                   (at == 0 || !items_[at - 1].amount);
         if (!item.is(filler) || item.as(filler) != "size" || item.asks) return false;
         if (at > 0 && items_[at - 1].first_word() == "too") return false;
         const auto next = at + 1;
@@ -148,6 +174,11 @@ class Leftovers {
         // "short of yardage", "big 6.5 mm needles": of something else.
         return !same_clause(at, next) || describes_too(items_[next]) || is_thing(items_[next]) ||
                items_[next].is(joiner) || items_[next].is(body) || items_[next].is(filler);
+    }
+
+    bool is_before_ones(std::size_t at) const {
+        return same_clause(at, at + 1) &&
+               (items_[at + 1].text == "ones" || items_[at + 1].text == "one");
     }
 
     void of_size(const Item& item) {
@@ -159,8 +190,10 @@ class Leftovers {
 
     void of_amount(std::size_t at) {
         const auto& item = items_[at];
-        if (item.amount->read) return;
+        if (item.amount->read || (at > 0 && items_[at - 1].is(fabric))) return;
+        if (at > 0 && items_[at - 1].last_word().starts_with("turn")) return;  // "turns 70"
         if (item.amount->of == Amount::Of::number && item.amount->number <= 1) return;
+        if (is_of_people(at) || is_a_yarn_count(at)) return;
         if (describes(items_, at) || item.amount->of == Amount::Of::time) return;
         auto said = item.said;
         const bool bare = item.amount->of == Amount::Of::number;
@@ -170,6 +203,22 @@ class Leftovers {
              items_[at + 1].is(everyday) || items_[at + 1].is(tool) || items_[at + 1].is(body)))
             said += " " + items_[at + 1].said;
         tell(said);
+    }
+
+    // "for two kids", "aged 4 and 8".
+    bool is_of_people(std::size_t at) const {
+        if (same_clause(at, at + 1) && items_[at + 1].is(person)) return true;
+        return any_wanted([&](const Wanted& w) {
+            return w.years && std::abs(*w.years - items_[at].amount->number) < 0.01;
+        });
+    }
+
+    // "20/2 cotton": of another yarn.
+    bool is_a_yarn_count(std::size_t at) const {
+        const auto stroke = [&](std::size_t i) {
+            return i < items_.size() && items_[i].text == "/";
+        };
+        return stroke(at + 1) || (at > 0 && stroke(at - 1));
     }
 
     template <class Has>

@@ -14,9 +14,6 @@ using Of = Amount::Of;
 constexpr std::string_view shoe_systems[] = {"size",    "uk",    "us",      "eu",     "uk size",
                                              "us size", "men's", "women's", "mens",   "womens",
                                              "men",     "women", "ladies'", "ladies", "adult"};
-constexpr std::string_view before_an_age[] = {"is",   "aged",    "age",   "turning", "turned",
-                                              "he's", "she's",   "who's", "nearly",  "almost",
-                                              "just", "they're", "be",    "turns"};
 constexpr double grown_up = 18;            // years
 constexpr double least_without_unit = 10;  // below it a count or a rib is as likely
 
@@ -100,7 +97,7 @@ class Measures {
         if (at == 0) return false;
         const auto last = items_[at - 1].last_word();
         if (last == "of") return at > 1 && items_[at - 2].is(person);
-        return has(before_an_age, last);
+        return stands_before_an_age(last);
     }
 
     // "size 10 feet", "socks, EU 42".
@@ -168,8 +165,8 @@ class Measures {
     bool is_drawn_from(std::size_t at) const {
         if (at == 0 || items_[at - 1].clause != items_[at].clause) return false;
         const auto& before = items_[at - 1];
-        if (before.text == "out of" || before.text == "from") return true;
-        return out_.wanted.size() > 1 && before.text == "in";
+        if (before.text == "out of") return true;
+        return out_.wanted.size() > 1 && (before.text == "in" || before.text == "from");
     }
 
     bool says_own_yarn(std::size_t at) const {

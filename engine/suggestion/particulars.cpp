@@ -18,8 +18,6 @@ constexpr std::string_view singly[] = {"one", "1", "single", "a single", "just o
 constexpr std::string_view in_pairs[] = {"socks",    "mitts", "mittens", "gloves",
                                          "slippers", "cuffs", "bootees", "leg warmers"};
 
-bool is_a_colour(const Item& i) { return i.live(colour) && !has(no_colours, i.text); }
-
 bool is_joined(const std::vector<Item>& items, std::size_t a, std::size_t b) {
     for (auto i = a + 1; i < b; ++i) {
         const auto& item = items[i];
@@ -46,6 +44,8 @@ int colours_in_a_row(const std::vector<Item>& items) {
 }
 
 }  // namespace
+
+bool is_a_colour(const Item& i) { return i.live(colour) && !has(no_colours, i.text); }
 
 void take_colours(std::vector<Item>& items, Taken& out) {
     for (std::size_t i = 0; i + 1 < items.size(); ++i) {

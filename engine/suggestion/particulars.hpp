@@ -9,6 +9,9 @@
 
 namespace gristwright {
 
+// A colour by its name: not "dyed", nor "bright".
+bool is_a_colour(const Item& item);
+
 // "in five colours", "in grey and brown": more than one needs another yarn.
 void take_colours(std::vector<Item>& items, Taken& out);
 
