@@ -82,13 +82,17 @@ async function keptKnown() {
   $("batches").replaceChildren(...all.map(one => {
     const open = made("button", {type: "button", textContent: "lay it on the table", onclick: () => keptOpened(one).catch(failed)});
     open.setAttribute("aria-label", "lay it on the table: " + one.name);
-    return made("li", {}, made("b", {textContent: one.name}), ` ${one.skeins.length} ${one.skeins.length === 1 ? "skein" : "skeins"} `, open);
+    const away = made("button", {type: "button", textContent: "take it out", onclick: () => takenOut(one.name).catch(failed)});
+    away.setAttribute("aria-label", "take it out of the notebook: " + one.name);
+    return made("li", {}, made("b", {textContent: one.name}), ` ${one.skeins.length} ${one.skeins.length === 1 ? "skein" : "skeins"} `, open, " ", away);
   }));
+  besideListed(all.map(one => one.name).filter(name => name !== kept.name));
   const {out, code} = kept.name ? await ask(["batch", "show", kept.name, "--json"]) : {code: 1};
   const known = code === 0 ? JSON.parse(out) : null;
   $("learnt").closest("label").hidden = !known?.swatches.length;
   $("weigh").hidden = !known?.begun;
   if (known?.begun) weighFor(known.begun);
+  await handsShown();
   $("undo").disabled = !kept.revision;
   changed();
 }
@@ -99,7 +103,17 @@ function weighFor(running) {
   $("row-label").firstChild.textContent = kept.woven ? "Woven so far " : "Rows worked ";
   $("ball-label").firstChild.textContent = kept.woven ? "What is left for the weft weighs " : "The ball weighs ";
   $("row").placeholder = kept.woven ? "0cm" : "0";
+  const pieces = kept.woven ? [] : running.pieces, same = [...$("of-piece").options].map(one => one.value).join() === pieces.join();
+  if (!same) $("of-piece").replaceChildren(...pieces.map(value => made("option", {value, textContent: value})));
+  $("of-piece").closest("label").hidden = pieces.length < 2;
   $("weigh").querySelector("h3").textContent = `Weigh as you go: ${article?.title || running.template}, ${running.size}`;
+}
+
+// With its swatches and its work; Undo brings all of it back.
+async function takenOut(name) {
+  const {code, out, err} = await changing(["batch", "remove", name]);
+  await keptKnown();
+  say("notebook-said", code === 0 ? `${name} is out of the notebook, with its swatches and weighings. Undo brings it back.` : flowing(complaint(err) + "\n" + out));
 }
 
 function keptShown() {
@@ -116,13 +130,29 @@ function keptOpened(batch) {
   return keptKnown();
 }
 
+// What all swatches tell of the person's own hands.
+async function handsShown() {
+  const {code, out} = await ask(["hands", "--json"]), seen = code === 0 && JSON.parse(out).seen;
+  $("hands").hidden = !seen?.length;
+  if (seen?.length) $("hands-said").replaceChildren(...worded((await ask(["hands"])).out.replace(/^Not you any more: .*/m, "")));
+}
+
+async function handsBegunAnew() {
+  if (!confirm("The swatches kept so far will say nothing about your hands any more; each still counts for its own batch.")) return;
+  const {out, err} = await changing(["hands", "--forget"]);
+  await keptKnown();
+  say("notebook-said", flowing(complaint(err) + "\n" + out));
+}
+
+// A field is an option by its name; one whose value is an option itself stands for that.
 async function swatchKept(event) {
   event.preventDefault();
-  const words = [...new FormData($("swatch"))].filter(([, value]) => value.trim()).flatMap(([name, value]) => ["--" + name, value.trim()]);
+  const said = [...new FormData($("swatch"))].filter(([, value]) => value.trim());
+  const words = said.flatMap(([name, value]) => value.startsWith("--") ? [value] : ["--" + name, value.trim()]);
   const {code, out, err} = await changing(["swatch", kept.name, ...words, "--on", today()]);
   if (code === 0) $("swatch").reset();
   await keptKnown();
-  say("swatch-said", flowing(complaint(err) + "\n" + out));
+  say("swatch-said", flowing(newly(err) + "\n" + out));
 }
 
 async function undone() {
@@ -194,6 +224,7 @@ async function notebookReady() {
   $("export").onclick = act(exported);
   $("cards").onclick = act(cardsPrinted);
   $("import").onchange = ({target}) => { if (target.files[0]) imported(target.files[0]).catch(failed); target.value = ""; };
+  $("hands-anew").onclick = act(handsBegunAnew);
   $("swatch").onsubmit = event => swatchKept(event).catch(failed);
   await templatesLaid();
   await keptKnown();
