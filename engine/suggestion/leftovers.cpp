@@ -208,8 +208,9 @@ class Leftovers {
     // "for two kids", "aged 4 and 8".
     bool is_of_people(std::size_t at) const {
         if (same_clause(at, at + 1) && items_[at + 1].is(person)) return true;
+        const auto months = [](double years) { return std::lround(12 * years); };
         return any_wanted([&](const Wanted& w) {
-            return w.years && std::abs(*w.years - items_[at].amount->number) < 0.01;
+            return w.years && months(*w.years) == months(items_[at].amount->number);
         });
     }
 
