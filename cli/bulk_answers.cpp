@@ -29,6 +29,7 @@ std::string known_keys() {
 Ground ground_of(const Question& q) {
     Ground out{q.yarn,
                q.catalogue.templates.rows(),
+               q.catalogue.kinds,
                q.catalogue.yarn.classes,
                q.catalogue.fabrics,
                q.measured.owned,

@@ -10,7 +10,7 @@ namespace gristwright::catalog {
 namespace {
 
 // What every image begins with; another layout has another number.
-const std::string heading = "gristwright catalogue 4\n";
+const std::string heading = "gristwright catalogue 5\n";
 
 using Levels = std::vector<std::vector<double>>;
 
@@ -48,6 +48,7 @@ Catalogue read_image(std::span<const unsigned char> image) {
     for (std::size_t i = 0; i < levels.size(); ++i) {
         auto& t = templates[i];
         t.origin = "built in";
+        t.kind = kind_named(out.kinds, t.article);
         t.apart = range_of(t, out.piece_ranges);
         auto calling = calling_of(t, out.needs, out.spun_for);
         calling.levels = std::move(levels[i]);
