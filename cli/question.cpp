@@ -97,11 +97,12 @@ std::optional<catalog::Notebook> book_of(const Arguments& arguments, const std::
 
 }  // namespace
 
-Units units_of(const Arguments& arguments, std::string_view otherwise, NeedleNames needles) {
+Units units_of(const Arguments& arguments, std::string_view otherwise,
+               const catalog::SpokenWords* names) {
     const auto word = arguments.text("units", otherwise);
-    if (word == "metric") return Units{UnitChoice::metric, std::move(needles)};
-    if (word == "imperial") return Units{UnitChoice::imperial, std::move(needles)};
-    return Units{UnitChoice::both, std::move(needles)};
+    if (word == "metric") return Units{UnitChoice::metric};
+    return Units{word == "imperial" ? UnitChoice::imperial : UnitChoice::both,
+                 names ? us_needles(*names) : NeedleNames{}};
 }
 
 std::vector<Option> batch_options() {
@@ -270,8 +271,7 @@ Question ask(const Arguments& arguments, const std::string& batch, Skeins skeins
     const auto notes = notes_on(q.catalogue);
     q.measured.notes.insert(q.measured.notes.end(), notes.begin(), notes.end());
     q.request = request_of(arguments);
-    q.units = units_of(arguments, q.measured.yards ? "imperial" : "metric",
-                       us_needles(q.catalogue.spoken));
+    q.units = units_of(arguments, q.measured.yards ? "imperial" : "metric", &q.catalogue.spoken);
     if (q.units.imperial()) q.measured.owned.sold_by = SoldBy::by_the_inch;
     q.json = arguments.has("json");
     q.working = arguments.has("working");

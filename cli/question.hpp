@@ -92,7 +92,8 @@ Question ask(const Arguments& arguments, const std::string& batch,
              Skeins skeins = Skeins::of_one_yarn);
 
 // The units asked for, or `otherwise`.
-Units units_of(const Arguments& arguments, std::string_view otherwise, NeedleNames needles = {});
+Units units_of(const Arguments& arguments, std::string_view otherwise,
+               const catalog::SpokenWords* names = nullptr);
 
 // A length, or a share (0 to 1), given by an option. Throws with the option's name.
 Length read_length_option(const Arguments& arguments, std::string_view option);

@@ -22,6 +22,7 @@
 namespace gristwright::cli {
 namespace {
 
+constexpr double most_points = 100;
 constexpr double better_by = 10;       // points that make a part worth naming
 constexpr std::size_t most_named = 4;  // of such articles
 
@@ -282,6 +283,7 @@ std::string better_in_part(const Ranked& alone, const Question& q, std::string_v
         if (!craft.empty() && craft != words(article.craft)) continue;
         const auto found = had.find(article.name);
         const double by_itself = found == had.end() ? 0 : found->second;
+        if (by_itself + better_by > most_points) continue;
         // On a frame with pins warp and weft are one thread.
         if (article.craft == Craft::woven && article.loom != Loom::pins)
             offer(article, Role::weft, q.yarn, q, by_itself, parts);

@@ -1,6 +1,8 @@
 #include "catalog/reference/image.hpp"
 
+#include <algorithm>
 #include <cmath>
+#include <cstdint>
 #include <stdexcept>
 
 #include "catalog/reference/image_values.hpp"
@@ -10,16 +12,43 @@ namespace gristwright::catalog {
 namespace {
 
 // What every image begins with; another layout has another number.
-const std::string heading = "gristwright catalogue 4\n";
+const std::string heading = "gristwright catalogue 5\n";
 
-using Levels = std::vector<std::vector<double>>;
+// A template's calling as the image holds it: its demands by their places in the table of needs.
+struct PackedCalling {
+    std::vector<std::uint32_t> needs;
+    std::vector<double> levels;
+    double place = 1;
+    int alike = 1;
+};
 
-// How ordinary yarns serve each template: to four places, which no compiler's last bit moves.
-Levels levels_of(const Templates& templates) {
-    Levels out;
-    for (const auto& t : templates)
-        for (auto& all = out.emplace_back(); const double level : t.calling->levels)
-            all.push_back(std::round(level * 1e4) / 1e4);
+void columns(RowOf<PackedCalling> auto& r, auto&& at) { at(r.needs, r.levels, r.place, r.alike); }
+
+// Of levels four places, which no compiler's last bit moves.
+PackedCalling packed(const Calling& calling, const std::vector<DemandFor>& needs) {
+    PackedCalling out{{}, {}, calling.place, calling.alike};
+    for (const auto& demand : calling.demands) {
+        const auto same = [&](const DemandFor& row) { return row.demand == demand; };
+        const auto at = std::find_if(needs.begin(), needs.end(), same) - needs.begin();
+        out.needs.push_back(static_cast<std::uint32_t>(at));
+    }
+    for (const double level : calling.levels) out.levels.push_back(std::round(level * 1e4) / 1e4);
+    return out;
+}
+
+Calling unpacked(PackedCalling packed, const std::vector<DemandFor>& needs) {
+    Calling out{{}, std::move(packed.levels), packed.place, packed.alike};
+    out.demands.reserve(packed.needs.size());
+    for (const auto at : packed.needs) {
+        if (at >= needs.size()) throw std::runtime_error("the built-in catalogue is damaged");
+        out.demands.push_back(needs[at].demand);
+    }
+    return out;
+}
+
+std::vector<PackedCalling> callings_of(const Catalogue& catalogue) {
+    std::vector<PackedCalling> out;
+    for (const auto& t : catalogue.templates) out.push_back(packed(*t.calling, catalogue.needs));
     return out;
 }
 
@@ -29,7 +58,7 @@ std::string image_of(const Catalogue& catalogue) {
     ImageWriter out{heading};
     out.put(catalogue);
     out.put(catalogue.templates.rows());
-    out.put(levels_of(catalogue.templates));
+    out.put(callings_of(catalogue));
     return std::move(out.bytes);
 }
 
@@ -39,19 +68,17 @@ Catalogue read_image(std::span<const unsigned char> image) {
     ImageReader from(image.subspan(heading.size()));
     Catalogue out;
     std::vector<Template> templates;
-    Levels levels;
+    std::vector<PackedCalling> callings;
     from.take(out);
     from.take(templates);
-    from.take(levels);
-    if (!from.at_end() || levels.size() != templates.size())
+    from.take(callings);
+    if (!from.at_end() || callings.size() != templates.size())
         throw std::runtime_error("the built-in catalogue is damaged");
-    for (std::size_t i = 0; i < levels.size(); ++i) {
+    for (std::size_t i = 0; i < callings.size(); ++i) {
         auto& t = templates[i];
         t.origin = "built in";
         t.apart = range_of(t, out.piece_ranges);
-        auto calling = calling_of(t, out.needs, out.spun_for);
-        calling.levels = std::move(levels[i]);
-        t.calling = std::make_shared<const Calling>(std::move(calling));
+        t.calling = std::make_shared<const Calling>(unpacked(std::move(callings[i]), out.needs));
     }
     out.templates = std::move(templates);
     return out;

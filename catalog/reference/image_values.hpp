@@ -132,10 +132,10 @@ class ImageReader {
     }
     template <class Bits>
     Bits bits() {
-        Bits out = 0;
-        const auto from = some(sizeof out);
-        for (std::size_t i = 0; i < sizeof out; ++i) out |= Bits{from[i]} << (8 * i);
-        return out;
+        const auto from = some(sizeof(Bits));
+        return [&]<std::size_t... i>(std::index_sequence<i...>) {
+            return ((Bits{from[i]} << (8 * i)) | ...);
+        }(std::make_index_sequence<sizeof(Bits)>{});
     }
     // Of what follows: every element takes a byte at least, so that no more are made than are
     // there.

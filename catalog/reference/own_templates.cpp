@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "catalog/reference/ordinary.hpp"
+#include "catalog/reference/spoken.hpp"
 #include "catalog/text/storage_failed.hpp"
 #include "engine/units/failure.hpp"
 
@@ -28,12 +29,20 @@ std::vector<fs::path> template_files(const fs::path& folder, std::error_code& er
     return out;
 }
 
+void check_title(const Template& known, const Template& own) {
+    if (as_spoken(known.title) == as_spoken(own.title))
+        throw Refused(
+            fmt::format("{}: there is already an article titled '{}', {}; give this one another "
+                        "title",
+                        own.origin, known.title, known.name));
+}
+
 Template read_own(const Catalogue& catalogue, const fs::path& file, const TemplateReader& read) {
     std::error_code none;
     if (!fs::is_regular_file(file, none))  // a pipe would keep us waiting
         throw Refused(fmt::format("{}: is not a file", file.string()));
     auto own = read(file, catalogue.fabrics);
-    check_new_template(catalogue, own);
+    check_among_others(catalogue, own);
     return own;
 }
 
@@ -46,7 +55,9 @@ std::vector<Template> read_all(Catalogue& catalogue, const std::vector<fs::path>
             catalogue.left_out.push_back({file.stem().string(), wrong.what()});
         };
         try {
-            out.push_back(read_own(catalogue, file, read));
+            auto own = read_own(catalogue, file, read);
+            for (const auto& before : out) check_title(before, own);
+            out.push_back(std::move(own));
         } catch (const Refused& wrong) {
             leave_out(wrong);
         } catch (const StorageFailed& wrong) {
@@ -63,6 +74,11 @@ void check_new_template(const Catalogue& catalogue, const Template& own) {
         throw Refused(
             fmt::format("{}: there is already a template called '{}'; give the file another name",
                         own.origin, own.name));
+}
+
+void check_among_others(const Catalogue& catalogue, const Template& own) {
+    check_new_template(catalogue, own);
+    for (const auto& known : catalogue.templates) check_title(known, own);
 }
 
 void add_own_templates(Catalogue& catalogue, const fs::path& folder, const TemplateReader& read) {

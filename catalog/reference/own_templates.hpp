@@ -11,6 +11,9 @@ namespace gristwright::catalog {
 
 // A person's own template takes no other's name: throws Refused.
 void check_new_template(const Catalogue& catalogue, const Template& own);
+// One among the others takes no other's title either, in whatever letters: no answer could tell the
+// two apart. Throws Refused.
+void check_among_others(const Catalogue& catalogue, const Template& own);
 
 // How a template is read from its file: read_template_file.
 using TemplateReader = std::function<Template(const std::filesystem::path&, const Fabrics&)>;

@@ -7,6 +7,7 @@
 #include "catalog/reference/choices.hpp"
 #include "catalog/text/named_reading.hpp"
 #include "catalog/text/nearest.hpp"
+#include "catalog/typed/written_reading.hpp"
 #include "engine/units/constants.hpp"
 #include "engine/units/failure.hpp"
 #include "engine/units/reading.hpp"
@@ -168,6 +169,15 @@ Evidence evidence_of(const std::vector<SwatchText>& swatches, const YarnProfile&
     return known;
 }
 
+// "96", "34 of the body", "34 of sleeve 2": which piece that is the plan knows.
+void read_row(const std::string& text, Weighing& out) {
+    const auto of = text.find(" of ");
+    out.row = number(text.substr(0, of), 0, 1e6);
+    if (of == std::string::npos) return;
+    out.piece = trimmed(text.substr(of + 4));
+    if (out.piece.empty()) throw Unreadable(text, "this names no piece", "such as 34 of sleeve 2");
+}
+
 Weighing read_weighing(const WeighingText& text) {
     Weighing out;
     out.ball =
@@ -175,8 +185,10 @@ Weighing read_weighing(const WeighingText& text) {
     if (text.row.empty())
         out.woven = read_named("woven", text.length, read_woven_length);
     else
-        out.row =
-            read_named("row", text.row, [](const std::string& t) { return number(t, 0, 1e6); });
+        read_named("row", text.row, [&](const std::string& t) {
+            read_row(t, out);
+            return out.row;
+        });
     return out;
 }
 

@@ -30,7 +30,7 @@ std::optional<double> look_of(const SwatchText& text);
 Evidence evidence_of(const std::vector<SwatchText>& swatches, const YarnProfile& yarn,
                      const Fabrics& fabrics);
 
-// Row 0 and 0 cm are the weighing before the work begins.
+// Row 0 and 0 cm are the weighing before the work begins. A row may name its piece: "34 of sleeve 2".
 Weighing read_weighing(const WeighingText& text);
 
 }  // namespace gristwright::catalog

@@ -10,6 +10,7 @@
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/next.hpp"
+#include "engine/project/order.hpp"
 #include "engine/units/failure.hpp"
 
 namespace gristwright::cli {
@@ -122,6 +123,19 @@ std::string show_text(const Question& q, const catalog::BatchText& text, const N
     return out;
 }
 
+// In the order of work, as a weighing names them.
+std::vector<std::string> pieces_worked(const catalog::Catalogue& catalogue,
+                                       const std::string& article) {
+    std::vector<std::string> out;
+    const auto* found = catalogue.template_named(article);
+    if (!found) return out;
+    for (const auto& [piece, which] : order_of_work(*found)) {
+        const auto& one = found->pieces[piece];
+        out.push_back(one.count > 1 ? fmt::format("{} {}", one.name, which) : one.name);
+    }
+    return out;
+}
+
 Json show_json(const Question& q, const Notebook& book, const std::string& name) {
     auto out = json_answer("batch show");
     out["batch"] = to_json(q);
@@ -136,10 +150,12 @@ Json show_json(const Question& q, const Notebook& book, const std::string& name)
              {"measured", measured}});
     }
     const auto project = book.project(name);
-    out["begun"] = project ? Json{{"template", inert(project->template_name)},
-                                  {"size", inert(project->size)},
-                                  {"started", inert(project->started)}}
-                           : Json(nullptr);
+    out["begun"] = project
+                       ? Json{{"template", inert(project->template_name)},
+                              {"size", inert(project->size)},
+                              {"started", inert(project->started)},
+                              {"pieces", texts(pieces_worked(q.catalogue, project->template_name))}}
+                       : Json(nullptr);
     out["weighings"] = book.weighings(name).size();
     out["suggestions"] = book.suggestions(name).size();
     return out;

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "catalog/text/file.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/live_page.hpp"
 #include "cli/output/next.hpp"
@@ -75,13 +76,32 @@ void check_live(const Arguments& arguments) {
             throw Misused(fmt::format("--{} is not kept by --live: choose that in the page", name));
 }
 
+// The person's own articles go with the batch, so that the page plans with them too; a note names
+// them, as the page is likely to be given away.
+std::vector<OwnArticle> own_articles(Question& q) {
+    std::vector<OwnArticle> out;
+    std::vector<std::string> names;
+    for (const auto& article : q.catalogue.templates) {
+        if (article.origin == "built in") continue;
+        out.push_back({article.name, catalog::read_file(article.origin)});
+        names.push_back(article.name);
+    }
+    if (!names.empty())
+        q.measured.notes.push_back("your own articles are in the page: " + joined(names));
+    return out;
+}
+
+Answer live(const Arguments& arguments, const std::string& batch, Question& q) {
+    const auto own = own_articles(q);
+    return page_file(arguments, live_page(batch_text(arguments, batch), own), q);
+}
+
 Answer run(const Arguments& arguments) {
     check_page_file(arguments, "page");
     const auto batch = arguments.words.empty() ? "" : arguments.words[0];
     if (arguments.has(live_option.name)) check_live(arguments);
     auto q = ask(arguments, batch);
-    if (arguments.has(live_option.name))
-        return page_file(arguments, live_page(batch_text(arguments, batch)), q);
+    if (arguments.has(live_option.name)) return live(arguments, batch, q);
     const PageSections sections{
         split(arguments, q), answers(arguments, q, batch), kept(arguments, q, batch),
         two_yarns(arguments, q),

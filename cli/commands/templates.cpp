@@ -6,12 +6,14 @@
 #include <nlohmann/json.hpp>
 
 #include "catalog/reference/choices.hpp"
+#include "catalog/reference/own_templates.hpp"
 #include "catalog/reference/source.hpp"
 #include "catalog/text/nearest.hpp"
 #include "cli/article_asked.hpp"
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/question.hpp"
+#include "engine/units/failure.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -77,6 +79,23 @@ std::string list_json(const catalog::Catalogue& catalogue) {
     return dumped(out);
 }
 
+// Why it would be left out as a template of the person's own; one of the same file name that is
+// there already it would replace.
+std::string taken_by_another(const Template& own) {
+    auto catalogue = whole_catalogue();
+    auto others = catalogue.templates.rows();
+    std::erase_if(others, [&](const Template& known) {
+        return known.name == own.name && known.origin != "built in";
+    });
+    catalogue.templates = std::move(others);
+    try {
+        catalog::check_among_others(catalogue, own);
+    } catch (const Refused& taken) {
+        return fmt::format("as your own it would be left out: {}", taken.what());
+    }
+    return "";
+}
+
 Answer run(const Arguments& arguments) {
     const auto units = units_of(arguments, "metric");
     const auto& typed = arguments.words;
@@ -96,7 +115,7 @@ Answer run(const Arguments& arguments) {
         return {fmt::format("{}: {} ({}), {} piece{}: a good template\n", inert(typed[1]),
                             inert(own.title), words(own.craft), own.pieces.size(),
                             own.pieces.size() == 1 ? "" : "s"),
-                ""};
+                taken_by_another(own)};
     }
     auto catalogue = whole_catalogue();
     return {show(find_template(catalogue, typed[1]), units), joined(notes_on(catalogue), "\n")};

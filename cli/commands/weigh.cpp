@@ -45,16 +45,18 @@ std::string woven_text(const Plan& plan, const WeftProgress& p, const Units& uni
 }
 
 // The rows of the piece in work in which skeins still end.
-std::vector<int> rows_of_ends(const Plan& plan, const Question& q, const Progress& p) {
+std::vector<int> rows_of_ends(const Plan& plan, const Question& q, const YarnPlace& at,
+                              const Progress& p) {
     std::vector<int> out;
     for (const auto& end : skein_ends(plan, q.yarn, p.factor.mid, p.used))
-        if (&plan.pieces[end.place.piece] == &worked_piece(plan) && end.place.which == 1)
+        if (end.place.piece == at.piece && end.place.which == at.which)
             out.push_back(done_at(plan, end.place));
     return out;
 }
 
-std::string skein_text(const Plan& plan, const Question& q, const Progress& p) {
-    const auto rows = rows_of_ends(plan, q, p);
+std::string skein_text(const Plan& plan, const Question& q, const YarnPlace& at,
+                       const Progress& p) {
+    const auto rows = rows_of_ends(plan, q, at, p);
     if (rows.empty()) return "";
     std::vector<std::string> said;
     for (const int row : rows) said.push_back(fmt::format("{}", row));
@@ -63,18 +65,18 @@ std::string skein_text(const Plan& plan, const Question& q, const Progress& p) {
                             turns ? "two by turns" : "in their order", joined(said)));
 }
 
-std::string knitted_text(const Plan& plan, const Question& q, const Progress& p) {
-    const auto& piece = worked_piece(plan);
+std::string knitted_text(const Plan& plan, const Question& q, const YarnPlace& at,
+                         const Progress& p) {
     auto out =
         line(fmt::format("{} used, {} left; the work takes {:.0f} % of what was planned "
                          "(± {:.0f} %).",
                          q.units.yarn(p.used), q.units.yarn(p.left), 100 * p.factor.mid,
                          100 * p.factor.margin90() * p.factor.mid));
     out += far_off(plan, p.factor);
-    out +=
-        line(fmt::format("The {} has {} rows: the yarn reaches all of it and what follows with "
-                         "a chance of {}.",
-                         piece.piece->name, piece.rows, percent(p.chance)));
+    out += line(
+        fmt::format("{} has {} rows: the yarn reaches all of it and what follows with "
+                    "a chance of {}.",
+                    capital(piece_words(plan, at)), plan.pieces[at.piece].rows, percent(p.chance)));
     if (p.begin_rest_row > 0)
         out +=
             line(fmt::format("Keep {} for what comes after it; begin that after row {:.0f} at "
@@ -85,21 +87,23 @@ std::string knitted_text(const Plan& plan, const Question& q, const Progress& p)
             line(fmt::format("The last row it reaches is {:.0f} most likely, {:.0f} for sure "
                              "({}); bind off takes about three rows' yarn of it.",
                              std::floor(p.last_row), std::floor(p.sure_row), percent(plan.asked)));
-    return out + skein_text(plan, q, p);
+    return out + skein_text(plan, q, at, p);
 }
 
-Json knitted_json(const Plan& plan, const Question& q, const Progress& p) {
+Json knitted_json(const Plan& plan, const Question& q, const YarnPlace& at, const Progress& p) {
     const bool more = p.begin_rest_row > 0;
     return {{"metres_used", number(in_metres(p.used))},
             {"metres_left", number(in_metres(p.left))},
             {"used_of_planned", range(p.factor)},
-            {"rows", worked_piece(plan).rows},
+            {"piece", inert(plan.pieces[at.piece].piece->name)},
+            {"which", at.which},
+            {"rows", plan.pieces[at.piece].rows},
             {"last_row", number(std::floor(p.last_row))},
             {"sure_row", number(std::floor(p.sure_row))},
             {"chance", number(p.chance)},
             {"keep_grams", more ? number(in_grams(p.keep_for_rest)) : Json(nullptr)},
             {"begin_rest_after_row", more ? number(std::floor(p.begin_rest_row)) : Json(nullptr)},
-            {"skeins_end_near_rows", rows_of_ends(plan, q, p)}};
+            {"skeins_end_near_rows", rows_of_ends(plan, q, at, p)}};
 }
 
 Json woven_json(const WeftProgress& p) {
@@ -136,7 +140,7 @@ Scale scale_of(const Question& q) {
 // guess to stand on.
 std::string whole_batch_taken(const Plan& plan, const Question& q, const Progress& p,
                               const std::vector<Weighing>& weighings) {
-    if (weighings.front().row == 0) return "";
+    if (before_the_work(plan, weighings.front())) return "";
     const auto whole = q.units.mass(q.yarn.mass);
     if (far_from_plan(plan, p.factor))
         throw Refused(fmt::format(
@@ -151,7 +155,7 @@ std::string whole_batch_taken(const Plan& plan, const Question& q, const Progres
 }
 
 Answer weigh_knitted(const Plan& plan, const Question& q, const std::vector<Weighing>& weighings) {
-    if (weighings.size() == 1 && weighings[0].row == 0) {
+    if (weighings.size() == 1 && before_the_work(plan, weighings[0])) {
         const auto length = weighings[0].ball / q.yarn.linear_density.mid;
         return answer(q,
                       fmt::format("Begun with {}, {}.\n", q.units.mass(weighings[0].ball),
@@ -159,8 +163,9 @@ Answer weigh_knitted(const Plan& plan, const Question& q, const std::vector<Weig
                       {{"metres_left", number(in_metres(length))}});
     }
     const auto p = progress(plan, q.yarn.linear_density.mid, q.yarn.mass, weighings, scale_of(q));
+    const auto at = place_of(plan, weighings.back());
     const auto taken = whole_batch_taken(plan, q, p, weighings);
-    return answer(q, taken + knitted_text(plan, q, p), knitted_json(plan, q, p));
+    return answer(q, taken + knitted_text(plan, q, at, p), knitted_json(plan, q, at, p));
 }
 
 // Cloth was made and the ball is as heavy as before: nothing can be told from that.
@@ -169,11 +174,37 @@ Answer weigh_woven(const Plan& plan, const Question& q, const std::vector<Weighi
     return answer(q, woven_text(plan, p, q.units), woven_json(p));
 }
 
+std::string row_words(const Plan& plan, const Weighing& w) {
+    const auto row = fmt::format("row {:.0f}", w.row);
+    return w.piece.empty() ? row : row + " of " + piece_words(plan, place_of(plan, w));
+}
+
+// The piece that is worked after that one, as it is typed; empty after the last.
+std::string next_piece(const Plan& plan, const YarnPlace& at) {
+    const auto work = stretches(plan);
+    for (std::size_t s = 0; s + 1 < work.size(); ++s)
+        if (work[s].piece == at.piece && work[s].which == at.which) {
+            const auto& next = work[s + 1];
+            return piece_words(plan, {next.piece, next.which});
+        }
+    return "";
+}
+
+std::string beyond_the_piece(const Plan& plan, const Weighing& now) {
+    const auto at = place_of(plan, now);
+    const auto next = next_piece(plan, at);
+    return fmt::format(
+        "row {:.0f}: {} has {} rows in this plan; count those of it alone{}", now.row,
+        piece_words(plan, at), plan.pieces[at.piece].rows,
+        next.empty()
+            ? ""
+            : fmt::format(", and say it where another is in work: --row '12 of {}'", next));
+}
+
 // What is asked of a weighing that cannot be, in the units of the batch.
 std::string question_of(const DoubtfulWeighing& doubtful, const Plan& plan, const Units& units) {
     using Doubt = DoubtfulWeighing::Doubt;
     const auto &before = doubtful.before, &now = doubtful.now;
-    const auto& piece = worked_piece(plan);
     switch (doubtful.doubt) {
         case Doubt::heavier_ball:
             return fmt::format(
@@ -184,15 +215,13 @@ std::string question_of(const DoubtfulWeighing& doubtful, const Plan& plan, cons
             return fmt::format("the ball weighs {}, and the whole batch {}: is it another?",
                                units.weighed(now.ball), units.weighed(before.ball));
         case Doubt::earlier_row:
-            return fmt::format("row {:.0f} comes after row {:.0f}: was some of it ripped back?",
-                               now.row, before.row);
+            return fmt::format("{} comes after {}: was some of it ripped back?",
+                               row_words(plan, now), row_words(plan, before));
         case Doubt::less_cloth:
             return fmt::format("{} woven comes after {}: was some of it taken out?",
                                units.size(now.woven), units.size(before.woven));
         case Doubt::too_many_rows:
-            return fmt::format(
-                "row {:.0f}: the {} has {} rows in this plan; count those of it alone", now.row,
-                piece.piece->name, piece.rows);
+            return beyond_the_piece(plan, now);
         case Doubt::nothing_used:
             return fmt::format(
                 "{:.0f} rows are worked and the ball weighs {}, as much as at the start: "
@@ -253,7 +282,9 @@ Command weigh_command() {
             "NAME",
             1,
             1,
-            {{"row", "96", "knitted: rows of the first piece worked so far; 0 before the first"},
+            {{"row", "96",
+              "knitted: rows worked so far of the piece that the plan is about; of another '34 of "
+              "sleeve 2'; 0 before the first"},
              {"woven", "41cm", "woven: length so far, tension let off; 0cm before the first pick"},
              {"ball", "31.5g", "all yarn still to be used"},
              date_option,

@@ -3,12 +3,14 @@
 #include <filesystem>
 
 #include "catalog/text/file.hpp"
+#include "cli/output/svg.hpp"
 
 namespace gristwright::cli {
 namespace {
 
-// Where the page waits for its batch.
-constexpr std::string_view place = R"(<script type="application/toml" id="batch">)";
+// Where the page waits for its batch and for articles.
+constexpr std::string_view batch_place = R"(<script type="application/toml" id="batch">)";
+constexpr std::string_view articles_place = R"(<template id="articles-inside">)";
 
 std::string empty_page() {
     namespace fs = std::filesystem;
@@ -29,16 +31,24 @@ std::string inert_in_script(std::string toml) {
     return toml;
 }
 
-}  // namespace
-
-std::string live_page(const catalog::BatchText& batch) {
-    auto page = empty_page();
+void put(std::string& page, std::string_view place, const std::string& what) {
     const auto at = page.find(place);
     if (at == std::string::npos)
         throw catalog::StorageFailed(
             "the page beside the program is of another version: make it anew with "
             "bash cli/web/build");
-    page.insert(at + place.size(), inert_in_script(catalog::toml_of(batch)));
+    page.insert(at + place.size(), what);
+}
+
+}  // namespace
+
+std::string live_page(const catalog::BatchText& batch, const std::vector<OwnArticle>& own) {
+    auto page = empty_page();
+    put(page, batch_place, inert_in_script(catalog::toml_of(batch)));
+    std::string articles;
+    for (const auto& [name, toml] : own)
+        articles += "<code title=\"" + escaped(name) + "\">" + escaped(toml) + "</code>";
+    put(page, articles_place, articles);
     return page;
 }
 

@@ -10,12 +10,6 @@
 namespace gristwright::cli {
 namespace {
 
-std::string piece_and_which(const Plan& plan, const YarnPlace& place) {
-    const auto& piece = *plan.pieces[place.piece].piece;
-    return piece.count > 1 ? fmt::format("{} {}", piece.name, place.which)
-                           : fmt::format("the {}", piece.name);
-}
-
 std::string counted_words(const PlanPiece& piece, int count) {
     return fmt::format("{} {}", goes_round(piece) ? "round" : "row", count);
 }
@@ -23,16 +17,16 @@ std::string counted_words(const PlanPiece& piece, int count) {
 std::string woven_words(const Plan& plan, const YarnPlace& place, const Units& units) {
     const auto& panel = plan.pieces[place.piece].panel;
     return fmt::format("{} of {}", units.size(panel.woven_length * place.share),
-                       piece_and_which(plan, place));
+                       piece_words(plan, place));
 }
 
 std::string end_words(const Plan& plan, const YarnPlace& place, const Units& units) {
     const auto& piece = plan.pieces[place.piece];
     if (piece.woven && centimetres(1) > piece.panel.woven_length * place.share)
-        return fmt::format("as {} begins", piece_and_which(plan, place));
+        return fmt::format("as {} begins", piece_words(plan, place));
     if (piece.woven) return "after " + woven_words(plan, place, units);
     return fmt::format("in {} of {}", counted_words(piece, in_work_at(plan, place)),
-                       piece_and_which(plan, place));
+                       piece_words(plan, place));
 }
 
 // Where it is best to change from one skein to the next.
@@ -55,12 +49,18 @@ bool goes_round(const PlanPiece& p) {
     return p.outline.shape == Shape::tube || p.outline.shape == Shape::cap;
 }
 
+std::string piece_words(const Plan& plan, const YarnPlace& place) {
+    const auto& piece = *plan.pieces[place.piece].piece;
+    return piece.count > 1 ? fmt::format("{} {}", piece.name, place.which)
+                           : fmt::format("the {}", piece.name);
+}
+
 std::string place_words(const Plan& plan, const YarnPlace& place, const Units& units) {
     const auto& piece = plan.pieces[place.piece];
     if (place.warp) return "the warp";
     if (piece.woven) return woven_words(plan, place, units);
     return fmt::format("{} of {}", counted_words(piece, done_at(plan, place)),
-                       piece_and_which(plan, place));
+                       piece_words(plan, place));
 }
 
 std::vector<SkeinEnd> skein_ends(const Plan& plan, const YarnProfile& yarn, double factor,

@@ -12,6 +12,9 @@ namespace gristwright::cli {
 // What is done there: "row 120 of the body", "row 34 of hand 2", "40 cm of the panel", "the warp".
 std::string place_words(const Plan& plan, const YarnPlace& place, const Units& units);
 
+// "the body", "hand 2".
+std::string piece_words(const Plan& plan, const YarnPlace& place);
+
 // Of this batch in this plan.
 std::vector<SkeinEnd> skein_ends(const Plan& plan, const YarnProfile& yarn, double factor = 1,
                                  Length used = {});

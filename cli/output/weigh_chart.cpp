@@ -20,6 +20,14 @@ double grams_left(const Plan& plan, const YarnProfile& yarn, Mass start, double 
     return std::max(0.0, in_grams(start - used * yarn.linear_density.mid));
 }
 
+// Those that count its rows; the others stand in the list beside the chart.
+std::vector<Weighing> of_the_piece(const Plan& plan, const std::vector<Weighing>& weighings) {
+    std::vector<Weighing> out;
+    for (const auto& w : weighings)
+        if (&plan.pieces[place_of(plan, w).piece] == &worked_piece(plan)) out.push_back(w);
+    return out;
+}
+
 }  // namespace
 
 bool can_be_charted(const Plan& plan) {
@@ -29,10 +37,10 @@ bool can_be_charted(const Plan& plan) {
 
 Svg weigh_chart(const Plan& plan, const YarnProfile& yarn, const std::vector<Weighing>& weighings) {
     const auto& piece = worked_piece(plan);
-    const bool from_start = !weighings.empty() && weighings.front().row == 0;
+    const bool from_start = !weighings.empty() && before_the_work(plan, weighings.front());
     const auto start = from_start ? weighings.front().ball : yarn.mass;
     std::string said;
-    for (const auto& w : weighings)
+    for (const auto& w : of_the_piece(plan, weighings))
         said += fmt::format("After row {:.0f} {:.1f} g. ", w.row, in_grams(w.ball));
     Svg svg(chart_width, bottom + 44, "What the ball weighs as the work goes",
             said + fmt::format("Planned: from {:.0f} g to {:.0f} g after row {}.",
@@ -57,7 +65,8 @@ Svg weigh_chart(const Plan& plan, const YarnProfile& yarn, const std::vector<Wei
     const auto high = along(piece.metres.high() / piece.metres.mid);
     band.insert(band.end(), high.rbegin(), high.rend());
     svg.path(path_of(band, true), "under").path(path_of(along(1), false), "grist-line");
-    for (const auto& w : weighings) svg.circle({x.at(w.row), y.at(in_grams(w.ball))}, 5, "mark");
+    for (const auto& w : of_the_piece(plan, weighings))
+        svg.circle({x.at(w.row), y.at(in_grams(w.ball))}, 5, "mark");
     svg.text({left, bottom + 38}, "grams", "faint");
     svg.text({right, bottom + 38}, "rows of the " + piece.piece->name, "faint end");
     return svg;

@@ -1,6 +1,7 @@
 #include "engine/caution/caution.hpp"
 
 #include <algorithm>
+#include <iterator>
 
 #include "engine/units/ascii.hpp"
 
@@ -101,13 +102,15 @@ void add_facts(const Template& article, const Fabrics& fabrics, Facts& out) {
 }
 
 void add_words(std::string_view text, Facts& out) {
+    constexpr std::string_view says = "says:";
+    std::string said(says);
     for (auto at = text.begin(); at != text.end();) {
         at = std::find_if(at, text.end(), ascii::is_letter);
         const auto end = std::find_if_not(at, text.end(), ascii::is_letter);
-        auto word = ascii::lowered(text.substr(static_cast<std::size_t>(at - text.begin()),
-                                               static_cast<std::size_t>(end - at)));
-        if (word.size() > 3 && word.back() == 's') word.pop_back();
-        if (!word.empty()) out.insert("says:" + word);
+        said.resize(says.size());
+        std::transform(at, end, std::back_inserter(said), ascii::lower);
+        if (end - at > 3 && said.back() == 's') said.pop_back();
+        if (end != at && !out.contains(said)) out.insert(said);
         at = end;
     }
 }

@@ -2,9 +2,10 @@
 // condition on the work that is chosen: the article, the craft, the fibre, for whom, what is done.
 #pragma once
 
-#include <set>
+#include <functional>
 #include <string>
 #include <string_view>
+#include <unordered_set>
 #include <vector>
 
 #include "engine/estimate/constant.hpp"
@@ -13,8 +14,16 @@
 
 namespace gristwright {
 
+// So that a fact can be asked for without making a string of it.
+struct HashOfText {
+    using is_transparent = void;
+    std::size_t operator()(std::string_view text) const {
+        return std::hash<std::string_view>{}(text);
+    }
+};
+
 // What is the case, each a word: "woven", "scarf", "felts", "says:pin".
-using Facts = std::set<std::string, std::less<>>;
+using Facts = std::unordered_set<std::string, HashOfText, std::equal_to<>>;
 
 // "says:pin|says:wire", "child !knitted": all that stand apart must hold; of those joined by '|'
 // one is enough; '!' holds where the word is not among the facts. Empty: always.

@@ -3,11 +3,13 @@
 #include <fmt/core.h>
 
 #include <algorithm>
+#include <charconv>
 #include <cmath>
 #include <stdexcept>
+#include <string_view>
 
 #include "engine/evidence/constants.hpp"
-#include "engine/evidence/yarn_places.hpp"
+#include "engine/project/order.hpp"
 #include "engine/units/failure.hpp"
 #include "engine/yarn/evidence.hpp"
 
@@ -20,15 +22,6 @@ using Doubt = DoubtfulWeighing::Doubt;
 
 void question_ball(const Weighing& before, const Weighing& now) {
     if (now.ball > before.ball) throw DoubtfulWeighing(Doubt::heavier_ball, before, now);
-}
-
-void question_order(Weighing last, const std::vector<Weighing>& weighings) {
-    if (weighings.empty()) throw Refused("there is no weighing yet");
-    for (const auto& w : weighings) {
-        question_ball(last, w);
-        if (w.row <= last.row) throw DoubtfulWeighing(Doubt::earlier_row, last, w);
-        last = w;
-    }
 }
 
 void question_lengths(const std::vector<Weighing>& weighings) {
@@ -54,13 +47,55 @@ double weighing_margin(Mass used, const Scale& scale) {
     return std::hypot(reading, scale.grist_margin, as_it_goes);
 }
 
-// The work on the first of a plan's worked pieces, whose rows are counted, within the whole of it.
+std::string names_of_pieces(const Plan& plan) {
+    std::string out;
+    for (const auto* piece : pieces_as_worked(plan))
+        out += (out.empty() ? "" : ", ") + piece->piece->name;
+    return out;
+}
+
+struct Called {
+    const PlanPiece* piece = nullptr;
+    int which = 1;
+};
+
+// A name as it is said, without its article; a piece's own name may end in a number.
+Called piece_called(const Plan& plan, std::string_view name) {
+    if (name.starts_with("the ")) name.remove_prefix(4);
+    if (const auto* piece = plan.piece_named(name)) return {piece, 1};
+    constexpr std::string_view ordinals[] = {"first ", "second ", "third ", "fourth "};
+    for (int o = 0; o < 4; ++o)
+        if (name.starts_with(ordinals[o]))
+            return {plan.piece_named(name.substr(ordinals[o].size())), o + 1};
+    const auto blank = name.rfind(' ');
+    if (blank == name.npos) return {};
+    int which = 0;
+    const auto* const end = name.data() + name.size();
+    const auto read = std::from_chars(name.data() + blank + 1, end, which);
+    if (read.ec != std::errc{} || read.ptr != end) return {};
+    return {plan.piece_named(name.substr(0, blank)), which};
+}
+
+Called piece_weighed(const Plan& plan, const Weighing& w) {
+    if (w.piece.empty()) return {&worked_piece(plan), 1};
+    const auto called = piece_called(plan, w.piece);
+    if (!called.piece)
+        throw Refused(
+            fmt::format("there is no piece '{}' in it, but {}", w.piece, names_of_pieces(plan)));
+    const auto& piece = *called.piece->piece;
+    if (called.which < 1 || called.which > piece.count)
+        throw Refused(fmt::format("there is no {} {}: {} {} made", piece.name, called.which,
+                                  piece.count, piece.count == 1 ? "is" : "are"));
+    return called;
+}
+
+// The work on a piece whose rows are counted, within the whole of it.
 class Counted {
   public:
-    explicit Counted(const Plan& plan) : piece_(worked_piece(plan)) {
+    Counted(const Plan& plan, const YarnPlace& at) : piece_(plan.pieces[at.piece]) {
         const auto work = stretches(plan);
         const auto found = std::find_if(work.begin(), work.end(), [&](const Stretch& stretch) {
-            return &plan.pieces[stretch.piece] == &piece_;
+            return stretch.piece == at.piece && stretch.which == at.which;
         });
         if (found == work.end())
             throw Refused(
@@ -88,6 +123,22 @@ class Counted {
     Stretch here_;
     Length whole_;
 };
+
+double planned_by(const Plan& plan, const Weighing& w) {
+    return Counted(plan, place_of(plan, w)).planned_by(w.row);
+}
+
+void question_order(const Plan& plan, Weighing last, const std::vector<Weighing>& weighings) {
+    if (weighings.empty()) throw Refused("there is no weighing yet");
+    double worked = 0;
+    for (const auto& w : weighings) {
+        question_ball(last, w);
+        const double by_now = planned_by(plan, w);
+        if (by_now <= worked) throw DoubtfulWeighing(Doubt::earlier_row, last, w);
+        worked = by_now;
+        last = w;
+    }
+}
 
 std::string_view said(Doubt doubt) {
     switch (doubt) {
@@ -119,24 +170,32 @@ const PlanPiece& worked_piece(const Plan& plan) {
 DoubtfulWeighing::DoubtfulWeighing(Doubt what_for, const Weighing& earlier, const Weighing& later)
     : Refused(std::string(said(what_for))), doubt(what_for), before(earlier), now(later) {}
 
-Length planned_by_row(const Plan& plan, double row) {
-    return metres(Counted(plan).planned_by(row));
+YarnPlace place_of(const Plan& plan, const Weighing& w) {
+    const auto [piece, which] = piece_weighed(plan, w);
+    const auto at = static_cast<std::size_t>(piece - plan.pieces.data());
+    return {at, which, false, w.row / piece->rows};
 }
+
+bool before_the_work(const Plan& plan, const Weighing& w) {
+    return w.row == 0 && (w.piece.empty() || planned_by(plan, w) <= 0);
+}
+
+Length planned_by_row(const Plan& plan, double row) { return metres(planned_by(plan, {row, {}})); }
 
 Progress progress(const Plan& plan, LinearDensity grist, Mass start,
                   const std::vector<Weighing>& made, const Scale& scale) {
     auto weighings = made;
-    if (!weighings.empty() && weighings.front().row == 0) {
+    if (!weighings.empty() && before_the_work(plan, weighings.front())) {
         start = weighings.front().ball;
         weighings.erase(weighings.begin());
     } else if (!weighings.empty() && weighings.front().ball > start) {
         throw DoubtfulWeighing(Doubt::heavier_than_batch, {0, start}, weighings.front());
     }
-    question_order({0, start}, weighings);
-    const auto& piece = worked_piece(plan);
+    question_order(plan, {0, start}, weighings);
     const auto& last = weighings.back();
-    question_use(piece, {0, start}, last);
-    const Counted counted(plan);
+    const auto at = place_of(plan, last);
+    question_use(plan.pieces[at.piece], {0, start}, last);
+    const Counted counted(plan, at);
     const double expected = counted.planned_by(last.row);
     Progress out;
     out.used = (start - last.ball) / grist;

@@ -1,17 +1,20 @@
 // Weighing the ball as the work goes: metres used so far, and how far the rest will reach.
 #pragma once
 
+#include <string>
 #include <vector>
 
+#include "engine/evidence/yarn_places.hpp"
 #include "engine/project/plan.hpp"
 #include "engine/units/failure.hpp"
 
 namespace gristwright {
 
 struct Weighing {
-    double row = 0;  // rows worked when it was weighed; 0: before the first
-    Mass ball;       // all yarn still to be used
-    Length woven{};  // instead of rows, for a woven piece: length on the loom so far
+    double row = 0;       // rows worked when it was weighed; 0: before the first
+    Mass ball;            // all yarn still to be used
+    Length woven{};       // instead of rows, for a woven piece: length on the loom so far
+    std::string piece{};  // whose rows they are: "body", "sleeve 2"; empty: the worked piece's
 };
 
 // A weighing that cannot follow the one before it, or that the plan has no room for. What stands
@@ -52,14 +55,22 @@ struct [[nodiscard]] Progress {
 // The piece in work when the ball is weighed: the first that this batch has a part in.
 const PlanPiece& worked_piece(const Plan& plan);
 
+// Where the work stood when it was weighed: the piece, which of those alike, the share of its rows.
+// "sleeve 2" and "the second sleeve" are the second of those alike, "sleeve" the first. Throws
+// Refused for a name that is no piece's, or where there are not so many alike.
+YarnPlace place_of(const Plan& plan, const Weighing& weighing);
+
+// Weighed before the first row of all.
+bool before_the_work(const Plan& plan, const Weighing& weighing);
+
 // The metres planned until that row of the worked piece, with the work that comes before it. Throws
 // Refused where none of that piece is this batch's.
 Length planned_by_row(const Plan& plan, double row);
 
-// `start` is what the yarn weighed when the work began, unless the first weighing is of row 0;
-// weighings in the order they were made. Rows are counted in the worked piece; the work before it
-// and after it follows the template's order. Throws DoubtfulWeighing, or Refused where there is no
-// weighing.
+// `start` is what the yarn weighed when the work began, unless the first weighing was before the
+// work; weighings in the order they were made. Rows are told of the piece in work at the last; what
+// is worked before it and after it follows the template's order. Throws DoubtfulWeighing, or
+// Refused where there is no weighing.
 Progress progress(const Plan& plan, LinearDensity grist, Mass start,
                   const std::vector<Weighing>& weighings, const Scale& scale = {});
 

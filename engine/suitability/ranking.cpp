@@ -12,11 +12,6 @@ namespace {
 
 using namespace constants;
 
-bool scores_more(const JudgedPlan& a, const JudgedPlan& b) {
-    if (a.judgement.score != b.judgement.score) return a.judgement.score > b.judgement.score;
-    return a.plan.article->name < b.plan.article->name;
-}
-
 // The share of the batch that goes into it, as many alike together as a person wants.
 double share_used(const Plan& plan) {
     const auto& calling = plan.article->calling;
@@ -35,27 +30,37 @@ double calling(const JudgedPlan& j) {
     return calls_for(j) * (1 - use_weight + use_weight * used);
 }
 
-bool calls_more(const JudgedPlan& a, const JudgedPlan& b) {
-    const double first = calling(a), second = calling(b);
-    return first != second ? first > second : a.plan.article->name < b.plan.article->name;
+// A plan and what puts it before others of its part.
+struct Placed {
+    JudgedPlan* judged;
+    double worth;
+};
+using Row = std::vector<Placed>;
+
+void put_in_order(Row& row) {
+    std::sort(row.begin(), row.end(), [](const Placed& a, const Placed& b) {
+        if (a.worth != b.worth) return a.worth > b.worth;
+        return a.judged->plan.article->name < b.judged->plan.article->name;
+    });
 }
 
-bool has_kind(const std::vector<JudgedPlan>& plans, const std::string& kind) {
-    return std::any_of(plans.begin(), plans.end(),
-                       [&](const JudgedPlan& j) { return j.plan.article->article == kind; });
+bool has_kind(const Row& row, const std::string& kind) {
+    return std::any_of(row.begin(), row.end(), [&](const Placed& placed) {
+        return placed.judged->plan.article->article == kind;
+    });
 }
 
 // Three of different kinds that serve at all, and up to six while they serve well.
-bool belongs_to_best(const JudgedPlan& j, const std::vector<JudgedPlan>& best) {
+bool belongs_to_best(const JudgedPlan& j, const Row& best) {
     if (best.size() >= 6 || has_kind(best, j.plan.article->article)) return false;
     return best.size() < 3 || serves(calls_for(j)) == Serves::well;
 }
 
-std::vector<JudgedPlan>& part_of(const JudgedPlan& j, Ranked& ranked) {
-    if (j.plan.article->sample && j.plan.reach != Reach::short_of) return ranked.samples;
-    if (serves(j.judgement.score) >= Serves::poorly) return ranked.unfit;
-    if (j.plan.reach == Reach::short_of) return ranked.short_of;
-    return ranked.also;
+std::vector<JudgedPlan> moved(const Row& row) {
+    std::vector<JudgedPlan> out;
+    out.reserve(row.size());
+    for (const auto& placed : row) out.push_back(std::move(*placed.judged));
+    return out;
 }
 
 // One that the metres reach for before one they do not.
@@ -104,18 +109,23 @@ JudgedPlan judged_plan(std::shared_ptr<const Template> article, const YarnProfil
 }
 
 Ranked sorted_out(std::vector<JudgedPlan> plans) {
-    Ranked out;
-    for (auto& judged : plans) part_of(judged, out).push_back(std::move(judged));
-    std::sort(out.also.begin(), out.also.end(), calls_more);
-    for (auto* part : {&out.samples, &out.unfit})
-        std::sort(part->begin(), part->end(), scores_more);
-    std::sort(out.short_of.begin(), out.short_of.end(),
-              [](const auto& a, const auto& b) { return a.plan.short_by < b.plan.short_by; });
-    std::vector<JudgedPlan> rest;
-    for (auto& judged : out.also)
-        (belongs_to_best(judged, out.best) ? out.best : rest).push_back(std::move(judged));
-    out.also = std::move(rest);
-    return out;
+    Row also, samples, short_of, unfit;
+    for (auto& j : plans) {
+        const bool falls_short = j.plan.reach == Reach::short_of;
+        if (j.plan.article->sample && !falls_short)
+            samples.push_back({&j, j.judgement.score});
+        else if (serves(j.judgement.score) >= Serves::poorly)
+            unfit.push_back({&j, j.judgement.score});
+        else if (falls_short)
+            short_of.push_back({&j, -j.plan.short_by.si()});
+        else
+            also.push_back({&j, calling(j)});
+    }
+    for (auto* row : {&also, &samples, &short_of, &unfit}) put_in_order(*row);
+    Row best, rest;
+    for (const auto& placed : also)
+        (belongs_to_best(*placed.judged, best) ? best : rest).push_back(placed);
+    return {moved(best), moved(rest), moved(samples), moved(short_of), moved(unfit)};
 }
 
 Ranked ranked(const Templates& templates, const YarnProfile& yarn, const Fabrics& fabrics,

@@ -18,10 +18,17 @@ namespace {
 
 namespace fs = std::filesystem;
 
-std::string good() {
+std::string built_in_scarf() {
     std::ifstream in(ROOT_DIR "/catalog/templates/garter-scarf.toml");
     return {std::istreambuf_iterator<char>(in), {}};
 }
+
+std::string titled(const std::string& title) {
+    auto out = built_in_scarf();
+    return "title = \"" + title + "\"\n" + out.substr(out.find('\n') + 1);
+}
+
+std::string good() { return titled("My scarf"); }
 
 // A folder of its own, gone with the test.
 class Folder {
@@ -81,6 +88,22 @@ TEST_CASE("one bad template of a person's own never stops the rest") {
         CHECK(bad.why.find(bad.name + ".toml") != std::string::npos);
     }
     CHECK(names == "My Scarf;dangling;escape;folder;garter-scarf;half;pipe;");
+}
+
+TEST_CASE("a template that is titled as another is left out and says so") {
+    // One's own "Garter scarf" stayed hidden behind the built-in one wherever a title was asked
+    // for.
+    const Folder own;
+    own.put("mine.toml", built_in_scarf());
+    own.put("moor-a.toml", titled("Moor scarf"));
+    own.put("moor-b.toml", titled("MOOR  scarf"));
+    const auto catalogue = with(own.path());
+    CHECK(catalogue.template_named("moor-a") != nullptr);
+    REQUIRE(catalogue.left_out.size() == 2);
+    CHECK(catalogue.left_out[0].why.find("titled 'Garter scarf', garter-scarf; give this one") !=
+          std::string::npos);
+    CHECK(catalogue.left_out[1].why.find("titled 'Moor scarf', moor-a; give this one") !=
+          std::string::npos);
 }
 
 TEST_CASE("only what is wrong with a template leaves it out; a mistake of ours passes on") {

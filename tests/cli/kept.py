@@ -188,7 +188,7 @@ def own(program, home):
     (folder / "red.toml").write_text(scarf.replace('title   = "', 'title   = "\\u001b[31m'))
     (folder / "sub.toml").mkdir()
     os.symlink("nobody@host", folder / ".#lock.toml")
-    (folder / "mine.toml").write_text(scarf)
+    (folder / "mine.toml").write_text(scarf.replace('title   = "', 'title   = "My '))
     assert run(program, "batch", "add", "heron", HERON, **env).returncode == 0
     for words in [["yarn", "heron"], ["makes", "heron"], ["plan", "mine", "heron"], ["split", "heron", "--main", "mine"],
                   ["compare", "scarf", "heron"], ["answer", "heron", "--idea", "hat"], ["templates"],

@@ -89,6 +89,7 @@ async function keptKnown() {
   $("learnt").closest("label").hidden = !known?.swatches.length;
   $("weigh").hidden = !known?.begun;
   if (known?.begun) weighFor(known.begun);
+  await handsShown();
   $("undo").disabled = !kept.revision;
   changed();
 }
@@ -99,6 +100,9 @@ function weighFor(running) {
   $("row-label").firstChild.textContent = kept.woven ? "Woven so far " : "Rows worked ";
   $("ball-label").firstChild.textContent = kept.woven ? "What is left for the weft weighs " : "The ball weighs ";
   $("row").placeholder = kept.woven ? "0cm" : "0";
+  const pieces = kept.woven ? [] : running.pieces, same = [...$("of-piece").options].map(one => one.value).join() === pieces.join();
+  if (!same) $("of-piece").replaceChildren(...pieces.map(value => made("option", {value, textContent: value})));
+  $("of-piece").closest("label").hidden = pieces.length < 2;
   $("weigh").querySelector("h3").textContent = `Weigh as you go: ${article?.title || running.template}, ${running.size}`;
 }
 
@@ -116,9 +120,25 @@ function keptOpened(batch) {
   return keptKnown();
 }
 
+// What all swatches tell of the person's own hands.
+async function handsShown() {
+  const {code, out} = await ask(["hands", "--json"]), seen = code === 0 && JSON.parse(out).seen;
+  $("hands").hidden = !seen?.length;
+  if (seen?.length) $("hands-said").replaceChildren(...worded((await ask(["hands"])).out));
+}
+
+async function handsBegunAnew() {
+  if (!confirm("The swatches kept so far will say nothing about your hands any more; each still counts for its own batch.")) return;
+  const {out, err} = await changing(["hands", "--forget"]);
+  await keptKnown();
+  say("notebook-said", flowing(complaint(err) + "\n" + out));
+}
+
+// A field is an option by its name; one whose value is an option itself stands for that.
 async function swatchKept(event) {
   event.preventDefault();
-  const words = [...new FormData($("swatch"))].filter(([, value]) => value.trim()).flatMap(([name, value]) => ["--" + name, value.trim()]);
+  const said = [...new FormData($("swatch"))].filter(([, value]) => value.trim());
+  const words = said.flatMap(([name, value]) => value.startsWith("--") ? [value] : ["--" + name, value.trim()]);
   const {code, out, err} = await changing(["swatch", kept.name, ...words, "--on", today()]);
   if (code === 0) $("swatch").reset();
   await keptKnown();
@@ -194,6 +214,7 @@ async function notebookReady() {
   $("export").onclick = act(exported);
   $("cards").onclick = act(cardsPrinted);
   $("import").onchange = ({target}) => { if (target.files[0]) imported(target.files[0]).catch(failed); target.value = ""; };
+  $("hands-anew").onclick = act(handsBegunAnew);
   $("swatch").onsubmit = event => swatchKept(event).catch(failed);
   await templatesLaid();
   await keptKnown();

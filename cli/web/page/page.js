@@ -18,18 +18,22 @@ async function insideLaidOut() {
   document.title = $("name").value.trim() + ": what this yarn can make";
 }
 
-function pageSaved() {
-  const batch = inScript(batchWritten(new Set(), true).text);
-  const page = asOpened.replace(/(<script type="application\/toml" id="batch">)[^]*?(<\/script>)/, (_, from, to) => from + "\n" + batch + to);
+async function pageSaved() {
+  const batch = inScript(batchWritten(new Set(), true).text), own = Object.entries({...articlesInside(), ...await ownTemplates()});
+  const inside = made("div", {}, ...own.map(([title, textContent]) => made("code", {title, textContent}))).innerHTML;
+  const page = asOpened.replace(/(<script type="application\/toml" id="batch">)[^]*?(<\/script>)/, (_, from, to) => from + "\n" + batch + to)
+    .replace(/(<template id="articles-inside">)[^]*?(<\/template>)/, (_, from, to) => from + inside + to);
   saved(($("name").value.trim() || "yarn").replace(/[^\p{L}\p{N} _-]/gu, "") + ".html", "<!DOCTYPE html>\n" + page, "text/html");
-  say("notebook-said", "Whoever opens that file finds your batch on the table and can try their own ideas. The notebook is not in it.");
+  say("notebook-said", "Whoever opens that file finds your batch on the table and can try their own ideas." + (own.length ? " Your own articles are in it." : "") + " The notebook is not.");
 }
 
 async function fileOpened(file) {
   const content = await file.text();
   say("opened-said", "");
   if (/\.html?$/i.test(file.name)) {
-    const batch = new DOMParser().parseFromString(content, "text/html").querySelector("script#batch[type='application/toml']");
+    const page = new DOMParser().parseFromString(content, "text/html"), batch = page.querySelector("script#batch[type='application/toml']");
+    const own = page.querySelector("template#articles-inside");
+    for (const [name, toml] of own ? Object.entries(articlesInside(own)) : []) await templateBrought(name, toml);
     if (!batch?.textContent.trim()) return say("opened-said", `There is no batch in ${file.name}.`);
     return batchOpened("batch.toml", outOfScript(batch.textContent));
   }
@@ -47,7 +51,7 @@ function filesReady() {
     event.preventDefault();
     fileOpened(event.dataTransfer.files[0]).catch(failed);
   });
-  $("save-page").onclick = pageSaved;
+  $("save-page").onclick = () => pageSaved().catch(failed);
   $("as-came").onclick = () => insideLaidOut().catch(failed);
   document.querySelectorAll("button[data-example]").forEach(button => {
     const batch = $("made-up").content.querySelector(`[data-example=${button.dataset.example.toLowerCase()}]`);

@@ -101,7 +101,8 @@ async function begun() {
 
 async function weighed(event) {
   event.preventDefault();
-  const place = $("row").value.trim(), woven = kept.woven;
+  const woven = kept.woven, several = $("of-piece").options.length > 1;
+  const place = $("row").value.trim() + (several ? " of " + $("of-piece").value : "");
   const {out, err} = await changing(["weigh", kept.name, woven ? "--woven" : "--row", place, "--ball", $("ball").value.trim(), "--on", today()]);
   await keptKnown();
   say("weigh-said", flowing(complaint(err) + "\n" + out));

@@ -170,6 +170,42 @@ TEST_CASE(
                          doctest::Contains("another yarn"), Refused);
 }
 
+TEST_CASE("rows are counted in any piece that is named, in the order of work") {
+    // On a jumper only the body's rows could be told; the sleeves were another ball to the program.
+    Work work(Shape::rectangle);
+    auto sleeve = work.article.pieces[0];
+    sleeve.name = "sleeve";
+    sleeve.count = 2;
+    work.article.pieces.push_back(sleeve);
+    Request request;
+    request.size = centimetres(100);
+    work.planned = plan(work.article, work.yarn, work.fabrics, {}, request);
+    const double rows = work.planned.pieces[1].rows;
+    const auto start = work.planned.need.mid * work.grist();
+    const auto told = [&](double of_all, double row, const char* piece) {
+        return progress(work.planned, work.grist(), start,
+                        {{row, start * (1 - of_all), {}, piece}});
+    };
+    for (const char* second : {"sleeve 2", "second sleeve", "the second sleeve"})
+        CHECK(told(5 / 6.0, rows / 2, second).factor.mid == near(1, 1e-6));
+    CHECK(told(0.5, rows / 2, "sleeve").factor.mid == near(1, 1e-6));
+    CHECK(told(1 / 6.0, rows / 2, "the body").factor.mid == near(1, 1e-6));
+    const auto last = told(5 / 6.0, rows / 2, "sleeve 2"), first = told(0.5, rows / 2, "sleeve 1");
+    CHECK(in_grams(last.keep_for_rest) == 0);
+    CHECK(in_grams(first.keep_for_rest) > 0.99 * in_grams(start) / 3);
+    CHECK(before_the_work(work.planned, {0, start, {}, "body"}));
+    CHECK_FALSE(before_the_work(work.planned, {0, start, {}, "sleeve"}));
+    const auto refused = [&](const char* piece) { return told(0.5, 3, piece).factor.mid; };
+    CHECK_THROWS_WITH_AS(refused("sleeve 3"), "there is no sleeve 3: 2 are made", Refused);
+    CHECK_THROWS_WITH_AS(refused("collar"), "there is no piece 'collar' in it, but body, sleeve",
+                         Refused);
+    CHECK_THROWS_AS(refused("sleeve two"), Refused);
+    // The body comes before the sleeves, whatever its row.
+    CHECK_THROWS_AS(progress(work.planned, work.grist(), start,
+                             {{3, start * 0.6, {}, "sleeve"}, {9, start * 0.5, {}, "body"}}),
+                    DoubtfulWeighing);
+}
+
 TEST_CASE("a work that lies 2.5 deviations from its plan is questioned") {
     // Asked at five deviations only, a wrong ball was believed.
     Plan planned;
