@@ -6,7 +6,7 @@
 
 #include "cli/output/article_words.hpp"
 #include "cli/output/layout.hpp"
-#include "cli/output/outlines.hpp"
+#include "cli/output/schematic.hpp"
 
 namespace gristwright::cli {
 namespace {

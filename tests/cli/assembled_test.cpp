@@ -171,6 +171,6 @@ TEST_CASE("the sizes on a drawing are of one thing, without its fringe, and agre
     CHECK(cloth.height() == doctest::Approx(in_centimetres(scarf.pieces[0].outline.length)));
     // An edge makes a shawl wider than its body: the drawing says so.
     const auto shawl = plan_of("triangle-shawl");
-    CHECK(asked::holds(width_laid(shawl, assembled(shawl), q.units), "with its edge"));
-    CHECK_FALSE(asked::holds(width_laid(scarf, assembled(scarf), q.units), "edge"));
+    CHECK(holds(width_laid(shawl, assembled(shawl), q.units), "with its edge"));
+    CHECK_FALSE(holds(width_laid(scarf, assembled(scarf), q.units), "edge"));
 }
