@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <numbers>
 #include <string_view>
+#include <tuple>
 
 #include "engine/lay/constants.hpp"
 #include "engine/lay/eased.hpp"
@@ -16,6 +18,8 @@ namespace gristwright::lay {
 namespace {
 
 using namespace constants;
+
+int within(int place, int repeat) { return ((place % repeat) + repeat) % repeat; }
 
 double mixed(double a, double b, double share) { return a + (b - a) * share; }
 
@@ -96,7 +100,13 @@ class Knitter {
           loop_(loop_made(chart, s)),
           wales_(chart, s.stitch, s.row),
           gathers_(chart, s.stitch, s.row),
-          levels_(levels(chart)) {}
+          levels_(levels(chart)) {
+        for (int row = 0; row < chart.up(); ++row) {
+            curls_.emplace_back();
+            for (int wale = 0; wale < chart.across(); ++wale)
+                curls_.back().push_back(curl(chart, wale, row));
+        }
+    }
 
     // One yarn's way through a row: its loops from foot to foot, and where it only passes. At a
     // crossing its feet part, and what runs between them behind the cloth is not drawn.
@@ -135,8 +145,19 @@ class Knitter {
   private:
     // Where a row's feet lie, mm.
     double level(int row) const {
-        const int up = chart_.up(), own = ((row % up) + up) % up;
+        const int own = within(row, chart_.up());
         return s_.row * (row - own + levels_[static_cast<std::size_t>(own)]);
+    }
+
+    double curled(int wale, int row) const {
+        return curls_[static_cast<std::size_t>(within(row, chart_.up()))]
+                     [static_cast<std::size_t>(within(wale, chart_.across()))];
+    }
+
+    HalfLoop half_of(double width, double height, double length) const {
+        const auto [known, fresh] = loops_.try_emplace({width, height, length});
+        if (fresh) known->second = half_loop(width, height, length);
+        return known->second;
     }
 
     bool parted(const Spot& a, const Spot& b) const {
@@ -175,7 +196,7 @@ class Knitter {
 
     // The yarn laid over a held stitch rises beside its head to the row that works both together.
     void tuck(int wale, int row, Strand& out) const {
-        const auto half = half_loop(wales_.width(wale), s_.row, tuck_loop * loop_ / 2);
+        const auto half = half_of(wales_.width(wale), s_.row, tuck_loop * loop_ / 2);
         both_halves(
             [&](double side, double t) {
                 const auto p = half.at(t);
@@ -189,7 +210,7 @@ class Knitter {
         const int next = next_row(chart_, wale, row);
         const double height = level(next) - level(row) + loop_overlap * s_.thickness;
         const double held = chart_.at(wale, row) == 'e' ? loop_ * long_loop : loop_;
-        const auto half = half_loop(wales_.width(wale), height, held / 2);
+        const auto half = half_of(wales_.width(wale), height, held / 2);
         both_halves([&](double side, double t) { return spot(wale, row, next, half, side, t); },
                     out);
     }
@@ -204,8 +225,8 @@ class Knitter {
         const auto at = wales_.moved(wale, row, {x, y});
         double z = depth_at(wale, row, next, side, t);
         if (swap < 1) z += side * 0.5 * loop_depth;  // one leg lies over the other
-        z += mixed(between(wale, side, t, [&](int i) { return curl(chart_, i, row); }),
-                   curl(chart_, wale, next), t);
+        z += mixed(between(wale, side, t, [&](int i) { return curled(i, row); }),
+                   curled(wale, next), t);
         z += crossing_forward * wales_.forward(wale, row, y);
         return {at.x, at.y, z * s_.thickness};
     }
@@ -240,6 +261,8 @@ class Knitter {
     Wales wales_;
     Gathers gathers_;
     std::vector<double> levels_;
+    std::vector<std::vector<double>> curls_;  // by row and wale of a repeat
+    mutable std::map<std::tuple<double, double, double>, HalfLoop> loops_;  // as found before
 };
 
 }  // namespace

@@ -107,8 +107,10 @@ class Stamper {
                   y0 = std::max(0, int(std::ceil(cy - r)));
         const int x1 = std::min(canvas_.width() - 1, int(std::floor(cx + r)));
         const int y1 = std::min(canvas_.height() - 1, int(std::floor(cy + r)));
+        const double nearest = s.z + radius;
         for (int y = y0; y <= y1; ++y)
             for (int x = x0; x <= x1; ++x) {
+                if (canvas_.hides(x, y, nearest)) continue;
                 const double dx = (x - cx) / r, dy = (y - cy) / r, up = 1 - dx * dx - dy * dy;
                 if (up <= 0) continue;
                 const double rise = std::sqrt(up);
