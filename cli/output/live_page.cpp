@@ -3,7 +3,6 @@
 #include <filesystem>
 
 #include "catalog/text/file.hpp"
-#include "cli/output/svg.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -31,6 +30,20 @@ std::string inert_in_script(std::string toml) {
     return toml;
 }
 
+// As the text of an element, line ends and all.
+std::string as_html_text(std::string_view text) {
+    std::string out;
+    for (const char letter : text) {
+        if (letter == '&')
+            out += "&amp;";
+        else if (letter == '<')
+            out += "&lt;";
+        else
+            out += letter;
+    }
+    return out;
+}
+
 void put(std::string& page, std::string_view place, const std::string& what) {
     const auto at = page.find(place);
     if (at == std::string::npos)
@@ -46,8 +59,8 @@ std::string live_page(const catalog::BatchText& batch, const std::vector<OwnArti
     auto page = empty_page();
     put(page, batch_place, inert_in_script(catalog::toml_of(batch)));
     std::string articles;
-    for (const auto& [name, toml] : own)
-        articles += "<code title=\"" + escaped(name) + "\">" + escaped(toml) + "</code>";
+    for (const auto& [name, toml] : own)  // a template's name is small letters and hyphens
+        articles += "<code title=\"" + name + "\">" + as_html_text(toml) + "</code>";
     put(page, articles_place, articles);
     return page;
 }

@@ -2,7 +2,7 @@
 // outputs and in every file written, question by question, from disk and without a network.
 // usage: same_answers.mjs BUILD PAGE.html PROGRAM ROOT chromium|firefox
 import { spawnSync } from "node:child_process";
-import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync } from "node:fs";
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
@@ -49,8 +49,23 @@ for (const line of readFileSync(join(dirname(fileURLToPath(import.meta.url)), "q
   while (ours[at] === theirs[at]) ++at;
   console.log(`${line}\n  native ${theirs.substr(at, 120)}\n  here   ${ours.substr(at, 120)}`);
 }
+
+// The page that the native program writes has the person's own articles inside.
+async function ownArticleInside() {
+  const shelf = join(home, ".local/share/gristwright/templates"), example = readFileSync(join(root, "docs/templates.md"), "utf8").match(/```toml\n([^]*?)```/)[1];
+  mkdirSync(shelf, { recursive: true });
+  writeFileSync(join(shelf, "moon-shawl.toml"), example.replace("Half-circle shawl", "Moon <b>shawl"));
+  const { err, files: written } = native(["page", "heron.toml", "--live", "-o", "live.html"]);
+  const path = join(folder, "live.html");
+  writeFileSync(path, written["live.html"] || "");
+  const live = await pageOpened(browser, pathToFileURL(path).href, seen);
+  return err.includes("your own articles are in the page: moon-shawl") &&
+    await live.evaluate(() => document.getElementById("own-articles-list").textContent.includes("Moon <b>shawl came with this page"));
+}
+const inside = name !== "chromium" || await ownArticleInside();
+if (!inside) console.log("the page of the native program has not the person's own article inside");
 for (const message of seen) console.log("seen: " + message);
 await browser.close();
 rmSync(folder, { recursive: true, force: true });
 console.log(`${asked} questions in ${name}, ${differ} answered otherwise; ${(spent.here / spent.native).toFixed(1)} times the native program's time, its start and what the browser takes included`);
-process.exit(differ || seen.length || asked < 60 ? 1 : 0);
+process.exit(!inside || differ || seen.length || asked < 60 ? 1 : 0);

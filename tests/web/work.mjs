@@ -178,10 +178,22 @@ step("the batch is kept, a swatch counted, the project begun and weighed", async
   await typed(page, "#ball", "148g");
   await press(page, "#weigh button");
   await says(page, "weigh-said", "Begun with 148 g");
-  await typed(page, "#row", "40");
-  await typed(page, "#ball", "120g");
+  await typed(page, "#row", "20");
+  await typed(page, "#ball", "143g");
   await press(page, "#weigh button");
   await says(page, "weigh-said", "the work takes");
+});
+
+step("of a work in several pieces the ball is weighed by the piece in work", async () => {
+  const pieces = await page.$$eval("#of-piece option", pieces => pieces.map(one => one.value));
+  assert.deepEqual(pieces, ["wrist 1", "hand 1", "thumb 1", "wrist 2", "hand 2", "thumb 2"]);
+  for (const [piece, row, words] of [["hand 2", "20", "Hand 2 has"], ["hand 1", "30", "was some of it ripped back?"], ["thumb 2", "90", "count those of it alone"]]) {
+    await page.select("#of-piece", piece);
+    await typed(page, "#row", row);
+    await typed(page, "#ball", "100g");
+    await press(page, "#weigh button");
+    await says(page, "weigh-said", words);
+  }
 });
 
 step("a woven project is begun in its place, and weighed by its length", async () => {
@@ -199,12 +211,15 @@ step("a woven project is begun in its place, and weighed by its length", async (
   }
 });
 
+const example = readFileSync(join(root, "docs/templates.md"), "utf8").match(/```toml\n([^]*?)```/)[1], own = example.replace("Half-circle shawl", "Moon shawl");
+const moon = join(folder, "moon-shawl.toml");
 step("an article of one's own is brought in as a file, planned, and taken away", async () => {
-  const own = readFileSync(join(root, "docs/templates.md"), "utf8").match(/```toml\n([^]*?)```/)[1].replace("Half-circle shawl", "Moon shawl");
-  const path = join(folder, "moon-shawl.toml");
-  writeFileSync(path, own.replace("stocking stitch", "stocking stich"));
-  await (await page.$("#open")).uploadFile(path);
-  await says(page, "opened-said", "did you mean 'stocking stitch'");
+  for (const [toml, words] of [[own.replace("stocking stitch", "stocking stich"), "did you mean 'stocking stitch'"], [example, "already an article titled 'Half-circle shawl'"]]) {
+    writeFileSync(moon, toml);
+    await (await page.$("#open")).uploadFile(moon);
+    await says(page, "opened-said", words);
+  }
+  const path = moon;
   writeFileSync(path, own);
   await (await page.$("#open")).uploadFile(path);
   await says(page, "opened-said", "among the articles now");
@@ -284,9 +299,15 @@ step("notebook and page are saved to files", async () => {
   notebook = join(folder, "notebook.json");
   writeFileSync(notebook, await savedText(page));
   await typed(page, "#name", "Fell </script><img src=x onerror=alert(1)>");
+  writeFileSync(moon, own + "# </code></template><img src=x>\n");
+  await (await page.$("#open")).uploadFile(moon);
+  await says(page, "own-articles", "Moon shawl");
   await press(page, "#save-page");
+  await says(page, "notebook-said", "Your own articles are in it");
   worked = join(folder, "fell.html");
   writeFileSync(worked, await savedText(page));
+  await press(page, "#own-articles button");
+  await until(page, () => document.getElementById("own-articles").hidden);
 });
 
 step("the page is loaded again: what lay on the table lies there", async () => {
@@ -319,6 +340,9 @@ step("the saved page opens with its batch, names inert; what is changed on it st
   await drawn(page, "535 m");
   assert.match(await said(page, "title"), /^Fell <\/script>/);
   assert.equal(await page.$("img"), null);
+  await says(page, "own-articles-list", "Moon shawl came with this page");
+  await typed(page, "#article", "Moon shawl");
+  await says(page, "plan-said", "Moon shawl");
   await (await page.$("#import")).uploadFile(notebook);
   await until(page, () => document.getElementById("notebook-said").textContent);
   assert.doesNotMatch(await said(page, "old"), /wrong/);

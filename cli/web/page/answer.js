@@ -17,7 +17,27 @@ function wishes() {
 }
 
 const unitsAsked = () => $("units").value ? ["--units", $("units").value] : [];
-const besideAsked = () => $("beside").value ? ["--would-be", $("beside").value] : [];
+const besideAsked = () => !$("beside").value ? [] : $("beside").selectedOptions[0].dataset.kept ? [$("beside").value] : ["--would-be", $("beside").value];
+
+// Another batch of the notebook can lie beside this one.
+function besideListed(names) {
+  const before = $("beside").value;
+  $("beside").querySelectorAll("[data-kept]").forEach(one => one.remove());
+  for (const value of names) {
+    const one = made("option", {value, textContent: value});
+    one.dataset.kept = "yes";
+    $("beside").append(one);
+  }
+  $("beside").value = before;
+  if ($("beside").selectedIndex < 0) $("beside").value = "";
+}
+
+async function posterSaved() {
+  const batch = batchAsked();
+  const {files, err} = await ask(["picture", "lineup", ...batch.words, ...wishes(), "-o", "poster.svg"], batch.files);
+  if (files["poster.svg"]) saved(($("name").value.trim() || "yarn").replace(/[^\p{L}\p{N} _-]/gu, "") + ".svg", files["poster.svg"], "image/svg+xml");
+  else say("skeins-said", flowing(complaint(err)));
+}
 const whichAsked = () => $("which").value ? ["--yarn", $("which").value] : [];
 
 // Where the skeins are several yarns one is chosen, or all together.
@@ -58,7 +78,7 @@ async function quickAsked(fresh) {
   say("skeins-said", flowing(complaint(err)));
   const key = JSON.stringify([batch.words, batch.files, wishes(), $("craft").value, $("beside").value, kept.revision]);
   if (key === asked) {  // what was asked in between is not wanted any more
-    later("drawn", 0, () => $("drawn").setAttribute("aria-busy", "false"));
+    notDrawn();
     return say("quick", answered);
   }
   say("quick", flowing(out.split("\n\n")[0]));
@@ -68,16 +88,24 @@ async function quickAsked(fresh) {
   if ($("ideas").value.trim()) later("ideas", 500, ideasAsked);
 }
 
+// An answer that is still being drawn is not waited for.
+function notDrawn() {
+  later("drawn", 0, () => $("drawn").setAttribute("aria-busy", "false"));
+}
+
 function nothingYet() {
+  notDrawn();
   marked([], $("skeins"));
   asked = "";
   say("skeins-said", "");
   say("quick", "Type two skeins, or one, with their length and mass. The answer comes as you type.");
   $("drawn").shadowRoot?.replaceChildren();
+  $("poster-buttons").hidden = true;
 }
 
 function wrong(found, fresh) {
   if (!fresh()) return;
+  notDrawn();
   const wished = found.filter(({input}) => input?.closest("#asked"));
   marked(wished, $("asked"));
   marked(found.filter(one => !wished.includes(one)), $("skeins"));
@@ -95,6 +123,7 @@ async function drawnAsked(fresh, batch, key) {
   $("drawn").setAttribute("aria-busy", "false");
   if (code !== 0) return wrong([problem(err, batch)], fresh);
   asked = key;
+  $("poster-buttons").hidden = false;
   shown($("drawn"), text.decode(files["page.html"]), drawn => {
     answered = unbroken(drawn.querySelector(".said")?.textContent || "");
     arranged(drawn, craft);
@@ -186,6 +215,7 @@ function answerReady() {
   addEventListener("beforeprint", () => unfoldedForPaper(true));
   addEventListener("afterprint", () => unfoldedForPaper(false));
 
+  $("poster").onclick = () => posterSaved().catch(failed);
   $("asked").addEventListener("input", changed);
   $("asked").addEventListener("submit", event => event.preventDefault());
 }

@@ -82,8 +82,11 @@ async function keptKnown() {
   $("batches").replaceChildren(...all.map(one => {
     const open = made("button", {type: "button", textContent: "lay it on the table", onclick: () => keptOpened(one).catch(failed)});
     open.setAttribute("aria-label", "lay it on the table: " + one.name);
-    return made("li", {}, made("b", {textContent: one.name}), ` ${one.skeins.length} ${one.skeins.length === 1 ? "skein" : "skeins"} `, open);
+    const away = made("button", {type: "button", textContent: "take it out", onclick: () => takenOut(one.name).catch(failed)});
+    away.setAttribute("aria-label", "take it out of the notebook: " + one.name);
+    return made("li", {}, made("b", {textContent: one.name}), ` ${one.skeins.length} ${one.skeins.length === 1 ? "skein" : "skeins"} `, open, " ", away);
   }));
+  besideListed(all.map(one => one.name).filter(name => name !== kept.name));
   const {out, code} = kept.name ? await ask(["batch", "show", kept.name, "--json"]) : {code: 1};
   const known = code === 0 ? JSON.parse(out) : null;
   $("learnt").closest("label").hidden = !known?.swatches.length;
@@ -106,6 +109,13 @@ function weighFor(running) {
   $("weigh").querySelector("h3").textContent = `Weigh as you go: ${article?.title || running.template}, ${running.size}`;
 }
 
+// With its swatches and its work; Undo brings all of it back.
+async function takenOut(name) {
+  const {code, out, err} = await changing(["batch", "remove", name]);
+  await keptKnown();
+  say("notebook-said", code === 0 ? `${name} is out of the notebook, with its swatches and weighings. Undo brings it back.` : flowing(complaint(err) + "\n" + out));
+}
+
 function keptShown() {
   const same = kept.name && batchWritten(new Set(), true).text === kept.text;
   $("keep").textContent = kept.name && !same ? "Keep the changes" : "Keep this batch";
@@ -124,7 +134,7 @@ function keptOpened(batch) {
 async function handsShown() {
   const {code, out} = await ask(["hands", "--json"]), seen = code === 0 && JSON.parse(out).seen;
   $("hands").hidden = !seen?.length;
-  if (seen?.length) $("hands-said").replaceChildren(...worded((await ask(["hands"])).out));
+  if (seen?.length) $("hands-said").replaceChildren(...worded((await ask(["hands"])).out.replace(/^Not you any more: .*/m, "")));
 }
 
 async function handsBegunAnew() {
@@ -142,7 +152,7 @@ async function swatchKept(event) {
   const {code, out, err} = await changing(["swatch", kept.name, ...words, "--on", today()]);
   if (code === 0) $("swatch").reset();
   await keptKnown();
-  say("swatch-said", flowing(complaint(err) + "\n" + out));
+  say("swatch-said", flowing(newly(err) + "\n" + out));
 }
 
 async function undone() {

@@ -75,4 +75,5 @@ async function started() {
   document.documentElement.dataset.ready = "yes";
 }
 
-document.addEventListener("DOMContentLoaded", () => started().catch(failed));
+// By then the last script has said whether the browser is too old.
+document.addEventListener("DOMContentLoaded", () => { if ($("old").hidden) started().catch(failed); });

@@ -35,6 +35,7 @@ async function planAsked(fresh) {
   say("plan-said", verdict.textContent);
   $("plan-drawn").replaceChildren(...parts.filter(part => part !== verdict));
   moreAsked(fresh, article, batch).catch(failed);
+  whyKnown(["plan", ...words, ...batch.words, ...wishes()], batch.files);
   const {files} = await ask(["sheet", ...words, ...batch.words, ...wishes(), "-o", "sheet.html"], batch.files);
   if (!fresh() || !files["sheet.html"]) return;
   $("cloth-fold").hidden = false;
@@ -73,6 +74,20 @@ async function spunAsked(fresh, words) {
   if (fresh()) $("spun-drawn").replaceChildren(...code === 0 ? worded(out) : [made("p", {textContent: plain(complaint(err))})]);
 }
 
+// Every factor of the suitability, and what speaks against it; asked when the fold is open.
+function whyKnown(words, files) {
+  const why = $("why");
+  why.hidden = false;
+  why.ontoggle = () => { if (why.open) later("why", 0, fresh => whyAsked(fresh, words, files)); };
+  why.ontoggle();
+}
+
+async function whyAsked(fresh, words, files) {
+  const factors = (await ask([...words, "--why"], files)).out.split(/\n{2,}/).find(block => block.startsWith("Why, "));
+  const against = (await ask([...words, "--why-not"], files)).out.split("\n").slice(1).join("\n");
+  if (fresh()) $("why-drawn").replaceChildren(...worded("\n\n" + factors + "\n\n" + against));
+}
+
 async function clothAsked(fresh, article, batch) {
   const {files} = await long.ask(["picture", "cloth", ...articleWords(article, ["needle", "as", "with"]), ...batch.words, ...wishes(), "-o", "cloth.svg"], batch.files);
   if (fresh() && files["cloth.svg"]) shown($("cloth"), text.decode(files["cloth.svg"]), undefined, ".body svg { max-width: 100%; height: auto; }");
@@ -82,7 +97,7 @@ function planRefused(words) {
   say("plan-said", words);
   $("plan-drawn").replaceChildren();
   $("sheet").shadowRoot?.replaceChildren();
-  $("sheet-buttons").hidden = $("cloth-fold").hidden = true;
+  $("sheet-buttons").hidden = $("cloth-fold").hidden = $("why").hidden = true;
   say("more", "");
 }
 
@@ -95,7 +110,7 @@ async function begun() {
   if (answer.code !== 0 && answer.err.includes("--instead") && confirm(flowing(complaint(answer.err)) + "\n\nEnd that one, with its weighings?")) answer = await changing([...words, "--instead"]);
   await keptKnown();
   const told = answer.out.replace(/:? gristwright weigh .*/, ", here.");
-  say("weigh-said", flowing(complaint(answer.err) + "\n" + told));
+  say("weigh-said", flowing(newly(answer.err) + "\n" + told));
   if (answer.code !== 0) say("plan-said", flowing(complaint(answer.err)));
 }
 
@@ -105,7 +120,7 @@ async function weighed(event) {
   const place = $("row").value.trim() + (several ? " of " + $("of-piece").value : "");
   const {out, err} = await changing(["weigh", kept.name, woven ? "--woven" : "--row", place, "--ball", $("ball").value.trim(), "--on", today()]);
   await keptKnown();
-  say("weigh-said", flowing(complaint(err) + "\n" + out));
+  say("weigh-said", flowing(newly(err) + "\n" + out));
 }
 
 const today = () => new Date().toLocaleDateString("sv");

@@ -99,7 +99,7 @@ function lies(row, without) {
   return !(typing && cells.slice(1).some(cell => !cell.value.trim()));
 }
 
-const optionInputs = {certainty: "certainty", spare: "spare", size: "size", for: "for", needles: "needle", as: "as", with: "with", "would-be": "beside", reserve: "reserve"};
+const optionInputs = {certainty: "certainty", spare: "spare", size: "size", for: "for", needles: "needle", as: "as", with: "with", "would-be": "beside", reserve: "reserve", from: "sample-from"};
 
 // What the program said is wrong, and at which input.
 function problem(error, batch) {

@@ -7,7 +7,7 @@ function wantedAdded(name) {
   wanted.push(name);
   wantedShown();
   const title = articles.find(one => one.name === name).title;
-  say("split-said", `${title} is wanted${wanted.length === 1 ? ", as the main project" : ""}.`);
+  say("split-said", `Wanted: ${title}${wanted.length === 1 ? ", as the main project" : ""}.`);
 }
 
 function wantedShown() {
@@ -27,10 +27,12 @@ function wantedShown() {
 
 function splitWords() {
   const words = [];
-  if ($("sample-knitted").checked) words.push("--sample", "knitted");
-  if ($("sample-woven").checked) words.push("--sample", "woven");
+  const said = id => $(id).value.trim(), sample = (craft, id) => words.push("--sample", craft + (said(id) ? ":" + said(id) : ""));
+  if ($("sample-knitted").checked) sample("knitted", "sample-stitch");
+  if ($("sample-woven").checked) sample("woven", "sample-weave");
   wanted.forEach((name, number) => words.push(number ? "--piece" : "--main", name));
-  if ($("reserve").value.trim()) words.push("--reserve", $("reserve").value.trim());
+  for (const [option, id] of [["--reserve", "reserve"], ["--from", "sample-from"]]) if (said(id)) words.push(option, said(id));
+  if ($("whole-warp").value) words.push($("whole-warp").value);
   if ($("joins").value) words.push("--join-cost", $("joins").value);
   return words;
 }

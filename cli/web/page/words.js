@@ -7,8 +7,12 @@ const unbroken = words => words.replace(/(\d) (?=(?:m|cm|mm|g|kg|yd|oz|lb|in|ft|
 // Where the program names a command, the page has a button or a list.
 const plain = words => words.replace("(--insist takes it as it is)", "If it is so, tick 'the measures are right' beside the answer.")
   .replace(/\(--yarn takes another, or all\)/, "").replace("gristwright help fibres lists it", "the list at the field has them").replace(/gristwright undo/g, "Undo").replace(/;? see gristwright templates/, "")
-  .replace("there is no template '", "there is no article '").replace(" The titles do as well, in quotes", "");
+  .replace("there is no template '", "there is no article '").replace(" The titles do as well, in quotes", "")
+  .replace(/, and say it where another is in work: --row '[^']*'/, ", and choose the piece that is in work");
 const flowing = words => plain(unbroken(words.replace(/^ +/gm, ""))).trim();
+
+// What stands beside the skeins already is not said again.
+const newly = words => complaint(words).split("\n").filter(line => !$("skeins-said").textContent.includes(flowing(line))).join("\n");
 
 // Headings, lists, bars and paragraphs of an answer.
 function worded(words) {
