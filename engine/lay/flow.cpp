@@ -1,6 +1,7 @@
 #include "engine/lay/flow.hpp"
 
 #include <algorithm>
+#include <array>
 #include <numeric>
 #include <string>
 
@@ -32,12 +33,14 @@ std::vector<int> carried_by(const std::string& row) {
     return out;
 }
 
-// Of a wale and its neighbours: one stitch carried alone bends its own loop only.
-double near(const std::vector<int>& carried, std::size_t wale) {
-    double sum = 0;
+// The middle one of a wale's and its neighbours': one stitch carried alone bends its own loop only.
+int near(const std::vector<int>& carried, std::size_t wale) {
+    std::array<int, 5> around{};
     for (int step = -2; step <= 2; ++step)
-        sum += carried[within(static_cast<int>(wale) + step, carried.size())] / 5.0;
-    return sum;
+        around[static_cast<std::size_t>(step + 2)] =
+            carried[within(static_cast<int>(wale) + step, carried.size())];
+    std::nth_element(around.begin(), around.begin() + 2, around.end());
+    return around[2];
 }
 
 std::vector<std::vector<double>> lean_of(const std::vector<std::vector<int>>& carried) {

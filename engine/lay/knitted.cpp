@@ -79,10 +79,8 @@ bool twisted(char stitch) { return stitch == 'K' || stitch == 'P'; }
 // through it where they are knit, before them where they are purled; its legs the other way round,
 // so that they change sides where the one is knit and the other purled.
 double depth(double foot, double head, double t) {
-    constexpr double out_of_head = 0.3, into_foot = 0.7;  // of the way
-    if (t < out_of_head) return mixed(foot, -foot, eased(t / out_of_head));
-    if (t > into_foot) return mixed(-head, head, eased((t - into_foot) / (1 - into_foot)));
-    return mixed(-foot, -head, eased((t - out_of_head) / (into_foot - out_of_head)));
+    const double both = (foot + head) / 2, change = (foot - head) / 2;
+    return both * std::cos(2 * std::numbers::pi * t) + change * std::cos(3 * std::numbers::pi * t);
 }
 
 // Of stitches gathered into a dome, whose legs lie flat side by side.
