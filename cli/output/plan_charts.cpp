@@ -67,14 +67,14 @@ void mark_ideal(Svg& svg, const Axis& x, const Template& t, const Units& units) 
 // else below it.
 void draw_told(Svg& svg, const Axis& x, const Axis& y, const Plan& plan, const Units& units) {
     const auto said = fmt::format("{}, {}", units.size(plan.size), percent(plan.certainty));
-    const double room = 6.8 * double(said.size()) + 8, level = 0.5;
+    const double room = 7.6 * double(said.size()) + 8, level = 0.5;
     double falls = x.from;  // the size at which the curve has come down to that level
     const double step = (x.to - x.from) / 60;
     while (falls < x.to && plan.certainty_at(size_shown(falls, units)) > level) falls += step;
     const double here = x.at(shown(plan.size, units));
     if (x.at(falls) + room < right)
         svg.text({x.at(falls) + 8, y.at(level)}, said, "label strong");
-    else if (here - room > left)
+    else if (here - left > right - here)
         svg.text({here - 8, bottom - 8}, said, "label strong end");
     else
         svg.text({here + 8, bottom - 8}, said, "label strong");

@@ -29,7 +29,7 @@ inline constexpr Constant leaning{"a stitch knitted together with its neighbour"
 inline constexpr Constant eyelet_opens{
     "what a yarn over pushes aside", 0.30, 0.2, 0.4, "of a stitch's width", Mark::judgement, ""};
 inline constexpr Constant crossing_rows{
-    "rows over which stitches cross", 8, 4, 10, "rows", Mark::judgement, ""};
+    "rows over which stitches cross", 7, 4, 9, "rows", Mark::judgement, ""};
 inline constexpr Constant crossing_spreads{"stitches that cross, half way, fill more of their room",
                                            0.45,
                                            0.3,
