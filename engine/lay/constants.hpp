@@ -88,10 +88,10 @@ inline constexpr Constant made_rises{
 inline constexpr Constant closed_recedes{
     "what closes them lies behind", 0.9, 0.5, 1.2, "of the yarn's thickness", Mark::judgement, ""};
 inline constexpr Constant float_lifts{
-    "what ties a float down, out of the cloth's plane, for each doubling of what it passes",
-    0.7,
-    0.3,
-    1.0,
+    "what ties a float down, out of the cloth's plane, for each doubling of two threads passed",
+    1.1,
+    0.5,
+    1.5,
     "of the yarn's thickness",
     Mark::judgement,
     "so that a waffle's cells lie deep between its ridges"};

@@ -21,6 +21,9 @@ bool parts_in_two(const Chart& chart, int ends, int picks) {
 }
 
 int within(int place, int repeat) { return ((place % repeat) + repeat) % repeat; }
+// A float past two threads lies as in any twill; each doubling beyond draws as much again.
+double draws(double passed) { return std::max(0.0, std::log2(passed) - 1); }
+
 int parity(int n) { return within(n, 2); }
 
 }  // namespace
@@ -75,8 +78,8 @@ double Web::tied(int i, int j) const {
     const double of_pick = up(i, j) ? 1 : -1;  // the pick lies under, so its floats are on the face
     double out = 0;
     for (const int step : {-1, 1}) {
-        if (up(i + step, j) != up(i, j)) out += of_pick * std::log2(run(i, j, step, 0));
-        if (up(i, j + step) != up(i, j)) out -= of_pick * std::log2(run(i, j, 0, step));
+        if (up(i + step, j) != up(i, j)) out += of_pick * draws(run(i, j, step, 0));
+        if (up(i, j + step) != up(i, j)) out -= of_pick * draws(run(i, j, 0, step));
     }
     return out;
 }
