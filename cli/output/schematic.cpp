@@ -10,6 +10,7 @@
 #include "cli/output/joins.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/place_words.hpp"
+#include "cli/output/shaping_words.hpp"
 #include "cli/output/short_names.hpp"
 #include "cli/output/warp_picture.hpp"
 #include "engine/project/order.hpp"
@@ -155,8 +156,7 @@ std::string piece_name(const PlanPiece& p, std::size_t place, bool lettered) {
 }
 
 std::string length_words(const PlanPiece& p) {
-    const bool round = p.outline.shape == Shape::tube || p.outline.shape == Shape::cap;
-    return p.knit ? fmt::format("{} {}", p.rows, round ? "rounds" : "rows")
+    return p.knit ? fmt::format("{} {}s", p.rows, row_word(p))
                   : fmt::format("{} picks", p.panel.picks);
 }
 

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "cli/output/layout.hpp"
+#include "cli/output/place_words.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -46,12 +47,7 @@ std::string shaping_words(const Shaping& shaping) {
     return joined(said, ", then ");
 }
 
-const char* row_word(const PlanPiece& p) {
-    const auto shape = p.outline.shape;
-    const bool round = p.piece->counting.in_rounds || shape == Shape::tube || shape == Shape::cap ||
-                       shape == Shape::circle;
-    return round ? "round" : "row";
-}
+const char* row_word(const PlanPiece& p) { return goes_round(p) ? "round" : "row"; }
 
 std::string stitches_words(const PlanPiece& p) {
     const auto shape = p.outline.shape;
