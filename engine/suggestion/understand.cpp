@@ -92,8 +92,8 @@ Taken understand(const std::string& idea, const Lexicon& lexicon, Stemmer& stemm
     set_remarks_aside(items);
     rule_out(items, out);
     take_loom_lengths(items, out);
-    find_strangers(items, out);
-    take_things(items, out);
+    find_strangers(items, lexicon.kinds(), out);
+    take_things(items, lexicon.kinds(), out);
     take_words(items, out);
     take_measures(items, out);
     take_shares(items, out);
