@@ -108,7 +108,7 @@ std::string each_sentence(const SuggestionAnswer& a, const Units& units) {
     std::string each;
     if (main.wanted.count > 1)
         each = fmt::format("That is about {} {}.", units.yarn(main.need.mid / main.wanted.count),
-                           comes_in_pairs(main.wanted.kind) ? "for each pair" : "each");
+                           main.wanted.known.in_pairs ? "for each pair" : "each");
     if (a.things.size() < 2) return each;
     std::vector<std::string> parts;
     for (std::size_t i = 0; i < a.things.size(); ++i) {
@@ -125,6 +125,17 @@ std::string each_sentence(const SuggestionAnswer& a, const Units& units) {
     return (each.empty() ? "" : each + " ") +
            capital(
                fmt::format("{}{}.", listed(parts, "and"), a.taken.alternatives ? " instead" : ""));
+}
+
+// What was said of it and has no part in the figures.
+std::string left_out_sentence(const SuggestionAnswer& a, const Units& units) {
+    std::string out;
+    if (!a.taken.left_out.empty())
+        out = fmt::format("Not in my figures: {}.", inert(listed(a.taken.left_out, "and")));
+    if (a.taken.how_big.empty()) return out;
+    return (out.empty() ? "" : out + " ") + fmt::format("'{}' is no measure: I took {}.",
+                                                        capital(inert(a.taken.how_big)),
+                                                        measured(*a.article, units.size(a.size)));
 }
 
 std::string form_sentence(const SuggestionAnswer& a) {
@@ -155,6 +166,7 @@ std::vector<std::string> answered_sentences(const Suggestion& s, const Suggestio
     std::vector<std::string> out{thanks(a),
                                  not_known_sentence(a),
                                  form_sentence(a),
+                                 left_out_sentence(a, units),
                                  metres_sentence(a, yarn, units),
                                  at_hand_sentence(a, units),
                                  share_sentence(a, units),
@@ -182,6 +194,8 @@ std::vector<std::string> answered_sentences(const Suggestion& s, const Suggestio
     if (!a.obstacles.empty())
         out.push_back("In the way: " + std::string(words(a.obstacles.front())) + ".");
     out.push_back(other_craft_sentence(a, units));
+    if (a.taken.colours > 2)
+        out.push_back(fmt::format("Of the {} colours this yarn is one.", a.taken.colours));
     if (s.colours > 1) out.emplace_back("It would need another colour besides this batch.");
     return out;
 }
