@@ -60,8 +60,8 @@ std::string piece_text(const PlanPiece& p, const Units& units) {
                            ? fmt::format(" ({} of them plain, at the edges)", p.edge_stitches)
                            : "";
     if (p.knit)
-        out += wrapped(fmt::format("{} stitches at the widest{}, {}; {}", p.stitches, plain,
-                                   rows_words(p), making_line(p, units)),
+        out += wrapped(fmt::format("{}{}, {}; {}", stitches_words(p), plain, rows_words(p),
+                                   making_line(p, units)),
                        4) +
                "\n";
     else

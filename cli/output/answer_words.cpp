@@ -138,7 +138,8 @@ std::string reasons_text(const SuggestionAnswer& a, const Question& q) {
 
 // What is not known comes first, in the verdict as in the reply.
 std::string verdict_words(const SuggestionAnswer& a, const Units& units) {
-    const auto lacking = left_out(a);
+    auto lacking = left_out(a);
+    for (const auto& said : a.taken.left_out) lacking.push_back(said);
     return fmt::format("{}{}; {}", lacking.empty() ? "" : "not reckoned: " + joined(lacking) + "; ",
                        words(serves(a.judgement.score)), metres_verdict(a, units));
 }

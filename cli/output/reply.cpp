@@ -127,6 +127,17 @@ std::string each_sentence(const SuggestionAnswer& a, const Units& units) {
                fmt::format("{}{}.", listed(parts, "and"), a.taken.alternatives ? " instead" : ""));
 }
 
+// What was said of it and has no part in the figures.
+std::string left_out_sentence(const SuggestionAnswer& a, const Units& units) {
+    std::string out;
+    if (!a.taken.left_out.empty())
+        out = fmt::format("Not in my figures: {}.", inert(listed(a.taken.left_out, "and")));
+    if (a.taken.how_big.empty()) return out;
+    return (out.empty() ? "" : out + " ") + fmt::format("'{}' is no measure: I took {}.",
+                                                        capital(inert(a.taken.how_big)),
+                                                        measured(*a.article, units.size(a.size)));
+}
+
 std::string form_sentence(const SuggestionAnswer& a) {
     const auto& main = a.things[a.main];
     if (!main.form_missed) return "";
@@ -155,6 +166,7 @@ std::vector<std::string> answered_sentences(const Suggestion& s, const Suggestio
     std::vector<std::string> out{thanks(a),
                                  not_known_sentence(a),
                                  form_sentence(a),
+                                 left_out_sentence(a, units),
                                  metres_sentence(a, yarn, units),
                                  at_hand_sentence(a, units),
                                  share_sentence(a, units),
@@ -182,6 +194,8 @@ std::vector<std::string> answered_sentences(const Suggestion& s, const Suggestio
     if (!a.obstacles.empty())
         out.push_back("In the way: " + std::string(words(a.obstacles.front())) + ".");
     out.push_back(other_craft_sentence(a, units));
+    if (a.taken.colours > 2)
+        out.push_back(fmt::format("Of the {} colours this yarn is one.", a.taken.colours));
     if (s.colours > 1) out.emplace_back("It would need another colour besides this batch.");
     return out;
 }

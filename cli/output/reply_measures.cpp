@@ -111,6 +111,9 @@ std::string at_hand_sentence(const SuggestionAnswer& a, const Units& units) {
 
 std::string share_sentence(const SuggestionAnswer& a, const Units& units) {
     if (!a.taken.share_of_thing) return "";
+    if (a.taken.one_alone)
+        return fmt::format("That is for the pair; one alone takes about {}.",
+                           units.yarn(a.need.mid / 2));
     return fmt::format("That is for a whole one; {:.0f} % of it takes about {}.",
                        100 * *a.taken.share_of_thing,
                        units.yarn(a.need.mid * *a.taken.share_of_thing));

@@ -17,12 +17,18 @@ std::string with_article(const std::string& noun) {
     return (vowel ? "an " : "a ") + noun;
 }
 
+// "scarves", "cosies", "swatches", "hats".
+std::string plural_of(const std::string& kind) {
+    if (kind.ends_with("scarf")) return kind.substr(0, kind.size() - 1) + "ves";
+    if (kind.ends_with("sy")) return kind.substr(0, kind.size() - 1) + "ies";
+    return kind + (kind.ends_with("ch") ? "es" : "s");
+}
+
 // "3 hats", "2 pairs of mitts".
 std::string counted(const Wanted& wanted, const std::string& craft, const std::string& kind) {
     const bool many = kind.back() == 's';
-    return fmt::format("{}{} {}{}{}", wanted.count,
-                       many && wanted.known.in_pairs ? " pairs of" : "",
-                       craft.empty() ? "" : craft + " ", kind, many ? "" : "s");
+    return fmt::format("{}{} {}{}", wanted.count, many && wanted.known.in_pairs ? " pairs of" : "",
+                       craft.empty() ? "" : craft + " ", many ? kind : plural_of(kind));
 }
 
 }  // namespace

@@ -136,6 +136,14 @@ std::string sett(const SuggestionAnswer& a, const Units& units) {
     return fmt::format("I would set it at about {} in the heddle.", units.sett(a.usual_sett));
 }
 
+std::string weight_class(const YarnProfile& yarn) {
+    if (yarn.class_by_grist.empty()) return "no named";
+    std::string out = yarn.class_by_grist.front().name;
+    for (std::size_t i = 1; i < yarn.class_by_grist.size(); ++i)
+        out += " or " + yarn.class_by_grist[i].name;
+    return out;
+}
+
 std::string of_making(Topic topic, const SuggestionAnswer& a, const YarnProfile& yarn,
                       const Units& units) {
     switch (topic) {
@@ -154,8 +162,14 @@ std::string of_making(Topic topic, const SuggestionAnswer& a, const YarnProfile&
         case Topic::skeins:
             return fmt::format("The batch has {} skein{}.", yarn.skeins.size(),
                                yarn.skeins.size() == 1 ? "" : "s");
+        case Topic::metres:
+            if (a.answered) return "";
+            return fmt::format("I have {} of it.", units.yarn(yarn.length.mid));
+        case Topic::weight:
+            return fmt::format("It is of the {} weight, at {}.", weight_class(yarn),
+                               units.grist(yarn.linear_density.mid));
         case Topic::mass:
-            if (!a.answered) return "";
+            if (!a.answered) return fmt::format("All of it weighs {}.", units.mass(yarn.mass));
             return fmt::format("It would weigh about {}.",
                                units.mass(a.need.mid * yarn.linear_density.mid));
         case Topic::pattern:

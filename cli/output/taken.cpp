@@ -69,6 +69,8 @@ std::string taken_line(const SuggestionAnswer& a, const Units& units) {
     auto out = a.taken.taken_as;
     const auto lacking = left_out(a);
     if (!lacking.empty()) out.push_back("not known: " + joined(lacking));
+    for (const auto& said : a.taken.left_out) out.push_back("left out: " + said);
+    if (!a.taken.how_big.empty()) out.push_back("no measure: " + a.taken.how_big);
     for (const auto& kind : a.taken.ruled_out) out.push_back("ruled out: " + kind);
     if (a.taken.role != YarnRole::unsaid) out.push_back("as " + std::string(words(a.taken.role)));
     if (a.taken.wearer != Wearer::unsaid)
@@ -108,6 +110,7 @@ Json taken_json(const SuggestionAnswer& a) {
             out["several"].push_back(kind_said(a, i));
     out["ruled_out"] = texts(taken.ruled_out);
     out["not_known"] = not_known_json(taken);
+    out["left_out"] = texts(taken.left_out);
     out["not_an_idea"] = taken.not_an_idea;
     return out;
 }

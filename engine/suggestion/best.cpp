@@ -53,6 +53,23 @@ bool is_ruled_out(const Template& t, const std::vector<NamedFabric>& out) {
     });
 }
 
+// Bed socks are not what one walks in: answered with only where they are asked for.
+bool is_for_one_use(const std::string& form) { return form == "bed"; }
+
+bool has_a_form_of(const Template& t, const std::vector<std::string>& forms) {
+    return std::any_of(forms.begin(), forms.end(), [&](const auto& f) { return has_form(t, f); });
+}
+
+// Where the template leaves that part to another yarn, the parts change hands first.
+Template taking_part(Template article, Role role) {
+    const auto ours = [&](const PieceTemplate& piece) {
+        return role == Role::warp ? piece.warp_ours() > 0
+                                  : role != Role::weft || piece.weft_ours() > 0;
+    };
+    const bool any = std::any_of(article.pieces.begin(), article.pieces.end(), ours);
+    return in_role(any ? std::move(article) : rest_of(std::move(article)), role);
+}
+
 }  // namespace
 
 bool has_form(const Template& article, const std::string& form) {
@@ -89,10 +106,12 @@ Answerer::Best& Answerer::realised(const Template& article, const std::string& f
     const auto title = understand(article.title, lexicon_, stemmer_);
     known->unasked = !title.not_known.empty();
     known->plain = is_plain(article);
+    if (!title.wanted.empty() && is_for_one_use(title.wanted.front().form))
+        known->purpose = title.wanted.front().form;
     known->made_for = article.for_baby ? Wearer::baby : cared_for(title.wearer);
     auto planned = fabric.empty() ? article : in_fabric(article, fabric, ground_.needs);
     if (role != Role::whole) try {
-            planned = in_role(planned, role);
+            planned = taking_part(planned, role);
             const bool two = role == Role::doubled || role == Role::plied_again;
             known->in_role = !two || ground_.as_two_strands;
         } catch (const Refused&) {
@@ -135,7 +154,7 @@ Answerer::Best* Answerer::best(const Wish& wish) {
         if (t.article != wish.kind || (wish.craft && t.craft != *wish.craft)) continue;
         const auto& fabric = wish.fabric.in(t.craft);
         if (wish.fabric.named() && fabric.empty()) continue;
-        if (is_ruled_out(t, wish.fabrics_out)) continue;
+        if (is_ruled_out(t, wish.fabrics_out) || has_a_form_of(t, wish.forms_out)) continue;
         auto& next = realised(t, fabric, wish.role, {});
         const bool hard = is_hard_fulled(t, ground_.fabrics);
         const auto size = size_wished(wish, t);
@@ -161,7 +180,7 @@ Answerer::Best* Answerer::best(const Wish& wish) {
         const std::tuple next_rank(
             !wish.form.empty() && has_form(t, wish.form), next.drawn, next.in_role,
             next.made_for == cared_for(wish.wearer), t.fitted ? fits : near, hard == wish.fulled,
-            !next.unasked, reaches > 0,
+            !next.unasked && (next.purpose.empty() || next.purpose == wish.form), reaches > 0,
             next.judgement.score - (next.plain || wish.fabric.named() ? 0 : fancy_unasked) -
                 (reaches == 2 ? 0 : 100 * smaller_costs * (1 - reach)));
         if (best && next_rank <= rank) continue;

@@ -12,6 +12,7 @@ struct Answerer::Wish {
     std::optional<Craft> craft;
     NamedFabric fabric;
     std::vector<NamedFabric> fabrics_out;
+    std::vector<std::string> forms_out;
     Wearer wearer = Wearer::unsaid;
     bool fulled = false;
     Role role = Role::whole;
@@ -31,6 +32,7 @@ struct Answerer::Best {
     bool in_role = false;  // the metres are those of the part that was named
     bool drawn = false;    // in the fabric that was asked for
     double strands = 1;    // metres of this yarn in a metre of the plan's
+    std::string purpose;   // the form of a title that is made for one use: "bed" socks
     bool plain = false;    // in a cloth that is taken where nobody names one
 };
 

@@ -112,6 +112,12 @@ std::vector<Item> items_of(const std::string& idea, const Lexicon& lexicon, Stem
     return with_amounts(out);
 }
 
+constexpr std::string_view before_an_age[] = {"is",   "aged",    "age",   "turning", "turned",
+                                              "he's", "she's",   "who's", "nearly",  "almost",
+                                              "just", "they're", "be",    "turns"};
+
+bool stands_before_an_age(std::string_view word) { return has(before_an_age, word); }
+
 bool stands_after_age(const std::vector<Item>& items, std::size_t at) {
     if (at == 0) return false;
     const auto& before = items[at - 1].text;

@@ -24,6 +24,7 @@ struct Amount {
     std::optional<Gauge> gauge;
     std::optional<Sett> sett;
     bool times_next = false;  // "6 x ..."
+    bool read = false;        // it was taken for something
 };
 
 struct Item {
@@ -68,6 +69,7 @@ std::optional<double> figure_of(const std::string& text);
 std::vector<Item> with_amounts(const std::vector<Item>& items);
 
 // "age 7", "ages 5": how old somebody is, and no count.
+bool stands_before_an_age(std::string_view word);  // "turning", "she's"
 bool stands_after_age(const std::vector<Item>& items, std::size_t at);
 
 }  // namespace gristwright

@@ -129,10 +129,57 @@ void set_aside_what_goes_on(std::vector<Item>& items, std::size_t from) {
     }
 }
 
+// "it won't stretch to a jumper?": a doubt, no refusal.
+bool is_a_doubt(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view suffices[] = {"stretch", "reach", "do",   "run", "be",
+                                             "go",      "make",  "last", "get", "cover"};
+    const auto negates = items[at].last_word();
+    const bool may = negates.ends_with("n't") || negates == "not" || negates == "wont";
+    const auto next = at + 1;
+    return may && items[at].asks && next < items.size() && has(suffices, items[next].first_word());
+}
+
+// "socks but not wool socks": another of what was named is ruled out, not the thing.
+bool is_of_another(const std::vector<Item>& items, std::size_t negation_at, std::size_t at) {
+    const bool modified =
+        at > negation_at + 1 &&
+        (items[at - 1].is(material) || items[at - 1].is(colour) || items[at - 1].is(person));
+    if (!modified) return false;
+    return std::any_of(
+        items.begin(), items.begin() + static_cast<std::ptrdiff_t>(negation_at),
+        [&](const Item& i) { return i.live(article) && kind_of(i) == kind_of(items[at]); });
+}
+
 // A question whether it is too scratchy for a cowl rules out no cowl.
 bool rules_out(const Item& item) {
     if (!item.is(negation) || item.idle) return false;
     return !(item.asks && item.text.substr(0, 4) == "too ");
+}
+
+bool is_trimming(const Item& item) { return item.is(material) && item.as(material) == "notions"; }
+
+// "no bobble", "a shawl that isn't a triangle": of a thing that was named before it.
+bool is_a_form_here(const std::vector<Item>& items, std::size_t at) {
+    const auto& item = items[at];
+    if (is_trimming(item) || (item.is(form) && !item.is(article))) return true;
+    if (!item.is(form)) return false;
+    return std::any_of(
+        items.begin(), items.begin() + static_cast<std::ptrdiff_t>(at),
+        [&](const Item& i) { return i.live(article) && i.sentence == item.sentence; });
+}
+
+std::string form_of(const Item& item) {
+    if (!item.is(form) || item.as(form) == "?") return item.text;
+    return item.as(form);
+}
+
+// "it's too itchy for a scarf": up to its "for"; its own place: nothing is too much.
+std::size_t too_much_for(const std::vector<Item>& items, std::size_t at) {
+    if (items[at].first_word() != "too" || items[at].is(negation) || items[at].asks) return at;
+    for (auto i = at; i < items.size() && i <= at + 2; ++i)
+        if (items[i].clause == items[at].clause && items[i].last_word() == "for")
+            return i > at ? i : at;
+    return at;
 }
 
 // What is ruled out once is not wanted where it is named again: "Not a hat! You always do hats."
@@ -156,7 +203,14 @@ void reach(std::vector<Item>& items, std::size_t from, Taken& out) {
     for (auto i = from + 1; i < items.size() && !ends_reach(items[i]); ++i) {
         auto& item = items[i];
         if (joins_on(item) || item.idle) continue;
-        if (can_be_ruled_out(item)) {
+        if (is_a_form_here(items, i)) {
+            item.out = hit = true;
+            out.forms_out.push_back(form_of(item));
+        } else if (item.is(article) && is_of_another(items, from, i)) {
+            out.left_out.push_back("not " + items[i - 1].said);
+            item.idle = true;
+            return;
+        } else if (can_be_ruled_out(item)) {
             if (hit && !joins_on(items[i - 1]) && !can_be_ruled_out(items[i - 1]) &&
                 !is_own(items[i - 1]) && !items[i - 1].is(filler))
                 return;
@@ -178,7 +232,18 @@ void reach(std::vector<Item>& items, std::size_t from, Taken& out) {
 
 }  // namespace
 
+// "A skirt, no wait, a hat": what came before is taken back.
+static void take_back(std::vector<Item>& items) {
+    for (std::size_t i = 1; i < items.size(); ++i)
+        if (items[i].is(remark) && items[i].as(remark) == "back") {
+            const bool more = std::any_of(items.begin() + static_cast<std::ptrdiff_t>(i),
+                                          items.end(), [](const Item& x) { return x.is(article); });
+            for (std::size_t j = 0; more && j <= i; ++j) items[j].idle = true;
+        }
+}
+
 void set_remarks_aside(std::vector<Item>& items) {
+    take_back(items);
     for (std::size_t i = 0; i < items.size(); ++i) {
         const auto clause = items[i].clause;
         if (items[i].is(remark) && items[i].as(remark) == "aside") {
@@ -201,8 +266,10 @@ void set_remarks_aside(std::vector<Item>& items) {
 }
 
 void rule_out(std::vector<Item>& items, Taken& out) {
-    for (std::size_t i = 0; i < items.size(); ++i)
-        if (rules_out(items[i])) reach(items, i, out);
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        if (rules_out(items[i]) && !is_a_doubt(items, i)) reach(items, i, out);
+        if (const auto to = too_much_for(items, i); to > i) reach(items, to, out);
+    }
     rule_out_everywhere(items, out);
 }
 

@@ -14,9 +14,6 @@ using Of = Amount::Of;
 constexpr std::string_view shoe_systems[] = {"size",    "uk",    "us",      "eu",     "uk size",
                                              "us size", "men's", "women's", "mens",   "womens",
                                              "men",     "women", "ladies'", "ladies", "adult"};
-constexpr std::string_view before_an_age[] = {"is",   "aged",    "age",   "turning", "turned",
-                                              "he's", "she's",   "who's", "nearly",  "almost",
-                                              "just", "they're", "be",    "turns"};
 constexpr double grown_up = 18;            // years
 constexpr double least_without_unit = 10;  // below it a count or a rib is as likely
 
@@ -34,20 +31,41 @@ class Measures {
     void take_one(std::size_t at) {
         const auto& amount = *items_[at].amount;
         take_system(amount.unit);
-        if (amount.of == Of::gauge && !out_.gauge) out_.gauge = amount.gauge;
-        if (amount.of == Of::sett && !out_.sett) out_.sett = amount.sett;
+        if (amount.of == Of::gauge && !out_.gauge) out_.gauge = amount.gauge, mark(at);
+        if (amount.of == Of::sett && !out_.sett) out_.sett = amount.sett, mark(at);
         if (amount.of == Of::age || is_an_age(at) || follows_the_word(at))
-            out_.years = amount.number;
+            out_.years = amount.number, mark(at);
         if (follows_the_word(at) && out_.wearer == Wearer::unsaid)
             out_.wearer = amount.number < 1 ? Wearer::baby : Wearer::child;
         if (amount.of == Of::mass) take_mass(at);
         if (amount.of == Of::length) take_length(at);
-        if (amount.of == Of::number && is_of_a_shoe(at))
+        if (amount.of == Of::number && !amount.read) take_number(at);
+    }
+
+    void mark(std::size_t at) { items_[at].amount->read = true; }
+
+    void take_number(std::size_t at) {
+        // "3-6 months": an age, however it is told.
+        const auto next = at + 1;
+        if (next < items_.size() && items_[next].amount &&
+            (items_[next].amount->of == Of::age || items_[next].amount->of == Of::time))
+            return mark(at);
+        if (is_of_a_shoe(at)) {
             out_.shoe =
                 (items_[at - 1].text == "size" ? "" : items_[at - 1].said + " ") + items_[at].said;
-        if (amount.of == Of::number && amount.times_next) take_without_unit(at);
-        if (amount.of == Of::number && is_measured_without_unit(at))
+            mark(at);
+        }
+        if (items_[at].amount->times_next) take_without_unit(at);
+        if (is_measured_without_unit(at)) {
             out_.no_unit = items_[at].said + " " + items_[at + 1].said;
+            mark(at);
+        }
+        // "a vest, size 8": of clothes.
+        if (!items_[at].amount->read && out_.letters.empty() && at > 0 &&
+            items_[at - 1].text == "size") {
+            out_.letters = "size " + items_[at].said;
+            mark(at);
+        }
     }
 
     // Lengths and masses tell what they think in; a sett or a gauge only where nothing else does.
@@ -79,7 +97,7 @@ class Measures {
         if (at == 0) return false;
         const auto last = items_[at - 1].last_word();
         if (last == "of") return at > 1 && items_[at - 2].is(person);
-        return has(before_an_age, last);
+        return stands_before_an_age(last);
     }
 
     // "size 10 feet", "socks, EU 42".
@@ -96,6 +114,8 @@ class Measures {
         if (!next.amount || next.amount->of != Of::number || next.is(needle)) return;
         if (std::max(items_[at].amount->number, next.amount->number) < least_without_unit) return;
         out_.no_unit = items_[at].said + " by " + next.said;
+        mark(at);
+        mark(at + 1);
     }
 
     // "42 chest", "45 wide": a measure too.
@@ -132,12 +152,21 @@ class Measures {
     bool is_at_hand(std::size_t at) const {
         if (items_[at].asks && at + 1 < items_.size() && items_[at + 1].is(topic)) return true;
         if (is_asked_of(items_, at)) return true;
+        if (is_drawn_from(at)) return true;
         for (std::size_t n = 1; n <= 4 && n <= at; ++n) {
             const auto& before = items_[at - n];
             if (before.is(tool) && before.as(tool) == "have") return true;
             if (before.is(tool) && before.as(tool) == "needs") return false;
         }
         return says_own_yarn(at);
+    }
+
+    // "a hat out of 100 m", "gloves and a hat in 300 m": what there is for all of it.
+    bool is_drawn_from(std::size_t at) const {
+        if (at == 0 || items_[at - 1].clause != items_[at].clause) return false;
+        const auto& before = items_[at - 1];
+        if (before.text == "out of") return true;
+        return out_.wanted.size() > 1 && (before.text == "in" || before.text == "from");
     }
 
     bool says_own_yarn(std::size_t at) const {
@@ -178,9 +207,10 @@ class Measures {
 
     void take_mass(std::size_t at) {
         auto* to = owner(at);
-        if (is_at_hand(at)) out_.at_hand_mass = items_[at].amount->mass;
+        if (is_at_hand(at)) out_.at_hand_mass = items_[at].amount->mass, mark(at);
         if (!to || is_at_hand(at) || to->needs_mass || to->needs) return;
         to->needs_mass = items_[at].amount->mass;
+        mark(at);
         to->needs_each = is_each(at);
     }
 
@@ -191,14 +221,15 @@ class Measures {
         const bool heddle = at + 1 < items_.size() && items_[at + 1].text == "rigid heddle";
         if (what == "loom" || what == "sett" || heddle) {
             out_.loom_width = length;
-            return;
+            return mark(at);
         }
         if (amount.unit == "mm" && what != "width" && what != "size" &&
             length <= millimetres(constants::thickest_needle)) {
-            if (!out_.needle) out_.needle = length;
+            if (!out_.needle) out_.needle = length, mark(at);
             return;
         }
-        if (what == "needle" && amount.unit != "mm") return;  // a circular needle's own length
+        // A circular needle's own length stands right beside it.
+        if (cue(at, 1) == "needle" && amount.unit != "mm") return mark(at);
         auto* to = owner(at);
         if (!to || is_of_squares(at, *to)) return;
         if (is_yarn(at, what))
@@ -225,15 +256,17 @@ class Measures {
     }
 
     void take_needs(std::size_t at, Wanted& to) {
-        if (is_at_hand(at)) out_.at_hand = items_[at].amount->length;
+        if (is_at_hand(at)) out_.at_hand = items_[at].amount->length, mark(at);
         if (is_at_hand(at) || to.needs) return;
         to.needs = items_[at].amount->length;
+        mark(at);
         to.needs_each = is_each(at);
     }
 
     void take_size(std::size_t at, const std::string& what, Wanted& to) {
         if (to.sizes.size() >= 3) return;
         const auto length = *items_[at].amount->length;
+        mark(at);
         const bool width = what == "width";
         to.only_width = to.sizes.empty() && width;
         if (!to.sizes.empty() && widths_ > 0 && !width)

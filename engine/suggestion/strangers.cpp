@@ -123,8 +123,12 @@ class Strangers {
     void for_a_thing(std::size_t at) {
         if (!same_clause(at, at + 1) || items_[at + 1].last_word() != "for") return;
         for (auto i = at + 2; i < items_.size() && i <= at + 5 && same_clause(at, i); ++i) {
-            if (items_[i].is(article) || items_[i].is(person) || items_[i].amount) return;
-            if (is_a_thing(items_[i]) && ends_phrase(i)) {
+            // "a waistcoat for a teddy": for a thing that no template makes.
+            const bool unmade = items_[i].live(article) && items_[i].as(article) == "?" &&
+                                kind_named(kinds_, kind_of(items_[at])).worn;
+            if (items_[i].amount || (!unmade && (items_[i].is(article) || items_[i].is(person))))
+                return;
+            if ((unmade || is_a_thing(items_[i])) && ends_phrase(i)) {
                 out_.worn_by = items_[i].said;
                 return;
             }

@@ -72,6 +72,7 @@ enum class Topic {
     ply,
     spring,
     dye,
+    weight,
 };
 std::string_view words(Topic topic);
 std::optional<Topic> topic_named(std::string_view name);
@@ -144,7 +145,13 @@ struct Taken {
     bool other_yarn = false;       // asked of a yarn of their own
     std::optional<bool> imperial;  // the units they wrote in; nothing: none
     bool not_an_idea = false;
-    std::vector<std::string> taken_as;  // "beanie as hat", "blankit as blanket"
+    std::vector<std::string> left_out;   // said of the thing, and not reckoned with: "pockets"
+    std::string named;                   // a word for a thing that no table has; asked back
+    std::string how_big;                 // "big", "skinny": no measure
+    std::vector<std::string> forms_out;  // "not a triangle"
+    int colours = 0;                     // that it is said to have; 0: none were counted
+    bool one_alone = false;              // one of what comes in pairs: "one sock"
+    std::vector<std::string> taken_as;   // "beanie as hat", "blankit as blanket"
 
     bool about(Topic topic) const;
 };

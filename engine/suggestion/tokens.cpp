@@ -28,6 +28,12 @@ std::size_t bytes_of(char first) {
     return c < 0x80 ? 1 : c >= 0xF0 ? 4 : c >= 0xE0 ? 3 : 2;
 }
 
+// "#8 needles".
+bool is_a_number_sign(std::string_view idea, std::size_t at) {
+    return idea[at] == '#' && at + 1 < idea.size() && is_digit(idea[at + 1]) &&
+           (at == 0 || is_space(idea[at - 1]));
+}
+
 std::string fold(std::string_view idea) {
     std::string out;
     for (std::size_t i = 0; i < idea.size() && out.size() < most_tokens * most_bytes;) {
@@ -36,6 +42,7 @@ std::string fold(std::string_view idea) {
         if (size > 1)
             for (const auto& f : folded)
                 if (f.typed == one) one = f.read;
+        if (is_a_number_sign(idea, i)) one = " number ";
         out += one;
         i += size;
     }

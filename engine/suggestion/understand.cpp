@@ -3,6 +3,8 @@
 #include <algorithm>
 
 #include "engine/suggestion/beside.hpp"
+#include "engine/suggestion/leftovers.hpp"
+#include "engine/suggestion/particulars.hpp"
 #include "engine/suggestion/reading.hpp"
 #include "engine/suggestion/wearers.hpp"
 
@@ -39,6 +41,23 @@ bool names_in_short(const std::vector<Item>& items) {
                return i.idle || i.asks || i.is(remark) || i.is(idiom) ||
                       has(of_talk, i.first_word());
            });
+}
+
+// "tie for my boss", "a lead for the dog": the word that names it, though we know none such.
+std::string what_is_named(const std::vector<Item>& items) {
+    constexpr std::string_view leads[] = {"a", "an", "some", "make", "knit", "weave", "new"};
+    constexpr std::string_view of_use[] = {"for", "of", "in", "on", "like", "to", "with"};
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        const auto& item = items[i];
+        if (item.idle || item.out || item.asks || item.is(filler) || item.is(person) ||
+            item.is(remark) || item.is(idiom) || !(item.is(part) || item.is(everyday)))
+            continue;
+        const bool led = i == 0 || items[i - 1].sign || has(leads, items[i - 1].last_word());
+        const bool ends =
+            i + 1 == items.size() || items[i + 1].sign || has(of_use, items[i + 1].first_word());
+        if (led && ends && !has(of_talk, item.text)) return item.said;
+    }
+    return "";
 }
 
 // "Something small", "a gift for my mother": an idea, though it names nothing.
@@ -94,17 +113,25 @@ Taken understand(const std::string& idea, const Lexicon& lexicon, Stemmer& stemm
     take_loom_lengths(items, out);
     find_strangers(items, lexicon.kinds(), out);
     take_things(items, lexicon.kinds(), out);
+    for (auto& wanted : out.wanted)
+        if (std::count(out.forms_out.begin(), out.forms_out.end(), wanted.form) > 0)
+            wanted.form.clear();
     take_words(items, out);
     take_measures(items, out);
     take_shares(items, out);
     part_by_wearer(items, out);
+    part_by_craft(items, out);
+    take_one_alone(items, out);
+    take_colours(items, out);
     forget_talk(items, out);
+    find_leftovers(items, out);
     // A long text without a trade word is talk, whatever words in it are not known.
     const auto words =
         std::count_if(items.begin(), items.end(), [](const Item& i) { return !i.sign; });
     if (out.wanted.empty() && !out.fabric.named() && (words > 6 || chats(items)))
         std::erase_if(out.not_known, [](const Unmade& u) { return !u.craft && !u.other_craft; });
     out.not_an_idea = !is_an_idea(items, out);
+    if (out.wanted.empty() && !out.not_an_idea) out.named = what_is_named(items);
     return out;
 }
 

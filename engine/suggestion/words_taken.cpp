@@ -43,7 +43,7 @@ class Words {
             out_.asks = out_.asks || (item.asks && !item.idle);
             if (item.text == "my own" || item.text == "my own yarn") out_.other_yarn = true;
             if (item.live(needle)) take_needle(i);
-            if (item.live(craft)) take_craft(item);
+            if (item.live(craft) && !is_only_a_look(i)) take_craft(item);
             if (item.live(role)) take_role(item);
             if (item.live(technique)) take_technique(i);
             if (item.live(person)) take_person(i);
@@ -59,6 +59,15 @@ class Words {
     }
 
   private:
+    // "woven-look": no craft, and not reckoned.
+    bool is_only_a_look(std::size_t at) {
+        constexpr std::string_view looks[] = {"look", "looking", "effect"};
+        const auto next = at + 1;
+        if (next >= items_.size() || !has(looks, items_[next].text)) return false;
+        out_.left_out.push_back(items_[at].said + " " + items_[next].said);
+        return true;
+    }
+
     // Of two crafts, the one that is not ruled out: "a scarf, not woven".
     void take_craft_left() {
         for (const auto& item : items_)

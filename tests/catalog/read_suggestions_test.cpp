@@ -54,6 +54,10 @@ std::string measures(const Taken& t) {
     if (t.at_hand_mass) out += fmt::format("; at hand {:.0f} g", in_grams(*t.at_hand_mass));
     if (t.share_of_thing) out += fmt::format("; {:g} of one", *t.share_of_thing);
     if (t.share_of_yarn) out += fmt::format("; {:g} of the yarn", *t.share_of_yarn);
+    for (const auto& said : t.left_out) out += "; left out " + said;
+    if (!t.how_big.empty()) out += "; no measure " + t.how_big;
+    if (t.colours > 1) out += fmt::format("; colours {}", t.colours);
+    if (!t.named.empty()) out += "; named " + t.named;
     if (!t.material.empty()) out += "; of " + t.material_said;
     if (!t.weight.empty()) out += "; weight " + t.weight;
     if (t.needle) out += fmt::format("; needle {:g}", in_millimetres(*t.needle));

@@ -123,7 +123,7 @@ TEST_CASE("one thing has its article, a pair has none") {
     const std::pair<const char*, const char*> cases[] = {
         {"cabled hat", "the idea of a hat! A knitted hat"},
         {"weave a scarf", "of a scarf! A plain woven scarf"},
-        {"plain socks", "of socks! Knitted bed socks"},
+        {"plain socks", "of socks! Knitted plain socks"},
         {"mittens", "of mittens! Knitted mittens"}};
     for (const auto& [idea, said] : cases) {
         Suggestion s;

@@ -1,0 +1,144 @@
+#include "engine/suggestion/counts.hpp"
+
+#include <cmath>
+
+#include "engine/suggestion/beside.hpp"
+
+namespace gristwright {
+namespace {
+
+using enum WordClass;
+
+// "men's size 44", "turns 70": no count.
+bool names_a_number(const Item& before) {
+    return before.last_word() == "size" || before.last_word() == "turns" ||
+           before.last_word() == "turning" || before.last_word() == "turned";
+}
+
+class Counts {
+  public:
+    Counts(std::vector<Item>& items, const std::vector<std::size_t>& places, Taken& out)
+        : items_(items), places_(places), out_(out) {}
+
+    void give_each(std::size_t i, int people) {
+        if (auto* to = last_before(i); to && to->plural && to->count == 1) to->count = people;
+    }
+
+    bool is_before_people(std::size_t i) const {
+        return items_[i].text == "twin" && i + 1 < items_.size() && items_[i + 1].is(person);
+    }
+
+    // "hats for the twins", "for my twin nephews": one each.
+    void take_twins() {
+        for (std::size_t i = 0; i < items_.size(); ++i)
+            if (items_[i].text.starts_with("twin") && (items_[i].is(person) || is_before_people(i)))
+                give_each(i, 2);
+            else if (items_[i].text == "triplets")
+                give_each(i, 3);
+    }
+
+    // "mother and daughter hats": one each.
+    void take_two_people() {
+        for (std::size_t i = 0; i + 3 < items_.size(); ++i) {
+            if (!items_[i].is(person) || !items_[i + 2].is(person)) continue;
+            if (!items_[i + 1].is(joiner) || items_[i + 1].as(joiner) != "and") continue;
+            for (std::size_t n = 0; n < places_.size(); ++n)
+                if (places_[n] == i + 3 && out_.wanted[n].plural && out_.wanted[n].count == 1)
+                    out_.wanted[n].count = 2;
+        }
+    }
+
+    // "six beanies", "nine of them", "cowls for two sisters".
+    void take() {
+        take_twins();
+        take_two_people();
+        for (std::size_t i = 0; i < items_.size(); ++i) {
+            auto& item = items_[i];
+            if (!item.amount || item.amount->of != Amount::Of::number || item.idle) continue;
+            if (stands_after_age(items_, i) || describes(items_, i)) continue;
+            if (i > 0 && names_a_number(items_[i - 1])) continue;
+            const double n = item.amount->number;
+            if (n < 2 || n > 999 || n != std::floor(n)) continue;
+            if (auto* to = counted(i)) {
+                to->count = static_cast<int>(n);
+                item.idle = true;
+            }
+        }
+    }
+
+    // "towels, set of 4".
+    bool is_set_of(std::size_t at) const {
+        if (at < 1) return false;
+        const auto& before = items_[at - 1].text;
+        const bool set = at > 1 && before == "of" && items_[at - 2].text.starts_with("set");
+        return (set || before == "set of" || before == "sets of") && ends_here(at);
+    }
+
+    Wanted* counted(std::size_t at) {
+        if (is_set_of(at)) return last_before(at);
+        if (is_for_so_many(at) || is_times(at)) {
+            auto* to = last_before(at);
+            return to && (to->plural || is_times(at)) ? to : nullptr;
+        }
+        for (auto i = at + 1; i < items_.size() && i <= at + 5; ++i) {
+            const auto& item = items_[i];
+            if (item.text == "squares") return nullptr;  // "eight squares for a blanket"
+            if (item.text.substr(0, 2) == "of" && item.text != "of" && last_before(at))
+                return last_before(at);
+            if (item.is(person) && at > 0 && items_[at - 1].text.substr(0, 3) == "for") {
+                auto* to = last_before(at);
+                return to && (to->plural || each_has_one(items_, at, *to)) ? to : nullptr;
+            }
+            for (std::size_t n = 0; n < places_.size(); ++n)
+                if (places_[n] == i) return &out_.wanted[n];
+            // "two 70 inch long scarves".
+            const bool length = item.amount && item.amount->length;
+            const bool of_length = items_[i - 1].amount && items_[i - 1].amount->length;
+            const bool measure = (item.is(unit) || item.is(tool)) && !item.is(form) && !of_length;
+            if (item.sign || (item.amount && !length) || item.is(joiner) || measure) return nullptr;
+            if (item.text == "of" && i + 1 < items_.size() && items_[i + 1].text == "them")
+                return last_before(at);
+        }
+        return nullptr;
+    }
+
+    // "place mats for six": nothing else is counted before the clause ends.
+    bool is_for_so_many(std::size_t at) const {
+        if (at == 0) return false;
+        const auto& before = items_[at - 1].text;
+        if (before != "for" && before.substr(before.find_last_of(' ') + 1) != "for") return false;
+        return ends_here(at);
+    }
+
+    bool ends_here(std::size_t at) const {
+        return at + 1 == items_.size() || items_[at + 1].sign || items_[at + 1].is(joiner) ||
+               items_[at + 1].clause != items_[at].clause;
+    }
+
+    // "mug mats x 8", "hats (4)".
+    bool is_times(std::size_t at) const {
+        if (at == 0 || items_[at].amount->times_next) return false;
+        const auto& before = items_[at - 1].text;
+        const bool closed = at + 1 < items_.size() && items_[at + 1].text == ")";
+        return (before == "x" && at > 1 && items_[at - 2].is(article)) ||
+               (before == "(" && closed && at > 1 && items_[at - 2].is(article));
+    }
+
+    Wanted* last_before(std::size_t at) {
+        for (auto n = places_.size(); n-- > 0;)
+            if (places_[n] < at) return &out_.wanted[n];
+        return nullptr;
+    }
+
+    std::vector<Item>& items_;
+    const std::vector<std::size_t>& places_;  // of out_.wanted
+    Taken& out_;
+};
+
+}  // namespace
+
+void take_counts(std::vector<Item>& items, const std::vector<std::size_t>& places, Taken& out) {
+    Counts(items, places, out).take();
+}
+
+}  // namespace gristwright

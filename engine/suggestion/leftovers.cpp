@@ -1,0 +1,301 @@
+#include "engine/suggestion/leftovers.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "engine/suggestion/beside.hpp"
+#include "engine/suggestion/link.hpp"
+#include "engine/suggestion/particulars.hpp"
+#include "engine/suggestion/reading.hpp"
+
+namespace gristwright {
+namespace {
+
+using enum WordClass;
+
+constexpr std::size_t most_told = 5;  // a longer list is no reading
+constexpr std::string_view reaches_to[] = {"to", "over", "below", "above", "under", "past"};
+constexpr std::string_view goes_before[] = {"a", "an", "the", "one", "some", "two", "my", "extra"};
+constexpr std::string_view whom[] = {"me", "you", "him", "us", "it", "them"};
+constexpr std::string_view how_far[] = {"long", "tall", "wide", "deep"};
+// What may stand before an article and describes nothing.
+constexpr std::string_view no_names[] = {"after",  "try",     "want",     "vote",   "suggest",
+                                         "before", "between", "against",  "choose", "pick",
+                                         "rest",   "lot",     "remainder"};
+// Of a way of spinning or a stitch pattern as often as of a weight.
+constexpr std::string_view of_two_meanings[] = {"worsted", "aran", "double knit", "sport"};
+
+bool is_trimming(const Item& i) { return i.is(material) && i.as(material) == "notions"; }
+
+// A word that nobody gave a meaning: of every day, or in no table.
+bool is_plain(const Item& i) {
+    if (i.unknown) return true;
+    if (!i.is(everyday) || i.text.size() < 3) return false;
+    for (const auto c : {article, form, fabric, technique, craft, role, person, colour, number,
+                         unit, tool, joiner, negation, topic, remark, idiom, filler})
+        if (i.is(c)) return false;
+    return true;
+}
+
+// What may stand between a word and the article that it describes.
+bool describes_too(const Item& i) {
+    return i.is(fabric) || i.is(form) || i.is(technique) || i.is(craft) || i.is(colour) ||
+           i.is(material) || i.is(person) || is_plain(i) ||
+           (i.is(filler) && i.as(filler) == "size");
+}
+
+class Leftovers {
+  public:
+    Leftovers(const std::vector<Item>& items, Taken& out) : items_(items), out_(out) {}
+
+    void find() {
+        if (out_.wanted.empty()) return;
+        for (std::size_t i = 0; i < items_.size(); ++i) {
+            if (!counts(i)) continue;
+            if (items_[i].amount)
+                of_amount(i);
+            else if (is_size_word(i))
+                of_size(items_[i]);
+            else if (const auto said = reach(i); !said.empty())
+                tell(said);
+            else if (was_not_taken(items_[i]) || stands_as_part(i))
+                tell(i);
+        }
+    }
+
+  private:
+    // Still to be read, in a sentence that speaks of the thing or in a scrap beside it.
+    bool counts(std::size_t at) const {
+        const auto& item = items_[at];
+        if (item.amount && item.amount->of != Amount::Of::number) return !item.idle && !item.out;
+        if (item.idle || item.out || item.sign ||
+            (item.phrase == nullptr && !item.amount && !item.unknown))
+            return false;
+        std::size_t words = 0;
+        for (const auto& other : items_) {
+            if (other.sentence != item.sentence || other.sign) continue;
+            if (is_thing(other) && !other.idle) return true;
+            if (other.is(remark)) return false;
+            ++words;
+        }
+        return words < 5;
+    }
+
+    bool same_clause(std::size_t a, std::size_t b) const {
+        return b < items_.size() && items_[a].clause == items_[b].clause && !items_[b].sign;
+    }
+
+    // Right before an article, or before what describes it too.
+    bool before_article(std::size_t at) const {
+        for (auto i = at + 1; same_clause(at, i); ++i) {
+            if (items_[i].live(article) || items_[i].stranger) return true;
+            if (!describes_too(items_[i]) || items_[i].idle) return false;
+        }
+        return false;
+    }
+
+    // "with a flip top", "plus thumb holes": behind "with", however it is described.
+    bool behind_with(std::size_t at) const {
+        for (auto i = at; i-- > 0 && same_clause(i, at);) {
+            const auto& item = items_[i];
+            if (is_plain(items_[at]) && (item.is(part) || is_trimming(item))) return false;
+            if (item.last_word() == "with" || (item.is(joiner) && item.as(joiner) == "with"))
+                return true;
+            const bool passes = has(goes_before, item.text) || is_plain(item) || item.amount ||
+                                item.is(part) || is_trimming(item) || item.is(colour) ||
+                                item.is(fabric) || item.is(form) || item.is(craft) ||
+                                item.is(number) || item.is(body) || item.is(technique) ||
+                                (item.is(joiner) && item.as(joiner) == "and");
+            if (!passes || item.is(article)) return false;
+        }
+        return false;
+    }
+
+    bool stands_as_part(std::size_t at) const {
+        const auto& item = items_[at];
+        // "a 180 cm span": of what is measured.
+        const bool measured = at > 0 && items_[at - 1].amount && items_[at - 1].amount->length;
+        if (is_wanted(item) || is_verb(at) || measured) return false;
+        if (is_another_yarn(at) || is_a_colour_of_it(at)) return true;
+        if (is_trimming(item)) return true;
+        if (at > 0 && items_[at - 1].amount && describes(items_, at - 1)) return false;
+        if (item.is(part) && !item.is(article) && !item.is(role)) return true;
+        if (item.is(body)) return behind_with(at);
+        const bool thing = item.is(everyday) && item.as(everyday) == "thing";
+        if (item.is(filler) || item.is(person) || !(is_plain(item) || thing)) return false;
+        return before_article(at) || behind_with(at);
+    }
+
+    // "held with mohair", "in cotton", "a silk scarf": a fibre that nobody took.
+    bool is_another_yarn(std::size_t at) const {
+        const auto& item = items_[at];
+        if (!item.is(material) || is_trimming(item) || item.text == out_.material_said)
+            return false;
+        if (item.as(material) == "yarn" || item.asks) return false;
+        return behind_with(at) || (out_.material.empty() && before_article(at));
+    }
+
+    // "a red hat", "in moss green": the yarn has its own colour.
+    bool is_a_colour_of_it(std::size_t at) const {
+        const auto& item = items_[at];
+        if (!item.is(colour) || !is_a_colour(item) || out_.colours > 1 || item.asks) return false;
+        const bool in = at > 0 && (items_[at - 1].text == "in" || items_[at - 1].is(colour));
+        return in || before_article(at);
+    }
+
+    // "would suit me", "I'm after a bag".
+    bool is_verb(std::size_t at) const {
+        if (has(no_names, items_[at].text)) return true;
+        return same_clause(at, at + 1) && has(whom, items_[at + 1].first_word());
+    }
+
+    // "up to the elbow".
+    std::string reach(std::size_t at) const {
+        if (!items_[at].is(body) || at == 0 || !same_clause(at - 1, at)) return {};
+        const auto before = items_[at - 1].text == "the" && at > 1 ? at - 2 : at - 1;
+        if (!has(reaches_to, items_[before].last_word())) return {};
+        return items_[before].said + (before + 2 == at ? " the " : " ") + items_[at].said;
+    }
+
+    bool is_wanted(const Item& item) const {
+        return std::any_of(out_.wanted.begin(), out_.wanted.end(),
+                           [&](const Wanted& w) { return w.said == item.text; });
+    }
+
+    bool is_size_word(std::size_t at) const {
+        const auto& item = items_[at];
+        if (has(how_far, item.text) && !item.asks)
+            return (before_article(at) || is_before_ones(at)) &&
+                   (at == 0 || !items_[at - 1].amount);
+        if (!item.is(filler) || item.as(filler) != "size" || item.asks) return false;
+        if (at > 0 && items_[at - 1].first_word() == "too") return false;
+        const auto next = at + 1;
+        if (same_clause(at, next) && items_[next].first_word() == "of") return false;
+        // "short of yardage", "big 6.5 mm needles": of something else.
+        return !same_clause(at, next) || describes_too(items_[next]) || is_thing(items_[next]) ||
+               items_[next].is(joiner) || items_[next].is(body) || items_[next].is(filler);
+    }
+
+    bool is_before_ones(std::size_t at) const {
+        return same_clause(at, at + 1) &&
+               (items_[at + 1].text == "ones" || items_[at + 1].text == "one");
+    }
+
+    void of_size(const Item& item) {
+        if (!out_.wanted.front().sizes.empty() || !out_.letters.empty() || !out_.shoe.empty())
+            return;
+        if (out_.how_big.find(item.text) == std::string::npos)
+            out_.how_big += (out_.how_big.empty() ? "" : ", ") + item.text;
+    }
+
+    void of_amount(std::size_t at) {
+        const auto& item = items_[at];
+        if (item.amount->read || (at > 0 && items_[at - 1].is(fabric))) return;
+        if (at > 0 && items_[at - 1].last_word().starts_with("turn")) return;  // "turns 70"
+        if (item.amount->of == Amount::Of::number && item.amount->number <= 1) return;
+        if (is_of_people(at) || is_a_yarn_count(at)) return;
+        if (describes(items_, at) || item.amount->of == Amount::Of::time) return;
+        auto said = item.said;
+        const bool bare = item.amount->of == Amount::Of::number;
+        if (bare && at > 0 && items_[at - 1].last_word() == "size") said = "size " + said;
+        if (bare && same_clause(at, at + 1) && !items_[at + 1].amount &&
+            (is_plain(items_[at + 1]) || items_[at + 1].is(part) || is_trimming(items_[at + 1]) ||
+             items_[at + 1].is(everyday) || items_[at + 1].is(tool) || items_[at + 1].is(body)))
+            said += " " + items_[at + 1].said;
+        tell(said);
+    }
+
+    // "for two kids", "aged 4 and 8".
+    bool is_of_people(std::size_t at) const {
+        if (same_clause(at, at + 1) && items_[at + 1].is(person)) return true;
+        const auto months = [](double years) { return std::lround(12 * years); };
+        return any_wanted([&](const Wanted& w) {
+            return w.years && months(*w.years) == months(items_[at].amount->number);
+        });
+    }
+
+    // "20/2 cotton": of another yarn.
+    bool is_a_yarn_count(std::size_t at) const {
+        const auto stroke = [&](std::size_t i) {
+            return i < items_.size() && items_[i].text == "/";
+        };
+        return stroke(at + 1) || (at > 0 && stroke(at - 1));
+    }
+
+    template <class Has>
+    bool any_wanted(Has has_it) const {
+        return std::any_of(out_.wanted.begin(), out_.wanted.end(), has_it);
+    }
+
+    // A trade word that another of its class had gone before.
+    bool was_not_taken(const Item& item) const {
+        if (item.asks && item.is(topic)) return false;
+        if (item.is(article)) return stands_beside(item);
+        if (item.is(form) && !item.is(tool) && !item.is(fabric)) {
+            const auto& means = item.as(form) == "?" ? item.text : item.as(form);
+            return !any_wanted([&](const Wanted& w) { return w.form == means; });
+        }
+        if (item.is(fabric)) return !has_fabric(item.as(fabric));
+        if (item.is(role)) {
+            const auto named = yarn_role_named(item.as(role));
+            return named && *named != out_.role && *named != YarnRole::part &&
+                   *named != YarnRole::with_another;
+        }
+        if (item.is(weight))
+            return out_.weight != item.as(weight) && !has(of_two_meanings, item.text);
+        return item.is(needle) && !was_mended(item.text) && out_.shoe.empty() &&
+               out_.letters.empty();
+    }
+
+    bool has_fabric(const std::string& means) const {
+        const auto stroke = means.find('/');
+        const NamedFabric named{means.substr(0, stroke), means.substr(stroke + 1)};
+        return out_.fabric == named ||
+               any_wanted([&](const Wanted& w) { return w.fabric == named; });
+    }
+
+    bool was_mended(const std::string& text) const {
+        return std::any_of(out_.taken_as.begin(), out_.taken_as.end(),
+                           [&](const auto& as) { return as.starts_with(text + " as"); });
+    }
+
+    // "a sock blanket": an article that another stands behind, and whose form it does not give.
+    bool stands_beside(const Item& item) const {
+        const auto at = static_cast<std::size_t>(&item - items_.data());
+        if (!same_clause(at, at + 1) || !items_[at + 1].live(article)) return false;
+        const auto kind = kind_of(item);
+        return !any_wanted([&](const Wanted& w) {
+            return w.kind == kind || w.said == item.text ||
+                   (!w.form.empty() && item.as(article).find(w.form) != std::string::npos);
+        });
+    }
+
+    // With the words before it that describe it: "picot edge", "three buttons".
+    void tell(std::size_t at) {
+        auto said = items_[at].said;
+        for (auto i = at; i-- > 0 && same_clause(i, at) && !items_[i].idle && is_plain(items_[i]);)
+            said = items_[i].said + " " + said;
+        tell(said);
+    }
+
+    void tell(const std::string& said) {
+        const auto known = [&](const std::string& other) {
+            return other.find(said) != std::string::npos;
+        };
+        const auto unmade = [&](const Unmade& u) { return known(u.said) || said == u.said; };
+        if (std::any_of(out_.not_known.begin(), out_.not_known.end(), unmade)) return;
+        if (std::any_of(out_.left_out.begin(), out_.left_out.end(), known)) return;
+        std::erase_if(out_.left_out,
+                      [&](const auto& other) { return said.find(other) != std::string::npos; });
+        if (out_.left_out.size() < most_told) out_.left_out.push_back(said);
+    }
+
+    const std::vector<Item>& items_;
+    Taken& out_;
+};
+
+}  // namespace
+
+void find_leftovers(const std::vector<Item>& items, Taken& out) { Leftovers(items, out).find(); }
+
+}  // namespace gristwright

@@ -1,0 +1,86 @@
+#include "engine/suggestion/particulars.hpp"
+
+#include <algorithm>
+
+namespace gristwright {
+namespace {
+
+using enum WordClass;
+
+// Of the class of colours, but none itself.
+constexpr std::string_view no_colours[] = {
+    "colour",   "colours",    "color",   "colors", "colorway",     "colourway",
+    "dye",      "dyed",       "bright",  "dark",   "light",        "pale",
+    "gradient", "variegated", "natural", "undyed", "gradient dyed"};
+constexpr std::string_view counts_colours[] = {"colour", "colours", "color",
+                                               "colors", "shade",   "shades"};
+constexpr std::string_view singly[] = {"one", "1", "single", "a single", "just one", "only one"};
+
+bool is_joined(const std::vector<Item>& items, std::size_t a, std::size_t b) {
+    for (auto i = a + 1; i < b; ++i) {
+        const auto& item = items[i];
+        const bool joins = item.text == "," || item.text == "/" || item.text == "&" ||
+                           (item.is(joiner) && item.as(joiner) != "or");
+        if (!joins && !item.is(colour)) return false;
+    }
+    return b > a + 1;
+}
+
+// How many colours stand side by side.
+int colours_in_a_row(const std::vector<Item>& items) {
+    std::vector<std::string> row, best;
+    std::size_t last = 0;
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        if (!is_a_colour(items[i])) continue;
+        if (!row.empty() && !is_joined(items, last, i)) row.clear();
+        if (std::find(row.begin(), row.end(), items[i].text) == row.end())
+            row.push_back(items[i].text);
+        last = i;
+        if (row.size() > best.size()) best = row;
+    }
+    return static_cast<int>(best.size());
+}
+
+}  // namespace
+
+bool is_a_colour(const Item& i) { return i.live(colour) && !has(no_colours, i.text); }
+
+void take_colours(std::vector<Item>& items, Taken& out) {
+    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
+        auto& amount = items[i].amount;
+        if (!amount || items[i].idle || amount->of != Amount::Of::number) continue;
+        if (!has(counts_colours, items[i + 1].text)) continue;
+        out.colours = static_cast<int>(amount->number);
+        amount->read = true;
+    }
+    if (out.colours == 0) out.colours = colours_in_a_row(items);
+    if (out.colours > 1 && out.role == YarnRole::unsaid) out.role = YarnRole::with_another;
+}
+
+void take_one_alone(const std::vector<Item>& items, Taken& out) {
+    if (out.wanted.size() != 1 || out.wanted.front().count > 1) return;
+    const auto& wanted = out.wanted.front();
+    if (!wanted.known.in_pairs || wanted.said.ends_with('s')) return;
+    for (std::size_t i = 1; i < items.size(); ++i)
+        if (items[i].text == wanted.said && has(singly, items[i - 1].text))
+            out.one_alone = true, out.share_of_thing = 0.5;
+}
+
+void part_by_craft(const std::vector<Item>& items, Taken& out) {
+    if (out.wanted.size() != 1 || out.wanted.front().count != 2) return;
+    std::vector<Craft> crafts;
+    for (std::size_t i = 1; i < items.size(); ++i) {
+        const bool one = has(singly, items[i - 1].text) || items[i - 1].text == "the other";
+        if (one && items[i].live(craft))
+            crafts.push_back(items[i].as(craft) == "woven" ? Craft::woven : Craft::knitted);
+    }
+    if (crafts.size() != 2 || crafts[0] == crafts[1]) return;
+    out.wanted.front().count = 1;
+    out.wanted.front().plural = false;
+    out.wanted.push_back(out.wanted.front());
+    for (std::size_t i = 0; i < 2; ++i) out.wanted[i].craft = crafts[i];
+    out.craft.reset();
+    out.both_crafts = false;
+}
+
+}  // namespace gristwright
