@@ -67,7 +67,7 @@ void columns(RowOf<DemandFor> auto& r, auto&& at) {
 }
 
 void columns(RowOf<SpunFor> auto& r, auto&& at) {
-    at(r.article, r.touches, r.for_baby, r.place, r.alike, r.mark, r.source);
+    at(r.article, r.touches, r.firmness, r.for_baby, r.place, r.alike, r.mark, r.source);
 }
 
 void columns(RowOf<OrdinaryYarn> auto& r, auto&& at) {

@@ -75,6 +75,7 @@ SpunFor spun_for(const Row& row) {
     SpunFor out;
     out.article = listed(row, "article");
     out.touches = chosen(row, "touches", touching);
+    out.firmness = chosen(row, "firmness", firmnesses);
     out.for_baby = chosen(row, "baby", babies);
     out.place = row.number("place");
     if (!(out.place > 0 && out.place <= 1)) throw row.wrong("place: more than 0 and at most 1");

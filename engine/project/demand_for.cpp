@@ -10,6 +10,11 @@ bool same(const std::optional<T>& asked, const T& has) {
     return !asked || *asked == has;
 }
 
+// Only what is knitted has one.
+bool is_as_firm(const std::optional<Firmness>& asked, const Template& t) {
+    return !asked || (t.craft == Craft::knitted && t.firmness == *asked);
+}
+
 }  // namespace
 
 bool Listed::admits(const std::string& word) const {
@@ -20,8 +25,7 @@ bool Listed::admits(const std::string& word) const {
 bool DemandFor::holds_for(const Template& t) const {
     const bool hard = t.craft == Craft::woven && t.finish == Finish::hard_fulled;
     return same(craft, t.craft) && same(touches, t.touches) && same(hard_fulled, hard) &&
-           (!firmness || (t.craft == Craft::knitted && t.firmness == *firmness)) &&
-           same(for_baby, t.for_baby) && article.admits(t.article) &&
+           is_as_firm(firmness, t) && same(for_baby, t.for_baby) && article.admits(t.article) &&
            std::any_of(t.pieces.begin(), t.pieces.end(),
                        [&](const auto& piece) { return fabric.admits(piece.fabric); });
 }
@@ -34,7 +38,7 @@ Calling calling_of(const Template& article, const std::vector<DemandFor>& needs,
         if (row.holds_for(article)) out.demands.push_back(row.demand);
     const auto kind = std::find_if(kinds.begin(), kinds.end(), [&](const SpunFor& row) {
         return row.article.admits(article.article) && same(row.touches, article.touches) &&
-               same(row.for_baby, article.for_baby);
+               is_as_firm(row.firmness, article) && same(row.for_baby, article.for_baby);
     });
     if (kind == kinds.end()) return out;
     out.place = kind->place;

@@ -34,6 +34,7 @@ struct DemandFor {
 struct SpunFor {
     Listed article;
     std::optional<Touches> touches;
+    std::optional<Firmness> firmness;  // knitted
     std::optional<bool> for_baby;
     double place =
         1;          // above 0: share of its suitability that counts where articles are put in order

@@ -39,6 +39,29 @@ inline constexpr Constant another_calls{
     "of 1",
     Mark::judgement,
     "what can be begun with what is there comes first"};
+inline constexpr Constant fulled_calls{"place that is left to an article that is fulled hard",
+                                       0.95,
+                                       0.85,
+                                       1.0,
+                                       "of 1",
+                                       Mark::judgement,
+                                       "chosen by who wants felt, and it cannot be undone"};
+inline constexpr Constant named_again{
+    "place that is left to a second article of a kind named already",
+    0.85,
+    0.75,
+    0.95,
+    "of 1",
+    Mark::judgement,
+    "a second shawl before a band that nobody asked for; never four mats"};
+inline constexpr Constant choosy_weight{
+    "part of an article's place that is lost where every other yarn serves it as well",
+    0.06,
+    0.0,
+    0.15,
+    "of 1",
+    Mark::judgement,
+    "what few yarns serve well is what one that does is for: cables before a plain cowl"};
 inline constexpr Constant not_known_leaves{
     "suitability left where neither fibre nor plies are known",
     0.85,
@@ -50,11 +73,11 @@ inline constexpr Constant not_known_leaves{
 inline constexpr Constant cobweb_from{
     "grist from which a lace yarn is cobweb", 12, 10, 15, "m/g", Mark::common_practice, ""};
 inline constexpr Constant well_used{
-    "share of the batch that is well used", 0.5, 0.3, 0.7, "of 1", Mark::judgement, ""};
+    "share of the batch that is well used", 0.55, 0.3, 0.7, "of 1", Mark::judgement, ""};
 inline constexpr Constant use_weight{"part of an article's place that its use of the batch decides",
-                                     0.2,
-                                     0.1,
                                      0.3,
+                                     0.15,
+                                     0.4,
                                      "of 1",
                                      Mark::judgement,
                                      "two kilograms are spun for pullovers, not for a pouch"};

@@ -5,12 +5,15 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/project/by_cloth.hpp"
 #include "engine/suitability/constants.hpp"
 
 namespace gristwright {
 namespace {
 
 using namespace constants;
+
+constexpr std::size_t fewest_named = 3, few_named = 4, most_named = 6;
 
 // The share of the batch that goes into it, as many alike together as a person wants.
 double share_used(const Plan& plan) {
@@ -25,9 +28,23 @@ bool is_pieced(const Template& article) {
                        [](const auto& piece) { return piece.count >= many_pieces; });
 }
 
+bool is_hard_fulled(const Plan& plan) {
+    return by_cloth(
+        plan.pieces.front(), [](const KnitCloth& k) { return k.fabric->fulled; },
+        [&](const WovenCloth&) { return plan.article->finish == Finish::hard_fulled; });
+}
+
+// How well the ordinary yarn in the middle serves it; 0: not compared.
+double serves_any(const Template& article) {
+    if (!article.calling || article.calling->levels.empty()) return 0;
+    const auto& levels = article.calling->levels;
+    return levels[levels.size() / 2];
+}
+
 double calling(const JudgedPlan& j) {
     const double used = std::min(1.0, share_used(j.plan) / well_used);
-    return calls_for(j) * (1 - use_weight + use_weight * used);
+    return calls_for(j) * (1 - use_weight + use_weight * used) *
+           (1 - choosy_weight * serves_any(*j.plan.article));
 }
 
 // A plan and what puts it before others of its part.
@@ -44,16 +61,43 @@ void put_in_order(Row& row) {
     });
 }
 
-bool has_kind(const Row& row, const std::string& kind) {
-    return std::any_of(row.begin(), row.end(), [&](const Placed& placed) {
-        return placed.judged->plan.article->article == kind;
-    });
+// Of one kind by what it is, or by what is done to it: one that is fulled speaks for all of them.
+bool alike(const Plan& a, const Plan& b) {
+    return a.article->article == b.article->article || (is_hard_fulled(a) && is_hard_fulled(b));
 }
 
-// Three of different kinds that serve at all, and up to six while they serve well.
-bool belongs_to_best(const JudgedPlan& j, const Row& best) {
-    if (best.size() >= 6 || has_kind(best, j.plan.article->article)) return false;
-    return best.size() < 3 || serves(calls_for(j)) == Serves::well;
+// What an article is worth behind those that are named; 0: it is not to be named. Three of
+// different kinds that serve at all, a fourth that serves, up to six that serve well; a second of a
+// kind, never a third, only among the first four and only if it serves well.
+double worth_behind(const Row& named, const Placed& next) {
+    const auto& plan = next.judged->plan;
+    const auto how = serves(calls_for(*next.judged));
+    const auto before = std::count_if(named.begin(), named.end(), [&](const Placed& one) {
+        return alike(one.judged->plan, plan);
+    });
+    if (before > 0)
+        return before < 2 && named.size() < few_named && how == Serves::well
+                   ? named_again * next.worth
+                   : 0;
+    const auto most = how == Serves::well     ? most_named
+                      : how == Serves::fairly ? few_named
+                                              : fewest_named;
+    return named.size() < most ? next.worth : 0;
+}
+
+// Taken out of `row`, which stays in its order.
+Row taken_to_be_named(Row& row) {
+    Row named;
+    for (;;) {
+        auto best = row.end();
+        double most = 0;
+        for (auto next = row.begin(); next != row.end(); ++next)
+            if (const double worth = worth_behind(named, *next); worth > most)
+                most = worth, best = next;
+        if (best == row.end()) return named;
+        named.push_back(*best);
+        row.erase(best);
+    }
 }
 
 std::vector<JudgedPlan> moved(const Row& row) {
@@ -91,6 +135,7 @@ double calls_for(const JudgedPlan& j) {
     const auto& article = *j.plan.article;
     double way = article.calling ? article.calling->place : 1;
     if (is_pieced(article)) way *= pieced_calls;
+    if (is_hard_fulled(j.plan)) way *= fulled_calls;
     if (j.plan.second_yarn > Length{}) way *= another_calls;
     return way * j.judgement.score;
 }
@@ -122,10 +167,8 @@ Ranked sorted_out(std::vector<JudgedPlan> plans) {
             also.push_back({&j, calling(j)});
     }
     for (auto* row : {&also, &samples, &short_of, &unfit}) put_in_order(*row);
-    Row best, rest;
-    for (const auto& placed : also)
-        (belongs_to_best(*placed.judged, best) ? best : rest).push_back(placed);
-    return {moved(best), moved(rest), moved(samples), moved(short_of), moved(unfit)};
+    const auto best = taken_to_be_named(also);
+    return {moved(best), moved(also), moved(samples), moved(short_of), moved(unfit)};
 }
 
 Ranked ranked(const Templates& templates, const YarnProfile& yarn, const Fabrics& fabrics,

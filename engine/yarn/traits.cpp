@@ -50,6 +50,14 @@ std::optional<double> blended(const std::vector<FibrePart>& fibre, F value) {
     return sum / shares;
 }
 
+// The air that a long draw leaves stays where crimp holds it: the fibre's spring, or that of wool
+// where no fibre is said. Cotton is drawn long too, and is no woollen yarn.
+Known air_of_draw(const Batch& batch, const FibreBehaviour& fibre) {
+    if (batch.draw != Draw::long_draw) return Known(0);
+    const auto& spring = fibre.of(Behaviour::spring);
+    return spring ? Known(spring->middle(), spring->high - spring->low) : Known(1);
+}
+
 std::optional<double> flag(bool known, bool set) {
     if (!known) return {};
     return set ? 1.0 : 0.0;
@@ -109,7 +117,6 @@ Drivers drivers_of(const Batch& batch, std::optional<double> packing, std::optio
     set(Driver::packing, packing);
     set(Driver::combed,
         flag(batch.preparation != Preparation::unknown, batch.preparation == Preparation::combed));
-    set(Driver::long_draw, flag(batch.draw != Draw::unknown, batch.draw == Draw::long_draw));
     set(Driver::variegated, batch.variegated ? 1.0 : 0.0);
     for (std::size_t m = 0; m < made_count; ++m)
         d[static_cast<std::size_t>(Driver::thick_and_thin) + m] = Known(batch.made[m] ? 1.0 : 0.0);
@@ -118,6 +125,8 @@ Drivers drivers_of(const Batch& batch, std::optional<double> packing, std::optio
         if (const auto& level = fibre.levels[b])
             d[static_cast<std::size_t>(Driver::spring) + b] =
                 Known(level->middle(), level->high - level->low);
+    if (batch.draw != Draw::unknown)
+        d[static_cast<std::size_t>(Driver::long_draw)] = air_of_draw(batch, fibre);
     return d;
 }
 

@@ -66,7 +66,8 @@ TEST_CASE("each part holds what belongs there, the best first") {
             [](const auto& a, const auto& b) { return a.plan.short_by < b.plan.short_by; }));
         CHECK(r.best.size() <= 6);
         std::map<std::string, int> kinds;
-        for (const auto& j : r.best) CHECK(++kinds[j.plan.article->article] == 1);
+        for (std::size_t i = 0; i < r.best.size(); ++i)  // a second shawl, never a third
+            CHECK(++kinds[r.best[i].plan.article->article] <= (i < 4 ? 2 : 1));
         for (const auto* part : {&r.best, &r.also, &r.short_of})
             for (const auto& j : *part) CHECK(j.judgement.score >= 60);
         for (const auto& j : r.samples) CHECK(j.plan.article->sample);
