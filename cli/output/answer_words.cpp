@@ -22,6 +22,22 @@ namespace {
 
 constexpr std::size_t idea_shown = 400;  // bytes
 
+std::string kept_words(const SuggestionAnswer& a, const Units& units) {
+    using Kept = SuggestionAnswer::Kept;
+    const auto suits = "; " + units.stitch_gauge(a.suiting) + " suits, and ";
+    switch (a.kept) {
+        case Kept::stitches:
+            return suits + fmt::format("with the stitches kept the {} becomes {}",
+                                       a.article->measure, units.size(a.size));
+        case Kept::size:
+            return suits + fmt::format("keeps the size with {} stitches",
+                                       a.tightness < 1 ? "more" : "fewer");
+        case Kept::gauge:
+            break;
+    }
+    return ", which this yarn can keep";
+}
+
 std::string basis_words(const SuggestionAnswer& a) {
     switch (a.basis) {
         case SuggestionAnswer::Basis::stated_length:
@@ -89,17 +105,12 @@ std::string numbers_text(const SuggestionAnswer& a, const Question& q) {
                         0) +
                "\n";
     if (a.tightness > 0)
-        out += labelled(
-                   "Gauge:  ",
-                   fmt::format(
-                       "tightness {:.2f} at the {}{}", a.tightness,
-                       a.gauge_of_class ? "usual gauge of that weight" : "gauge that was stated",
-                       a.stitches_kept
-                           ? fmt::format("; {} suits, and with the stitches kept the {} becomes {}",
-                                         q.units.stitch_gauge(a.suiting), a.article->measure,
-                                         q.units.size(a.size))
-                           : ", which this yarn can keep"),
-                   0) +
+        out += labelled("Gauge:  ",
+                        fmt::format("tightness {:.2f} at the {}{}", a.tightness,
+                                    a.gauge_of_class ? "usual gauge of that weight"
+                                                     : "gauge that was stated",
+                                    kept_words(a, q.units)),
+                        0) +
                "\n";
     if (a.share > 0)
         out += labelled(

@@ -70,7 +70,7 @@ std::string needs_words(const SuggestionAnswer& a, const Units& units) {
     const auto& main = a.things[a.main].wanted;
     const bool plural = main.count > 1 || main.kind.back() == 's' || a.things.size() > 1;
     const auto said = plural ? "are said to take" : "is said to take";
-    if (a.stitches_kept)
+    if (a.kept != SuggestionAnswer::Kept::gauge)
         return fmt::format(
             "{} {}, in this yarn about {},", said,
             a.stated_mass.si() > 0 ? units.mass(a.stated_mass) : units.yarn(a.stated), mid);

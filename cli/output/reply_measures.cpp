@@ -24,11 +24,15 @@ bool is_grown(const std::string& body) { return body == "man" || body == "woman"
 
 std::string gauge_sentence(const SuggestionAnswer& a, const Suggestion& s, const Units& units) {
     const auto gauge = s.gauge ? s.gauge : a.taken.gauge;
-    if (a.stitches_kept)
-        return fmt::format("{} my yarn would be {}; at {} it comes out at {}.",
+    using Kept = SuggestionAnswer::Kept;
+    if (a.kept != Kept::gauge)
+        return fmt::format("{} my yarn would be {}; at {} it {}.",
                            a.gauge_of_class ? "At its usual gauge" : "At that gauge",
                            a.tightness < 1 ? "too open" : "too firm", units.stitch_gauge(a.suiting),
-                           units.size(a.size));
+                           a.kept == Kept::stitches
+                               ? fmt::format("comes out at {}", units.size(a.size))
+                               : fmt::format("takes {} stitches to the same size",
+                                             a.tightness < 1 ? "more" : "fewer"));
     if (gauge && a.usual_gauge.si() > 0)
         return fmt::format("At {} it is knitted {} than I would.", units.stitch_gauge(*gauge),
                            *gauge > a.usual_gauge ? "closer" : "looser");

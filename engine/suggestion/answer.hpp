@@ -97,8 +97,10 @@ struct [[nodiscard]] SuggestionAnswer {
 
     double tightness = 0;  // at the gauge that was stated; 0: none was
     Gauge suiting;         // the gauge that suits instead; 0: the stated one does, or none was
-    bool stitches_kept = false;  // the size changes because the gauge does
-    double share = 0;            // of the greatest sett, at the sett that was stated; 0: none was
+    // Of what was stated for another yarn: its gauge; else its stitches, so that the size changes,
+    // or its size, so that the stitches do.
+    enum class Kept { gauge, stitches, size } kept = Kept::gauge;
+    double share = 0;  // of the greatest sett, at the sett that was stated; 0: none was
     ShareBand suiting_share{};
     Length stated;                // that it is said to take; 0: none was stated
     bool gauge_of_class = false;  // tightness is at the usual gauge of the weight it was meant for

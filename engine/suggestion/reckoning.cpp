@@ -1,5 +1,7 @@
-// A length stated at a gauge stays that length while the gauge is kept; with the stitches kept and
+// A length stated at a gauge stays that length while the gauge is kept. With the stitches kept and
 // the gauge changed it goes as the loop does, and so does the size: w = kw / l (cloth/loop.hpp).
+// Where that size would be of no use the size is kept: the stitches of an area go as 1 / l^2, and
+// their length as 1 / l.
 #include "engine/suggestion/reckoning.hpp"
 
 #include <algorithm>
@@ -47,10 +49,13 @@ void take_stated(const Suggestion& s, const Ground& ground, const Plan& plan, Le
         out.tightness <= band.high * (1 + gauge_slack))
         return;
     const double larger = first.knit->loop / loop;
+    const auto size = out.size * larger;
+    const bool of_use = size >= plan.article->smallest && size <= plan.article->largest;
     out.suiting = first.knit->gauge.mid;
-    out.stitches_kept = true;
-    out.size = out.size * larger;
-    out.need.mid = stated * larger;
+    using Kept = SuggestionAnswer::Kept;
+    out.kept = of_use ? Kept::stitches : Kept::size;
+    if (of_use) out.size = size;
+    out.need.mid = of_use ? stated * larger : stated / larger;
 }
 
 void look_at_sett(const Suggestion& s, const Plan& plan, SuggestionAnswer& out) {
@@ -78,7 +83,7 @@ void compare_metres(const Ground& ground, const Plan& plan, SuggestionAnswer& ou
     const double asked = out.size / t.ideal;
     const double scale = used.mid.si() / plan.by_size.at(asked);
     const double fits = plan.by_size.largest(have.mid.si() / aside / scale, asked);
-    if (!out.stitches_kept && fits >= t.smallest / t.ideal) {
+    if (out.kept != SuggestionAnswer::Kept::stitches && fits >= t.smallest / t.ideal) {
         out.reach = Reach::enough_if_smaller;
         out.size_that_fits = metres(std::floor(fits * t.ideal.si() * 100 + 1e-6) / 100);
     } else {

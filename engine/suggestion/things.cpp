@@ -143,8 +143,6 @@ class Things {
     void take_forms() {
         for (std::size_t i = 0; i < items_.size(); ++i) {
             if (!items_[i].live(form) || is_head(i)) continue;
-            // "18 inches square" is a size.
-            if (i > 0 && items_[i - 1].amount && items_[i].is(tool)) continue;
             // "Would a stole bias?" asks.
             if (items_[i].asks && items_[i].is(topic) &&
                 (i + 1 == items_.size() || !items_[i + 1].is(article)))

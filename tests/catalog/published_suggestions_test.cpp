@@ -106,7 +106,7 @@ TEST_CASE("published articles, with the print's length stated: it stays, and the
             const auto a = spinner.answer(text);
             REQUIRE_MESSAGE(a.answered, a.ask);
             CHECK(in_yards(a.need.mid) == doctest::Approx(most - skein_yards / 2));
-            CHECK(!a.stitches_kept);
+            CHECK(a.kept == SuggestionAnswer::Kept::gauge);
             CHECK(a.certainty > 0.5);
             Spinner fewer(skeins_of(gauge, skeins - 1));
             CHECK(fewer.answer(text).certainty < a.certainty);
