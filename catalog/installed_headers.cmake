@@ -2,6 +2,7 @@
 cmake_policy(VERSION 3.25)
 set(to_do
   catalog/reference/catalogue.hpp  # built_in()
+  catalog/reference/ground.hpp
   catalog/reference/own_templates.hpp
   catalog/typed/batch_text.hpp
   catalog/typed/suggestion_text.hpp

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cstdio>
 
+#include "catalog/reference/ground.hpp"
 #include "catalog/typed/suggestion_sheet.hpp"
 #include "cli/output/layout.hpp"
 #include "engine/project/role.hpp"
@@ -27,15 +28,7 @@ std::string known_keys() {
 }  // namespace
 
 Ground ground_of(const Question& q) {
-    Ground out{q.yarn,
-               q.catalogue.templates.rows(),
-               q.catalogue.yarn.classes,
-               q.catalogue.fabrics,
-               q.measured.owned,
-               q.catalogue.words.text(),
-               q.catalogue.bodies,
-               q.catalogue.needs,
-               q.request};
+    auto out = catalog::ground(q.catalogue, q.yarn, q.measured.owned, q.request);
     out.as_two_strands = [&q](Role role) {
         return profile(two_strands(q.measured.batch, role), q.catalogue.yarn, true);
     };

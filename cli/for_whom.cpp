@@ -31,14 +31,6 @@ Refused nobody(const std::string& said, const std::vector<std::string>& known) {
                                inert(said), joined(known)));
 }
 
-// Worn, yet by no measure of a body that the table has: each is drawn as adults wear it.
-constexpr std::string_view draped[] = {"belt",  "cowl",  "leg warmers", "poncho",
-                                       "scarf", "shawl", "stole",       "wrap"};
-
-bool is_draped(const Template& article) {
-    return std::find(std::begin(draped), std::end(draped), article.article) != std::end(draped);
-}
-
 bool is_child(const std::string& who) { return who.rfind("child", 0) == 0; }
 
 // Nothing of a body: as it stands. Of a body of which nothing is known, or far off: not for them.
@@ -47,7 +39,8 @@ bool fits(const std::string& who, const std::vector<BodySize>& bodies, Template&
     const bool by_body = std::any_of(bodies.begin(), bodies.end(), [&](const auto& row) {
         return row.measure == article.measure;
     });
-    if (!by_body) return !(is_child(who) && is_draped(article));
+    // What is draped is drawn as adults wear it.
+    if (!by_body) return !(is_child(who) && article.kind.draped);
     const auto* body = body_size(bodies, who, article.measure);
     if (!body || body->mid < article.smallest * (1 - constants::taken_beyond) ||
         body->mid > article.largest * (1 + constants::taken_beyond))

@@ -53,6 +53,7 @@ class PackedText {
 struct Catalogue {
     YarnTables yarn;
     Fabrics fabrics;
+    ArticleKinds kinds;
     std::vector<FibrePart> fibres;
     PackedText words;  // the table of words: engine/suggestion/lexicon.hpp
     std::vector<DemandFor> needs;

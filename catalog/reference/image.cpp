@@ -77,6 +77,7 @@ Catalogue read_image(std::span<const unsigned char> image) {
     for (std::size_t i = 0; i < callings.size(); ++i) {
         auto& t = templates[i];
         t.origin = "built in";
+        t.kind = kind_named(out.kinds, t.article);
         t.apart = range_of(t, out.piece_ranges);
         t.calling = std::make_shared<const Calling>(unpacked(std::move(callings[i]), out.needs));
     }

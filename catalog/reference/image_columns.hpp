@@ -29,7 +29,7 @@ void columns(RowOf<TraitRow> auto& r, auto&& at) {
 void columns(RowOf<KnitFabric> auto& r, auto&& at) {
     at(r.name, r.metres, r.metres_low, r.metres_high, r.stitches, r.rows, r.growth, r.growth_low,
        r.growth_high, r.stitch_repeat, r.row_repeat, r.definition, r.openness, r.loose_loops,
-       r.longest_strand, r.chart, r.colours, r.mark, r.source);
+       r.fulled, r.longest_strand, r.chart, r.colours, r.mark, r.source);
 }
 
 void columns(RowOf<Weave> auto& r, auto&& at) {
@@ -37,6 +37,10 @@ void columns(RowOf<Weave> auto& r, auto&& at) {
        r.weft_float, r.shafts, r.take_up, r.gathers.mid, r.gathers.low, r.gathers.high,
        r.gathers_mark, r.gathers_source, r.most_in_hole, r.end_repeat, r.pick_repeat, r.definition,
        r.loose_loops, r.chart, r.colours, r.mark, r.source);
+}
+
+void columns(RowOf<ArticleKind> auto& r, auto&& at) {
+    at(r.name, r.worn, r.draped, r.long_round, r.on_feet, r.in_pairs);
 }
 
 void columns(RowOf<BodySize> auto& r, auto&& at) {
@@ -59,11 +63,11 @@ void columns(RowOf<PieceRange> auto& r, auto&& at) { at(r.article, r.spread, r.m
 void columns(RowOf<Listed> auto& r, auto&& at) { at(r.words, r.none_of); }
 
 void columns(RowOf<DemandFor> auto& r, auto&& at) {
-    at(r.article, r.fabric, r.craft, r.touches, r.hard_fulled, r.for_baby, r.demand);
+    at(r.article, r.fabric, r.craft, r.touches, r.hard_fulled, r.firmness, r.for_baby, r.demand);
 }
 
 void columns(RowOf<SpunFor> auto& r, auto&& at) {
-    at(r.article, r.touches, r.place, r.alike, r.mark, r.source);
+    at(r.article, r.touches, r.for_baby, r.place, r.alike, r.mark, r.source);
 }
 
 void columns(RowOf<OrdinaryYarn> auto& r, auto&& at) {
@@ -101,8 +105,8 @@ void columns(RowOf<Template> auto& r, auto&& at) {
 
 // The templates stand behind it: what shares them is made of them all at once.
 void columns(RowOf<Catalogue> auto& c, auto&& at) {
-    at(c.yarn.classes, c.yarn.grades, c.yarn.traits, c.fabrics.knitted, c.fabrics.weaves, c.bodies,
-       c.words, c.spoken.lists, c.fibres, c.cautions, c.needs, c.piece_ranges, c.spun_for,
+    at(c.yarn.classes, c.yarn.grades, c.yarn.traits, c.fabrics.knitted, c.fabrics.weaves, c.kinds,
+       c.bodies, c.words, c.spoken.lists, c.fibres, c.cautions, c.needs, c.piece_ranges, c.spun_for,
        c.ordinary);
 }
 

@@ -65,6 +65,7 @@ DemandFor demand_for(const Row& row) {
     out.craft = chosen(row, "craft", crafts);
     out.touches = chosen(row, "touches", touching);
     out.hard_fulled = chosen(row, "finish", hard);
+    out.firmness = chosen(row, "firmness", firmnesses);
     out.for_baby = chosen(row, "baby", babies);
     out.demand = std::make_shared<const Demand>(demand(row));
     return out;
@@ -74,6 +75,7 @@ SpunFor spun_for(const Row& row) {
     SpunFor out;
     out.article = listed(row, "article");
     out.touches = chosen(row, "touches", touching);
+    out.for_baby = chosen(row, "baby", babies);
     out.place = row.number("place");
     if (!(out.place > 0 && out.place <= 1)) throw row.wrong("place: more than 0 and at most 1");
     out.alike = row.whole("alike");

@@ -62,6 +62,7 @@ std::vector<YarnProfile> ordinary_yarns(const Catalogue& catalogue) {
 
 void make_ready(Template& article, const Catalogue& catalogue,
                 const std::vector<YarnProfile>& ordinary) {
+    article.kind = kind_named(catalogue.kinds, article.article);
     article.apart = range_of(article, catalogue.piece_ranges);
     auto calling = calling_of(article, catalogue.needs, catalogue.spun_for);
     article.calling = std::make_shared<const Calling>(calling);

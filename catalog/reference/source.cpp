@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "catalog/reference/article_kind_text.hpp"
 #include "catalog/reference/caution_table.hpp"
 #include "catalog/reference/need_text.hpp"
 #include "catalog/reference/ordinary.hpp"
@@ -56,6 +57,7 @@ Catalogue read_source(const fs::path& folder) {
     out.words = table("words.csv", [&](const std::string& text, const std::string& file) {
         return read_words(text, file, out.fabrics);
     });
+    out.kinds = table("article_kinds.csv", read_article_kinds);
     out.fibres = table("fibres.csv", read_fibres);
     out.needs = table("needs.csv", read_needs);
     out.piece_ranges = table("piece_ranges.csv", read_piece_ranges);

@@ -96,6 +96,7 @@ KnitFabric knitted_fabric(const Row& row) {
     out.definition = row.number("definition");
     out.openness = row.number("openness");
     out.loose_loops = row.yes("loose_loops");
+    out.fulled = row.yes("fulled");
     out.mark = row.word("mark", mark_named);
     out.source = row.text("source");
     out.chart = chart(row, lay::stitch_letters, out.stitch_repeat, out.row_repeat);

@@ -53,20 +53,14 @@ bool is_many(const Template& t) {
     return kind.back() == 's' || lower(t.title).find(kind + "s") != std::string::npos;
 }
 
-bool comes_in_pairs(const Template& t) {
-    constexpr std::string_view pairs[] = {"mitts", "mittens", "gloves",   "socks",
-                                          "cuffs", "bootees", "slippers", "leg warmers"};
-    return std::find(std::begin(pairs), std::end(pairs), t.article) != std::end(pairs);
-}
-
 std::string enough_for(const Plan& plan) {
     const int times = times_over(plan);
     if (times < 2) return "";
     const auto& t = *plan.article;
     return fmt::format(" (enough for {}{})", number_word(times),
-                       comes_in_pairs(t) ? " pairs"
-                       : is_many(t)      ? " sets"
-                                         : "");
+                       t.kind.in_pairs ? " pairs"
+                       : is_many(t)    ? " sets"
+                                       : "");
 }
 
 std::string with_article(const Template& t) {

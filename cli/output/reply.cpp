@@ -108,7 +108,7 @@ std::string each_sentence(const SuggestionAnswer& a, const Units& units) {
     std::string each;
     if (main.wanted.count > 1)
         each = fmt::format("That is about {} {}.", units.yarn(main.need.mid / main.wanted.count),
-                           comes_in_pairs(main.wanted.kind) ? "for each pair" : "each");
+                           main.wanted.known.in_pairs ? "for each pair" : "each");
     if (a.things.size() < 2) return each;
     std::vector<std::string> parts;
     for (std::size_t i = 0; i < a.things.size(); ++i) {

@@ -134,11 +134,6 @@ std::string weight_sentence(const SuggestionAnswer& a, const YarnProfile& yarn) 
                                                    : yarn.class_by_grist.front().name);
 }
 
-// What could be wound round a neck.
-static bool is_worn_long(std::string_view kind) {
-    return kind == "scarf" || kind == "stole" || kind == "wrap";
-}
-
 std::string wearer_sentence(const SuggestionAnswer& a, const Units& units) {
     const auto& body = a.things[a.main].body;
     if (!body.empty())
@@ -147,7 +142,7 @@ std::string wearer_sentence(const SuggestionAnswer& a, const Units& units) {
                            is_grown(body) ? "" : ": no cords or long fringes");
     switch (a.taken.wearer) {
         case Wearer::baby:
-            if (a.made_for != Wearer::baby && is_worn_long(a.article->article))
+            if (a.made_for != Wearer::baby && a.article->kind.long_round)
                 return "The figure is for a grown-up's size: a baby wears nothing long round the "
                        "neck.";
             if (a.made_for != Wearer::baby && a.article->fitted)

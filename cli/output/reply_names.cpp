@@ -25,20 +25,13 @@ std::string plural_of(const std::string& kind) {
 }
 
 // "3 hats", "2 pairs of mitts".
-std::string counted(int count, const std::string& craft, const std::string& kind) {
+std::string counted(const Wanted& wanted, const std::string& craft, const std::string& kind) {
     const bool many = kind.back() == 's';
-    return fmt::format("{}{} {}{}", count, many && comes_in_pairs(kind) ? " pairs of" : "",
+    return fmt::format("{}{} {}{}", wanted.count, many && wanted.known.in_pairs ? " pairs of" : "",
                        craft.empty() ? "" : craft + " ", many ? kind : plural_of(kind));
 }
 
 }  // namespace
-
-bool comes_in_pairs(std::string_view kind) {
-    for (const std::string_view worn : {"mitts", "mittens", "gloves", "socks", "cuffs", "bootees",
-                                        "slippers", "warmers", "boots", "clogs", "stockings"})
-        if (kind.ends_with(worn)) return true;
-    return false;
-}
 
 std::string listed(const std::vector<std::string>& parts, std::string_view last) {
     std::string out;
@@ -66,8 +59,7 @@ std::string said_of(const ThingAnswer& thing) {
     const bool ours = thing.article && !thing.as_nearest;
     auto word = ours ? thing.wanted.kind : thing.wanted.said;
     const auto many = thing.wanted.count > 1;
-    return (many ? counted(thing.wanted.count, "", word) : with_article(word)) +
-           for_whom(thing.wanted);
+    return (many ? counted(thing.wanted, "", word) : with_article(word)) + for_whom(thing.wanted);
 }
 
 std::string template_words(const SuggestionAnswer& a) {
@@ -85,7 +77,7 @@ std::vector<std::string> left_out(const SuggestionAnswer& a) {
 static std::string named_alone(const ThingAnswer& thing) {
     const auto& kind = thing.article->article;
     const auto craft = words(thing.article->craft);
-    if (thing.wanted.count > 1) return counted(thing.wanted.count, std::string(craft), kind);
+    if (thing.wanted.count > 1) return counted(thing.wanted, std::string(craft), kind);
     // By its title where that ends with the kind: "knitted bed socks", "a woven twill scarf".
     const auto title = small(thing.article->title);
     const bool speaks = title.ends_with(kind) && !thing.wanted.fabric.named();

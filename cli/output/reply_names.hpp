@@ -9,9 +9,6 @@
 
 namespace gristwright::cli {
 
-// Mittens and socks do, hot pads do not.
-bool comes_in_pairs(std::string_view kind);
-
 // Lists in a reply end with a word: "a hat, mitts and socks".
 std::string listed(const std::vector<std::string>& parts, std::string_view last);
 

@@ -5,16 +5,20 @@
 #include <stdexcept>
 
 #include "engine/allocation/checker.hpp"
+#include "engine/allocation/constants.hpp"
 #include "engine/allocation/search.hpp"
 #include "engine/units/failure.hpp"
 
 namespace gristwright::allocation {
 namespace {
 
+using constants::close_enough;
+
 // A node takes the longer, the larger the problem is: about as its size to the power 1.5. A first
 // look finds the plan to start with.
 constexpr double nodes_times_size = 1e7;
 constexpr double first_nodes_times_size = 3e6;
+constexpr int longer = 2;  // times as many nodes, where the usual ones leave much open
 
 std::size_t size(const Problem& p) {
     return std::max<std::size_t>(1, p.skeins.size() * p.pieces.size());
@@ -66,6 +70,15 @@ std::optional<CutList> by_wishing(const Problem& problem, int most, const Effort
     return list;
 }
 
+// Most problems are proven or nearly so with the usual effort; one that is not is worth more of it.
+Allocation finished(Search& search, int most, const Effort& effort) {
+    auto out = search.run(most, effort);
+    const bool open = out.outcome == Allocation::Outcome::nothing_found ||
+                      (out.outcome == Allocation::Outcome::best_found && out.gap() > close_enough);
+    if (open && effort.nodes < 0) out = search.run(longer * most, effort);
+    return out;
+}
+
 Allocation run(const Problem& problem, const Effort& effort, std::optional<CutList> start) {
     check(problem);
     const int most = most_nodes(problem, effort);
@@ -83,9 +96,9 @@ Allocation run(const Problem& problem, const Effort& effort, std::optional<CutLi
         size(problem) > small_size) {  // begun anew, its bound is closer from the first node on
         elsewhere += out.nodes;
         Search again(problem, {std::move(out.list), out.bound});
-        out = again.run(most - elsewhere, effort);
+        out = finished(again, most - elsewhere, effort);
     } else {
-        out = search.run(most - elsewhere, effort);
+        out = finished(search, most - elsewhere, effort);
     }
     out.nodes += elsewhere;
     return looked_over(problem, std::move(out));

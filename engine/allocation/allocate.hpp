@@ -22,7 +22,8 @@ struct Progress {
 };
 
 struct Effort {
-    int nodes = -1;          // of the search, at most; -1: as usual for the size, a second or so
+    int nodes = -1;          // of the search, at most; -1: as usual for the size, a second or so,
+                             // or two where that leaves more than half a per cent open
     double times = 1;        // the usual
     std::stop_token stop{};  // stopped, it answers with what it has
     std::function<void(const Progress&)> watch{};  // told at every node

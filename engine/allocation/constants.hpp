@@ -16,6 +16,14 @@ inline constexpr Constant cut_tail{
     "tail at each cut", 30, 15, 40, "cm", Mark::judgement, "two ends of 15 cm to weave in"};
 inline constexpr Constant shortest_length{
     "least of a piece from one of several skeins", 200, 100, 300, "cm", Mark::judgement, ""};
+inline constexpr Constant close_enough{
+    "share by which a better split may exist before more is looked for",
+    0.005,
+    0.001,
+    0.02,
+    "of 1",
+    Mark::judgement,
+    "less than a skein's own margin"};
 inline constexpr Constant worth_of_main{
     "worth of a metre in the main project", 1.0, 0.5, 2, "points per m", Mark::judgement, ""};
 inline constexpr Constant worth_of_growth{"worth of a metre that makes an article larger",

@@ -24,6 +24,7 @@ struct KnitFabric {
     double definition = 0;     // stitch definition it asks of the yarn, 0..1
     double openness = 0;       // 0 closed .. 1 mesh
     bool loose_loops = false;  // floats or holes that small fingers catch in
+    bool fulled = false;       // hard, which cannot be undone; its figures are of the fulled cloth
     Mark mark = Mark::judgement;
     std::string source;
     std::string chart;       // as engine/lay/chart.hpp reads it; empty: none

@@ -22,7 +22,9 @@ struct DemandFor {
     Listed article, fabric;  // of a fabric: any piece of it
     std::optional<Craft> craft;
     std::optional<Touches> touches;
-    std::optional<bool> hard_fulled, for_baby;
+    std::optional<bool> hard_fulled;
+    std::optional<Firmness> firmness;  // knitted
+    std::optional<bool> for_baby;
     std::shared_ptr<const Demand> demand;
 
     bool holds_for(const Template& article) const;
@@ -32,6 +34,7 @@ struct DemandFor {
 struct SpunFor {
     Listed article;
     std::optional<Touches> touches;
+    std::optional<bool> for_baby;
     double place =
         1;          // above 0: share of its suitability that counts where articles are put in order
     int alike = 1;  // how many of it a person wants

@@ -86,6 +86,12 @@ bool stops(Obstacle obstacle) {
     return obstacle == Obstacle::needs_shafts || obstacle == Obstacle::loom_too_narrow;
 }
 
+bool is_hard_fulled(const Template& article, const Fabrics& fabrics) {
+    if (article.craft == Craft::woven) return article.finish == Finish::hard_fulled;
+    const auto* fabric = fabrics.knitted_named(article.pieces.front().fabric);
+    return fabric && fabric->fulled;
+}
+
 const KnitFabric* Fabrics::knitted_named(std::string_view name) const {
     for (const auto& row : knitted)
         if (row.name == name) return &row;

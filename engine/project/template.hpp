@@ -9,6 +9,7 @@
 
 #include "engine/cloth/knitting.hpp"
 #include "engine/cloth/weaving.hpp"
+#include "engine/project/article_kind.hpp"
 #include "engine/project/constants.hpp"
 #include "engine/project/counting.hpp"
 #include "engine/project/demand.hpp"
@@ -111,13 +112,17 @@ struct Template {
     std::vector<PieceTemplate> pieces;  // at least one; the first is what a plan is about
     std::vector<std::string> worked;    // their names as they are worked: order.hpp
     std::array<Wish, asked_count> wishes{};
-    PieceRange apart;                        // from the tables, by its article
-    std::shared_ptr<const Calling> calling;  // from the tables; nothing: no needs, not compared
+    ArticleKind kind;  // these three from the tables, by its article
+    PieceRange apart;
+    std::shared_ptr<const Calling> calling;  // nothing: no needs, not compared
     std::vector<std::string> steps;          // words with {piece.stitches} and the like
     std::vector<std::string> cautions;
     std::string origin;  // "built in", or the file it came from
 
     const Wish& wish(Asked what) const { return wishes[static_cast<std::size_t>(what)]; }
 };
+
+// Which cannot be undone: by its finish, or in the fabric that it is knitted in first.
+bool is_hard_fulled(const Template& article, const Fabrics& fabrics);
 
 }  // namespace gristwright

@@ -23,12 +23,13 @@ struct Ground {
     template <class T>
     using Lent = std::reference_wrapper<const T>;  // takes no temporary
     Ground(Lent<YarnProfile> its_yarn, Lent<std::vector<Template>> known_templates,
-           Lent<std::vector<WeightClass>> known_classes, Lent<Fabrics> known_fabrics,
-           Lent<Equipment> is_owned, std::string_view known_words,
+           Lent<ArticleKinds> known_kinds, Lent<std::vector<WeightClass>> known_classes,
+           Lent<Fabrics> known_fabrics, Lent<Equipment> is_owned, std::string_view known_words,
            Lent<std::vector<BodySize>> known_bodies, Lent<std::vector<DemandFor>> known_needs,
            Request asked)
         : yarn(its_yarn),
           templates(known_templates),
+          kinds(known_kinds),
           classes(known_classes),
           fabrics(known_fabrics),
           owned(is_owned),
@@ -39,6 +40,7 @@ struct Ground {
 
     const YarnProfile& yarn;
     const std::vector<Template>& templates;
+    const ArticleKinds& kinds;
     const std::vector<WeightClass>& classes;
     const Fabrics& fabrics;
     const Equipment& owned;

@@ -58,11 +58,6 @@ constexpr std::string_view described[] = {
     "finger",  "fingered", "season",  "seasons",  "shaft",  "layer",   "tier",   "way",
     "block",   "ply",      "piece",   "corner",   "point",  "stripe"};
 
-constexpr std::string_view each_wears[] = {"hat",    "pullover", "cardigan", "vest",  "scarf",
-                                           "cowl",   "socks",    "mittens",  "mitts", "gloves",
-                                           "shawl",  "slippers", "headband", "cuffs", "leg warmers",
-                                           "poncho", "bootees"};
-
 bool is_many(std::string_view person) {
     return person.ends_with("s") || person.ends_with("children") || person.ends_with("men") ||
            person.ends_with("people") || person.ends_with("kin");
@@ -109,8 +104,7 @@ bool describes(const std::vector<Item>& items, std::size_t at) {
 }
 
 bool each_has_one(const std::vector<Item>& items, std::size_t at, const Wanted& wanted) {
-    const auto& kind = wanted.nearest.empty() ? wanted.kind : wanted.nearest;
-    if (!has(each_wears, kind) || at == 0 || items[at - 1].last_word() != "for") return false;
+    if (!wanted.known.worn || at == 0 || items[at - 1].last_word() != "for") return false;
     for (auto i = at + 1; i <= at + 2 && in_sentence(items, i, at); ++i)
         if (items[i].is(person)) return is_many(items[i].text);
     return false;

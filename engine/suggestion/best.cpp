@@ -84,7 +84,7 @@ int articles_made(const Template& article) {
     return bears_its_name ? piece.count : 1;
 }
 
-Answerer::Answerer(const Ground& ground) : ground_(ground), lexicon_(ground.words) {}
+Answerer::Answerer(const Ground& ground) : ground_(ground), lexicon_(ground.words, ground.kinds) {}
 Answerer::~Answerer() = default;
 
 const YarnProfile& Answerer::yarn_as(Role role) {
@@ -156,8 +156,7 @@ Answerer::Best* Answerer::best(const Wish& wish) {
         if (wish.fabric.named() && fabric.empty()) continue;
         if (is_ruled_out(t, wish.fabrics_out) || has_a_form_of(t, wish.forms_out)) continue;
         auto& next = realised(t, fabric, wish.role, {});
-        const bool hard = (t.craft == Craft::woven && t.finish == Finish::hard_fulled) ||
-                          t.pieces.front().fabric.starts_with("fulled ");
+        const bool hard = is_hard_fulled(t, ground_.fabrics);
         const auto size = size_wished(wish, t);
         const double scale = size / t.ideal;
         const double share = wish.count > 0 ? double(wish.count) / articles_made(t) : 1;

@@ -65,7 +65,7 @@ std::optional<WordClass> word_class_named(std::string_view name) {
     return {};
 }
 
-Lexicon::Lexicon(std::string_view table) {
+Lexicon::Lexicon(std::string_view table, const ArticleKinds& kinds) : kinds_(kinds) {
     Stemmer stemmer;
     while (!table.empty()) {
         const auto end = std::min(table.find('\n'), table.size());

@@ -10,6 +10,7 @@
 #include <unordered_set>
 #include <vector>
 
+#include "engine/project/article_kind.hpp"
 #include "engine/suggestion/stem.hpp"
 #include "engine/suggestion/tokens.hpp"
 
@@ -55,8 +56,9 @@ struct Phrase {
 class Lexicon {
   public:
     // Lines of word, class and meaning, parted by tabs. A class that is not known throws
-    // Refused.
-    explicit Lexicon(std::string_view table);
+    // Refused. `kinds` outlive it.
+    Lexicon(std::string_view table, const ArticleKinds& kinds);
+    Lexicon(std::string_view table, ArticleKinds&& kinds) = delete;
     Lexicon(const Lexicon&) = delete;
     Lexicon& operator=(const Lexicon&) = delete;
 
@@ -66,11 +68,15 @@ class Lexicon {
     // The trade word that a word not known is a slip of; empty: of none.
     std::string meant_by_slip(const std::string& word) const;
 
+    // What is known of the articles that the words mean.
+    const ArticleKinds& kinds() const { return kinds_; }
+
   private:
     void add(std::string_view word, WordClass of, std::string_view means, Stemmer& stemmer);
     const Phrase* find(const std::string& surface, const std::string& stems,
                        std::string_view last) const;
 
+    const ArticleKinds& kinds_;
     std::unordered_map<std::string, Phrase> phrases_;          // by their words
     std::unordered_map<std::string, const Phrase*> by_stems_;  // by their stems
     std::unordered_map<std::string, std::size_t> longest_;     // by first word and first stem

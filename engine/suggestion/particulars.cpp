@@ -15,8 +15,6 @@ constexpr std::string_view no_colours[] = {
 constexpr std::string_view counts_colours[] = {"colour", "colours", "color",
                                                "colors", "shade",   "shades"};
 constexpr std::string_view singly[] = {"one", "1", "single", "a single", "just one", "only one"};
-constexpr std::string_view in_pairs[] = {"socks",    "mitts", "mittens", "gloves",
-                                         "slippers", "cuffs", "bootees", "leg warmers"};
 
 bool is_joined(const std::vector<Item>& items, std::size_t a, std::size_t b) {
     for (auto i = a + 1; i < b; ++i) {
@@ -62,7 +60,7 @@ void take_colours(std::vector<Item>& items, Taken& out) {
 void take_one_alone(const std::vector<Item>& items, Taken& out) {
     if (out.wanted.size() != 1 || out.wanted.front().count > 1) return;
     const auto& wanted = out.wanted.front();
-    if (!has(in_pairs, wanted.kind) || wanted.said.ends_with('s')) return;
+    if (!wanted.known.in_pairs || wanted.said.ends_with('s')) return;
     for (std::size_t i = 1; i < items.size(); ++i)
         if (items[i].text == wanted.said && has(singly, items[i - 1].text))
             out.one_alone = true, out.share_of_thing = 0.5;

@@ -12,10 +12,10 @@ void set_remarks_aside(std::vector<Item>& items);
 void rule_out(std::vector<Item>& items, Taken& out);
 
 // Things that no template makes are marked, and told where an article stands beside them.
-void find_strangers(std::vector<Item>& items, Taken& out);
+void find_strangers(std::vector<Item>& items, const ArticleKinds& kinds, Taken& out);
 
 // The articles that are wanted, each with its form, its fabric and how many.
-void take_things(std::vector<Item>& items, Taken& out);
+void take_things(std::vector<Item>& items, const ArticleKinds& kinds, Taken& out);
 
 // Crafts, roles, wearers, ways of making, weights, topics.
 void take_words(std::vector<Item>& items, Taken& out);
@@ -26,7 +26,7 @@ void take_measures(std::vector<Item>& items, Taken& out);
 // Where each article of `out.wanted` stands in the items; kept by take_things for take_measures.
 bool is_thing(const Item& item);
 
-// Socks, slippers or bootees are wanted: a size may be a shoe's.
+// Something for the feet is wanted: a size may be a shoe's.
 bool is_for_the_foot(const Taken& taken);
 
 // The kind that an article means; the word itself where it names none.

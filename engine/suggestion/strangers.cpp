@@ -26,11 +26,6 @@ bool is_a_thing(const Item& item) {
            !item.is(colour) && !(item.is(person) && !item.as(person).ends_with(" for"));
 }
 
-// What is worn fits somebody: of other things a word before tells only what they are for.
-constexpr std::string_view worn[] = {"hat",   "pullover", "cardigan", "vest",
-                                     "scarf", "cowl",     "socks",    "mittens",
-                                     "mitts", "gloves",   "shawl",    "slippers"};
-
 // "ironing board cover": what such a thing is for.
 bool describes(const Item& item) {
     return (item.is(everyday) || item.unknown || item.is(material) || item.is(body)) &&
@@ -46,7 +41,8 @@ bool is_a_part(const Item& item) { return item.live(part) && !item.is(article); 
 
 class Strangers {
   public:
-    Strangers(std::vector<Item>& items, Taken& out) : items_(items), out_(out) {}
+    Strangers(std::vector<Item>& items, const ArticleKinds& kinds, Taken& out)
+        : items_(items), kinds_(kinds), out_(out) {}
 
     void find() {
         for (std::size_t i = 0; i < items_.size(); ++i) {
@@ -93,7 +89,8 @@ class Strangers {
             return;
         }
         if (at == 0 || !same_clause(at - 1, at) || !is_a_thing(items_[at - 1])) return;
-        if (!has(worn, kind_of(items_[at]))) return;
+        // What is worn fits somebody: of other things a word before tells only what they are for.
+        if (!kind_named(kinds_, kind_of(items_[at])).worn) return;
         out_.not_known.push_back({items_[at - 1].said + " " + items_[at].said, {}, false, {}});
     }
 
@@ -128,7 +125,7 @@ class Strangers {
         for (auto i = at + 2; i < items_.size() && i <= at + 5 && same_clause(at, i); ++i) {
             // "a waistcoat for a teddy": for a thing that no template makes.
             const bool unmade = items_[i].live(article) && items_[i].as(article) == "?" &&
-                                has(worn, kind_of(items_[at]));
+                                kind_named(kinds_, kind_of(items_[at])).worn;
             if (items_[i].amount || (!unmade && (items_[i].is(article) || items_[i].is(person))))
                 return;
             if ((unmade || is_a_thing(items_[i])) && ends_phrase(i)) {
@@ -176,11 +173,14 @@ class Strangers {
     }
 
     std::vector<Item>& items_;
+    const ArticleKinds& kinds_;
     Taken& out_;
 };
 
 }  // namespace
 
-void find_strangers(std::vector<Item>& items, Taken& out) { Strangers(items, out).find(); }
+void find_strangers(std::vector<Item>& items, const ArticleKinds& kinds, Taken& out) {
+    Strangers(items, kinds, out).find();
+}
 
 }  // namespace gristwright

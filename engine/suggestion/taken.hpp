@@ -83,6 +83,7 @@ struct Wanted {
     std::string said;     // as it was typed
     std::string form;     // "triangle", "crescent"; empty: none was named
     std::string nearest;  // the kind that comes nearest where no template makes `kind`
+    ArticleKind known;    // what is known of that kind, or of `kind`
     bool plural = false;
     int count = 1;
     NamedFabric fabric;

@@ -48,7 +48,8 @@ bool is_stranger(const Item& item) { return item.stranger && !item.idle && !item
 
 class Things {
   public:
-    Things(std::vector<Item>& items, Taken& out) : items_(items), out_(out) {}
+    Things(std::vector<Item>& items, const ArticleKinds& kinds, Taken& out)
+        : items_(items), kinds_(kinds), out_(out) {}
 
     void take() {
         auto places = heads(article);
@@ -130,6 +131,7 @@ class Things {
         wanted.said = item.text;
         wanted.form = sense.form;
         wanted.nearest = sense.nearest;
+        wanted.known = kind_named(kinds_, sense.nearest.empty() ? sense.kind : sense.nearest);
         wanted.plural = !item.text.empty() && item.text.back() == 's' && sense.kind.back() != 's';
         if (item.text != sense.kind && item.text != sense.kind + "s")
             out_.taken_as.push_back(item.text + " as " + sense.kind);
@@ -219,6 +221,7 @@ class Things {
     }
 
     std::vector<Item>& items_;
+    const ArticleKinds& kinds_;
     Taken& out_;
     std::vector<std::size_t> places_;  // of out_.wanted
     bool verbs_too_ = false;
@@ -229,13 +232,13 @@ class Things {
 
 bool is_thing(const Item& item) { return item.live(WordClass::article) || is_stranger(item); }
 
-void take_things(std::vector<Item>& items, Taken& out) { Things(items, out).take(); }
+void take_things(std::vector<Item>& items, const ArticleKinds& kinds, Taken& out) {
+    Things(items, kinds, out).take();
+}
 
 bool is_for_the_foot(const Taken& taken) {
-    return std::any_of(taken.wanted.begin(), taken.wanted.end(), [](const Wanted& w) {
-        const auto& kind = w.nearest.empty() ? w.kind : w.nearest;
-        return kind == "socks" || kind == "slippers" || kind == "bootees";
-    });
+    return std::any_of(taken.wanted.begin(), taken.wanted.end(),
+                       [](const Wanted& wanted) { return wanted.known.on_feet; });
 }
 
 std::string kind_of(const Item& item) {

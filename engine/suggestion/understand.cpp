@@ -111,8 +111,8 @@ Taken understand(const std::string& idea, const Lexicon& lexicon, Stemmer& stemm
     set_remarks_aside(items);
     rule_out(items, out);
     take_loom_lengths(items, out);
-    find_strangers(items, out);
-    take_things(items, out);
+    find_strangers(items, lexicon.kinds(), out);
+    take_things(items, lexicon.kinds(), out);
     for (auto& wanted : out.wanted)
         if (std::count(out.forms_out.begin(), out.forms_out.end(), wanted.form) > 0)
             wanted.form.clear();

@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "catalog/reference/ground.hpp"
 #include "catalog/typed/batch_text.hpp"
 #include "catalog/typed/suggestion_text.hpp"
 #include "engine/cloth/knitting_constants.hpp"
@@ -63,15 +64,7 @@ struct Spinner {
         : measured(interpret(text, catalogue)), yarn(profile(measured.batch, catalogue.yarn)) {}
 
     SuggestionAnswer answer(const SuggestionText& text) {
-        Answerer answerer({yarn,
-                           catalogue.templates.rows(),
-                           catalogue.yarn.classes,
-                           catalogue.fabrics,
-                           measured.owned,
-                           catalogue.words.text(),
-                           catalogue.bodies,
-                           catalogue.needs,
-                           {}});
+        Answerer answerer(ground(catalogue, yarn, measured.owned));
         return answerer.answer(read_suggestion(text, catalogue.yarn.classes));
     }
 };

@@ -107,7 +107,7 @@ std::string sorted(const std::string& text) {
 
 TEST_CASE("what people write is read as the table says, and nothing besides") {
     const auto catalogue = catalog::built_in();
-    const Lexicon lexicon(catalogue.words.text());
+    const Lexicon lexicon(catalogue.words.text(), catalogue.kinds);
     Stemmer stemmer;
     const auto rows = read_cases("read_suggestions.csv");
     REQUIRE(rows.size() >= 150);

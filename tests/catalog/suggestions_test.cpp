@@ -4,6 +4,7 @@
 
 #include <cmath>
 
+#include "catalog/reference/ground.hpp"
 #include "catalog/reference/tables.hpp"
 #include "catalog/text/bad_text.hpp"
 #include "catalog/typed/batch_text.hpp"
@@ -21,15 +22,7 @@ struct Demo {
     MeasuredBatch measured =
         interpret(read_batch_file(ROOT_DIR "/tests/cases/curlew.toml"), catalogue);
     YarnProfile yarn = profile(measured.batch, catalogue.yarn);
-    Answerer answerer{{yarn,
-                       catalogue.templates.rows(),
-                       catalogue.yarn.classes,
-                       catalogue.fabrics,
-                       measured.owned,
-                       catalogue.words.text(),
-                       catalogue.bodies,
-                       catalogue.needs,
-                       {}}};
+    Answerer answerer{ground(catalogue, yarn, measured.owned)};
 
     SuggestionAnswer answer(const SuggestionText& text) {
         return answerer.answer(read_suggestion(text, catalogue.yarn.classes));
@@ -142,15 +135,7 @@ TEST_CASE("a shortfall, spun, closes it") {
     more.skeins.push_back({"new", a.short_by * 1.005,
                            a.short_by * 1.005 * demo.yarn.linear_density.mid, LengthState::washed});
     const auto yarn = profile(more, demo.catalogue.yarn);
-    Answerer again({yarn,
-                    demo.catalogue.templates.rows(),
-                    demo.catalogue.yarn.classes,
-                    demo.catalogue.fabrics,
-                    demo.measured.owned,
-                    demo.catalogue.words.text(),
-                    demo.catalogue.bodies,
-                    demo.catalogue.needs,
-                    {}});
+    Answerer again(ground(demo.catalogue, yarn, demo.measured.owned));
     CHECK(again
               .answer(read_suggestion({{"idea", "pullover"}, {"needs", "1200m"}},
                                       demo.catalogue.yarn.classes))

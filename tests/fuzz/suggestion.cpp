@@ -15,7 +15,7 @@ void read_row(const catalog::CsvRow& row, const std::vector<std::string>& keys) 
         if (!keys[i].empty()) text[keys[i]] = row.fields[i];
     const auto suggestion = catalog::read_suggestion(text, catalogue().yarn.classes);
     promise(suggestion.colours >= 1, "at least one colour");
-    static const Lexicon lexicon(catalogue().words.text());
+    static const Lexicon lexicon(catalogue().words.text(), catalogue().kinds);
     static Stemmer stemmer;
     understand(suggestion.idea, lexicon, stemmer);
 }

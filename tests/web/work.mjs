@@ -271,6 +271,14 @@ step("an independent judge finds nothing, in light and in dark", async () => {
   }
 });
 
+step("an old browser is told so in a sentence", async () => {
+  const other = await browser.newPage();
+  await other.evaluateOnNewDocument(() => { delete window.DecompressionStream; });
+  await other.goto(url);
+  await says(other, "old", "This browser is too old for the page");
+  await other.close();
+});
+
 step("what a file says of each skein is still said when it is written again", async () => {
   const other = await pageOpened(browser, url, seen);
   const written = await other.evaluate(async () => {
@@ -308,6 +316,18 @@ step("notebook and page are saved to files", async () => {
   writeFileSync(worked, await savedText(page));
   await press(page, "#own-articles button");
   await until(page, () => document.getElementById("own-articles").hidden);
+});
+
+step("what is printed alone is on the paper: cards, cut list, sheet", async () => {
+  if (name !== "chromium") return;  // the other browser shows no page as on paper
+  await page.emulateMediaType("print");
+  await page.evaluate(() => { window.print = () => { const one = document.querySelector(".printed"); window.onPaper = [one.id, one.offsetHeight > 100]; }; });
+  for (const [button, id] of [["cards", "cards-drawn"], ["split-print", "split-drawn"], ["sheet-print", "sheet"]]) {
+    await press(page, "#" + button);
+    await until(page, id => window.onPaper?.[0] === id, id);
+    assert.deepEqual(await page.evaluate(() => window.onPaper), [id, true]);
+  }
+  await page.emulateMediaType(null);
 });
 
 step("the page is loaded again: what lay on the table lies there", async () => {

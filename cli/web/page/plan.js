@@ -83,9 +83,11 @@ function whyKnown(words, files) {
 }
 
 async function whyAsked(fresh, words, files) {
-  const factors = (await ask([...words, "--why"], files)).out.split(/\n{2,}/).find(block => block.startsWith("Why, "));
-  const against = (await ask([...words, "--why-not"], files)).out.split("\n").slice(1).join("\n");
-  if (fresh()) $("why-drawn").replaceChildren(...worded("\n\n" + factors + "\n\n" + against));
+  const below = out => out.split("\n").slice(1).filter(line => line.trim());
+  const factors = below((await ask([...words, "--why"], files)).out.split(/\n{2,}/).find(block => block.startsWith("Why, ")) || "");
+  const against = below((await ask([...words, "--why-not"], files)).out);
+  const part = (title, lines) => lines.length ? [made("h3", {textContent: title}), ...bodied(lines)] : [];
+  if (fresh()) $("why-drawn").replaceChildren(...part("Factor by factor", factors), ...part("What speaks against it", against));
 }
 
 async function clothAsked(fresh, article, batch) {

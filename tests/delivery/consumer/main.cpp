@@ -2,6 +2,7 @@
 #include <cstdio>
 
 #include "catalog/reference/catalogue.hpp"
+#include "catalog/reference/ground.hpp"
 #include "catalog/typed/batch_text.hpp"
 #include "engine/allocation/split.hpp"
 #include "engine/suggestion/answer.hpp"
@@ -22,15 +23,7 @@ int main(int, char** argv) {
     std::printf("plan: %.0f m of %.0f m\n", in_metres(hat.need.mid), in_metres(hat.have.mid));
     const auto cut = allocation::split(yarn, {{{"shawl", {}, first, true}, {"hat", {}, hat}}});
     std::printf("split: %zu cuts\n", cut.cuts.size());
-    Answerer answerer({yarn,
-                       known.templates.rows(),
-                       known.yarn.classes,
-                       known.fabrics,
-                       owned,
-                       known.words.text(),
-                       known.bodies,
-                       known.needs,
-                       {}});
+    Answerer answerer(catalog::ground(known, yarn, owned));
     const auto said = answerer.answer({"a lace shawl"});
     std::printf("answer: %s, %.0f\n", said.article->name.c_str(), said.judgement.score);
 }

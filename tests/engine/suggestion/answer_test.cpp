@@ -33,6 +33,7 @@ std::vector<Template> articles() {
 struct Question {
     YarnProfile yarn;
     std::vector<Template> templates = articles();
+    ArticleKinds kinds;
     std::vector<WeightClass> classes;
     Fabrics fabrics = invented::fabrics();
     Equipment owned;
@@ -43,7 +44,7 @@ struct Question {
 
     explicit Question(YarnProfile of) : yarn(std::move(of)) {}
     Ground ground() const {
-        return {yarn, templates, classes, fabrics, owned, words, bodies, needs, request};
+        return {yarn, templates, kinds, classes, fabrics, owned, words, bodies, needs, request};
     }
     SuggestionAnswer answer(const Suggestion& s) const { return Answerer(ground()).answer(s); }
 };
@@ -201,7 +202,8 @@ TEST_CASE("the size that is said to fit does, and the largest of those offered i
 }
 
 TEST_CASE("capitals, signs, plurals and words that say nothing change nothing of what is meant") {
-    const Lexicon words(words_known);
+    const ArticleKinds kinds;
+    const Lexicon words(words_known, kinds);
     Stemmer stemmer;
     const std::pair<const char*, const char*> alike[] = {
         {"lacy scarf", "A LACY scarf!"},     {"lacy scarf", "please, a lacy... scarfs"},
