@@ -2,6 +2,8 @@
 // (tests/cases/suggestions.csv), and what must hold of every answer.
 #include <doctest/doctest.h>
 
+#include <algorithm>
+
 #include <cmath>
 
 #include "catalog/reference/ground.hpp"
