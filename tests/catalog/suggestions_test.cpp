@@ -3,7 +3,6 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
-
 #include <cmath>
 
 #include "catalog/reference/ground.hpp"
