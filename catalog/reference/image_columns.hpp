@@ -29,14 +29,14 @@ void columns(RowOf<TraitRow> auto& r, auto&& at) {
 void columns(RowOf<KnitFabric> auto& r, auto&& at) {
     at(r.name, r.metres, r.metres_low, r.metres_high, r.stitches, r.rows, r.growth, r.growth_low,
        r.growth_high, r.stitch_repeat, r.row_repeat, r.definition, r.openness, r.loose_loops,
-       r.fulled, r.longest_strand, r.chart, r.colours, r.mark, r.source);
+       r.fulled, r.longest_strand, r.chart, r.colours, r.areas, r.built, r.mark, r.source);
 }
 
 void columns(RowOf<Weave> auto& r, auto&& at) {
     at(r.name, r.interlacing.threads, r.interlacing.intersections, r.sett, r.picks, r.warp_float,
        r.weft_float, r.shafts, r.take_up, r.gathers.mid, r.gathers.low, r.gathers.high,
        r.gathers_mark, r.gathers_source, r.most_in_hole, r.end_repeat, r.pick_repeat, r.definition,
-       r.loose_loops, r.chart, r.colours, r.mark, r.source);
+       r.loose_loops, r.chart, r.colours, r.areas, r.built, r.mark, r.source);
 }
 
 void columns(RowOf<ArticleKind> auto& r, auto&& at) {

@@ -61,6 +61,11 @@ std::string sheet_of(const std::string& article, const std::string& batch,
     return whole.empty() ? "" : whole + " -o " + article + ".html";
 }
 
+std::string poster_of(const std::string& batch, const Arguments& arguments) {
+    const auto whole = whole_command({"picture", "lineup"}, batch, arguments);
+    return whole.empty() ? "" : whole + " -o poster.svg";
+}
+
 constexpr Option live_option{"live", "",
                              "the whole tool in one page with this batch inside, to try every idea "
                              "on: it works without a network and runs a script"};
@@ -103,9 +108,12 @@ Answer run(const Arguments& arguments) {
     auto q = ask(arguments, batch);
     if (arguments.has(live_option.name)) return live(arguments, batch, q);
     const PageSections sections{
-        split(arguments, q), answers(arguments, q, batch), kept(arguments, q, batch),
+        split(arguments, q),
+        answers(arguments, q, batch),
+        kept(arguments, q, batch),
         two_yarns(arguments, q),
-        [&](const std::string& article) { return sheet_of(article, batch, arguments); }};
+        [&](const std::string& article) { return sheet_of(article, batch, arguments); },
+        poster_of(batch, arguments)};
     return page_file(arguments, page(q, rank(q), sections), q);
 }
 

@@ -72,8 +72,7 @@ std::string piece_text(const PlanPiece& p, const Plan& plan, const Units& units)
                            ? fmt::format(" ({} of them plain, at the edges)", p.edge_stitches)
                            : "";
     if (p.knit)
-        out += wrapped(fmt::format("{} stitches at the widest{}, {}; {}", p.stitches, plain,
-                                   rows_words(p),
+        out += wrapped(fmt::format("{}{}, {}; {}", stitches_words(p), plain, rows_words(p),
                                    making_line(p, units, takes_smaller_needles(p, plan))),
                        4) +
                "\n";

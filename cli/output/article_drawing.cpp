@@ -6,6 +6,7 @@
 
 #include "cli/output/article_words.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/schematic.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -45,6 +46,13 @@ void measure_down(Svg& svg, Point from, double length, const std::string& words)
     svg.text({from.x + 6, from.y + length / 2 + 4}, words, "label");
 }
 
+std::string width_laid(const Plan& plan, const Assembled& article, const Units& units) {
+    const auto own = units.size(centimetres(flat(plan.pieces.front().outline).width));
+    const auto all = units.size(centimetres(article.measured().width()));
+    const bool edged = plan.article->article == "shawl" && plan.piece_named("edge");
+    return edged && own != all ? all + " with its edge" : all;
+}
+
 Svg card_drawing(const Plan& plan, const Units& units) {
     const auto article = assembled(plan);
     const auto box = article.bounds(false);
@@ -53,14 +61,16 @@ Svg card_drawing(const Plan& plan, const Units& units) {
     const double wide = box.width() * scale, high = box.height() * scale;
     const double left = edge + std::max(0.0, (card_width - room_right - edge - wide) / 2);
     const Pose pose{{left - box.low.x * scale, edge - box.low.y * scale}, 0, scale, false};
+    const auto one = article.measured();
+    const auto from = pose.at(one.low), to = pose.at(one.high);
+    const auto across = width_laid(plan, article, units),
+               down = units.size(centimetres(one.height()));
     Svg svg(card_width, high + room_below + edge, plan.article->title,
-            fmt::format("{}, laid flat; {} wide and {} high in all.",
-                        capital(size_in_words(plan, units)), units.size(centimetres(box.width())),
-                        units.size(centimetres(box.height()))));
+            fmt::format("{}, laid flat; {} wide and {} high.", capital(size_in_words(plan, units)),
+                        across, down));
     draw_parts(svg, article, pose, false);
-    const auto across = units.size(centimetres(box.width()));
-    measure_across(svg, {left, edge + high + 8}, wide, across);
-    measure_down(svg, {left + wide + 8, edge}, high, units.size(centimetres(box.height())));
+    measure_across(svg, {from.x, edge + high + 8}, to.x - from.x, across);
+    measure_down(svg, {left + wide + 8, from.y}, to.y - from.y, down);
     return svg;
 }
 

@@ -213,6 +213,27 @@ Bounds Assembled::bounds(bool with_loose) const {
     return out;
 }
 
+Bounds Assembled::measured() const {
+    constexpr double joined = 0.2;  // cm; things that are not joined lie further apart
+    Bounds out;
+    if (!parts.empty()) out.hold(parts.front().edge);
+    for (bool grown = true; grown;) {
+        grown = false;
+        for (const auto& placed : parts) {
+            if (placed.loose) continue;
+            Bounds own;
+            own.hold(placed.edge);
+            const bool touches = own.low.x < out.high.x + joined &&
+                                 own.high.x > out.low.x - joined &&
+                                 own.low.y < out.high.y + joined && own.high.y > out.low.y - joined;
+            const auto before = out;
+            if (touches) out.hold(placed.edge);
+            grown = grown || out.width() > before.width() || out.height() > before.height();
+        }
+    }
+    return out;
+}
+
 bool has_fringe(const Template& article) {
     return article.craft == Craft::woven && in_centimetres(article.fringe) > shortest_fringe;
 }

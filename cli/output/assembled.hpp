@@ -24,6 +24,9 @@ struct Assembled {
     std::vector<Line> fringe;   // threads
 
     Bounds bounds(bool with_loose) const;
+    // What its sizes are of: the cloth of the first thing of those that hang together, no fringe.
+    // Of a pair the one, of six mats the first.
+    Bounds measured() const;
 };
 
 Assembled assembled(const Plan& plan);

@@ -8,6 +8,7 @@
 #include "cli/output/laid_cloth.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/yarn_in_cloth.hpp"
+#include "engine/lay/laid.hpp"
 #include "engine/project/by_cloth.hpp"
 
 namespace gristwright::cli {
@@ -31,8 +32,10 @@ lay::Picture seen(const LaidCloth& laid, double width, double height, double pix
 }
 
 lay::Picture near_view(const LaidCloth& laid) {
-    const double mm = laid.near_mm;
-    return seen(laid, mm, mm * near_height / near_width, near_pixels * near_width / mm);
+    const double wide = laid.near_mm, high = wide * near_height / near_width;
+    auto strands = laid.strands(wide, high);
+    if (laid.half_mm > 0) strands = lay::corner_turned(strands, wide, high, laid.half_mm);
+    return lay::relief(strands, laid.yarns, {wide, high, near_pixels * near_width / wide});
 }
 
 lay::Picture table_view(const LaidCloth& laid) {

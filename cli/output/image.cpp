@@ -11,7 +11,7 @@
 namespace gristwright::cli {
 namespace {
 
-constexpr int quality = 76;  // of 100: no blocks to be seen at the size they are shown
+constexpr int quality = 70;  // of 100: no blocks to be seen at the size they are shown
 
 void append(void* to, void* bytes, int count) {
     static_cast<std::string*>(to)->append(static_cast<const char*>(bytes),

@@ -8,7 +8,7 @@
 #include "cli/output/yarn_in_cloth.hpp"
 #include "engine/lay/constants.hpp"
 #include "engine/lay/knitted.hpp"
-#include "engine/lay/woven.hpp"
+#include "engine/lay/laid.hpp"
 #include "engine/project/by_cloth.hpp"
 
 namespace gristwright::cli {
@@ -38,11 +38,10 @@ const Natural& contrast_to(const std::vector<Colour>& own) {
 enum class Ours { all, first_of_two, weft, warp };
 
 Ours ours_of(const Plan& plan, const PlanPiece& piece) {
-    const bool ordered = by_cloth(
-        piece,
-        [](const KnitCloth& k) { return !k.fabric->colours.empty() || k.fabric->longest_strand; },
-        [](const WovenCloth& w) { return !w.weave->colours.empty(); });
-    if (ordered) return Ours::first_of_two;
+    const bool two = by_cloth(
+        piece, [](const KnitCloth& k) { return lay::of_two_yarns(*k.fabric); },
+        [](const WovenCloth& w) { return lay::of_two_yarns(*w.weave); });
+    if (two) return Ours::first_of_two;
     if (!piece.woven) return Ours::all;
     if (plan.article->role == Role::weft) return Ours::weft;
     return plan.article->role == Role::warp ? Ours::warp : Ours::all;
@@ -54,25 +53,23 @@ double shown(double spacing, int repeat, double wanted) {
 }
 
 void lay_knitted(const KnitCloth& cloth, double thickness, LaidCloth& out) {
-    const auto& text = cloth.fabric->chart;
-    const auto chart = lay::read_chart(text.empty() ? "k" : text, lay::stitch_letters);
-    const auto colours = lay::read_rows_of_colour(cloth.fabric->colours);
     const auto spacing = lay::spacing(cloth, millimetres(thickness));
-    out.strands = [=](double w, double h) { return lay::knitted(chart, spacing, w, h, colours); };
-    out.near_mm = shown(spacing.stitch, chart.across(), stitches_shown);
+    const auto fabric = cloth.fabric;
+    out.strands = [=](double w, double h) { return lay::laid(*fabric, spacing, w, h); };
+    out.near_mm = shown(spacing.stitch, lay::repeat_across(*fabric), stitches_shown);
+    if (fabric->built != KnitBuild::two_layers) return;
+    out.half_mm = constants::knit_layers_part * thickness;
+    out.near_mm = spacing.stitch * 2 * lay::repeat_across(*fabric);  // a figure on either side
 }
 
 void lay_woven(const WovenCloth& cloth, double thickness, LaidCloth& out) {
-    const auto& text = cloth.weave->chart;
-    const auto chart = lay::read_chart(text.empty() ? "x-/-x" : text, lay::weave_letters);
-    const auto colours = lay::read_threads_of_colour(cloth.weave->colours);
     const double end = 1000 * (1 - cloth.width.mid) / cloth.ends.si();
     const double pick = 1000 * (1 - cloth.length.mid) / cloth.picks.si();
-    const int repeat = std::max(chart.across(), static_cast<int>(colours.along.size()));
+    const auto weave = cloth.weave;
     out.strands = [=](double w, double h) {
-        return lay::woven(chart, end, pick, thickness, w, h, colours);
+        return lay::laid(*weave, {end, pick, thickness}, w, h);
     };
-    out.near_mm = shown(end, repeat, threads_shown);
+    out.near_mm = shown(end, lay::repeat_across(*weave), threads_shown);
 }
 
 // 0 stitches open .. 1 fulled hard: what hair there is draws together.
@@ -82,6 +79,13 @@ double felted(const Plan& plan, const PlanPiece& piece, const YarnProfile& yarn)
         piece, [&](const KnitCloth& k) { return std::clamp((1 - k.growth.mid) / most, 0.0, 1.0); },
         [&](const WovenCloth&) { return plan.article->finish == Finish::hard_fulled ? 1.0 : 0.0; });
     return fulled * yarn.hair;
+}
+
+// Where the wefts have areas the other yarn of a batch that is all weft is the hidden warp.
+OtherYarn other_shown(const Plan& plan, const PlanPiece& piece) {
+    const bool hidden =
+        plan.article->role == Role::weft && piece.woven && !piece.woven->weave->areas.empty();
+    return hidden ? OtherYarn{} : plan.other;
 }
 
 lay::Fibres other_fibres(lay::Fibres own, const OtherYarn& other, const YarnProfile& yarn) {
@@ -103,7 +107,7 @@ LaidCloth laid_cloth(const Plan& plan, const PlanPiece& piece, const YarnProfile
     const auto ours = ours_of(plan, piece);
     out.yarns = {own, own};
     if (ours != Ours::all)
-        out.yarns[ours == Ours::weft ? 0 : 1] = other_fibres(own, plan.other, yarn);
+        out.yarns[ours == Ours::weft ? 0 : 1] = other_fibres(own, other_shown(plan, piece), yarn);
     return out;
 }
 
@@ -113,8 +117,9 @@ std::string second_words(const Plan& plan, const PlanPiece& piece, const Questio
     const char* which = ours == Ours::weft   ? "the warp"
                         : ours == Ours::warp ? "the weft"
                                              : "the second yarn";
-    if (!plan.other.colours.empty())
-        return fmt::format(", {} drawn in the colour of {}", which, plan.other.name);
+    const auto other = other_shown(plan, piece);
+    if (!other.colours.empty())
+        return fmt::format(", {} drawn in the colour of {}", which, other.name);
     return fmt::format(", {} drawn in {}, since no colour of it was said", which,
                        contrast_to(q.measured.colours).words);
 }

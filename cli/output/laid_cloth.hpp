@@ -15,6 +15,7 @@ namespace gristwright::cli {
 struct LaidCloth {
     std::function<std::vector<lay::Strand>(double width, double height)> strands;  // mm
     double near_mm = 0;  // wide enough for a repeat and about ten stitches
+    double half_mm = 0;  // of two layers, back to back: seen near, a corner is turned; else 0
     std::array<lay::Fibres, 2> yarns;
 };
 

@@ -122,7 +122,8 @@ Svg line_up_poster(const Ranked& ranked, const Question& q) {
              "label");
     auto key =
         fmt::format("solid: {} sure; dotted: with an even chance", percent(q.request.certainty));
-    if (made.size() < every) key += fmt::format("; {} more are not drawn", every - made.size());
+    if (const auto more = every - made.size(); more > 0)
+        key += fmt::format("; {} more {} not drawn", more, more == 1 ? "is" : "are");
     out.text({sheet_width - edge, 62}, key, "label end");
     for (const auto& cell : cells) draw(out, cell, scale);
     return out;

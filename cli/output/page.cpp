@@ -120,6 +120,7 @@ std::string page(const Question& q, const Ranked& ranked, const PageSections& se
     set_text(data, "split", sections.split);
     set_text(data, "answers", sections.answers);
     set_text(data, "kept", sections.kept);
+    set_text(data, "poster", sections.poster);
     return rendered(embedded::page_template, data);
 }
 

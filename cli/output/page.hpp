@@ -14,6 +14,7 @@ struct PageSections {
     std::string split{}, answers{}, kept{}, two{};
     // The command that writes an article's sheet; nothing: not said.
     std::function<std::string(const std::string& article)> sheet{};
+    std::string poster{};  // the command that writes the line-up for a wall; empty: not said
 };
 
 std::string page(const Question& q, const Ranked& ranked, const PageSections& sections);

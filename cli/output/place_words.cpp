@@ -46,7 +46,9 @@ std::string change_words(const Plan& plan, const std::vector<SkeinEnd>& ends) {
 }  // namespace
 
 bool goes_round(const PlanPiece& p) {
-    return p.outline.shape == Shape::tube || p.outline.shape == Shape::cap;
+    const auto shape = p.outline.shape;
+    return p.knit && (p.piece->counting.in_rounds || shape == Shape::tube || shape == Shape::cap ||
+                      shape == Shape::circle);
 }
 
 std::string piece_words(const Plan& plan, const YarnPlace& place) {

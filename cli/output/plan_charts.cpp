@@ -63,6 +63,23 @@ void mark_ideal(Svg& svg, const Axis& x, const Template& t, const Units& units) 
         "notch");
 }
 
+// The size planned and its certainty, above the falling curve where there is room to its right,
+// else below it.
+void draw_told(Svg& svg, const Axis& x, const Axis& y, const Plan& plan, const Units& units) {
+    const auto said = fmt::format("{}, {}", units.size(plan.size), percent(plan.certainty));
+    const double room = 7.6 * double(said.size()) + 8, level = 0.5;
+    double falls = x.from;  // the size at which the curve has come down to that level
+    const double step = (x.to - x.from) / 60;
+    while (falls < x.to && plan.certainty_at(size_shown(falls, units)) > level) falls += step;
+    const double here = x.at(shown(plan.size, units));
+    if (x.at(falls) + room < right)
+        svg.text({x.at(falls) + 8, y.at(level)}, said, "label strong");
+    else if (here - left > right - here)
+        svg.text({here - 8, bottom - 8}, said, "label strong end");
+    else
+        svg.text({here + 8, bottom - 8}, said, "label strong");
+}
+
 }  // namespace
 
 Svg certainty_chart(const Plan& plan, const Units& units) {
@@ -77,14 +94,11 @@ Svg certainty_chart(const Plan& plan, const Units& units) {
     frame(svg, x, y, plan, units);
     curve(svg, x, y, plan, units);
     svg.line({left, y.at(plan.asked)}, {right, y.at(plan.asked)}, "asked");
-    svg.text({left + 4, y.at(plan.asked) + 15}, percent(plan.asked) + " asked", "asked-text");
+    svg.text({right, y.at(plan.asked) - 5}, percent(plan.asked) + " asked", "asked-text end");
     mark_ideal(svg, x, t, units);
     const Point here{x.at(shown(plan.size, units)), y.at(plan.certainty_at(plan.size))};
     svg.line(here, {here.x, bottom}, "measure").circle(here, 5, "mark");
-    const bool late = here.x > chart_width * 0.62;
-    svg.text({here.x + (late ? -8 : 8), bottom - 8},
-             fmt::format("{}, {}", units.size(plan.size), percent(plan.certainty)),
-             late ? "label strong end" : "label strong");
+    draw_told(svg, x, y, plan, units);
     return svg;
 }
 

@@ -10,6 +10,7 @@
 #include "cli/output/joins.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/place_words.hpp"
+#include "cli/output/shaping_words.hpp"
 #include "cli/output/short_names.hpp"
 #include "cli/output/warp_picture.hpp"
 #include "engine/project/order.hpp"
@@ -108,16 +109,20 @@ double draw_whole(Svg& svg, double y, const Whole& whole, const JudgedPlan& judg
                   const Question& q) {
     const auto box = whole.article.bounds(true);
     const double scale = std::min(whole_width / box.width(), whole_height / box.height());
-    const double wide = box.width() * scale, high = box.height() * scale;
+    const double high = box.height() * scale;
     const Pose pose{{whole_left - box.low.x * scale, y - box.low.y * scale}, 0, scale, false};
     draw_parts(svg, whole.article, pose, true);
     const double ends = draw_ends(svg, whole, pose, y - 4);
     draw_letters(svg, whole, judged.plan, pose);
-    measure_across(svg, {whole_left, y + high + 9}, wide, q.units.size(centimetres(box.width())));
+    const auto one = whole.article.measured();
+    const auto from = pose.at(one.low), to = pose.at(one.high);
+    measure_across(svg, {from.x, y + high + 9}, to.x - from.x,
+                   width_laid(judged.plan, whole.article, q.units));
     const double left = whole_left - 10;
-    svg.line({left, y}, {left, y + high}, "measure");
-    for (const double end : {y, y + high}) svg.line({left - 3, end}, {left + 3, end}, "measure");
-    svg.text({left - 6, y + high / 2 + 4}, q.units.size(centimetres(box.height())), "label end");
+    svg.line({left, from.y}, {left, to.y}, "measure");
+    for (const double end : {from.y, to.y}) svg.line({left - 3, end}, {left + 3, end}, "measure");
+    svg.text({left - 6, (from.y + to.y) / 2 + 4}, q.units.size(centimetres(one.height())),
+             "label end");
     return std::max(y + high + 34, ends + 20);
 }
 
@@ -151,8 +156,7 @@ std::string piece_name(const PlanPiece& p, std::size_t place, bool lettered) {
 }
 
 std::string length_words(const PlanPiece& p) {
-    const bool round = p.outline.shape == Shape::tube || p.outline.shape == Shape::cap;
-    return p.knit ? fmt::format("{} {}", p.rows, round ? "rounds" : "rows")
+    return p.knit ? fmt::format("{} {}s", p.rows, row_word(p))
                   : fmt::format("{} picks", p.panel.picks);
 }
 

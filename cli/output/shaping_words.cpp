@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "cli/output/layout.hpp"
+#include "cli/output/place_words.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -46,11 +47,20 @@ std::string shaping_words(const Shaping& shaping) {
     return joined(said, ", then ");
 }
 
+const char* row_word(const PlanPiece& p) { return goes_round(p) ? "round" : "row"; }
+
+std::string stitches_words(const PlanPiece& p) {
+    const auto shape = p.outline.shape;
+    const bool straight = shape == Shape::rectangle || shape == Shape::tube;
+    return fmt::format("{} stitches{}", p.stitches, straight ? "" : " at the widest");
+}
+
 std::string rows_words(const PlanPiece& p) {
     const auto& whole = p.piece->counting.within;
-    if (whole.empty()) return fmt::format("{} rows", p.rows);
-    if (p.piece->yarn == 1) return fmt::format("{} rows, among those of the {}", p.rows, whole);
-    return fmt::format("the same {} rows as the {}, with both yarns", p.rows, whole);
+    const auto rows = fmt::format("{} {}s", p.rows, row_word(p));
+    if (whole.empty()) return rows;
+    if (p.piece->yarn == 1) return fmt::format("{}, among those of the {}", rows, whole);
+    return fmt::format("the same {} as the {}, with both yarns", rows, whole);
 }
 
 std::string change_words(int from, int to) {

@@ -11,6 +11,7 @@
 #include "cli/output/embedded.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/mind.hpp"
+#include "cli/output/shaping_words.hpp"
 #include "cli/output/sheet_parts.hpp"
 #include "cli/output/steps.hpp"
 #include "engine/cloth/spacing_words.hpp"
@@ -29,8 +30,6 @@ PageData figure(const std::string& value, const std::string& label) {
 
 void add_knitted(PageData& out, const PlanPiece& p, const KnitCloth& k, const Units& units) {
     const bool inch = units.imperial();
-    const auto rows =
-        p.outline.shape == Shape::tube || p.outline.shape == Shape::cap ? "rounds" : "rows";
     const auto needle = needle_known(k);
     out << figure(needle_words(needle, units),
                   needle.si() > 0 ? "needles, after a swatch" : "needles")
@@ -38,10 +37,13 @@ void add_knitted(PageData& out, const PlanPiece& p, const KnitCloth& k, const Un
                                      in_stitches_per_inch(k.rows))
                        : fmt::format("{:.0f} x {:.0f}", in_stitches_per_10cm(k.stitches),
                                      in_stitches_per_10cm(k.rows)),
-                  fmt::format("stitches and rows to {}, washed", inch ? "an inch" : "10 cm"))
+                  fmt::format("stitches and {}s to {}, washed", row_word(p),
+                              inch ? "an inch" : "10 cm"))
         << figure(fmt::format("{} st", p.stitches),
-                  fmt::format("of the {}, at its widest", p.piece->name))
-        << figure(fmt::format("{}", p.rows), fmt::format("{} of the {}", rows, p.piece->name));
+                  fmt::format("of the {}{}", p.piece->name,
+                              stitches_words(p).ends_with("widest") ? ", at its widest" : ""))
+        << figure(fmt::format("{}", p.rows),
+                  fmt::format("{}s of the {}", row_word(p), p.piece->name));
 }
 
 void add_woven(PageData& out, const PlanPiece& p, const WovenCloth& w, const Units& units) {

@@ -118,9 +118,8 @@ PageData squares(const PlanPiece& piece, double step, const std::vector<double>&
 std::string piece_words(const PlanPiece& p, const Units& units) {
     const auto size = one_measure(p.outline.shape) ? units.size(p.outline.width)
                                                    : units.sizes(p.outline.width, p.outline.length);
-    const auto count = p.knit
-                           ? fmt::format("{} stitches at the widest, {}", p.stitches, rows_words(p))
-                           : fmt::format("{} ends, {} picks", p.panel.ends, p.panel.picks);
+    const auto count = p.knit ? fmt::format("{}, {}", stitches_words(p), rows_words(p))
+                              : fmt::format("{} ends, {} picks", p.panel.ends, p.panel.picks);
     return fmt::format("{}, {}; {}; {}, {}", p.piece->fabric, size, count, units.yarn(p.metres.mid),
                        units.mass(p.mass));
 }
@@ -134,9 +133,17 @@ std::string piece_title(const PlanPiece& p) {
 std::string ladder_title(const Plan& plan, const Step& step, const Units& units) {
     const auto cloth = units.imperial() ? fmt::format("{:.0f} in", in_inches(step.cloth))
                                         : fmt::format("{:.0f} cm", in_centimetres(step.cloth));
-    return plan.article->craft == Craft::knitted
-               ? fmt::format("Rows, a square for {:.0f}", step.rows)
-               : fmt::format("Woven, tension let off, a square for {}", cloth);
+    if (plan.article->craft == Craft::woven)
+        return fmt::format("Woven, tension let off, a square for {}", cloth);
+    const auto round = std::count_if(plan.pieces.begin(), plan.pieces.end(), [](const auto& p) {
+        return std::string_view(row_word(p)) == "round";
+    });
+    const bool all = round == std::ptrdiff_t(plan.pieces.size());
+    return fmt::format("{}, a square for {:.0f}",
+                       all         ? "Rounds"
+                       : round > 0 ? "Rows and rounds"
+                                   : "Rows",
+                       step.rows);
 }
 
 }  // namespace

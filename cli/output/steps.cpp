@@ -22,7 +22,7 @@ Writing metric() {
 }
 
 Writing imperial(const Units& units) {
-    return {[](Length q) { return fmt::format("{:.1f} in", in_inches(q)); },
+    return {[units](Length q) { return units.size(q); },
             [](Length q) { return fmt::format("{:.0f} yd", in_yards(q)); },
             [](Mass q) { return fmt::format("{:.1f} oz", in_ounces(q)); },
             [units](Length q) { return needle_words(q, units); },

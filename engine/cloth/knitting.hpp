@@ -12,6 +12,10 @@
 
 namespace gristwright {
 
+// What a chart of stitches alone cannot say: two layers knitted at once, each the other's back; or
+// small blocks, each picked up along the last tier's sides, so that all lie on the slant.
+enum class KnitBuild { one_layer, two_layers, slanted_blocks };
+
 // A stitch: a row of catalog/tables/knitted_fabrics.csv. Factors compare it with stocking stitch
 // knitted by the same hands on the same needle, washed and not stretched.
 struct KnitFabric {
@@ -30,6 +34,8 @@ struct KnitFabric {
     std::string chart;       // as engine/lay/chart.hpp reads it; empty: none
     int longest_strand = 0;  // stitches that a second yarn's strand passes behind, of its chart
     std::string colours;     // which of two yarns each row is, from the first: "1122"; empty: one
+    std::string areas;       // which of two yarns each stitch is, as a chart of 1 and 2; empty: one
+    KnitBuild built = KnitBuild::one_layer;
 };
 
 struct [[nodiscard]] KnitCloth {

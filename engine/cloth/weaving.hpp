@@ -16,6 +16,10 @@
 
 namespace gristwright {
 
+// What a chart of crossings alone cannot say: ends that change places with their neighbour before
+// every second pick; or picks of two strands each, one drawn in by the other and held by it.
+enum class WeaveBuild { single_threads, crossed_ends, clasped_picks };
+
 // A weave: a row of catalog/tables/weaves.csv.
 struct Weave {
     std::string name;
@@ -37,6 +41,10 @@ struct Weave {
     std::string chart;  // as engine/lay/chart.hpp reads it; empty: none
     // Which of two yarns each end is, and each pick: "11112222/11112222"; empty: one yarn.
     std::string colours;
+    // Which of two wefts lies where, as a chart of squares an end wide: 1, 2, or 3 for both in one
+    // shed; empty: one weft.
+    std::string areas;
+    WeaveBuild built = WeaveBuild::single_threads;
 };
 
 // What a warp is stretched on. On pins warp and weft are one thread: nothing is drawn in at the

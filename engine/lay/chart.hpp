@@ -12,6 +12,8 @@ namespace gristwright::lay {
 
 inline constexpr std::string_view stitch_letters = "kpots2<>KPydcmzfu()Bxe";
 inline constexpr std::string_view weave_letters = "x-";
+// Of a chart that says which of two yarns lies where; 3: both.
+inline constexpr std::string_view stitch_areas = "12", weft_areas = "123";
 
 struct Chart {
     std::vector<std::string> rows;  // bottom first, all as long

@@ -24,14 +24,14 @@ int ColourOrder::pick(int pick) const { return at(across, pick); }
 
 ColourOrder read_rows_of_colour(std::string_view text) {
     if (text.empty()) return {};
-    return {checked(text), ""};
+    return {checked(text), "", {}};
 }
 
 ColourOrder read_threads_of_colour(std::string_view text) {
     if (text.empty()) return {};
     const auto stroke = text.find('/');
     const auto picks = stroke == std::string_view::npos ? "" : text.substr(stroke + 1);
-    return {checked(text.substr(0, stroke)), checked(picks)};
+    return {checked(text.substr(0, stroke)), checked(picks), {}};
 }
 
 }  // namespace gristwright::lay

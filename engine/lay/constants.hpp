@@ -29,7 +29,7 @@ inline constexpr Constant leaning{"a stitch knitted together with its neighbour"
 inline constexpr Constant eyelet_opens{
     "what a yarn over pushes aside", 0.30, 0.2, 0.4, "of a stitch's width", Mark::judgement, ""};
 inline constexpr Constant crossing_rows{
-    "rows over which stitches cross", 6, 4, 8, "rows", Mark::judgement, ""};
+    "rows over which stitches cross", 7, 4, 9, "rows", Mark::judgement, ""};
 inline constexpr Constant crossing_spreads{"stitches that cross, half way, fill more of their room",
                                            0.45,
                                            0.3,
@@ -44,13 +44,24 @@ inline constexpr Constant loop_depth{"a loop's foot behind its legs, half of it"
                                      "of the yarn's thickness",
                                      Mark::judgement,
                                      "legs and feet lie one thickness apart and press a little"};
-inline constexpr Constant purl_recedes{"a purl wale behind the knit ones beside it",
-                                       0.35,
-                                       0.2,
-                                       0.6,
-                                       "of the yarn's thickness",
-                                       Mark::judgement,
-                                       ""};
+inline constexpr Constant knit_curls{
+    "a wale of knit stitches before purled ones, and a row of purled before knit ones",
+    0.9,
+    0.5,
+    1.4,
+    "of the yarn's thickness",
+    Mark::judgement,
+    "loops bend the cloth back across and forward along: ribs draw in, welts draw up"};
+inline constexpr Constant courses_follow{
+    "a course that stands across its wales where lace tilts them",
+    0.6,
+    0.4,
+    1.0,
+    "of the way",
+    Mark::judgement,
+    "the stitches give the rest"};
+inline constexpr Constant long_row{
+    "a row whose loops were wrapped twice, tall", 2.4, 2.0, 3.0, "rows", Mark::judgement, ""};
 inline constexpr Constant crossing_forward{"stitches that cross in front, in the midst of it",
                                            0.9,
                                            0.6,
@@ -77,13 +88,13 @@ inline constexpr Constant made_rises{
 inline constexpr Constant closed_recedes{
     "what closes them lies behind", 0.9, 0.5, 1.2, "of the yarn's thickness", Mark::judgement, ""};
 inline constexpr Constant float_lifts{
-    "a thread above the cloth's middle where it floats, for each doubling of what it passes",
-    0.30,
-    0.1,
+    "what ties a float down, out of the cloth's plane, for each doubling of two threads passed",
+    1.1,
     0.5,
+    1.5,
     "of the yarn's thickness",
     Mark::judgement,
-    "so that a waffle's ridges stand round its cells"};
+    "so that a waffle's cells lie deep between its ridges"};
 inline constexpr Constant layers_part{"two cloths woven one over the other, apart",
                                       1.5,
                                       1.2,
@@ -91,6 +102,43 @@ inline constexpr Constant layers_part{"two cloths woven one over the other, apar
                                       "of the yarn's thickness",
                                       Mark::judgement,
                                       ""};
+inline constexpr Constant knit_layers_part{"two layers knitted at once, back to back, apart",
+                                           2.2,
+                                           1.8,
+                                           2.6,
+                                           "of the yarn's thickness",
+                                           Mark::judgement,
+                                           "each is a loop's depth and a yarn thick"};
+inline constexpr Constant corner_folded{"corner folded over to show the other side",
+                                        0.65,
+                                        0.5,
+                                        1.0,
+                                        "of the picture's shorter side",
+                                        Mark::judgement,
+                                        ""};
+inline constexpr Constant block_side_sinks{"the sides of a block picked up along others, below it",
+                                           1.3,
+                                           0.8,
+                                           2.0,
+                                           "of the yarn's thickness",
+                                           Mark::judgement,
+                                           ""};
+inline constexpr Constant threads_together{"threads between which no other passes, apart",
+                                           0.85,
+                                           0.7,
+                                           1.0,
+                                           "of the yarn's thickness",
+                                           Mark::judgement,
+                                           "they slide together until they touch and press"};
+inline constexpr Constant crossed_pair{"two ends that cross each other, side by side, apart",
+                                       0.95,
+                                       0.8,
+                                       1.0,
+                                       "of the yarn's thickness",
+                                       Mark::judgement,
+                                       "they hug each other, and the cloth opens between pairs"};
+inline constexpr Constant wefts_in_a_shed{
+    "two wefts in one shed, apart", 0.8, 0.6, 1.0, "of the yarn's thickness", Mark::judgement, ""};
 inline constexpr Constant crimp_rise{"a thread over another above the middle of the cloth",
                                      0.36,
                                      0.25,

@@ -23,4 +23,7 @@ Spacing spacing(const KnitCloth& cloth, Length thickness);
 std::vector<Strand> knitted(const Chart& chart, const Spacing& spacing, double width, double height,
                             const ColourOrder& colours = {});
 
+// So many stitches by so many rows, knitted to and fro of one length.
+Strand knitted_block(const Chart& chart, const Spacing& spacing, int stitches, int rows);
+
 }  // namespace gristwright::lay

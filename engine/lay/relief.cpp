@@ -11,7 +11,8 @@
 namespace gristwright::lay {
 namespace {
 
-constexpr double step_share = 0.04;  // of the thickness, between two stamps
+// Between two stamps, of the thickness: no closer than what a picture's pixels show.
+constexpr double least_step = 0.04, greatest_step = 0.12, step_pixels = 0.7;
 
 // Of the yarn's thickness: a ply's own radius and how far its middle runs from the yarn's, so that
 // the plies touch and together are as thick as the yarn.
@@ -47,7 +48,9 @@ class Stamper {
     Stamper(const View& view, Canvas& canvas) : view_(view), canvas_(canvas) {}
 
     void strand(const Strand& strand, const Fibres& yarn) {
-        const double step = step_share * yarn.thickness;
+        const double step =
+            yarn.thickness * std::clamp(step_pixels / (view_.pixels_per_mm * yarn.thickness),
+                                        least_step, greatest_step);
         const auto line = even(strand.line, step);
         const double phase = 2 * std::numbers::pi * chance_.next();
         const double first_colour = yarn.colour_length * 20 * chance_.next();
@@ -104,8 +107,10 @@ class Stamper {
                   y0 = std::max(0, int(std::ceil(cy - r)));
         const int x1 = std::min(canvas_.width() - 1, int(std::floor(cx + r)));
         const int y1 = std::min(canvas_.height() - 1, int(std::floor(cy + r)));
+        const double nearest = s.z + radius;
         for (int y = y0; y <= y1; ++y)
             for (int x = x0; x <= x1; ++x) {
+                if (canvas_.hides(x, y, nearest)) continue;
                 const double dx = (x - cx) / r, dy = (y - cy) / r, up = 1 - dx * dx - dy * dy;
                 if (up <= 0) continue;
                 const double rise = std::sqrt(up);

@@ -21,6 +21,8 @@ class Canvas {
     // Yarn at a pixel, `z` mm towards the eye, facing along `face`; hidden by what is nearer.
     void cover(int x, int y, double z, const Spot& face, const Colour& colour);
     bool covered(std::size_t i) const;
+    // Whether what lies there is nearer the eye than `z` mm.
+    bool hides(int x, int y, double z) const { return double{depth.at[depth.index(x, y)]} >= z; }
 
     Field depth;             // mm
     Field red, green, blue;  // of the yarn, 0..1

@@ -16,7 +16,7 @@ int floor_div(int a, int n) { return a >= 0 ? a / n : -((-a + n - 1) / n); }
 }  // namespace
 
 Wales::Wales(const Chart& chart, double stitch, double row)
-    : chart_(chart), row_(row), crossing_rows_(0) {
+    : chart_(chart), flow_(chart), row_(row), crossing_rows_(0) {
     double shares = 0;
     for (int i = 0; i < chart.across(); ++i)
         shares += recedes(i) ? double{constants::purl_width} : 1.0;
@@ -125,11 +125,23 @@ double Wales::crossed(int wale, int row, double x, double y) const {
     return centre + (x - centre) * (1 + 4 * spreads * done * (1 - done));
 }
 
-double Wales::lean(int wale, int row) const {
-    if (chart_.at(wale, row + 1) != 'o') return 0;
-    if (decreases(chart_.at(wale + 1, row + 1))) return knit_width_ * constants::leaning;
-    if (decreases(chart_.at(wale - 1, row + 1))) return -knit_width_ * constants::leaning;
-    return 0;
+double Wales::lean(int wale, int row, double t) const {
+    const int carried = flow_.carried(wale, row);
+    const double foot = knit_width_ * flow_.leans(wale, row),
+                 head = knit_width_ * flow_.leans(wale + carried, row + 1);
+    double whole = middle(wale + carried) - middle(wale);
+    if (carried != 0 && flow_.together(wale, row))
+        whole *= 1 - (1 - constants::leaning) / std::abs(carried);
+    return foot + (head + whole - foot) * eased(t);
+}
+
+// How far lace lifts its courses there.
+double Wales::risen(double x) const {
+    const double place = x / knit_width_ - 0.5;
+    const int wale = static_cast<int>(std::floor(place));
+    const double wide = knit_width_ / row_;
+    return knit_width_ * (flow_.rise(wale, wide) +
+                          (flow_.rise(wale + 1, wide) - flow_.rise(wale, wide)) * (place - wale));
 }
 
 Place Wales::opened(Place p) const {
@@ -150,7 +162,9 @@ Place Wales::opened(Place p) const {
 
 Place Wales::moved(int wale, int row, Place p) const {
     p.x = crossed(wale, row, p.x, p.y);
-    return opened(p);
+    p = opened(p);
+    p.y += risen(p.x);
+    return p;
 }
 
 }  // namespace gristwright::lay

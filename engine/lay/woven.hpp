@@ -2,6 +2,7 @@
 // other.
 #pragma once
 
+#include "engine/cloth/weaving.hpp"
 #include "engine/lay/chart.hpp"
 #include "engine/lay/colour_order.hpp"
 #include "engine/lay/strand.hpp"
@@ -10,6 +11,7 @@ namespace gristwright::lay {
 
 // Spacings of the finished cloth and the yarn's thickness in mm.
 std::vector<Strand> woven(const Chart& chart, double end, double pick, double thickness,
-                          double width, double height, const ColourOrder& colours = {});
+                          double width, double height, const ColourOrder& colours = {},
+                          WeaveBuild built = WeaveBuild::single_threads);
 
 }  // namespace gristwright::lay

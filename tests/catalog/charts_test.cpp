@@ -6,7 +6,7 @@
 #include "catalog/reference/tables.hpp"
 #include "catalog/text/bad_text.hpp"
 #include "engine/lay/draft.hpp"
-#include "engine/lay/knitted.hpp"
+#include "engine/lay/laid.hpp"
 #include "engine/lay/stitch.hpp"
 
 using namespace gristwright;
@@ -30,8 +30,8 @@ KnitCloth cloth_of(const KnitFabric& fabric) {
 std::string weaves_with_chart(const std::string& chart) {
     return "name,sett,picks,shafts,take_up,gathers,gathers_low,gathers_high,gathers_mark,"
            "gathers_source,most_in_hole,end_repeat,pick_repeat,definition,loose_loops,mark,source,"
-           "chart,colours\nplain,,1,2,1,,,,,,1,2,2,0,no,read,x," +
-           chart + ",\n";
+           "chart,colours,areas,built\nplain,,1,2,1,,,,,,1,2,2,0,no,read,x," +
+           chart + (chart.find(',') == std::string::npos ? ",,,\n" : "\n");
 }
 
 }  // namespace
@@ -39,14 +39,13 @@ std::string weaves_with_chart(const std::string& chart) {
 TEST_CASE("every knitted fabric as drawn uses the metres per area of its row, within its range") {
     const auto source = read_source(ROOT_DIR "/catalog");
     for (const auto& fabric : source.fabrics.knitted) {
-        if (fabric.chart.empty()) continue;
         CAPTURE(fabric.name);
+        REQUIRE_FALSE(fabric.chart.empty());
         const auto cloth = cloth_of(fabric);
         const auto s = lay::spacing(cloth, millimetres(1));
         const double width = 4 * fabric.stitch_repeat * s.stitch;
         const double height = 4 * fabric.row_repeat * s.row;
-        const auto drawn =
-            lay::knitted(lay::read_chart(fabric.chart, lay::stitch_letters), s, width, height);
+        const auto drawn = lay::laid(fabric, s, width, height);
         const double plain = plain_metres_per_area(cloth.loop, Relaxation::full).si() / 1000;
         const double factor =
             lay::yarn_shown(drawn, width, height) / (width * height) / plain * fabric.growth;
@@ -59,7 +58,7 @@ TEST_CASE("metres worked out from a chart lie in the range of its row") {
     const auto source = read_source(ROOT_DIR "/catalog");
     for (const auto& fabric : source.fabrics.knitted) {
         // Two layers of cloth have one chart of one face.
-        if (fabric.chart.empty() || fabric.name == "double knitting") continue;
+        if (fabric.built == KnitBuild::two_layers) continue;
         CAPTURE(fabric.name);
         const double metres = lay::metres_by_chart(
             lay::read_chart(fabric.chart, lay::stitch_letters), fabric.stitches, fabric.rows);
@@ -93,6 +92,10 @@ TEST_CASE("what a weave's chart tells agrees with published drafts") {
 
 TEST_CASE("a chart that is none, or does not fit its repeat, stops the build") {
     CHECK(read_weaves(weaves_with_chart("x-/-x"), "weaves.csv").size() == 1);
-    for (const auto* bad : {"", "x-/-", "xk/kx", "xx-/--x", "x-/-x/x-", "x-/x-"})
+    const auto leno = read_weaves(weaves_with_chart("x-/-x,,13/11,crossed ends"), "weaves.csv");
+    CHECK(leno.front().areas == "13/11");
+    CHECK(leno.front().built == WeaveBuild::crossed_ends);
+    for (const auto* bad :
+         {"", "x-/-", "xk/kx", "xx-/--x", "x-/-x/x-", "x-/x-", "x-/-x,,124,", "x-/-x,,1,crossed"})
         CHECK_THROWS_AS(read_weaves(weaves_with_chart(bad), "weaves.csv"), BadText);
 }

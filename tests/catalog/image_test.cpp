@@ -42,6 +42,9 @@ TEST_CASE("tables come back as they went in") {
         CHECK(a.mark == b.mark);
         CHECK(a.source == b.source);
         CHECK(a.chart == b.chart);
+        CHECK(a.colours == b.colours);
+        CHECK(a.areas == b.areas);
+        CHECK(a.built == b.built);
     }
     REQUIRE(back.fabrics.knitted.size() == source.fabrics.knitted.size());
     for (std::size_t i = 0; i < source.fabrics.knitted.size(); ++i) {
@@ -54,6 +57,9 @@ TEST_CASE("tables come back as they went in") {
         CHECK(a.definition == b.definition);
         CHECK(a.openness == b.openness);
         CHECK(a.chart == b.chart);
+        CHECK(a.colours == b.colours);
+        CHECK(a.areas == b.areas);
+        CHECK(a.built == b.built);
         CHECK(a.source == b.source);
     }
     REQUIRE(back.yarn.traits.size() == source.yarn.traits.size());

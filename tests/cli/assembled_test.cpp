@@ -157,3 +157,20 @@ TEST_CASE("the first words name the fibre, the make and the best, sizes with the
     CHECK(yarn_in_words(blend) == "singles of Merino and silk");
     CHECK(yarn_in_words({}) == "yarn, its fibre not given");
 }
+
+TEST_CASE("the sizes on a drawing are of one thing, without its fringe, and agree with its words") {
+    const auto& q = asked::heron();
+    const auto width = [&](const char* name) {
+        return assembled(plan_of(name)).measured().width();
+    };
+    const auto mitts = plan_of("fingerless-mitts");
+    CHECK(width("fingerless-mitts") < 0.5 * assembled(mitts).bounds(true).width());
+    const auto scarf = plan_of("woven-scarf");
+    const auto cloth = assembled(scarf).measured();
+    CHECK(cloth.height() < assembled(scarf).bounds(true).height() - 10);
+    CHECK(cloth.height() == doctest::Approx(in_centimetres(scarf.pieces[0].outline.length)));
+    // An edge makes a shawl wider than its body: the drawing says so.
+    const auto shawl = plan_of("triangle-shawl");
+    CHECK(holds(width_laid(shawl, assembled(shawl), q.units), "with its edge"));
+    CHECK_FALSE(holds(width_laid(scarf, assembled(scarf), q.units), "edge"));
+}

@@ -210,7 +210,10 @@ TEST_CASE("a page opens with a few cards and drawings, and folds everything that
     CHECK_FALSE(holds(text, "to work by"));
     PageSections told;
     told.sheet = [](const std::string& article) { return "gristwright sheet " + article; };
-    CHECK(holds(page(q, ranked, told), "<code>gristwright sheet "));
+    told.poster = "gristwright picture lineup heron.toml -o poster.svg";
+    const auto with = page(q, ranked, told);
+    CHECK(holds(with, "<code>gristwright sheet "));
+    CHECK(holds(with, "on a sheet of A3: <code>gristwright picture lineup heron.toml"));
 }
 
 TEST_CASE("a page says which of several yarns it is about") {

@@ -121,3 +121,19 @@ TEST_CASE("what people wrote stands on a sheet as text") {
     const auto* article = q.catalogue.template_named("watch-cap");
     CHECK_FALSE(holds(sheet(judged_plan(*article, q), q), "<script>"));
 }
+
+TEST_CASE(
+    "what goes round is counted in rounds, and only what grows or narrows has a widest place") {
+    const auto& q = asked::heron();
+    const auto of = [&](const char* name) {
+        return sheet(judged_plan(*q.catalogue.template_named(name), q), q);
+    };
+    const auto legs = of("leg-warmers");
+    CHECK(holds(legs, "rounds of the leg"));
+    CHECK(holds(legs, "Rounds, a square for"));
+    CHECK_FALSE(holds(legs, " rows"));
+    CHECK_FALSE(holds(legs, "widest"));
+    const auto shawl = of("triangle-shawl");
+    CHECK(holds(shawl, "stitches at the widest"));
+    CHECK(holds(shawl, "Rows, a square for"));
+}

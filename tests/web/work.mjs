@@ -368,7 +368,7 @@ step("the saved page opens with its batch, names inert; what is changed on it st
   assert.doesNotMatch(await said(page, "old"), /wrong/);
   await typed(page, cell(1, "length"), "141m");
   await (await page.$("#open")).uploadFile(worked);
-  await until(page, cell => document.querySelector(cell).value === "139m", cell(1, "length"));
+  await until(page, cell => document.querySelector(cell).value === "139m" && document.getElementById("as-came").hidden, cell(1, "length"));
   await typed(page, cell(1, "length"), "140m");
   await until(page, () => !document.getElementById("as-came").hidden);
   await page.reload();

@@ -192,10 +192,9 @@ const draftKey = () => batchInside() ? "draft of " + batchInside() : "draft";
 
 async function draftKept() {
   const batch = batchWritten(new Set(), true), ideas = $("ideas").value;
-  $("as-came").hidden = !asCame || batch.text === asCame;
-  if (!keeps || !document.documentElement.dataset.ready) return;
   const draft = {text: batch.skeins && batch.text !== asCame ? batch.text : "", kept: kept.name, ideas};
-  await store("readwrite", all => all.put(draft, draftKey()));
+  if (keeps && document.documentElement.dataset.ready) await store("readwrite", all => all.put(draft, draftKey()));
+  $("as-came").hidden = !asCame || batch.text === asCame;
 }
 
 async function draftOpened() {

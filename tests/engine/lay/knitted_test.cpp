@@ -82,8 +82,9 @@ TEST_CASE("stitches that cross arrive in each other's places, one group in front
 TEST_CASE("a yarn over opens the cloth and its neighbour leans over") {
     const auto chart = read_chart("kkkkkk/kkkkkk/kkotkk/kkkkkk/kkkkkk/kkkkkk", stitch_letters);
     const Wales wales(chart, 4, 3);
-    CHECK(wales.lean(2, 2) > 0);
-    CHECK(wales.lean(3, 2) == 0);
+    CHECK(wales.lean(2, 2, 1) > 4 * constants::leaning - 1);
+    CHECK(wales.lean(3, 2, 1) == 0);
+    CHECK(wales.lean(2, 1, 0) == 0);  // it is carried alone: its own loop bends, and no other
 }
 
 TEST_CASE("a slipped stitch reaches over two rows with the yarn behind") {

@@ -34,7 +34,7 @@ double light(const Picture& picture, int x0, int x1, int y0, int y1) {
     return double(bright) / ((x1 - x0) * (y1 - y0));
 }
 
-const Spacing plain{4.0, 3.054, 16.8, 1.8};
+const lay::Spacing plain{4.0, 3.054, 16.8, 1.8};
 
 }  // namespace
 
