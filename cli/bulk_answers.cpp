@@ -75,6 +75,7 @@ void BulkAnswers::take(std::size_t row, const catalog::SuggestionText& text,
     tick(false);
     try {
         if (!wrong.empty()) throw Refused(wrong);
+        if (keep_ && text.find("idea") == text.end()) throw Refused("no idea stands in it");
         add(row, catalog::read_suggestion(text, q_.catalogue.yarn.classes));
         if (keep_) good_.push_back(text);
     } catch (const Refused& error) {

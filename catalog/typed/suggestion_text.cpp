@@ -19,19 +19,63 @@ const std::string* given(const SuggestionText& text, std::string_view key) {
     return found == text.end() || found->second.empty() ? nullptr : &found->second;
 }
 
+std::string lower_letters(const std::string& text) {
+    std::string out;
+    for (const char c : text)
+        if (ascii::is_letter(c)) out += ascii::lower(c);
+    return out;
+}
+
 // "440yd" or "150g".
 void read_needs(const std::string& written, Suggestion& out) {
     try {
         out.needs = read_length(written).value;
     } catch (const Unreadable&) {
-        out.needs_mass =
-            read_named("needs", written, [](const std::string& t) { return read_mass(t).value; });
+        if (written.find_first_not_of("0123456789.,/ ") == std::string::npos)
+            throw Refused(
+                fmt::format("needs: cannot read '{0}': it lacks its unit; write {0}yd, {0}m or, "
+                            "as a mass, {0}g",
+                            written));
+        try {
+            out.needs_mass = read_mass(written).value;
+        } catch (const Unreadable&) {
+            throw Refused(
+                fmt::format("needs: '{}' is neither a length nor a mass; write it such "
+                            "as 440yd, 400m or 150g",
+                            written));
+        }
     }
 }
 
+// How the trade names the numbered classes (common practice, no source).
+struct TradeName {
+    std::string_view name, of;
+};
+constexpr TradeName trade_names[] = {
+    {"fingering", "super fine"}, {"sock", "super fine"},
+    {"sport", "fine"},           {"dk", "light"},
+    {"doubleknitting", "light"}, {"lightworsted", "light"},
+    {"worsted", "medium"},       {"aran", "medium"},
+    {"afghan", "medium"},        {"chunky", "bulky"},
+    {"craft", "bulky"},          {"superchunky", "super bulky"},
+    {"laceweight", "lace"},
+};
+
+// "DK", "fingering weight", "Sport".
+std::string_view class_of(std::string name) {
+    for (const std::string_view end : {"yarn", "weight"})
+        if (name.size() > end.size() && name.ends_with(end)) name.resize(name.size() - end.size());
+    for (const auto& trade : trade_names)
+        if (trade.name == name) return trade.of;
+    return {};
+}
+
 int read_class(const std::string& written, const std::vector<WeightClass>& classes) {
+    const auto meant = class_of(lower_letters(written));
     for (const auto& c : classes)
-        if (c.name == written || fmt::format("{}", c.number) == written) return c.number;
+        if (c.name == written || c.name == meant || ascii::lowered(written) == c.name ||
+            fmt::format("{}", c.number) == written)
+            return c.number;
     throw Refused(fmt::format("weight: there is no weight class '{}'{}", written,
                               did_you_mean_or_all(written, names_of(classes))));
 }
@@ -55,13 +99,6 @@ std::vector<Length> read_sizes(const std::string& written) {
 int read_colours(const std::string& written) {
     if (written.size() == 1 && written[0] >= '1' && written[0] <= '9') return written[0] - '0';
     throw Refused(fmt::format("colours: '{}' is not a number from 1 to 9", written));
-}
-
-std::string lower_letters(const std::string& text) {
-    std::string out;
-    for (const char c : text)
-        if (ascii::is_letter(c)) out += ascii::lower(c);
-    return out;
 }
 
 }  // namespace

@@ -39,6 +39,15 @@ double number(const std::string& text, double low, double high) {
     return value;
 }
 
+// In millimetres, as it is kept; the trade's sizes are read where they are typed.
+Length read_needle_size(const std::string& text) {
+    const auto out = length_of(text);
+    if (out < millimetres(constants::finest_needle) ||
+        out > millimetres(constants::thickest_needle))
+        throw Unreadable(text, "there is no such needle", "such as 4mm");
+    return out;
+}
+
 Firmness read_firmness(const std::string& text) {
     if (const auto* found = meant(firmnesses, text)) return *found;
     throw Unreadable(text, "this is no firmness", "as lace, drapey, ordinary, firm or sock");
@@ -110,6 +119,8 @@ KnittedSwatch read_knitted(const SwatchText& text) {
         out.mass = read.value;
         out.scale_step = read.step;
     }
+    if (const auto* needle = given(text, "needle"))
+        out.needle = read_named("needle", *needle, read_needle_size);
     if (const auto* washed = given(text, "washed"))
         out.washed = read_named("washed", *washed, read_yes);
     if (const auto* insisted = given(text, "insist"))

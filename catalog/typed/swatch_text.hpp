@@ -15,7 +15,7 @@ std::pair<Length, Length> read_sides(const std::string& text);
 double read_look(const std::string& text);
 
 // Throw Refused naming the key. Keys of a knitted swatch: stitches, rows, sides,
-// mass, insist and washed (yes or no), look, fabric, firmness; of a woven one: reed, woven,
+// mass, needle (mm), insist and washed (yes or no), look, fabric, firmness; of a woven one: reed, woven,
 // finished, look, finish.
 KnittedSwatch read_knitted(const SwatchText& text);
 WovenSwatch read_woven(const SwatchText& text);

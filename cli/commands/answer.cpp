@@ -35,6 +35,12 @@ std::string replies_next(const Arguments& arguments) {
 
 constexpr int some_rows_bad = 65;
 
+std::string refused_words(std::size_t bad) {
+    if (bad == 0) return "";
+    return bad == 1 ? "; 1 row refused, which it lacks"
+                    : fmt::format("; {} rows refused, which it lacks", bad);
+}
+
 Answer answer_many(const Arguments& arguments, const Question& q, BulkAnswers& bulk,
                    const std::string& file) {
     std::vector<std::string> notes = q.measured.notes;
@@ -50,7 +56,9 @@ Answer answer_many(const Arguments& arguments, const Question& q, BulkAnswers& b
         const bool json = out.size() > 5 && out.substr(out.size() - 5) == ".json";
         auto said =
             written(file, json ? answers_json(bulk, q) : answers_csv(bulk, q),
-                    fmt::format("{} suggestions answered in '{}'", bulk.rows(), inert(out)), notes);
+                    fmt::format("{} suggestions answered in '{}'{}", bulk.rows() - bulk.bad(),
+                                inert(out), refused_words(bulk.bad())),
+                    notes);
         said.exit_code = code;
         return said;
     }
@@ -140,6 +148,8 @@ Answer run(const Arguments& arguments) {
     if (!typed.empty()) text["idea"] = typed;
     if (text.find("idea") == text.end())
         throw Misused("answer needs --idea \"lace shawl\", or a spreadsheet of suggestions");
+    if (arguments.has("out"))
+        throw Misused("--out is for a spreadsheet of suggestions; of one idea --json is the file");
     const auto s = catalog::read_suggestion(text, q.catalogue.yarn.classes);
     remember(arguments, batch, {text});
     Answerer answerer(ground_of(q));

@@ -4,6 +4,8 @@
 
 #include <nlohmann/json.hpp>
 
+#include "catalog/text/named_reading.hpp"
+#include "catalog/typed/needle_reading.hpp"
 #include "catalog/typed/swatch_text.hpp"
 #include "cli/output/describe.hpp"
 #include "cli/output/json.hpp"
@@ -16,8 +18,9 @@ namespace {
 using catalog::Notebook;
 using catalog::SwatchText;
 
-constexpr std::string_view keys[] = {"stitches", "rows", "sides", "mass",     "look",  "fabric",
-                                     "firmness", "reed", "woven", "finished", "finish"};
+constexpr std::string_view keys[] = {"stitches", "rows",  "sides",    "mass",
+                                     "needle",   "look",  "fabric",   "firmness",
+                                     "reed",     "woven", "finished", "finish"};
 
 SwatchText typed(const Arguments& arguments) {
     const bool knitted = arguments.has("stitches"), woven = arguments.has("finished");
@@ -34,12 +37,27 @@ SwatchText typed(const Arguments& arguments) {
     return out;
 }
 
+// The trade's size is kept in millimetres, which mean the same in every country.
+void take_needle(const catalog::SpokenWords& spoken, SwatchText& swatch) {
+    const auto found = swatch.measured.find("needle");
+    if (found == swatch.measured.end()) return;
+    if (swatch.kind == SwatchText::Kind::woven)
+        throw Misused("--needle is for a knitted swatch; --reed tells of a woven one");
+    const auto needle = catalog::read_named("needle", found->second, [&](const std::string& text) {
+        return catalog::read_needle(text, spoken);
+    });
+    found->second = fmt::format("{:g}mm", in_millimetres(needle));
+}
+
 std::string told(const Question& q) {
     const auto& known = q.yarn.evidence;
     std::string out;
     if (known.gauge)
         out += fmt::format("  stocking stitch {}, ± {:.1f} %\n",
                            q.units.counted_gauge(known.gauge->mid), 100 * known.gauge->margin90());
+    if (known.needle)
+        out += fmt::format("  knitted on {}, which the plans of that gauge name\n",
+                           q.units.needle(*known.needle));
     if (known.rows)
         out +=
             fmt::format("  rows for their stitches {:+.1f} % of what the table says, ± {:.1f} %\n",
@@ -75,6 +93,7 @@ Json told_json(const Question& q, std::size_t swatches) {
     out["stocking_stitches_per_10cm"] =
         known.gauge ? range({in_stitches_per_10cm(known.gauge->mid), known.gauge->spread})
                     : Json(nullptr);
+    out["needle_mm"] = known.needle ? Json(number(in_millimetres(*known.needle))) : Json(nullptr);
     out["rows_against_table"] = share(known.rows);
     out["metres_per_area_against_table"] =
         known.weighed.empty() ? Json(nullptr) : range(known.weighed.back().metres);
@@ -88,15 +107,16 @@ Json told_json(const Question& q, std::size_t swatches) {
 
 Answer run(const Arguments& arguments) {
     const auto& name = arguments.words[0];
-    const auto swatch = typed(arguments);
+    auto swatch = typed(arguments);
     auto book = notebook(arguments, Notebook::Mode::change);
     std::vector<SwatchText> all;
     Question q;
     book.at_once([&] {
         all = book.swatches(name);
-        all.push_back(swatch);
         // Read it before it is kept: what makes no sense is refused.
         q = ask(arguments, name, Skeins::all);
+        take_needle(q.catalogue.spoken, swatch);
+        all.push_back(swatch);
         q.yarn = informed_yarn(q.measured, q.hands, all, q.catalogue, true);
         book.add_swatch(name, swatch);
     });
@@ -120,6 +140,7 @@ Command swatch_command() {
                        {"rows", "39/10.1cm", "knitted: rows counted over a length"},
                        {"sides", "15.2x14.8cm", "knitted: width and length of the whole swatch"},
                        {"mass", "4.1g", "knitted: its mass, without the tails"},
+                       {"needle", "4mm", "knitted: the needle it was made on; plans then name it"},
                        {"insist", "", "count its mass, however little that is for its stitches"},
                        {"unwashed", "", "it is not washed yet"},
                        {"fabric", "garter", "knitted: the stitch, else stocking stitch"},
@@ -136,7 +157,7 @@ Command swatch_command() {
                        json_option,
                        notebook_option}}),
             run,
-            "heron --stitches 28/10.3cm --rows 39/10.1cm"};
+            "heron --stitches 28/10.3cm --rows 39/10.1cm --needle 4mm"};
 }
 
 }  // namespace gristwright::cli

@@ -99,12 +99,14 @@ std::string needle_words(Length known, const Units& units) {
     return known.si() > 0 ? units.needle(known) : "your swatch's";
 }
 
-std::string making_line(const PlanPiece& piece, const Units& units) {
+std::string making_line(const PlanPiece& piece, const Units& units, bool smaller) {
     return by_cloth(
         piece,
         [&](const KnitCloth& k) {
-            return fmt::format("{}, {} needles", units.gauge(k.stitches, k.rows),
-                               needle_words(needle_known(k), units));
+            const auto needle = needle_words(needle_known(k), units);
+            return fmt::format(
+                "{}, {}", units.gauge(k.stitches, k.rows),
+                smaller ? "needles one or two sizes smaller than " + needle : needle + " needles");
         },
         [&](const WovenCloth& w) {
             if (draws_itself_in(*w.weave))

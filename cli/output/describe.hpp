@@ -21,7 +21,8 @@ std::string percent(double share);
 // "3.5 mm"; of a needle that is not known (0): "your swatch's".
 std::string needle_words(Length known, const Units& units);
 // "27 st and 36 rows/10 cm with 3.5 mm needles" or "40/10 cm heddle, 52 % of the greatest sett"
-std::string making_line(const PlanPiece& piece, const Units& units);
+// `smaller`: a rib, for which the steps take needles one or two sizes smaller.
+std::string making_line(const PlanPiece& piece, const Units& units, bool smaller = false);
 // "enough if smaller: span 139 cm of the ideal 150 cm"
 std::string reach_line(const Plan& plan, const Units& units);
 // "Stands on: a washed swatch in stocking stitch"; empty when no swatch is known.

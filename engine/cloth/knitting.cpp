@@ -48,6 +48,19 @@ void gauge_by_needle(const YarnProfile& yarn, const std::vector<Length>& owned, 
     if (const auto& habit = yarn.evidence.habit) cloth.gauge = by_habit(cloth.gauge, *habit);
 }
 
+// By the needle that the swatch was knitted on: the same for the same gauge, else as much thicker
+// or thinner as usual hands would take.
+void take_swatch_needle(const Evidence& seen, const std::vector<Length>& owned, KnitCloth& cloth) {
+    const auto usual = [](Gauge gauge) {
+        return needle_for(loop_from_stitches(gauge, Relaxation::full));
+    };
+    const double moved = usual(cloth.gauge.mid) / usual(seen.on_needle);
+    cloth.needle_of_swatch = true;
+    if (std::abs(moved - 1) > same_needle) return take_needle(*seen.needle * moved, owned, cloth);
+    cloth.needle_wanted = cloth.needle = *seen.needle;
+    cloth.needle_owned = cloth.needle_told = true;
+}
+
 // As counted; for another firmness than the swatch's own, by what the table puts between them.
 void gauge_by_swatch(const YarnProfile& yarn, const std::vector<Length>& owned, KnitCloth& cloth) {
     const auto grist = yarn.linear_density.mid;
@@ -61,6 +74,7 @@ void gauge_by_swatch(const YarnProfile& yarn, const std::vector<Length>& owned, 
                               gauge_on(wanted_for(*of, cloth, grist), grist);
         cloth.gauge = {cloth.gauge.mid * firmer, together(cloth.gauge.spread, habit_carried)};
     }
+    if (yarn.evidence.needle) return take_swatch_needle(yarn.evidence, owned, cloth);
     take_needle(needle_for(loop_from_stitches(cloth.gauge.mid, Relaxation::full)), owned, cloth);
 }
 
@@ -136,7 +150,8 @@ double fabric_range(const KnitCloth& cloth) {
 }
 
 Length needle_known(const KnitCloth& cloth) {
-    return cloth.from_swatch && cloth.counted.si() <= 0 ? Length{} : cloth.needle;
+    const bool unknown = cloth.from_swatch && cloth.counted.si() <= 0 && !cloth.needle_of_swatch;
+    return unknown ? Length{} : cloth.needle;
 }
 
 KnitCloth knit_cloth(const YarnProfile& yarn, const KnitFabric& fabric, Firmness purpose,

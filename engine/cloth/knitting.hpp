@@ -49,6 +49,7 @@ struct [[nodiscard]] KnitCloth {
     bool needle_told = false;  // of those owned there is no other that would serve as well
     Estimate<Gauge> gauge;     // stocking stitch, washed: of the needle, or as counted on a swatch
     bool from_swatch = false;
+    bool needle_of_swatch = false;  // the swatch's own needle was said, and tells this one
     Gauge counted;         // on the swatch, where the gauge was moved to another firmness; else 0
     Gauge stitches, rows;  // of the fabric as finished
     Length loop;
@@ -68,8 +69,8 @@ Length longest_strand(const KnitCloth& cloth);
 KnitCloth knit_cloth(const YarnProfile& yarn, const KnitFabric& fabric, Firmness purpose,
                      const std::vector<Length>& needles);
 
-// The needle to say: 0 where the gauge is a swatch's as counted, since which needle that was
-// knitted on is not known.
+// The needle to say: 0 where the gauge is a swatch's as counted and nobody said which needle that
+// was knitted on.
 Length needle_known(const KnitCloth& cloth);
 
 // How far a fabric itself may lie from the table's metres per area, blocking included.

@@ -113,6 +113,13 @@ inline constexpr Constant needle_slope{
     "needle per loop length", 0.2405, 0.23, 0.25, "mm/mm", Mark::derived, needle_fit};
 inline constexpr Constant needle_offset{"needle at no loop", -0.724,    -1.0, -0.4, "mm",
                                         Mark::derived,       needle_fit};
+inline constexpr Constant same_needle{"needles so near are one",
+                                      0.05,
+                                      0.04,
+                                      0.06,
+                                      "relative",
+                                      Mark::judgement,
+                                      "sizes are sold 6 to 13 % apart: half a step"};
 inline constexpr Constant needle_to_gauge{
     "gauge of one needle about the line",
     0.05,

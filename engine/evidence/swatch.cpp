@@ -152,7 +152,12 @@ void observe(const KnittedSwatch& swatch, const KnitFabric& fabric, const YarnPr
     need_positive(swatch.stitches.over.si(), "the length they were counted over");
     if (swatch.rows) need_positive(swatch.rows->threads, "the rows counted");
     if (swatch.rows) need_positive(swatch.rows->over.si(), "the length they were counted over");
+    if (swatch.needle) need_positive(swatch.needle->si(), "the needle");
     const auto gauge = observe_gauge(swatch, fabric, yarn, known);
+    if (swatch.needle) {
+        known.needle = swatch.needle;
+        known.on_needle = stocking_gauge(swatch, fabric).mid;
+    }
     observe_rows(swatch, fabric, known);
     const bool weighed = observe_mass(swatch, fabric, yarn, gauge.mid, known);
     if (swatch.look) known.looks.push_back(*swatch.look);

@@ -21,9 +21,10 @@ struct KnittedSwatch {
     std::optional<Mass> mass;
     Mass scale_step = grams(constants::swatch_scale);
     bool washed = true;
-    std::optional<double> look;        // 0..1: how clearly its stitches read
-    std::optional<Firmness> firmness;  // what it was knitted for, where that was said
-    bool insisted = false;             // its mass counts however little yarn that leaves a stitch
+    std::optional<double> look;         // 0..1: how clearly its stitches read
+    std::optional<Firmness> firmness;   // what it was knitted for, where that was said
+    std::optional<Length> needle = {};  // that it was knitted on
+    bool insisted = false;              // its mass counts however little yarn that leaves a stitch
 };
 
 struct WovenSwatch {

@@ -45,6 +45,10 @@ struct Contradiction {
 
 struct Evidence {
     std::optional<Estimate<Gauge>> gauge;         // stocking stitch, washed
+    // On which needle the last knitted swatch was made of which that was said, with the stocking
+    // stitch that this needle gave.
+    std::optional<Length> needle;
+    Gauge on_needle;
     std::optional<Firmness> knitted_for;          // what its swatch was knitted for, the last one
     std::optional<Estimate<double>> rows;         // rows for their stitches, counted / predicted
     std::vector<WeighedFabric> weighed;           // swatches of which the yarn was weighed

@@ -2,6 +2,7 @@
 // (tests/cases/suggestions.csv), and what must hold of every answer.
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "catalog/reference/ground.hpp"
@@ -151,6 +152,26 @@ TEST_CASE("hostile and endless words are only words") {
                                     std::string("\xff\xfe hat"), std::string(5000, ' ') + "hat"})
         CHECK_NOTHROW(demo.answer({{"idea", idea}}));
     CHECK(demo.answer({{"idea", "<b>hat</b>"}}).taken.wanted.at(0).kind == "hat");
+}
+
+TEST_CASE("yarn is known by the trade's names for its weight") {
+    const auto classes = built_in().yarn.classes;
+    for (const auto& [said, of] : {std::pair{"DK", "light"},
+                                   {"fingering", "super fine"},
+                                   {"Sock yarn", "super fine"},
+                                   {"sport weight", "fine"},
+                                   {"Worsted", "medium"},
+                                   {"aran", "medium"},
+                                   {"chunky", "bulky"},
+                                   {"Lace", "lace"},
+                                   {"super bulky", "super bulky"}}) {
+        CAPTURE(said);
+        const auto read = read_suggestion({{"idea", "hat"}, {"weight", said}}, classes);
+        const auto found = std::find_if(classes.begin(), classes.end(),
+                                        [&](const auto& c) { return c.name == of; });
+        REQUIRE(found != classes.end());
+        CHECK(read.weight_class == found->number);
+    }
 }
 
 TEST_CASE("what cannot be read is refused by its key") {

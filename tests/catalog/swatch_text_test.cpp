@@ -55,6 +55,8 @@ TEST_CASE("what is unclear is refused by its key") {
     CHECK(complaint(Kind::knitted, "look", "6/5").find("look: ") == 0);
     CHECK(complaint(Kind::knitted, "washed", "perhaps").find("washed: ") == 0);
     CHECK(complaint(Kind::knitted, "firmness", "hard").find("firmness: ") == 0);
+    CHECK(complaint(Kind::knitted, "needle", "4m").find("needle: ") == 0);
+    CHECK(complaint(Kind::knitted, "needle", "4mm") == "");
     CHECK(complaint(Kind::woven, "reed", "20").find("reed: ") == 0);
     CHECK(complaint(Kind::woven, "finished", "17cm").find("finished: ") == 0);
     CHECK_THROWS_AS(read_weighing({"-1", "", "31g", ""}), std::invalid_argument);

@@ -75,6 +75,29 @@ TEST_CASE("a washed swatch moves the gauge to what was counted and narrows it") 
     CHECK(known.stands_on.size() == 1);
 }
 
+TEST_CASE("the needle of a swatch is named for its gauge, and scaled for another") {
+    const auto yarn = heron();
+    const auto planned = [&](std::optional<Length> needle, Firmness purpose) {
+        Evidence known;
+        KnittedSwatch swatch;
+        swatch.stitches = {22, centimetres(10)};
+        swatch.firmness = Firmness::ordinary;
+        swatch.needle = needle;
+        observe(swatch, plain(), yarn, known);
+        return knit_cloth(informed(yarn, known), plain(), purpose, {});
+    };
+    CHECK(needle_known(planned({}, Firmness::ordinary)) == Length{});
+    const auto named = planned(millimetres(4.5), Firmness::ordinary);
+    CHECK(needle_known(named) == millimetres(4.5));
+    // Usual hands would take another needle for 22 stitches; hers decides.
+    CHECK(needle_known(planned(millimetres(3.75), Firmness::ordinary)) == millimetres(3.75));
+    const auto firm = planned(millimetres(4.5), Firmness::sock);
+    CHECK(firm.gauge.mid > named.gauge.mid);
+    CHECK(needle_known(firm) < millimetres(4.5));
+    CHECK(firm.needle < millimetres(4.5));
+    CHECK(needle_known(planned(millimetres(5.5), Firmness::sock)) > needle_known(firm));
+}
+
 TEST_CASE("weighed and measured it tells the metres per area too") {
     const auto yarn = heron();
     Evidence known;
