@@ -19,6 +19,7 @@ std::string read_besides(const Taken& t) {
                            t.years.value_or(0), t.alternatives);
     for (const auto topic : t.topics) out += fmt::format("|{}", words(topic));
     for (const auto& unmade : t.not_known) out += "|" + unmade.said;
+    for (const auto& said : t.left_out) out += "|-" + said;
     for (const auto& wanted : t.wanted)
         out += fmt::format("|{},{},{},{},{},{}", wanted.nearest.empty() ? wanted.kind : wanted.said,
                            wanted.form, wanted.count, wanted.sizes.size(), wanted.only_width,
