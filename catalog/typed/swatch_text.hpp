@@ -15,8 +15,8 @@ std::pair<Length, Length> read_sides(const std::string& text);
 double read_look(const std::string& text);
 
 // Throw Refused naming the key. Keys of a knitted swatch: stitches, rows, sides,
-// mass, needle (mm), insist and washed (yes or no), look, fabric, firmness; of a woven one: reed, woven,
-// finished, look, finish.
+// mass, needle (mm), insist and washed (yes or no), look, fabric, firmness; of a woven one: reed,
+// woven, finished, look, finish.
 KnittedSwatch read_knitted(const SwatchText& text);
 WovenSwatch read_woven(const SwatchText& text);
 
@@ -30,7 +30,8 @@ std::optional<double> look_of(const SwatchText& text);
 Evidence evidence_of(const std::vector<SwatchText>& swatches, const YarnProfile& yarn,
                      const Fabrics& fabrics);
 
-// Row 0 and 0 cm are the weighing before the work begins. A row may name its piece: "34 of sleeve 2".
+// Row 0 and 0 cm are the weighing before the work begins. A row may name its piece: "34 of sleeve
+// 2".
 Weighing read_weighing(const WeighingText& text);
 
 }  // namespace gristwright::catalog

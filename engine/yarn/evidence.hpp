@@ -44,7 +44,7 @@ struct Contradiction {
 };
 
 struct Evidence {
-    std::optional<Estimate<Gauge>> gauge;         // stocking stitch, washed
+    std::optional<Estimate<Gauge>> gauge;  // stocking stitch, washed
     // On which needle the last knitted swatch was made of which that was said, with the stocking
     // stitch that this needle gave.
     std::optional<Length> needle;

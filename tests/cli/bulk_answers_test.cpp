@@ -106,7 +106,7 @@ TEST_CASE("a row that cannot be read says its number, its column and what would 
         const char *row, *wrong, *right;
     };
     const Case cases[] = {
-        {"hat,lots,,,,,", "needs: cannot read 'lots'", "38.5g"},
+        {"hat,lots,,,,,", "needs: 'lots' is neither a length nor a mass", "440yd"},
         {"hat,,heavy,,,,", "weight: there is no weight class 'heavy'", ""},
         {"hat,,fien,,,,", "weight: there is no weight class 'fien'", "did you mean 'fine'?"},
         {"hat,,,24,,,", "gauge: '24' can mean", "22st/10cm"},

@@ -4,8 +4,8 @@
 
 #include <algorithm>
 
-#include "engine/cloth/weaving_constants.hpp"
 #include "engine/cloth/spacing_words.hpp"
+#include "engine/cloth/weaving_constants.hpp"
 #include "tests/engine/invented.hpp"
 #include "tests/near.hpp"
 
