@@ -98,12 +98,17 @@ std::string curve(const Plan& plan, const Units& units) {
     return out;
 }
 
+std::string costing(double points) {
+    const auto whole = std::lround(points);
+    return fmt::format("; costs {} {}", whole, whole == 1 ? "point" : "points");
+}
+
 // Needs that the yarn does not meet: each with what would meet it.
 std::string unmet(const Judgement& judged, const Question& q) {
     std::string out;
     for (const auto& need : judged.unmet) {
         if (need.cost < 1) continue;
-        auto line = fmt::format("{}; costs {:.0f} points", need.demand->reason, need.cost);
+        auto line = need.demand->reason + costing(need.cost);
         if (!need.demand->remedy.empty())
             line += "; would serve: " + in_units(need.demand->remedy, q.units);
         out += labelled("-", line, 2) + "\n";
@@ -118,7 +123,7 @@ std::string reasons(const JudgedPlan& judged, const Question& q, bool all) {
         const auto& factor = judged.judgement.factor(name);
         if (factor.weight == 0 || (!all && factor.cost < 1)) continue;
         auto line = sentence(name, judged.judgement, judged.plan, q.yarn);
-        if (factor.cost >= 0.5) line += fmt::format("; costs {:.0f} points", factor.cost);
+        if (factor.cost >= 0.5) line += costing(factor.cost);
         const auto raise = remedy(name, judged.judgement, judged.plan);
         if (!raise.empty()) line += "; would help: " + raise;
         out += labelled("-", line, 2) + "\n";
