@@ -30,6 +30,7 @@ class Names {
 
     std::optional<FibrePart> find(std::string_view typed, std::vector<std::string>& notes) const {
         auto name = as_spoken(typed);
+        if (auto whole = known(name, notes)) return whole;
         const bool superwash = take_word(name, "superwash") || take_word(name, "super wash");
         if (superwash && name.empty()) name = "wool";
         auto found = known(name, notes);
