@@ -16,6 +16,14 @@ std::string beginning(const std::string& said) {
     return uncapital(said.substr(0, said.find_first_of(":;.")));
 }
 
+// The table's words for what it says, whoever says it.
+std::string brief_of(const std::string& said, const std::vector<Caution>& table) {
+    const auto row = std::find_if(table.begin(), table.end(), [&](const Caution& caution) {
+        return caution.text == said && !caution.brief.empty();
+    });
+    return row == table.end() ? beginning(said) : row->brief;
+}
+
 }  // namespace
 
 Minded::Minded(const Question& q, const std::vector<const JudgedPlan*>& plans) {
@@ -37,11 +45,8 @@ std::size_t Minded::number(const std::string& said) {
 
 std::vector<Minded::Held> Minded::held_for(const JudgedPlan& judged, const Question& q) {
     std::vector<Held> out;
-    for (const auto& said : own_cautions(judged.plan, q.yarn, q.units))
-        out.push_back({number(said), beginning(said)});
-    for (const auto& caution : cautions_on(q, {judged.plan.article.get()}))
-        out.push_back({number(caution.text),
-                       caution.brief.empty() ? beginning(caution.text) : caution.brief});
+    for (const auto& said : cautions(judged.plan, q))
+        out.push_back({number(said), brief_of(said, q.catalogue.cautions)});
     return out;
 }
 
