@@ -158,8 +158,7 @@ class Leftovers {
     }
 
     bool is_wanted(const Item& item) const {
-        return std::any_of(out_.wanted.begin(), out_.wanted.end(),
-                           [&](const Wanted& w) { return w.said == item.text; });
+        return any_wanted([&](const Wanted& w) { return w.said == item.text; });
     }
 
     bool is_size_word(std::size_t at) const {

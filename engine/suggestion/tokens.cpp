@@ -1,5 +1,7 @@
 #include "engine/suggestion/tokens.hpp"
 
+#include "engine/units/ascii.hpp"
+
 namespace gristwright {
 namespace {
 
@@ -98,10 +100,8 @@ class Cutter {
         Token token;
         token.kind = kind;
         token.typed = text_.substr(at_, std::min(end - at_, most_bytes));
-        token.text = token.typed;
+        token.text = ascii::lowered(token.typed);
         token.capital = is_capital(token.typed[0]);
-        for (char& c : token.text)
-            if (is_capital(c)) c = static_cast<char>(c - 'A' + 'a');
         token.new_clause = clause_;
         clause_ = kind == Token::Kind::sign && token.text.find_first_of(",;:.!?()") == 0;
         out_.push_back(std::move(token));
