@@ -170,23 +170,24 @@ std::vector<Caution> cautions_on_answer(const Suggestion& s, const SuggestionAns
     return cautions_on(q, {&*a.article}, s.idea + " " + s.who);
 }
 
-std::string reply_with_care(const Suggestion& s, const SuggestionAnswer& a, const Question& q) {
-    return with_care(reply(s, a, q.yarn, q.units), cautions_on_answer(s, a, q), reply_length);
+std::string reply_with_care(const Suggestion& s, const SuggestionAnswer& a,
+                            const std::vector<Caution>& cautions, const Question& q) {
+    return with_care(reply(s, a, q.yarn, q.units), cautions, reply_length);
 }
 
 std::string answer_text(const Suggestion& s, const SuggestionAnswer& a, const Question& q) {
+    const auto cautions = cautions_on_answer(s, a, q);
     auto out = wrapped(batch_line(q), 0) + "\n\n" +
                labelled("Idea:   ", inert(first_bytes(s.idea, idea_shown)), 0) + "\n" +
                labelled("Taken:  ", taken_line(a, q.units), 0) + "\n";
     if (!a.answered)
         return out + (a.ask.empty() ? "" : labelled("Asked back:", a.ask, 0) + "\n") +
-               care_line(cautions_on_answer(s, a, q)) + "\n" + heading("A reply to paste") + "\n" +
-               wrapped(reply_with_care(s, a, q), 2) + "\n";
+               care_line(cautions) + "\n" + heading("A reply to paste") + "\n" +
+               wrapped(reply_with_care(s, a, cautions, q), 2) + "\n";
     out += labelled("Verdict:", verdict_words(a, q.units), 0) + "\n\n" + numbers_text(a, q) +
-           needle_line(s, a, q) + reasons_text(a, q) + care_line(cautions_on_answer(s, a, q)) +
-           stands_on(q.yarn);
-    return out + "\n" + heading("A reply to paste") + "\n" + wrapped(reply_with_care(s, a, q), 2) +
-           "\n";
+           needle_line(s, a, q) + reasons_text(a, q) + care_line(cautions) + stands_on(q.yarn);
+    return out + "\n" + heading("A reply to paste") + "\n" +
+           wrapped(reply_with_care(s, a, cautions, q), 2) + "\n";
 }
 
 std::string answer_working(const SuggestionAnswer& a) {
@@ -225,9 +226,10 @@ nlohmann::ordered_json answer_json(const Suggestion& s, const SuggestionAnswer& 
         out["size_cm"] = number(in_centimetres(a.size));
         out["grams_to_spin"] = number(in_grams(a.spin_more));
     }
-    out["cautions"] = texts(whole(cautions_on_answer(s, a, q)));
+    const auto cautions = cautions_on_answer(s, a, q);
+    out["cautions"] = texts(whole(cautions));
     out["taken"] = taken_json(a);
-    out["reply"] = inert(reply_with_care(s, a, q));
+    out["reply"] = inert(reply_with_care(s, a, cautions, q));
     return out;
 }
 

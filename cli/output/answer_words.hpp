@@ -19,6 +19,8 @@ nlohmann::ordered_json answer_json(const Suggestion& s, const SuggestionAnswer& 
 // On what was understood, for whom it was suggested.
 std::vector<Caution> cautions_on_answer(const Suggestion& s, const SuggestionAnswer& a,
                                         const Question& q);
-std::string reply_with_care(const Suggestion& s, const SuggestionAnswer& a, const Question& q);
+// The reply to paste, with the first of those cautions.
+std::string reply_with_care(const Suggestion& s, const SuggestionAnswer& a,
+                            const std::vector<Caution>& cautions, const Question& q);
 
 }  // namespace gristwright::cli

@@ -33,8 +33,9 @@ std::string csv_answer(const SuggestionGroup& group, const SuggestionAnswer& a, 
                           in_metres(a.left), in_metres(a.short_by), a.certainty);
     else
         out = ",,,," + cell(metres_verdict(a, q.units)) + ",,,,,";
-    return out + cell(joined(briefs(cautions_on_answer(group.suggestion, a, q)), "; ")) + "," +
-           cell(reply_with_care(group.suggestion, a, q)) + "\n";
+    const auto cautions = cautions_on_answer(group.suggestion, a, q);
+    return out + cell(joined(briefs(cautions), "; ")) + "," +
+           cell(reply_with_care(group.suggestion, a, cautions, q)) + "\n";
 }
 
 // What stands before the answers; with none of them all there is.

@@ -4,11 +4,11 @@
 
 #include <kainjow/mustache.hpp>
 
+#include "cli/output/answer_words.hpp"
 #include "cli/output/charts.hpp"
 #include "cli/output/embedded.hpp"
 #include "cli/output/html.hpp"
 #include "cli/output/layout.hpp"
-#include "cli/output/mind.hpp"
 #include "cli/output/reply.hpp"
 #include "cli/output/split_picture.hpp"
 #include "cli/output/split_words.hpp"
@@ -36,10 +36,8 @@ PageData answer_data(const Answered& one, const Question& q) {
     known.set("bar", share_bar(a.judgement.score / 100).silent());
     known.set("verdict", capital(fmt::format("{}; {}", words(serves(a.judgement.score)),
                                              metres_verdict(a, q.units))));
-    known.set("reply", inert(with_care(reply(one.suggestion, a, q.yarn, q.units),
-                                       cautions_on(q, {&*a.article},
-                                                   one.suggestion.idea + " " + one.suggestion.who),
-                                       reply_length)));
+    const auto cautions = cautions_on_answer(one.suggestion, a, q);
+    known.set("reply", inert(reply_with_care(one.suggestion, a, cautions, q)));
     out.set("known", known);
     return out;
 }
