@@ -149,7 +149,14 @@ std::string fabric_sentence(const SuggestionAnswer& a) {
     const auto& wanted = a.things[a.main].wanted;
     if (!left_out(a).empty()) return "";
     if (!wanted.fabric.named()) return a.plain ? "" : fmt::format("That is in {}.", a.fabric);
-    return fmt::format("I reckoned it in {}.", wanted.fabric.in(a.article->craft));
+    const auto& fabric = wanted.fabric.in(a.article->craft);
+    const auto& said = wanted.fabric_said;
+    const auto holds = [](const auto& one, const auto& other) {
+        return one.find(other) != std::string::npos;
+    };
+    if (said.empty() || holds(said, fabric) || holds(fabric, said))
+        return fmt::format("I reckoned it in {}.", fabric);
+    return fmt::format("For {} I reckoned {}.", inert(said), fabric);
 }
 
 std::string other_craft_sentence(const SuggestionAnswer& a, const Units& units) {

@@ -88,6 +88,17 @@ bool is_asked_of(const std::vector<Item>& items, std::size_t at) {
     return at > 0 && in_sentence(items, at - 1, at) && has(made_from, items[at - 1].last_word());
 }
 
+bool is_meant_as_weight(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view of_two_meanings[] = {"worsted", "aran", "double knit"};
+    constexpr std::string_view for_yarn[] = {"yarn", "weight", "wool", "skeins", "balls"};
+    if (!has(of_two_meanings, items[at].text)) return true;
+    if (at > 0) {
+        const auto& before = items[at - 1];
+        if (before.amount || before.text == "of" || before.text == "in") return true;
+    }
+    return at + 1 < items.size() && has(for_yarn, items[at + 1].text);
+}
+
 bool describes(const std::vector<Item>& items, std::size_t at) {
     const auto next = at + 1;
     if (!in_sentence(items, next, at)) return false;

@@ -22,4 +22,7 @@ bool describes(const std::vector<Item>& items, std::size_t at);
 // "mittens for 4 kids", "a hat for six friends": of what is worn each of them has one.
 bool each_has_one(const std::vector<Item>& items, std::size_t at, const Wanted& wanted);
 
+// "200 g of aran", "worsted yarn": words of two meanings, here of a weight.
+bool is_meant_as_weight(const std::vector<Item>& items, std::size_t at);
+
 }  // namespace gristwright

@@ -57,7 +57,7 @@ class Counts {
             if (!item.amount || item.amount->of != Amount::Of::number || item.idle) continue;
             if (stands_after_age(items_, i) || describes(items_, i)) continue;
             if (i > 0 && names_a_number(items_[i - 1])) continue;
-            const double n = item.amount->number;
+            const double n = is_a_pair(i) ? 2 : item.amount->number;
             if (n < 2 || n > 999 || n != std::floor(n)) continue;
             if (auto* to = counted(i)) {
                 to->count = static_cast<int>(n);
@@ -74,8 +74,28 @@ class Counts {
         return (set || before == "set of" || before == "sets of") && ends_here(at);
     }
 
+    // "a pair of cushions", "potholders, pair": of what does not come in pairs.
+    bool is_a_pair(std::size_t at) {
+        if (items_[at].text.find("pair") == std::string::npos) return false;
+        const auto* to = counted(at);
+        return to && to->plural && !to->known.in_pairs;
+    }
+
+    // "Cushions for a settle, two.": a number with nothing else beside it.
+    bool stands_alone(std::size_t at) const {
+        constexpr std::string_view hedges[] = {"say", "about", "maybe", "perhaps"};
+        const auto first = at > 1 && has(hedges, items_[at - 1].text) ? at - 1 : at;
+        return first > 0 && items_[first - 1].sign &&
+               items_[first - 1].text.find_first_of(",.;:-") == 0 &&
+               (at + 1 == items_.size() || items_[at + 1].sign);
+    }
+
     Wanted* counted(std::size_t at) {
         if (is_set_of(at)) return last_before(at);
+        if (stands_alone(at)) {
+            auto* to = last_before(at);
+            return to && (to->plural || to->known.in_pairs) ? to : nullptr;
+        }
         if (is_for_so_many(at) || is_times(at)) {
             auto* to = last_before(at);
             return to && (to->plural || is_times(at)) ? to : nullptr;

@@ -31,8 +31,10 @@ bool tells_a_tale(const std::vector<Item>& items, std::size_t at) {
 
 // "a shawl like my gran's": what follows is hers.
 void set_aside_from(std::vector<Item>& items, std::size_t at) {
-    for (auto i = at; i < items.size() && items[i].clause == items[at].clause; ++i)
+    for (auto i = at; i < items.size() && items[i].clause == items[at].clause; ++i) {
+        if (items[i].first_word() == "so") return;  // "someone said hat, so I say bonnet"
         items[i].idle = true;
+    }
 }
 
 constexpr std::string_view pronouns[] = {"i",      "he",      "she",      "we",  "they", "i've",
@@ -210,6 +212,9 @@ void reach(std::vector<Item>& items, std::size_t from, Taken& out) {
             out.left_out.push_back("not " + items[i - 1].said);
             item.idle = true;
             return;
+        } else if (item.is(part) && !item.is(article)) {
+            item.idle = hit = true;
+            out.left_out.push_back(items[from].said + " " + item.said);
         } else if (can_be_ruled_out(item)) {
             if (hit && !joins_on(items[i - 1]) && !can_be_ruled_out(items[i - 1]) &&
                 !is_own(items[i - 1]) && !items[i - 1].is(filler))

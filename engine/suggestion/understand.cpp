@@ -112,13 +112,14 @@ Taken understand(const std::string& idea, const Lexicon& lexicon, Stemmer& stemm
     rule_out(items, out);
     take_loom_lengths(items, out);
     find_strangers(items, lexicon.kinds(), out);
-    take_things(items, lexicon.kinds(), out);
+    const auto places = take_things(items, lexicon.kinds(), out);
     for (auto& wanted : out.wanted)
         if (std::count(out.forms_out.begin(), out.forms_out.end(), wanted.form) > 0)
             wanted.form.clear();
     take_words(items, out);
     take_measures(items, out);
     take_shares(items, out);
+    part_by_thing(items, places, out);
     part_by_wearer(items, out);
     part_by_craft(items, out);
     take_one_alone(items, out);
