@@ -285,7 +285,7 @@ TEST_CASE("a sample of cables has whole repeats") {
     CHECK(count_before(" rows;") % fabric.along == 0);
 }
 
-TEST_CASE("a proof is called one only when it is; otherwise the gap is told") {
+TEST_CASE("a proof is called one only when it is, otherwise the gap is told") {
     allocation::Allocation found;
     found.outcome = allocation::Allocation::Outcome::proven_best;
     CHECK(proof(found) == "No better split exists (proven).");
