@@ -139,7 +139,7 @@ TEST_CASE("twenty complaints are kept, all bad rows counted") {
     CHECK(a.bulk.ranked().empty());
 }
 
-TEST_CASE("headers in people's own words, in any order; what is not known is not used") {
+TEST_CASE("headers in people's own words, in any order, what is not known is not used") {
     const Answered named("When,Finished size (cm),Project,Colour of eyes\n2026,150cm,scarf,blue\n");
     REQUIRE(named.bulk.ranked().size() == 1);
     const auto s = named.bulk.ranked()[0]->suggestion;

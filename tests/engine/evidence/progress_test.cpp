@@ -159,7 +159,7 @@ TEST_CASE("what was worked before the piece whose rows are counted is no surpris
 }
 
 TEST_CASE(
-    "rows are counted in the first piece that this yarn has a part in; of none they tell nothing") {
+    "rows are counted in the first piece that this yarn has a part in, of none they tell nothing") {
     Work work(Shape::rectangle, 20);
     REQUIRE(work.planned.pieces.size() == 2);
     CHECK(&worked_piece(work.planned) == &work.planned.pieces[0]);
@@ -275,7 +275,7 @@ TEST_CASE("a thicker yarn to aim for takes fewer metres and more fibre") {
     CHECK(targets[0].grist < targets[1].grist);
 }
 
-TEST_CASE("a ball as heavy as before is taken; the same row twice is questioned") {
+TEST_CASE("a ball as heavy as before is taken, the same row twice is questioned") {
     const Work work(Shape::rectangle);
     const auto start = work.planned.pieces[0].metres.mid * work.grist();
     const auto ball = work.ball_after(start, 0.25, 1);
