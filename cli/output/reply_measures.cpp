@@ -141,16 +141,22 @@ std::string weight_sentence(const SuggestionAnswer& a, const YarnProfile& yarn) 
                                                    : yarn.class_by_grist.front().name);
 }
 
+// Where another of the things is for somebody small.
+static std::string care_for_another(const SuggestionAnswer& a) {
+    const auto own = a.things[a.main].wanted.wearer;
+    const bool small = a.taken.wearer == Wearer::baby || a.taken.wearer == Wearer::child;
+    if (!small || own == Wearer::unsaid || own == a.taken.wearer) return "";
+    return fmt::format("For the {}: no cords, fringes or loose loops.", words(a.taken.wearer));
+}
+
 std::string wearer_sentence(const SuggestionAnswer& a, const Units& units) {
     const auto& body = a.things[a.main].body;
+    const auto care = care_for_another(a);
     if (!body.empty())
-        return fmt::format("For {} I took {}{}.", body_words(body),
-                           measured(*a.article, units.size(a.size)),
-                           is_grown(body) ? "" : ": no cords or long fringes");
-    const auto own = a.things[a.main].wanted.wearer;
-    const auto small = a.taken.wearer == Wearer::baby || a.taken.wearer == Wearer::child;
-    if (small && own != Wearer::unsaid && own != a.taken.wearer)
-        return fmt::format("For the {}: no cords, fringes or loose loops.", words(a.taken.wearer));
+        return fmt::format(
+            "For {} I took {}{}.{}", body_words(body), measured(*a.article, units.size(a.size)),
+            is_grown(body) ? "" : ": no cords or long fringes", care.empty() ? "" : " " + care);
+    if (!care.empty()) return care;
     switch (a.taken.wearer) {
         case Wearer::baby:
             if (a.made_for != Wearer::baby && a.article->kind.long_round)

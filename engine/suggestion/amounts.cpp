@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/suggestion/constants.hpp"
 #include "engine/suggestion/items.hpp"
 #include "engine/units/reading.hpp"
 
@@ -304,6 +305,9 @@ class Joiner {
         to.amount->of = Of::length;
         to.amount->unit = from.unit;
         to.amount->length = *from.length * (to.amount->number / from.number);
+        // "1.2 m by 60": no cloth is 60 m wide.
+        if (from.unit == "m" && *to.amount->length > metres(constants::longest_cloth))
+            to.amount->unit = "cm", to.amount->length = centimetres(to.amount->number);
         to.phrase = nullptr;
     }
 

@@ -6,14 +6,16 @@ namespace {
 using enum WordClass;
 
 constexpr std::string_view reaches_to[] = {"to", "over", "below", "above", "under", "past"};
+constexpr std::string_view owned[] = {"the", "my", "your", "his", "her", "their"};
 constexpr std::string_view leads_to[] = {"to", "into", "through"};
 
 // "up to the elbow".
 std::string reach(const std::vector<Item>& items, std::size_t at) {
     if (!items[at].is(body) || at == 0 || !same_clause(items, at - 1, at)) return {};
-    const auto before = items[at - 1].text == "the" && at > 1 ? at - 2 : at - 1;
+    const bool whose = at > 1 && has(owned, items[at - 1].text);
+    const auto before = whose ? at - 2 : at - 1;
     if (!has(reaches_to, items[before].last_word())) return {};
-    return items[before].said + (before + 2 == at ? " the " : " ") + items[at].said;
+    return items[before].said + " " + (whose ? items[at - 1].said + " " : "") + items[at].said;
 }
 
 // "a tea towel sized wrap".
@@ -23,7 +25,9 @@ std::string as_large_as(const std::vector<Item>& items, std::size_t at) {
         return {};
     const auto& of = items[at - 1];
     if (!is_plain(of) && !of.is(article) && !of.is(part)) return {};
-    return before_article(items, at) || item.text == "sized" ? of.said + " " + item.said : "";
+    return before_article(items, at) || (item.text == "sized" && !of.is(article))
+               ? of.said + " " + item.said
+               : "";
 }
 
 // "from brown to grey", however that is brought about.
@@ -33,6 +37,35 @@ std::string colour_change(const std::vector<Item>& items, std::size_t at) {
         if (items[i].is(colour) && has(leads_to, items[i - 1].last_word()))
             return "from " + items[at].said + " to " + items[i].said;
     return {};
+}
+
+// "the yoke in yours and the body in white".
+std::string part_in_ours(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view ours[] = {"yours", "this", "your", "it"};
+    const auto& item = items[at];
+    const bool piece = item.is(part) || item.is(form) || item.is(body);
+    if (!piece || item.is(article) || !same_clause(items, at, at + 2)) return {};
+    if (items[at + 1].text != "in" || !has(ours, items[at + 2].first_word())) return {};
+    return item.said + " in " + items[at + 2].said;
+}
+
+// "Icelandic style", "1930s look".
+std::string style(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view ways[] = {"style", "styled", "look", "fashion"};
+    if (at == 0 || !has(ways, items[at].text) || !same_clause(items, at - 1, at)) return {};
+    const auto& what = items[at - 1];
+    const bool named = (what.is(material) && !what.is(article)) || what.bent ||
+                       (what.is(everyday) && what.capital && is_plain(what));
+    return named && before_article(items, at) ? what.said + " " + items[at].said : "";
+}
+
+// "gloves with no fingertips".
+std::string lacking(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view without[] = {"no", "without", "minus", "sans", "with no"};
+    const auto& item = items[at];
+    if (at == 0 || !has(without, items[at - 1].text)) return {};
+    const bool piece = item.is(body) || item.bent || item.unknown || item.is(part);
+    return piece ? items[at - 1].said + " " + item.said : "";
 }
 
 // "only the first skein".
@@ -79,7 +112,8 @@ bool before_article(const std::vector<Item>& items, std::size_t at) {
 }
 
 std::string said_in_full(const std::vector<Item>& items, std::size_t at) {
-    for (const auto tell : {reach, as_large_as, colour_change, skeins})
+    for (const auto tell :
+         {reach, as_large_as, colour_change, part_in_ours, lacking, style, skeins})
         if (const auto said = tell(items, at); !said.empty()) return said;
     return {};
 }

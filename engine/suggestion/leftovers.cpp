@@ -211,7 +211,7 @@ class Leftovers {
     // A trade word that another of its class had gone before.
     bool was_not_taken(const Item& item) const {
         if (item.asks && item.is(topic)) return false;
-        if (item.is(article)) return stands_beside(item);
+        if (item.is(article)) return stands_beside(item) || is_another(item);
         if (item.is(form) && !item.is(tool) && !item.is(fabric)) {
             const auto& means = item.as(form) == "?" ? item.text : item.as(form);
             return !any_wanted([&](const Wanted& w) { return w.form == means; });
@@ -250,6 +250,17 @@ class Leftovers {
             return w.kind == kind || w.said == item.text ||
                    (!w.form.empty() && item.as(article).find(w.form) != std::string::npos);
         });
+    }
+
+    // "worn like a bandana": an article that was not taken for one of those wanted.
+    bool is_another(const Item& item) const {
+        const auto at = static_cast<std::size_t>(&item - items_.data());
+        if (at == 0 || !item.live(article)) return false;
+        constexpr std::string_view likens[] = {"like", "resembling", "than", "that", "which"};
+        const bool one = at > 1 && has(goes_before, items_[at - 1].text);
+        if (!has(likens, items_[one ? at - 2 : at - 1].last_word())) return false;
+        const auto kind = kind_of(item);
+        return !any_wanted([&](const Wanted& w) { return w.kind == kind || w.said == item.text; });
     }
 
     // With the words before it that describe it: "picot edge", "three buttons".

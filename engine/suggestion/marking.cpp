@@ -82,6 +82,15 @@ bool turns_away(const Item& item) {
     return what == "past" || what == "offtopic" || what == "spam";
 }
 
+// "a bonnet to go with the shawl I already have": of the shawl alone.
+bool is_told_of_another(const std::vector<Item>& items, std::size_t at) {
+    if (!items[at].is(remark) || items[at].as(remark) != "past" || at < 3) return false;
+    if (!items[at - 1].is(article) || !is_own(items[at - 2])) return false;
+    for (std::size_t i = 0; i + 2 < at; ++i)
+        if (items[i].live(article) && items[i].clause == items[at].clause) return true;
+    return false;
+}
+
 // Words that a negation reaches; a filler between is no end.
 bool can_be_ruled_out(const Item& item) {
     return item.is(article) || item.is(part) || item.is(fabric) || item.is(technique) ||
@@ -257,6 +266,8 @@ void set_remarks_aside(std::vector<Item>& items) {
                    is_of_their_own(items, i)) {
             for (auto& item : items)
                 if (item.clause == clause) item.idle = true;
+        } else if (is_told_of_another(items, i)) {
+            for (auto j = i - 2; j <= i; ++j) items[j].idle = true;
         } else if (turns_away(items[i]) && items[i].as(remark) == "spam") {
             for (auto& item : items) item.idle = true;
         } else if (turns_away(items[i]) && !in_clause(items, clause, [](const Item& x) {

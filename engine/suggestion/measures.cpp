@@ -57,6 +57,8 @@ class Measures {
         if (is_of_a_shoe(at)) {
             out_.shoe =
                 (items_[at - 1].text == "size" ? "" : items_[at - 1].said + " ") + items_[at].said;
+            if (at > 1 && (items_[at - 2].text == "us" || items_[at - 2].text == "uk"))
+                out_.shoe = items_[at - 2].said + " " + out_.shoe;
             mark(at);
         }
         if (items_[at].amount->times_next) take_without_unit(at);
@@ -166,7 +168,7 @@ class Measures {
     bool is_at_hand(std::size_t at) const {
         if (items_[at].asks && at + 1 < items_.size() && items_[at + 1].is(topic)) return true;
         if (is_asked_of(items_, at) || limit_of(items_, at) == Limit::most) return true;
-        if (is_drawn_from(at)) return true;
+        if (is_drawn_from(at) || is_of_this_yarn(items_, at)) return true;
         for (std::size_t n = 1; n <= 4 && n <= at; ++n) {
             const auto& before = items_[at - n];
             if (before.is(tool) && before.as(tool) == "have") return true;
@@ -193,7 +195,7 @@ class Measures {
 
     bool says_own_yarn(std::size_t at) const {
         for (std::size_t i = 0; i < at; ++i)
-            if (items_[i].text.find("own") != std::string::npos &&
+            if ((items_[i].text == "own" || items_[i].text.find(" own") != std::string::npos) &&
                 items_[i].sentence == items_[at].sentence && !items_[i].is(article))
                 return true;
         return false;
@@ -203,6 +205,8 @@ class Measures {
     Wanted* owner(std::size_t at) {
         if (out_.wanted.empty()) return nullptr;
         if (out_.wanted.size() == 1) return &out_.wanted.front();
+        if (const auto next = thing_behind(items_, at); next != at)
+            if (auto* found = thing(items_[next])) return found;
         for (auto i = at; i-- > 0;) {
             if (items_[i].is(joiner) && items_[i].as(joiner) != "with") break;
             if (auto* found = thing(items_[i])) return found;
@@ -273,21 +277,10 @@ class Measures {
         const bool of_cloth = what == "width" || what == "size";
         if (of_cloth || amount.times_next) return false;
         if (*amount.length >= metres(constants::longest_cloth)) return true;
-        if (stands_before_thing(at)) return false;
+        if (thing_behind(items_, at) != at) return false;
         if (amount.unit != "yd" && amount.unit != "m") return false;
         return *amount.length >= metres(constants::longest_cloth) || what == "needs" ||
                (amount.unit == "yd" && clause_has(at, "needs"));
-    }
-
-    // "a 2.5 m table runner": of the thing, whatever the yarn takes.
-    bool stands_before_thing(std::size_t at) const {
-        for (auto i = at + 1; i < items_.size() && i <= at + 3; ++i) {
-            if (is_thing(items_[i])) return true;
-            if (items_[i].sign || items_[i].is(joiner) || items_[i].amount ||
-                items_[i].clause != items_[at].clause || items_[i].first_word() == "of")
-                return false;
-        }
-        return false;
     }
 
     void take_needs(std::size_t at, Wanted& to) {

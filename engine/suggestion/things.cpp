@@ -77,6 +77,7 @@ class Things {
                 continue;
             if (!out.empty()) {
                 if (of == article && is_only_a_form(out.back(), i)) continue;
+                if (is_beside_the_point(i)) continue;
                 const auto how = link(items_, out.back(), i);
                 const bool same_clause = items_[out.back()].sentence == items_[i].sentence;
                 if (how == Link::of && same_clause) continue;
@@ -89,6 +90,22 @@ class Things {
             out.push_back(i);
         }
         return out;
+    }
+
+    // "so he stops stealing my scarves", "worn like a bandana", "a vest that zips up": another
+    // thing was wanted before, and this one is spoken of.
+    bool is_beside_the_point(std::size_t at) const {
+        constexpr std::string_view own[] = {"my", "his", "her", "their", "our", "your"};
+        constexpr std::string_view likens[] = {"like", "resembling", "than"};
+        if (items_[at - 1].clause != items_[at].clause) return false;
+        const auto& before = items_[at - 1].text;
+        if (items_[at].is(form) && (before == "that" || before == "which")) return true;
+        const bool one = at > 1 && is_determiner(before);
+        if (has(likens, items_[one ? at - 2 : at - 1].last_word())) return true;
+        if (!has(own, before) || at < 2) return false;
+        const auto& verb = items_[at - 2];
+        const bool joins = verb.is(joiner) && verb.last_word() != "match";
+        return !joins && !verb.sign && !verb.is(negation) && verb.last_word() != "or";
     }
 
     // "with long cuffs": what another thing has.

@@ -70,13 +70,22 @@ bool speaks_of_something(const std::vector<Item>& items) {
     });
 }
 
+// "Cap sleeve shell, 36 bust": a form that some article has.
+bool names_a_form(const std::vector<Item>& items) {
+    constexpr std::size_t most = 12;
+    return items.size() <= most && std::any_of(items.begin(), items.end(), [](const Item& i) {
+               return i.live(form) && !i.asks && !i.is(filler) && !i.is(everyday);
+           });
+}
+
 // Something to make is spoken of, or something that can be asked.
 bool is_an_idea(const std::vector<Item>& items, const Taken& taken) {
     if (!taken.wanted.empty() || taken.fabric.named() || !taken.not_known.empty()) return true;
     if (!taken.topics.empty() || !taken.ruled_out.empty()) return true;
     if (taken.role != YarnRole::unsaid && taken.role != YarnRole::all) return true;
     if (chats(items)) return false;
-    if (speaks_of_something(items) || names_in_short(items)) return true;
+    if (speaks_of_something(items) || names_in_short(items) || names_a_form(items)) return true;
+    if (!taken.weight.empty() || taken.needle || taken.gauge || taken.sett) return true;
     if (taken.craft || (taken.wearer != Wearer::unsaid && taken.asks)) return true;
     return items.empty();
 }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/suggestion/in_full.hpp"
 #include "engine/suggestion/limits.hpp"
 
 namespace gristwright {
@@ -25,7 +26,7 @@ bool are_listed(const std::vector<Item>& items, std::size_t a, std::size_t b) {
     if (items[a].sentence != items[b].sentence || b > a + 7) return false;
     return std::any_of(items.begin() + static_cast<std::ptrdiff_t>(a) + 1,
                        items.begin() + static_cast<std::ptrdiff_t>(b), [](const Item& i) {
-                           return i.text == "," || i.text == "&" ||
+                           return i.text == "," || i.text == "&" || i.text == "to" ||
                                   (i.is(joiner) && i.as(joiner) == "and");
                        });
 }
@@ -107,7 +108,7 @@ void take_shares(const std::vector<Item>& items, Taken& out) {
             ++j;
         if (j >= items.size() || items[j].sentence != items[i].sentence) continue;
         const bool led = j > i + 1 || items[i].text.ends_with(" of");
-        if (items[j].live(article))
+        if (items[j].live(article) && (led || !items[j].text.ends_with('s')))
             out.share_of_thing = items[i].amount->number;
         else if (led && (has(yarn_words, items[j].first_word()) || items[j - 1].text == "of it")) {
             if (limit_of(items, i) == Limit::least)
@@ -126,7 +127,11 @@ void part_by_wearer(const std::vector<Item>& items, Taken& out) {
     const auto many = static_cast<int>(people.size());
     const bool of_several = first.plural || first.kind.back() == 's' || first.count == many;
     if (many < 2 || many > 6 || !differ(people) || !of_several) return;
-    if (first.count > 1 && first.count != many) return;
+    if (first.count > 1 && first.count != many) {
+        out.left_out.push_back(items[people.front().at].said + " and " +
+                               items[people.back().at].said);
+        return;
+    }
     first.count = 1;
     first.plural = false;
     const auto pattern = first;
@@ -152,8 +157,7 @@ std::size_t thing_of(const std::vector<Item>& items, const std::vector<std::size
     for (std::size_t n = 0; n < places.size(); ++n) {
         if (places[n] <= at) continue;
         for (auto i = at + 1; i < places[n]; ++i)
-            if (items[i].sign || items[i].is(joiner) || has(leads_to, items[i].text) ||
-                items[i].last_word() == "for" || items[i].clause != items[at].clause)
+            if (!describes_too(items[i]) || items[i].clause != items[at].clause)
                 return n == 0 ? places.size() : n - 1;
         return n;
     }

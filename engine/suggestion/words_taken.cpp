@@ -34,6 +34,9 @@ constexpr std::string_view marks_a_way[] = {"stitch",   "stitches", "style",   "
                                             "method",   "weave",    "weaving", "knit",
                                             "knitting", "knitted",  "woven",   "inlay"};
 
+// What is bought by a size in numbers.
+constexpr std::string_view clothes[] = {"pullover", "cardigan", "vest", "top"};
+
 class Words {
   public:
     Words(std::vector<Item>& items, Taken& out) : items_(items), out_(out) {}
@@ -142,7 +145,10 @@ class Words {
     // "A boy's vest, size 8": of clothes, where no needle is spoken of.
     bool is_of_a_person() const {
         const auto any = [&](auto is) { return std::any_of(items_.begin(), items_.end(), is); };
-        return any([](const Item& i) { return i.is(person); }) &&
+        const bool of_clothes = std::any_of(out_.wanted.begin(), out_.wanted.end(), [](auto& w) {
+            return has(clothes, w.nearest.empty() ? w.kind : w.nearest);
+        });
+        return (of_clothes || any([](const Item& i) { return i.is(person); })) &&
                !any([](const Item& i) { return i.is(tool) && i.as(tool) == "needle"; });
     }
 
@@ -164,9 +170,21 @@ class Words {
         return false;
     }
 
+    // "the brim worked double": of the cloth there, and not of the yarn.
+    bool is_of_a_part(std::size_t at) const {
+        if (at < 2 || items_[at - 2].clause != items_[at].clause) return false;
+        const auto& what = items_[at - 2];
+        return !what.is(article) && (what.is(part) || what.is(form));
+    }
+
     void take_role(std::size_t at) {
         const auto& item = items_[at];
         if (is_of_the_piece(at)) return;
+        if (item.as(WordClass::role) == "doubled" && is_of_a_part(at)) {
+            out_.left_out.push_back(items_[at - 2].said + " " + items_[at - 1].said + " " +
+                                    item.said);
+            return;
+        }
         const auto role = yarn_role_named(item.as(WordClass::role));
         if (!role || (out_.role != YarnRole::unsaid && out_.role != YarnRole::with_another)) return;
         // A question whether it would felt asks; "fulled" orders.
