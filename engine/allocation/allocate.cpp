@@ -16,8 +16,8 @@ using constants::close_enough;
 
 // A node takes the longer, the larger the problem is, and more are needed: their number falls as
 // the size. A first look finds the plan to start with.
-constexpr double nodes_times_size = 6e5;
-constexpr double first_nodes_times_size = 1.8e5;
+constexpr double nodes_times_size = 600'000;
+constexpr double first_nodes_times_size = 180'000;
 constexpr int longest = 3;  // times the usual nodes, where those leave much open
 
 std::size_t size(const Problem& p) {

@@ -16,9 +16,9 @@ constexpr int rounded_always = 40;  // nodes whose flow is always rounded; then 
 constexpr int rounded_every = 8;
 // The closer bound is asked for after so many nodes of a small problem, of a larger one at once.
 constexpr int easy = 60;
-constexpr int nodes_a_round = 2;       // that a round of its prices counts for
-constexpr double first_dive = 5;       // times the easy nodes: most are proven by then
-constexpr double between_dives = 1.2;  // nodes, by those at the last
+constexpr int nodes_a_round = 2;  // that a round of its prices counts for
+constexpr int first_dive = 5;     // times the easy nodes: most are proven by then
+constexpr int between_dives = 5;  // a fifth of the nodes before
 constexpr double endless = std::numeric_limits<double>::infinity();
 
 struct Node {
@@ -168,7 +168,7 @@ struct Search::Tree {
             open_.push(std::move(node));
             break;
         }
-        dive_from_ = nodes_ * between_dives;
+        dive_from_ = nodes_ + nodes_ / between_dives;
     }
 
     // The best by its closer bound, taken out of these; nothing when none can be better.
@@ -231,8 +231,7 @@ struct Search::Tree {
     Points ceiling_;  // no plan at all is worth more
     std::priority_queue<Node, std::vector<Node>, Later> open_;
     int easy_;
-    double dive_from_;  // nodes
-    int nodes_ = 0, limit_ = 0;
+    int nodes_ = 0, limit_ = 0, dive_from_;
     std::optional<Grouping> groups_;
     double groups_from_;  // nodes
 };
