@@ -49,6 +49,8 @@ constexpr std::array unit_words{
     UnitWord{"yrds", length, yard, true},
     UnitWord{"yard", length, yard, true},
     UnitWord{"yards", length, yard, true},
+    UnitWord{"mile", length, 1760 * yard, true},
+    UnitWord{"miles", length, 1760 * yard, true},
     UnitWord{"ft", length, foot, true},
     UnitWord{"foot", length, foot, true},
     UnitWord{"feet", length, foot, true},

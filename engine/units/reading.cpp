@@ -131,10 +131,11 @@ std::pair<Length, Length> read_micron_range(std::string_view text) {
                                                     "mu",      "micrometres", "u"};
     const auto typed = plain(text);
     Scanner from(typed);
+    take_about(from);
     const auto low = small_number(from);
     auto high = low;
     if (low && take_to(from)) high = small_number(from);
-    from.any(units);
+    if (from.any(units)) from.sign('.');
     if (!low || !high || !from.done()) throw Unreadable(text, "this is no fibre diameter", right);
     if (*low < 5 || *high > 100 || *low > *high)
         throw Unreadable(text, "no spinning fibre has this diameter", right);
