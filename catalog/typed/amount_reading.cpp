@@ -26,17 +26,25 @@ constexpr std::array before{
     "min.",      "min",           "minimum",      "between",      "from",      "needs",
     "takes",     "uses",          "<=",           ">=",           "<",         ">",
     "total",     "total of",      "approximately"};
-constexpr std::array behind{"+",       "or so",  "or more", "or less",    "max.",  "max",
-                            "maximum", "min.",   "min",     "minimum",    "total", "in total",
-                            "needed",  "in all", "of yarn", "altogether", "yarn",  "each",
-                            "ball",    "skein",  "hank",    "cake",       "cone",  "bobbin"};
+constexpr std::array behind{"+",       "or so",  "or more",  "or less",    "max.",    "max",
+                            "maximum", "min.",   "min",      "minimum",    "total",   "in total",
+                            "needed",  "in all", "of yarn",  "altogether", "yarn",    "each",
+                            "(ish)",   "ish",    "(approx)", "(approx.)",  "(about)", "ball",
+                            "skein",   "hank",   "cake",     "cone",       "bobbin"};
 constexpr std::array balls{"balls", "ball", "skeins", "skein", "hanks",   "hank",
                            "cakes", "cake", "cones",  "cone",  "bobbins", "bobbin"};
+
+// "300+ yd" is what to have at hand, as "at least 300 yd" is.
+std::string without_plus(std::string typed) {
+    for (auto at = typed.find('+'); at != std::string::npos; at = typed.find('+', at + 1))
+        if (at > 0 && typed[at - 1] >= '0' && typed[at - 1] <= '9') typed[at] = ' ';
+    return plain(typed);
+}
 
 class AmountReader {
   public:
     explicit AmountReader(const std::string& text)
-        : text_(text), plain_(plain(text)), from_(plain_) {}
+        : text_(text), plain_(without_plus(plain(text))), from_(plain_) {}
 
     AmountOfYarn read() {
         if (bare_number(text_))
@@ -58,7 +66,8 @@ class AmountReader {
         }
         if (!from_.done())
             throw Unreadable(text_, fmt::format("'{}' is left over", shown(from_.rest())), right);
-        const bool second = again && again->unit.dimension == Dimension::length;
+        const bool second = again && first.unit.dimension == Dimension::mass &&
+                            again->unit.dimension == Dimension::length;
         return amount(second ? *again : first, times);
     }
 

@@ -181,7 +181,8 @@ bool bare_number(const std::string& cell) {
 bool lacks_unit(const std::string& cell) {
     if (bare_number(cell)) return true;
     const auto text = plain(cell);
-    if (text.empty() || text.back() < '0' || text.back() > '9') return false;
+    const bool figure = !text.empty() && text.back() >= '0' && text.back() <= '9';
+    if (!figure && !text.ends_with("+")) return false;
     const auto words = words_of(text);
     return text.find_first_of("'\"") == std::string::npos &&
            std::none_of(words.begin(), words.end(), [](const auto& w) { return unit_word(w); });

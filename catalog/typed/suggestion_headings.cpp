@@ -5,6 +5,7 @@
 #include <initializer_list>
 
 #include "engine/units/ascii.hpp"
+#include "engine/units/measure.hpp"
 
 namespace gristwright::catalog {
 namespace {
@@ -72,8 +73,6 @@ constexpr Word known[] = {
     {"oz", "needs"},
     {"patterncallsfor", "needs"},
     {"callsfor", "needs"},
-    {"quantity", "needs", true},
-    {"qty", "needs", true},
     {"y", "needs", true},
     {"mtrs", "needs"},
     {"gms", "needs"},
@@ -158,7 +157,9 @@ constexpr Word known[] = {
     {"received", "when"},
 };
 
-constexpr std::array fillers{"your", "my", "the", "a", "an", "our", "their", "please", "s"};
+constexpr std::array fillers{"your",   "my",          "the",      "a", "an",
+                             "our",    "their",       "please",   "s", "pattern",
+                             "stated", "recommended", "suggested"};
 
 std::vector<std::string> words_of(std::string_view text) {
     std::vector<std::string> out(1);
@@ -180,13 +181,19 @@ std::string joined_words(std::string_view text, bool without_fillers) {
     return out;
 }
 
+// "Needs, yd" without its unit; empty where none ends it.
+std::string_view before_unit(std::string_view header) {
+    const auto at = header.find_last_of(" ,");
+    if (at == std::string_view::npos) return {};
+    const auto last = words_of(header.substr(at));
+    return last.size() == 1 && unit_word(last[0]) ? header.substr(0, at) : std::string_view();
+}
+
 }  // namespace
 
 HeadingOfSuggestion heading_of_suggestion(std::string_view header) {
     const auto bare = header.substr(0, header.find('('));
-    const auto before_unit = header.find_last_of(" ,");
-    const auto without_unit =
-        header.substr(0, before_unit == std::string_view::npos ? 0 : before_unit + 1);
+    const auto without_unit = before_unit(header);
     for (const auto& text :
          {joined_words(header, false), joined_words(bare, false), joined_words(without_unit, false),
           joined_words(header, true), joined_words(bare, true)})

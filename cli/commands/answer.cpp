@@ -44,7 +44,7 @@ std::string what_is_written(const BulkAnswers& bulk, const std::string& out) {
         if (count > 0) parts.push_back(fmt::format("{} {}", count, what));
     };
     const auto not_answered = bulk.bad() + bulk.asked_back();
-    if (not_answered == 0) return said + ", each answered";
+    if (not_answered == 0) return said + (bulk.rows() == 1 ? ", answered" : ", each answered");
     add(bulk.rows() - not_answered, "answered");
     add(bulk.asked_back(), "asked back");
     add(bulk.bad(), "could not be read");

@@ -39,7 +39,9 @@ std::string left_out_sentence(const std::vector<catalog::LeftOutCell>& cells) {
     for (const auto& cell : cells)
         said.push_back(
             fmt::format("'{}' ({})", shortened(inert(cell.text), longest_quoted), cell.key));
-    return said.empty() ? "" : fmt::format("I could not read {} and left it out.", joined(said));
+    return said.empty() ? ""
+                        : fmt::format("I could not read {} and left {} out.", listed(said, "and"),
+                                      said.size() > 1 ? "them" : "it");
 }
 
 std::string left_out_words(const std::vector<catalog::LeftOutCell>& cells) {

@@ -69,7 +69,7 @@ std::string why_so(const Trait& trait, bool lacking) {
     const auto& reasons = lacking && !in_spite ? trait.lowering : trait.reasons;
     std::string out;
     for (std::size_t r = 0; r < std::min<std::size_t>(2, reasons.size()); ++r)
-        out += (r > 0 ? ", " : in_spite ? ", in spite of " : ": ") + reasons[r];
+        out += (r > 0 ? ", " : in_spite ? "; in its favour: " : ": ") + reasons[r];
     return out;
 }
 

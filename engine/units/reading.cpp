@@ -115,7 +115,8 @@ double read_share(std::string_view text) {
     const auto typed = plain(text);
     Scanner from(typed);
     const auto number = from.number(Fractions::none);
-    const bool said = from.sign('%') || from.any(std::array<std::string_view, 2>{"percent", "pc"});
+    const bool said =
+        from.sign('%') || from.any(std::array<std::string_view, 3>{"percent", "per cent", "pc"});
     if (!number || !from.done() || number->value > 100)
         throw Unreadable(text, "this is no share", right);
     if (!said && number->value > 0 && number->value < 1)

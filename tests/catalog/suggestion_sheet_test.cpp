@@ -79,6 +79,12 @@ TEST_CASE("suggestion sheet: what says it outright goes before what may say it")
                                 "column 'Name' is not used: another column holds that"});
 }
 
+TEST_CASE("suggestion sheet: a pattern's own figures are known with that word before them") {
+    // 'Pattern gauge' was taken for a second column of ideas.
+    CHECK(keys({"Project", "Pattern gauge", "Pattern yardage", "Recommended needle", "Qty"}) ==
+          Keys{"idea", "gauge", "needs", "needle", ""});
+}
+
 TEST_CASE("suggestion sheet: what is left out cell by cell is said once") {
     SuggestionSheet sheet("ideas.csv");
     REQUIRE(sheet.header({"Idea", "Yards", "Grams", "", "Yardage"}));
@@ -87,6 +93,7 @@ TEST_CASE("suggestion sheet: what is left out cell by cell is said once") {
     CHECK(sheet.row({4, {"hat", "n/a", "?", "", "250"}})->at("needs") == "250 yd");
     CHECK(sheet.row({5, {"hat", "up to 250", "", "", ""}})->at("needs") == "up to 250 yards");
     CHECK(sheet.row({6, {"hat", "250 m", "", "", ""}})->at("needs") == "250 m");
+    CHECK(sheet.row({7, {"hat", "350+", "", "", ""}})->at("needs") == "350+ yards");
     CHECK(sheet.notes() ==
           Keys{"column 'Grams' is not used in rows where another column holds that",
                "column 4 has no heading and is not used",

@@ -102,7 +102,7 @@ TEST_CASE("suggestions near alike are one group, with how often and which came f
     CHECK(counts == std::map<std::size_t, std::size_t>{{2, 2}, {3, 2}, {5, 1}});
 }
 
-TEST_CASE("a cell that cannot be read is left out and said; its idea is answered") {
+TEST_CASE("a cell that cannot be read is left out and said, its idea is answered") {
     // One unreadable amount dropped the whole suggestion, and its sender got no reply.
     struct Case {
         const char *row, *wrong, *right;

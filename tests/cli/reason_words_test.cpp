@@ -46,8 +46,9 @@ TEST_CASE("what speaks for a trait is no reason against it") {
     // It listed 'warm fibre' under what counts against a mitten.
     Told t(0.35, 0.4);
     t.of(TraitName::warmth).reasons = {"warm fibre", "dense yarn holds less air"};
-    CHECK(sentence(FactorName::warmth, t.judged, t.plan, t.yarn) ==
-          "warmth 0.40, at least 0.70 wanted, in spite of warm fibre, dense yarn holds less air");
+    CHECK(
+        sentence(FactorName::warmth, t.judged, t.plan, t.yarn) ==
+        "warmth 0.40, at least 0.70 wanted; in its favour: warm fibre, dense yarn holds less air");
     t.of(TraitName::warmth).lowering = {"dense yarn holds less air"};
     CHECK(sentence(FactorName::warmth, t.judged, t.plan, t.yarn) ==
           "warmth 0.40, at least 0.70 wanted: dense yarn holds less air");
