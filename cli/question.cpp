@@ -252,6 +252,10 @@ YarnProfile informed_yarn(const catalog::MeasuredBatch& measured,
     return informed(yarn, catalog::evidence_of(swatches, yarn, catalogue.fabrics));
 }
 
+YarnProfile informed_yarn(const Question& q) {
+    return informed_yarn(q.measured, q.hands, q.swatches, q.catalogue, q.insist);
+}
+
 bool same_name(std::string_view a, std::string_view b) {
     return std::equal(a.begin(), a.end(), b.begin(), b.end(),
                       [](char x, char y) { return ascii::lower(x) == ascii::lower(y); });
@@ -277,18 +281,12 @@ Question ask(const Arguments& arguments, const std::string& batch, Skeins skeins
     q.working = arguments.has("working");
     q.hands = book ? hands_besides(*book, batch, q.catalogue)
                    : hands_if_known(arguments, q.catalogue, q.measured.notes);
-    const auto swatches = book ? book->swatches(batch) : std::vector<catalog::SwatchText>{};
-    const auto informed_now = [&] {
-        return informed_yarn(q.measured, q.hands, swatches, q.catalogue, arguments.has("insist"));
-    };
-    q.yarn = informed_now();
-    if (skeins == Skeins::of_one_yarn) {
-        q.which_yarn = take_one_yarn(arguments.text("yarn"), q.yarn.agreement, q);
-        if (!q.which_yarn.empty()) {
-            q.yarn = informed_now();
-            if (q.json) q.measured.notes.push_back(q.which_yarn);
-        }
-    }
+    q.swatches = book ? book->swatches(batch) : std::vector<catalog::SwatchText>{};
+    q.insist = arguments.has("insist");
+    q.yarn = informed_yarn(q);
+    const bool each = skeins == Skeins::each_if_asked && arguments.text("yarn") == "all";
+    if (skeins != Skeins::all && !each) take_one_yarn(arguments.text("yarn"), q);
+    if (q.json && !q.which_yarn.empty()) q.measured.notes.push_back(q.which_yarn);
     if (q.request.keep > q.yarn.length.mid)
         throw Refused(fmt::format("--spare {} is more than the {} that there is",
                                   q.units.yarn(q.request.keep), q.units.yarn(q.yarn.length.mid)));

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <filesystem>
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -20,12 +21,14 @@ struct Question {
     std::string asked_about;  // the batch's file or remembered name; empty: all given by options
     catalog::Catalogue catalogue;
     catalog::MeasuredBatch measured;
-    std::vector<HandsSeen> hands;  // by the other batches
-    YarnProfile yarn;              // with what its swatches and the person's hands have told
+    std::vector<HandsSeen> hands;               // by the other batches
+    std::vector<catalog::SwatchText> swatches;  // of this one, where it is remembered
+    YarnProfile yarn;  // with what its swatches and the person's hands have told
     Request request;
     Units units{UnitChoice::metric};
-    bool json = false, working = false;
+    bool json = false, working = false, insist = false;
     std::string which_yarn;  // where the skeins are several: which of them this is about
+    std::shared_ptr<const Question> whole;  // ... and the same of all of them
 };
 
 inline constexpr Option units_option{"units", "metric",
@@ -78,13 +81,15 @@ YarnProfile informed_yarn(const catalog::MeasuredBatch& measured,
                           const std::vector<HandsSeen>& hands,
                           const std::vector<catalog::SwatchText>& swatches,
                           const catalog::Catalogue& catalogue, bool insist);
+YarnProfile informed_yarn(const Question& q);
 
 // The same but for capitals.
 bool same_name(std::string_view a, std::string_view b);
 
-// Where the skeins are several yarns, an answer is about one of them (--yarn), or about the batch
-// as it is measured and kept.
-enum class Skeins { of_one_yarn, all };
+// Where the skeins are several yarns, an answer is about one of them (--yarn), about each where
+// all are asked for, or about the batch as it is measured and kept: then its profile is a mean
+// that no skein has, and only its length, mass and agreement are told.
+enum class Skeins { of_one_yarn, each_if_asked, all };
 // `batch` names a batch file or a remembered batch, or is empty when all is given by options. What
 // the swatches of a remembered batch and the person's hands have told is in the profile. A
 // remembered batch goes by the name that finds it, whatever else it was called.

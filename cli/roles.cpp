@@ -11,6 +11,7 @@
 #include "cli/output/layout.hpp"
 #include "cli/output/size_words.hpp"
 #include "cli/output/table.hpp"
+#include "cli/yarns.hpp"
 #include "engine/cloth/sett.hpp"
 #include "engine/project/constants.hpp"
 #include "engine/project/role.hpp"
@@ -49,23 +50,29 @@ std::string counted_first(const std::string& name) {
     return count + " " + name.substr(0, space);
 }
 
-OtherYarn kept(const Arguments& arguments, const std::string& name) {
+// "heron", or "odds yarn 2" where its skeins are several.
+OtherYarn kept(const Arguments& arguments, const std::string& name, Question& q) {
     Arguments of_that;
     for (const auto* option : {"notebook", "insist"})
         if (arguments.has(option)) of_that.options[option] = arguments.all(option);
-    const auto that = ask(of_that, name, Skeins::all);
+    const auto which = name.rfind(" yarn ");
+    if (which != std::string::npos)
+        of_that.options["yarn"] = {name.substr(which + std::string_view(" yarn ").size())};
+    const auto that = ask(of_that, name.substr(0, which));
+    if (!that.which_yarn.empty())
+        q.measured.notes.push_back(fmt::format("--with {}: {}", inert(name), that.which_yarn));
     auto out = as_other(inert(name), that.yarn);
     out.colours = that.measured.colours;
     return out;
 }
 
-OtherYarn other_yarn(const Arguments& arguments, const Question& q) {
+OtherYarn other_yarn(const Arguments& arguments, Question& q) {
     const auto name = arguments.text("with");
     if (name.empty()) return {};
     if (!yarn_of_same_batch(arguments).empty())
         return as_other(inert(name), of_other_yarn(arguments, q).yarn);
     const auto count_first = counted_first(name);
-    return count_first.empty() ? kept(arguments, name) : bought(count_first);
+    return count_first.empty() ? kept(arguments, name, q) : bought(count_first);
 }
 
 // What two strands of a batch are as one yarn; `measured` becomes the batch of them.
@@ -211,9 +218,8 @@ std::string yarn_of_same_batch(const Arguments& arguments) {
 }
 
 Question of_other_yarn(const Arguments& arguments, const Question& q) {
-    auto asked = arguments;
-    asked.options["yarn"] = {yarn_of_same_batch(arguments)};
-    auto out = ask(asked, q.asked_about, Skeins::of_one_yarn);
+    auto out = whole_batch(q);
+    take_one_yarn(yarn_of_same_batch(arguments), out);
     if (catalog::names_of(out.yarn.skeins) == catalog::names_of(q.yarn.skeins))
         throw Refused(
             fmt::format("--with {}: that is the yarn this is about; its other yarns stand in "

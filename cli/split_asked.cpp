@@ -9,6 +9,7 @@
 #include "cli/lifesign.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/roles.hpp"
+#include "cli/yarns.hpp"
 #include "engine/allocation/constants.hpp"
 #include "engine/project/role.hpp"
 #include "engine/units/failure.hpp"
@@ -120,19 +121,6 @@ Wish sample_wish(SplitAsked& asked, const Question& q, const std::string& text, 
     return wish;
 }
 
-std::size_t skein_named(const Question& q, const std::string& name) {
-    const auto names = catalog::names_of(q.yarn.skeins);
-    for (std::size_t i = 0; i < names.size(); ++i)
-        if (names[i] == name) return i;
-    const auto typed = catalog::as_spoken(name);
-    for (std::size_t i = 0; i < names.size(); ++i)  // "a" is A; "3" is "skein 3"
-        if (const auto known = catalog::as_spoken(names[i]);
-            known == typed || known == "skein " + typed)
-            return i;
-    throw Refused(fmt::format("--from: there is no skein '{}'{}; there are: {}", name,
-                              catalog::did_you_mean(name, names), joined(names)));
-}
-
 allocation::JoinCost join_cost(const std::string& word) {
     if (word == "low") return allocation::JoinCost::low;
     if (word == "high") return allocation::JoinCost::high;
@@ -167,11 +155,6 @@ std::string how_far(const allocation::Progress& at) {
 }  // namespace
 
 SplitAsked asked_of(const Arguments& arguments, const Question& q) {
-    if (const auto yarns = q.yarn.agreement.yarns.size(); yarns > 1)
-        throw Refused(fmt::format(
-            "--yarn {}: the skeins are {} yarns, and a split is of one of them (--yarn 1), or of "
-            "two in their parts (--as weft --with 'yarn 2'): a pair of two grists is no pair",
-            inert(arguments.text("yarn")), yarns));
     SplitAsked asked;
     auto& request = asked.request;
     request.certainty = q.request.certainty;
@@ -188,7 +171,7 @@ SplitAsked asked_of(const Arguments& arguments, const Question& q) {
         q.measured.owned.loom_waste.value_or(centimetres(constants::sample_loom_waste));
     for (const auto& text : arguments.all("sample")) {
         auto wish = sample_wish(asked, q, text, waste);
-        if (arguments.has("from")) wish.only_from = skein_named(q, arguments.text("from"));
+        if (arguments.has("from")) wish.only_from = skein_named(q, "from", arguments.text("from"));
         request.wishes.push_back(std::move(wish));
     }
     for (auto& wish : articles) {

@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <charconv>
 
+#include "catalog/text/nearest.hpp"
+#include "catalog/typed/swatch_text.hpp"
 #include "cli/output/describe.hpp"
 #include "cli/output/layout.hpp"
 #include "engine/units/failure.hpp"
@@ -64,6 +66,12 @@ std::size_t longest(const Batch& batch, const Agreement& found) {
     return best;
 }
 
+std::vector<std::string> each_described(const Batch& batch, const Agreement& found) {
+    std::vector<std::string> out;
+    for (std::size_t y = 0; y < found.yarns.size(); ++y) out.push_back(described(batch, found, y));
+    return out;
+}
+
 // The place of the yarn asked for by its number.
 std::size_t numbered(const std::string& asked, const Batch& batch, const Agreement& found) {
     std::size_t number = 0;
@@ -71,46 +79,88 @@ std::size_t numbered(const std::string& asked, const Batch& batch, const Agreeme
     if (read.ec == std::errc{} && read.ptr == asked.data() + asked.size() && number >= 1 &&
         number <= found.yarns.size())
         return number - 1;
-    std::vector<std::string> there;
-    for (std::size_t y = 0; y < found.yarns.size(); ++y)
-        there.push_back(described(batch, found, y));
-    throw Refused(fmt::format("--yarn {}: there is {}; give its number, or all", inert(asked),
-                              joined(there)));
+    throw Refused(fmt::format("--yarn {}: there is {}; give its number", inert(asked),
+                              joined(each_described(batch, found))));
+}
+
+// One measure for unlike yarns is no yarn's own.
+void note_shared_measures(Question& q) {
+    const auto& batch = q.measured.batch;
+    auto& notes = q.measured.notes;
+    if (batch.wraps && !batch.skeins.front().wraps)
+        notes.push_back(
+            "the wraps are taken for each of these yarns: said skein by skein they tell them "
+            "apart");
+    if (batch.washed_gauge)
+        notes.push_back(
+            "the gauge is taken for each of these yarns: a swatch is of one of them, so give it "
+            "with that yarn's skeins alone");
+}
+
+// Those knitted or woven of that yarn.
+std::vector<catalog::SwatchText> swatches_of(std::size_t yarn, const Question& q) {
+    std::vector<catalog::SwatchText> out;
+    for (const auto& swatch : q.swatches)
+        if (catalog::yarn_of(swatch, q.measured.batch, q.yarn.agreement) == yarn)
+            out.push_back(swatch);
+    return out;
+}
+
+bool tells_no_yarn(const Question& q) {
+    return std::any_of(q.swatches.begin(), q.swatches.end(), [&](const auto& swatch) {
+        return !catalog::yarn_of(swatch, q.measured.batch, q.yarn.agreement);
+    });
 }
 
 }  // namespace
 
-std::string take_one_yarn(const std::string& asked, const Agreement& found, Question& q) {
+bool several_yarns(const Question& q) { return q.yarn.agreement.yarns.size() > 1; }
+
+void take_yarn(std::size_t yarn, Question& q) {
+    const auto whole = std::make_shared<const Question>(q);
+    const auto& places = whole->yarn.agreement.yarns[yarn];
+    take_colours(places.front(), q);
+    q.measured.batch = with_skeins(whole->measured.batch, places);
+    q.swatches = swatches_of(yarn, *whole);
+    q.yarn = informed_yarn(q);
+    q.whole = whole;
+}
+
+void take_one_yarn(const std::string& asked, Question& q) {
     const auto batch = q.measured.batch;
-    if (asked == "all") return "";
+    const auto found = q.yarn.agreement;
+    if (found.yarns.size() < 2) {
+        if (!asked.empty() && asked != "all") static_cast<void>(numbered(asked, batch, found));
+        return take_colours(found.yarns.front().front(), q);
+    }
+    if (asked == "all")
+        throw Refused(
+            fmt::format("--yarn all: this is of one yarn, and the skeins are {}; give "
+                        "the number of one (makes and plan take all)",
+                        joined(each_described(batch, found))));
     const auto yarn = asked.empty() ? longest(batch, found) : numbered(asked, batch, found);
-    take_colours(found.yarns[yarn].front(), q);
-    if (found.yarns.size() < 2) return "";
-    if (batch.wraps && !batch.skeins.front().wraps)
+    note_shared_measures(q);
+    if (tells_no_yarn(q))
         q.measured.notes.push_back(
-            "the wraps are taken for each of these yarns: said skein by skein they tell them "
-            "apart");
-    q.measured.batch = with_skeins(batch, found.yarns[yarn]);
+            "a swatch that does not say of which skein it is tells nothing here: swatch NAME "
+            "--from SKEIN");
+    take_yarn(yarn, q);
     std::vector<std::string> others;
     for (std::size_t y = 0; y < found.yarns.size(); ++y)
         if (y != yarn) others.push_back(described(batch, found, y));
-    return fmt::format(
-        "the skeins are {} yarns; this is about {}, not {} (--yarn takes another, or "
-        "all)",
-        found.yarns.size(), described(batch, found, yarn), joined(others, " or "));
+    q.which_yarn =
+        fmt::format("the skeins are {} yarns; this is about {}, not {} (--yarn takes another)",
+                    found.yarns.size(), described(batch, found, yarn), joined(others, " or "));
 }
 
-std::vector<Question> of_each_yarn(const Arguments& arguments, const std::string& batch,
-                                   const Question& q) {
+std::vector<Question> of_each_yarn(const Question& q) {
     std::vector<Question> out;
     const auto count = q.yarn.agreement.yarns.size();
-    for (std::size_t y = 1; count > 1 && y <= count; ++y) {
-        auto asked = arguments;
-        asked.options["yarn"] = {fmt::format("{}", y)};
-        out.push_back(ask(asked, batch, Skeins::of_one_yarn));
-    }
+    for (std::size_t y = 0; count > 1 && y < count; ++y) take_yarn(y, out.emplace_back(q));
     return out;
 }
+
+const Question& whole_batch(const Question& q) { return q.whole ? *q.whole : q; }
 
 std::string yarn_of_several(const Question& q, std::size_t yarn) {
     const auto& places = q.yarn.agreement.yarns[yarn];
@@ -119,6 +169,18 @@ std::string yarn_of_several(const Question& q, std::size_t yarn) {
                        of_itself(q.measured.batch, places), q.units.yarn(one.length.mid),
                        q.units.mass(one.mass), q.units.thickness(one.linear_density.mid),
                        class_line(one));
+}
+
+std::string yarn_heading(const Question& q, std::size_t yarn, std::size_t indent) {
+    return "\n" + heading(fmt::format("Yarn {}", yarn + 1)) + "\n" +
+           wrapped(yarn_of_several(q, yarn), indent) + "\n";
+}
+
+std::size_t skein_named(const Question& q, std::string_view option, const std::string& name) {
+    const auto names = catalog::names_of(q.measured.batch.skeins);
+    if (const auto found = catalog::skein_called(name, names)) return *found;
+    throw Refused(fmt::format("--{}: there is no skein '{}'{}; there are: {}", option, inert(name),
+                              catalog::did_you_mean(name, names), joined(names)));
 }
 
 }  // namespace gristwright::cli

@@ -5,6 +5,7 @@
 
 #include "catalog/typed/swatch_text.hpp"
 #include "engine/units/failure.hpp"
+#include "engine/yarn/kinds.hpp"
 
 namespace gristwright::catalog {
 namespace {
@@ -14,21 +15,36 @@ void add_gauge(const std::optional<Estimate<double>>& ratio, HandsSeen& seen) {
     if (ratio) seen.gauge = seen.gauge ? posterior(*seen.gauge, *ratio) : *ratio;
 }
 
+// Each of the yarns that its skeins are, by itself.
+std::vector<YarnProfile> yarns_of(const Batch& batch, YarnProfile whole, const YarnTables& tables) {
+    const auto places = whole.agreement.yarns;
+    if (places.size() < 2) return {std::move(whole)};
+    std::vector<YarnProfile> out;
+    for (const auto& yarn : places) out.push_back(profile(with_skeins(batch, yarn), tables, true));
+    return out;
+}
+
+// A swatch of one of several yarns that does not say of which tells nothing.
 HandsSeen seen_in(const SwatchedBatch& batch, const Catalogue& catalogue) {
     const auto measured = interpret(batch.text, catalogue);
-    const auto yarn = profile(measured.batch, catalogue.yarn, true);
+    const auto whole = profile(measured.batch, catalogue.yarn, true);
+    const auto yarns = yarns_of(measured.batch, whole, catalogue.yarn);
     HandsSeen out;
     out.batch = batch.name;
     out.made = make_up_of(measured.batch);
     double looks = 0;
     int rated = 0;
     for (const auto& text : batch.swatches) {
-        if (const auto look = look_of(text)) looks += *look, ++rated;
+        const auto of = yarn_of(text, measured.batch, whole.agreement);
+        if (!of) continue;
+        if (const auto look = look_of(text))
+            looks += *look - yarns[*of].trait(TraitName::definition).value, ++rated;
         if (text.kind != SwatchText::Kind::knitted) continue;
-        add_gauge(gauge_against_table(read_knitted(text), fabric_of(text, catalogue.fabrics), yarn),
-                  out);
+        add_gauge(
+            gauge_against_table(read_knitted(text), fabric_of(text, catalogue.fabrics), yarns[*of]),
+            out);
     }
-    if (rated > 0) out.look = looks / rated - yarn.trait(TraitName::definition).value;
+    if (rated > 0) out.look = looks / rated;
     return out;
 }
 

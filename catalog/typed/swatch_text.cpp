@@ -2,6 +2,7 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
 #include <charconv>
 
 #include "catalog/reference/choices.hpp"
@@ -162,6 +163,30 @@ std::optional<double> look_of(const SwatchText& text) {
     const auto* look = given(text, "look");
     if (!look) return {};
     return read_named("look", *look, read_look);
+}
+
+std::optional<std::size_t> skein_called(const std::string& name,
+                                        const std::vector<std::string>& skeins) {
+    const auto typed = as_spoken(name);
+    for (const bool spoken : {false, true})
+        for (std::size_t i = 0; i < skeins.size(); ++i) {
+            if (skeins[i] == name) return i;
+            const auto known = as_spoken(skeins[i]);
+            if (spoken && (known == typed || known == "skein " + typed)) return i;
+        }
+    return {};
+}
+
+std::optional<std::size_t> yarn_of(const SwatchText& text, const Batch& batch,
+                                   const Agreement& agreement) {
+    if (agreement.yarns.size() < 2) return 0;
+    const auto* from = given(text, "from");
+    const auto skein = from ? skein_called(*from, names_of(batch.skeins)) : std::nullopt;
+    for (std::size_t y = 0; skein && y < agreement.yarns.size(); ++y)
+        if (std::find(agreement.yarns[y].begin(), agreement.yarns[y].end(), *skein) !=
+            agreement.yarns[y].end())
+            return y;
+    return {};
 }
 
 Evidence evidence_of(const std::vector<SwatchText>& swatches, const YarnProfile& yarn,

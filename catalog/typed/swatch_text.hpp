@@ -16,7 +16,7 @@ double read_look(const std::string& text);
 
 // Throw Refused naming the key. Keys of a knitted swatch: stitches, rows, sides,
 // mass, needle (mm), insist and washed (yes or no), look, fabric, firmness; of a woven one: reed,
-// woven, finished, look, finish.
+// woven, finished, look, finish. Both may have from: the skein.
 KnittedSwatch read_knitted(const SwatchText& text);
 WovenSwatch read_woven(const SwatchText& text);
 
@@ -24,6 +24,14 @@ WovenSwatch read_woven(const SwatchText& text);
 const KnitFabric& fabric_of(const SwatchText& text, const Fabrics& fabrics);
 // How it was rated, knitted or woven.
 std::optional<double> look_of(const SwatchText& text);
+
+// The place of the skein called so: by its name, or by its number where that is its name; "a" is A.
+std::optional<std::size_t> skein_called(const std::string& name,
+                                        const std::vector<std::string>& skeins);
+// Which of the batch's yarns it was made of, by the skein that it names; of one yarn the first.
+// Nothing: the yarns are several, and it names none of their skeins.
+std::optional<std::size_t> yarn_of(const SwatchText& text, const Batch& batch,
+                                   const Agreement& agreement);
 
 // Everything the swatches tell, taken in the order they were made, added to what the yarn's
 // evidence holds of the hands.

@@ -10,6 +10,7 @@
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/next.hpp"
+#include "cli/yarns.hpp"
 #include "engine/project/order.hpp"
 #include "engine/units/failure.hpp"
 
@@ -138,7 +139,8 @@ std::vector<std::string> pieces_worked(const catalog::Catalogue& catalogue,
 
 Json show_json(const Question& q, const Notebook& book, const std::string& name) {
     auto out = json_answer("batch show");
-    out["batch"] = to_json(q);
+    out["batch"] = whole_to_json(q);
+    for (const auto& one : of_each_yarn(q)) out["yarns"].push_back(to_json(one));
     out["swatches"] = Json::array();
     for (const auto& swatch : book.swatches(name)) {
         Json measured = Json::object();
@@ -222,7 +224,8 @@ std::string read_back(const Arguments& typed, const std::string& name) {
         return option.first != "notebook" && option.first != "insist";
     });
     where.words = {name};
-    return wrapped(batch_line(ask(where, name)), 0) + "\n" + next_line({"makes"}, name, where);
+    return wrapped(batch_line(ask(where, name, Skeins::all)), 0) + "\n" +
+           next_line({"makes"}, name, where);
 }
 
 Answer add(const Arguments& arguments, const std::string& name) {

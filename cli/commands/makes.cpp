@@ -14,6 +14,7 @@
 #include "cli/output/ranked_lines.hpp"
 #include "cli/output/reason_words.hpp"
 #include "cli/output/working.hpp"
+#include "cli/output/yarn_foot.hpp"
 #include "cli/output/yarn_words.hpp"
 #include "cli/ranking.hpp"
 #include "cli/roles.hpp"
@@ -186,14 +187,27 @@ std::string makes_text(const Ranked& ranked, const Question& q, const Arguments&
 std::string makes_of_each(const std::vector<Question>& yarns, const Question& q,
                           const Arguments& arguments) {
     const auto most = arguments.has("all") ? all_of_them : usual_most;
+    const auto craft = arguments.text("craft");
     auto out = wrapped(batch_line(q), 0) + "\n";
-    for (std::size_t y = 0; y < yarns.size(); ++y) {
-        const auto& one = yarns[y];
-        const auto ranked = rank(one, arguments.text("craft"));
-        out += "\n" + heading(fmt::format("Yarn {}", y + 1)) + "\n" +
-               wrapped(yarn_of_several(q, y), 0) + "\n" + ranked_lines(ranked, most, one) +
-               better_in_part(ranked, one, arguments.text("craft"));
+    std::vector<YarnFoot> feet;
+    for (const auto& one : yarns) {
+        feet.push_back(foot_of(one));
+        feet.back().sharper.resize(std::min<std::size_t>(1, feet.back().sharper.size()));
     }
+    const auto in_common = taken_in_common(q, feet);
+    std::vector<Ranked> all;  // whose articles are named
+    for (const auto& one : yarns) all.push_back(rank(one, craft));
+    std::vector<const Template*> named;
+    for (std::size_t y = 0; y < yarns.size(); ++y) {
+        const auto& ranked = all[y];
+        const auto seen = shown(ranked, most);
+        named.insert(named.end(), seen.begin(), seen.end());
+        out += yarn_heading(q, y, 0) + ranked_lines(ranked, most, yarns[y]) +
+               better_in_part(ranked, yarns[y], craft);
+        if (const auto own = foot_text(feet[y], Of::one_of_several); !own.empty())
+            out += "\n" + own;
+    }
+    out += "\n" + care_line(cautions_on(q, named)) + foot_text(in_common, Of::all_of_them);
     return out + "\n" +
            wrapped(
                "In one article they go as its parts, one of them planned beside another: "
@@ -211,10 +225,8 @@ std::string first_working(const Ranked& ranked, const Question& q) {
     return "";
 }
 
-std::string makes_json(const Ranked& ranked, const Question& q) {
-    auto out = json_answer("makes");
-    out["batch"] = to_json(q);
-    out["plans"] = Json::array();
+Json makes_json(const Ranked& ranked, const Question& q) {
+    Json out{{"batch", to_json(q)}, {"plans", Json::array()}};
     const std::pair<const char*, const std::vector<JudgedPlan>*> sections[] = {
         {"what it is for", &ranked.best},
         {"also serves", &ranked.also},
@@ -232,21 +244,35 @@ std::string makes_json(const Ranked& ranked, const Question& q) {
         }
     out["best_set"] = to_json(best_set_of(ranked));
     out["cautions"] = texts(whole(cautions_on(q, shown(ranked, all_of_them))));
+    return out;
+}
+
+std::string each_json(const std::vector<Question>& yarns, const Question& q,
+                      std::string_view craft) {
+    auto out = json_answer("makes");
+    out["batch"] = whole_to_json(q);
+    for (const auto& one : yarns) out["yarns"].push_back(makes_json(rank(one, craft), one));
     return dumped(out);
 }
 
 Answer run(const Arguments& arguments) {
-    auto q = ask(arguments, arguments.words.empty() ? "" : arguments.words[0]);
+    auto q =
+        ask(arguments, arguments.words.empty() ? "" : arguments.words[0], Skeins::each_if_asked);
     const auto whose = articles_for(arguments, q);
     const auto said = whose.empty() ? "" : wrapped(whose, 0) + "\n";
-    if (!q.json && q.yarn.agreement.yarns.size() > 1)  // --yarn all
-        return {said + makes_of_each(of_each_yarn(arguments, q.asked_about, q), q, arguments),
-                joined(q.measured.notes, "\n")};
-    const auto ranked = rank(q, arguments.text("craft"));
-    return {q.json ? makes_json(ranked, q)
-                   : said + makes_text(ranked, q, arguments) +
-                         (q.working ? first_working(ranked, q) : ""),
-            joined(q.measured.notes, "\n")};
+    const auto craft = arguments.text("craft");
+    const auto notes = joined(q.measured.notes, "\n");
+    if (const auto yarns = of_each_yarn(q); !yarns.empty())
+        return {q.json ? each_json(yarns, q, craft) : said + makes_of_each(yarns, q, arguments),
+                notes};
+    const auto ranked = rank(q, craft);
+    if (!q.json)
+        return {
+            said + makes_text(ranked, q, arguments) + (q.working ? first_working(ranked, q) : ""),
+            notes};
+    auto out = json_answer("makes");
+    out.update(makes_json(ranked, q));
+    return {dumped(out), notes};
 }
 
 }  // namespace

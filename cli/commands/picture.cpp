@@ -75,8 +75,7 @@ Answer run(const Arguments& arguments) {
     const auto& what = arguments.words[0];
     check(what, arguments);
     const std::size_t batch = of_batch(what) ? 1 : 2;
-    auto q = ask(arguments, arguments.words.size() > batch ? arguments.words[batch] : "",
-                 what == "yarn" ? Skeins::all : Skeins::of_one_yarn);
+    auto q = ask(arguments, arguments.words.size() > batch ? arguments.words[batch] : "");
     const auto file = out_file(arguments);
     return written(file, drawn(what, arguments, q), "Written: " + inert(file.path),
                    q.measured.notes);

@@ -23,6 +23,7 @@
 #include "cli/plan_asked.hpp"
 #include "cli/roles.hpp"
 #include "cli/warp_words.hpp"
+#include "cli/yarns.hpp"
 #include "engine/evidence/next_step.hpp"
 #include "engine/project/order.hpp"
 #include "engine/project/words.hpp"
@@ -237,21 +238,48 @@ std::string sheet_next(const Arguments& arguments) {
     return next_line(words, arguments.words.size() > 1 ? arguments.words[1] : "", arguments);
 }
 
-Answer run(const Arguments& arguments) {
-    auto q = ask(arguments, arguments.words.size() > 1 ? arguments.words[1] : "");
+std::string said_of_one(const Arguments& arguments, Question& q) {
     const auto [judged, sized] = plan_asked(arguments, arguments.words[0], q);
-    const auto notes = joined(q.measured.notes, "\n");
-    if (!q.json && arguments.has("why-not")) return {why_not(judged, q), notes};
-    if (!q.json)
-        return {(sized.empty() ? "" : wrapped(sized, 0) + "\n") +
-                    plan_text(judged, q, arguments.has("why")) +
-                    (q.working ? plan_working(judged, q) : "") + sheet_next(arguments),
-                notes};
-    auto out = json_answer("plan");
-    out["batch"] = to_json(q);
-    out["plan"] = to_json(judged, q.yarn);
+    if (arguments.has("why-not")) return why_not(judged, q);
+    return (sized.empty() ? "" : wrapped(sized, 0) + "\n") +
+           plan_text(judged, q, arguments.has("why")) + (q.working ? plan_working(judged, q) : "") +
+           sheet_next(arguments);
+}
+
+Json json_of_one(const Arguments& arguments, Question& q) {
+    const auto judged = plan_asked(arguments, arguments.words[0], q).judged;
+    Json out{{"batch", to_json(q)}, {"plan", to_json(judged, q.yarn)}};
     out["plan"]["cautions"] = texts(cautions(judged.plan, q));
-    return {dumped(out), notes};
+    return out;
+}
+
+// One after another: what is asked of all is asked of each by its number.
+std::string said_of_each(const Arguments& arguments, const Question& q,
+                         std::vector<Question>& yarns) {
+    auto out = wrapped(batch_line(q), 0) + "\n";
+    for (std::size_t y = 0; y < yarns.size(); ++y) {
+        auto of_one = arguments;
+        of_one.options["yarn"] = {fmt::format("{}", y + 1)};
+        out += yarn_heading(q, y, 0) + said_of_one(of_one, yarns[y]);
+    }
+    return out;
+}
+
+Answer run(const Arguments& arguments) {
+    auto q =
+        ask(arguments, arguments.words.size() > 1 ? arguments.words[1] : "", Skeins::each_if_asked);
+    auto yarns = of_each_yarn(q);
+    std::string said;
+    if (q.json) {
+        auto out = json_answer("plan");
+        if (yarns.empty()) out.update(json_of_one(arguments, q));
+        if (!yarns.empty()) out["batch"] = whole_to_json(q);
+        for (auto& one : yarns) out["yarns"].push_back(json_of_one(arguments, one));
+        said = dumped(out);
+    } else {
+        said = yarns.empty() ? said_of_one(arguments, q) : said_of_each(arguments, q, yarns);
+    }
+    return {said, joined(q.measured.notes, "\n")};
 }
 
 }  // namespace

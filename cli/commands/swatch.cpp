@@ -11,6 +11,7 @@
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/yarn_words.hpp"
+#include "cli/yarns.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -18,9 +19,9 @@ namespace {
 using catalog::Notebook;
 using catalog::SwatchText;
 
-constexpr std::string_view keys[] = {"stitches", "rows",  "sides",    "mass",
-                                     "needle",   "look",  "fabric",   "firmness",
-                                     "reed",     "woven", "finished", "finish"};
+constexpr std::string_view keys[] = {"stitches", "rows",   "sides",    "mass", "needle",
+                                     "look",     "fabric", "firmness", "reed", "woven",
+                                     "finished", "finish", "from"};
 
 SwatchText typed(const Arguments& arguments) {
     const bool knitted = arguments.has("stitches"), woven = arguments.has("finished");
@@ -47,6 +48,19 @@ void take_needle(const catalog::SpokenWords& spoken, SwatchText& swatch) {
         return catalog::read_needle(text, spoken);
     });
     found->second = fmt::format("{:g}mm", in_millimetres(needle));
+}
+
+// Of several yarns it is one of: by the skein that it was made of.
+void take_its_yarn(SwatchText& swatch, Question& q) {
+    if (const auto from = swatch.measured.find("from"); from != swatch.measured.end())
+        from->second = q.measured.batch.skeins[skein_named(q, "from", from->second)].name;
+    if (!several_yarns(q)) return;
+    const auto yarn = catalog::yarn_of(swatch, q.measured.batch, q.yarn.agreement);
+    if (!yarn)
+        throw Refused(fmt::format(
+            "the skeins of {} are {} yarns, and a swatch is of one: say --from and the skein",
+            inert(q.measured.batch.name), q.yarn.agreement.yarns.size()));
+    take_yarn(*yarn, q);
 }
 
 std::string told(const Question& q) {
@@ -109,23 +123,27 @@ Answer run(const Arguments& arguments) {
     const auto& name = arguments.words[0];
     auto swatch = typed(arguments);
     auto book = notebook(arguments, Notebook::Mode::change);
-    std::vector<SwatchText> all;
     Question q;
     book.at_once([&] {
-        all = book.swatches(name);
         // Read it before it is kept: what makes no sense is refused.
         q = ask(arguments, name, Skeins::all);
         take_needle(q.catalogue.spoken, swatch);
-        all.push_back(swatch);
-        q.yarn = informed_yarn(q.measured, q.hands, all, q.catalogue, true);
+        take_its_yarn(swatch, q);
+        q.swatches.push_back(swatch);
+        q.insist = true;
+        q.yarn = informed_yarn(q);
         book.add_swatch(name, swatch);
     });
     const auto notes = joined(q.measured.notes, "\n");
-    if (arguments.has("json")) return {dumped(told_json(q, all.size())), notes, 0, kept_already};
-    return {fmt::format("Kept. With {} swatch{} {} now knows:\n", all.size(),
-                        all.size() == 1 ? "" : "es", inert(name)) +
-                told(q),
-            notes, 0, kept_already};
+    if (arguments.has("json"))
+        return {dumped(told_json(q, q.swatches.size())), notes, 0, kept_already};
+    const auto count = q.swatches.size();
+    const auto of =
+        q.whole ? fmt::format("{}'s {}", inert(name), inert(swatch.measured["from"])) : inert(name);
+    return {
+        fmt::format("Kept. With {} swatch{} {} now knows:\n", count, count == 1 ? "" : "es", of) +
+            told(q),
+        notes, 0, kept_already};
 }
 
 }  // namespace
@@ -141,6 +159,7 @@ Command swatch_command() {
                        {"sides", "15.2x14.8cm", "knitted: width and length of the whole swatch"},
                        {"mass", "4.1g", "knitted: its mass, without the tails"},
                        {"needle", "4mm", "knitted: the needle it was made on; plans then name it"},
+                       {"from", "B", "the skein it is of, where they are several yarns"},
                        {"insist", "", "count its mass, however little that is for its stitches"},
                        {"unwashed", "", "it is not washed yet"},
                        {"fabric", "garter", "knitted: the stitch, else stocking stitch"},

@@ -12,7 +12,7 @@
 #include "cli/output/next.hpp"
 #include "cli/output/table.hpp"
 #include "cli/output/working.hpp"
-#include "cli/output/yarn_words.hpp"
+#include "cli/output/yarn_foot.hpp"
 #include "cli/yarns.hpp"
 #include "engine/cloth/knitting.hpp"
 #include "engine/cloth/weaving.hpp"
@@ -193,32 +193,33 @@ std::string cloth_text(const Question& q) {
 // Each by itself: a mean of unlike yarns is the profile of none of them.
 std::string each_yarn(const Question& q, const std::vector<Question>& yarns, bool all) {
     std::string out, behaves;
+    std::vector<YarnFoot> feet;
+    for (const auto& one : yarns) feet.push_back(foot_of(one));
+    const auto in_common = taken_in_common(q, feet);
     for (std::size_t y = 0; y < yarns.size(); ++y) {
         const auto& one = yarns[y];
-        out += "\n" + heading(fmt::format("Yarn {}", y + 1)) + "\n" +
-               wrapped(yarn_of_several(q, y), 2) + "\n" + grist_text(one, all) + loft_text(one);
+        out += yarn_heading(q, y, 2) + grist_text(one, all) + loft_text(one);
         const auto next = behaviour_text(one);
         out += (next == behaves ? "\nIt behaves as the one before.\n" : next) + cloth_text(one);
         behaves = next;
+        if (const auto foot = foot_text(feet[y], Of::one_of_several); !foot.empty())
+            out += "\n" + foot;
     }
-    return out;
+    return out + "\n" + foot_text(in_common, Of::all_of_them);
 }
 
 std::string yarn_text(const Question& q, const std::vector<Question>& yarns, bool all) {
-    auto out = wrapped(batch_line(q), 0) + "\n";
-    if (yarns.empty())
-        out += classes(q.yarn) + grist_text(q, all) + skeins_text(q) + loft_text(q) +
-               behaviour_text(q) + cloth_text(q) + "\n";
-    else
-        out += skeins_text(q) + each_yarn(q, yarns, all) + "\n";
-    if (const auto mind = yarn_cautions(q.yarn, q.units); !mind.empty())
-        out += labelled("Mind:", joined(mind, "; "), 0) + "\n";
-    out += stands_on(q.yarn);
-    out += labelled("Assumed:", joined(assumptions(q.yarn, q.units), "; "), 0) + "\n";
-    if (const auto sharper = hints(q.yarn); !sharper.empty()) {
-        out += "\n" + heading("What would sharpen it") + "\n";
-        for (const auto& one : sharper) out += labelled("-", one, 2) + "\n";
-    }
+    const auto head = wrapped(batch_line(q), 0) + "\n";
+    if (!yarns.empty()) return head + skeins_text(q) + each_yarn(q, yarns, all);
+    return head + classes(q.yarn) + grist_text(q, all) + skeins_text(q) + loft_text(q) +
+           behaviour_text(q) + cloth_text(q) + "\n" + foot_text(foot_of(q), Of::the_yarn);
+}
+
+std::string working(const Question& q, const std::vector<Question>& yarns) {
+    if (yarns.empty()) return yarn_working(q);
+    std::string out;
+    for (std::size_t y = 0; y < yarns.size(); ++y)
+        out += yarn_heading(q, y, 0) + yarn_working(yarns[y]);
     return out;
 }
 
@@ -226,13 +227,16 @@ Answer run(const Arguments& arguments) {
     const auto batch = arguments.words.empty() ? "" : arguments.words[0];
     const auto q = ask(arguments, batch, Skeins::all);
     const auto notes = joined(q.measured.notes, "\n");
-    const auto yarns = of_each_yarn(arguments, batch, q);
-    if (!q.json)
-        return {yarn_text(q, yarns, arguments.has("counts")) + (q.working ? yarn_working(q) : "") +
-                    "\n" + next_line({"makes"}, batch, arguments),
+    const auto yarns = of_each_yarn(q);
+    if (!q.json) {
+        auto then = arguments;
+        if (!yarns.empty()) then.options["yarn"] = {"all"};
+        return {yarn_text(q, yarns, arguments.has("counts")) +
+                    (q.working ? working(q, yarns) : "") + "\n" + next_line({"makes"}, batch, then),
                 notes};
+    }
     auto out = json_answer("yarn");
-    out["batch"] = to_json(q);
+    out["batch"] = whole_to_json(q);
     for (const auto& one : yarns) out["yarns"].push_back(to_json(one));
     return {dumped(out), notes};
 }

@@ -2,6 +2,8 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
+
 #include <kainjow/mustache.hpp>
 
 #include "cli/output/ball_ladder.hpp"
@@ -11,6 +13,7 @@
 #include "cli/output/layout.hpp"
 #include "cli/output/mind.hpp"
 #include "cli/output/yarn_words.hpp"
+#include "cli/yarns.hpp"
 #include "engine/evidence/hands.hpp"
 #include "engine/yarn/count.hpp"
 
@@ -89,6 +92,15 @@ PageData rungs_of(const SkeinGrist& skein, const Units& units) {
     return out;
 }
 
+std::size_t yarn_with(std::size_t skein, const Agreement& found) {
+    std::size_t out = 0;
+    while (std::find(found.yarns[out].begin(), found.yarns[out].end(), skein) ==
+           found.yarns[out].end())
+        ++out;
+    return out;
+}
+
+// `q` is about the yarn that the skein is of.
 PageData card_data(const Question& q, const SkeinGrist& skein, const std::string& spun) {
     const auto& batch = q.measured.batch;
     PageData out;
@@ -118,7 +130,10 @@ PageData card_data(const Question& q, const SkeinGrist& skein, const std::string
 
 std::string card(const Question& q, const std::string& spun) {
     PageData out, cards{PageData::type::list};
-    for (const auto& skein : q.yarn.skeins) cards << card_data(q, skein, spun);
+    const auto yarns = of_each_yarn(q);
+    for (std::size_t s = 0; s < q.yarn.skeins.size(); ++s)
+        cards << card_data(yarns.empty() ? q : yarns[yarn_with(s, q.yarn.agreement)],
+                           q.yarn.skeins[s], spun);
     const auto& name = q.measured.batch.name;
     out.set("name", name.empty() ? "Your batch" : kept(name, longest_name));
     out.set("style", std::string(embedded::card_style));

@@ -6,6 +6,7 @@
 #include "cli/output/layout.hpp"
 #include "cli/output/reason_words.hpp"
 #include "cli/output/yarn_words.hpp"
+#include "cli/yarns.hpp"
 #include "engine/project/role.hpp"
 #include "engine/yarn/count.hpp"
 
@@ -34,6 +35,22 @@ const char* word(SameYarn answer) {
             break;
     }
     return "this scale cannot tell";
+}
+
+Json skeins(const YarnProfile& yarn) {
+    Json out = Json::array();
+    for (const auto& s : yarn.skeins)
+        out.push_back({{"name", inert(s.name)},
+                       {"metres", number(in_metres(s.length))},
+                       {"grams", number(in_grams(s.mass))},
+                       {"tex", range(s.linear_density, in_tex)}});
+    return out;
+}
+
+Json agreement(const Agreement& found) {
+    return {{"answer", word(found.answer)},
+            {"widest_difference", number(found.widest)},
+            {"smallest_difference_shown", number(found.smallest_shown)}};
 }
 
 Json classes(const std::vector<WeightClass>& list) {
@@ -143,14 +160,19 @@ Json json_answer(const std::string& command) {
     return {{"gristwright", json_version}, {"command", command}};
 }
 
+Json whole_to_json(const Question& q) {
+    if (!several_yarns(q)) return to_json(q);
+    std::vector<std::string> cautions;
+    for (const auto& one : q.yarn.cautions)
+        if (of_the_whole_batch(one))
+            cautions.push_back(words(one, q.yarn, Units{UnitChoice::metric}));
+    return {{"name", inert(q.measured.batch.name)},     {"metres", range(q.yarn.length, in_metres)},
+            {"grams", number(in_grams(q.yarn.mass))},   {"skeins", skeins(q.yarn)},
+            {"agreement", agreement(q.yarn.agreement)}, {"cautions", texts(cautions)}};
+}
+
 Json to_json(const Question& q) {
     const auto& yarn = q.yarn;
-    Json skeins = Json::array();
-    for (const auto& s : yarn.skeins)
-        skeins.push_back({{"name", inert(s.name)},
-                          {"metres", number(in_metres(s.length))},
-                          {"grams", number(in_grams(s.mass))},
-                          {"tex", range(s.linear_density, in_tex)}});
     Json counts = Json::object();
     for (const auto& system : count_systems())
         counts[std::string(system.name)] = number(count_of(yarn.linear_density.mid, system));
@@ -159,11 +181,8 @@ Json to_json(const Question& q) {
              {"grams", number(in_grams(yarn.mass))},
              {"tex", range(yarn.linear_density, in_tex)},
              {"counts", counts},
-             {"skeins", skeins},
-             {"agreement",
-              {{"answer", word(yarn.agreement.answer)},
-               {"widest_difference", number(yarn.agreement.widest)},
-               {"smallest_difference_shown", number(yarn.agreement.smallest_shown)}}},
+             {"skeins", skeins(yarn)},
+             {"agreement", agreement(yarn.agreement)},
              {"wraps_per_inch", number(in_wraps_per_inch(yarn.laid_wraps.mid))},
              {"wraps_measured", yarn.wraps_measured},
              {"class_by_grist", classes(yarn.class_by_grist)},

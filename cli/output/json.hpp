@@ -17,6 +17,8 @@ inline constexpr int json_version = 1;
 // {"gristwright": 1, "command": "makes"}
 Json json_answer(const std::string& command);
 Json to_json(const Question& q);  // the batch and its yarn
+// The same; of several yarns only what they are together, which no mean of them is part of.
+Json whole_to_json(const Question& q);
 Json to_json(const JudgedPlan& judged, const YarnProfile& yarn);
 Json to_json(const BestSet& set);
 Json number(double value);  // six figures; null when not finite

@@ -185,6 +185,10 @@ std::string words(const YarnCaution& caution, const YarnProfile& yarn, const Uni
            ": lengths here are of two strands as one, and each takes two of the yarn";
 }
 
+bool of_the_whole_batch(const YarnCaution& caution) {
+    return caution.what == Beware::states_differ || caution.what == Beware::several_yarns;
+}
+
 std::vector<std::string> standings(const Evidence& known) {
     std::vector<std::string> out;
     for (const auto& one : known.stands_on) out.push_back(words(one, known));

@@ -28,6 +28,9 @@ std::string words(const UnlikelyMeasure& doubt, const Units& units);
 std::string words(const FarGauge& far, const Units& units);
 std::string words(const YarnCaution& caution, const YarnProfile& yarn, const Units& units);
 
+// Of the skeins together, not of the yarn that each is.
+bool of_the_whole_batch(const YarnCaution& caution);
+
 // On what the estimates stand besides the yarn's own measures.
 std::vector<std::string> standings(const Evidence& known);
 std::vector<std::string> questions(const Evidence& known);

@@ -25,7 +25,7 @@ struct [[nodiscard]] Agreement {
     double smallest_shown = 0;      // smallest relative difference this scale could show
     double widest = 0;              // largest relative difference seen
     bool of_several_kinds = false;  // by what the skeins say of themselves
-    // The skeins by their places, yarn by yarn: as many yarns as they are. The finest comes first.
+    // The skeins by their places, yarn by yarn, in the order of their first skeins.
     std::vector<std::vector<std::size_t>> yarns;
 };
 

@@ -31,7 +31,7 @@ TEST_CASE("every kind of article that a table or a template names is a row of th
         for (const auto& name : row.article.words) check(name);
 }
 
-TEST_CASE("a template knows what the name of its kind tells; of another kind nothing is known") {
+TEST_CASE("a template knows what the name of its kind tells, of another kind nothing is known") {
     const auto catalogue = catalog::built_in();
     CHECK(catalogue.template_named("bed-socks")->kind.in_pairs);
     CHECK(catalogue.template_named("leg-warmers")->kind.draped);

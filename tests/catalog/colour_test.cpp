@@ -34,7 +34,7 @@ std::string refused(const std::string& more) {
 
 }  // namespace
 
-TEST_CASE("a colour is a name or red, green and blue; the table's names are colours, each once") {
+TEST_CASE("a colour is a name or red, green and blue, the table's names are colours, each once") {
     const auto& spoken = catalogue().spoken;
     CHECK(spoken.words("colour").size() > 40);
     for (const auto& word : spoken.words("colour")) {

@@ -56,7 +56,7 @@ TEST_CASE("25-30 micron wool is medium fine: between fine and coarse, and wears 
     CHECK(medium.share_over_prickle < coarse.share_over_prickle);
 }
 
-TEST_CASE("combing takes out the short bits and so the bloom; carding raises it") {
+TEST_CASE("combing takes out the short bits and so the bloom, carding raises it") {
     for (const auto draw : {Draw::unknown, Draw::short_draw, Draw::long_draw}) {
         const auto combed = made({.preparation = Preparation::combed, .draw = draw});
         const auto carded = made({.preparation = Preparation::carded, .draw = draw});

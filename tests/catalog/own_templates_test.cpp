@@ -106,7 +106,7 @@ TEST_CASE("a template that is titled as another is left out and says so") {
           std::string::npos);
 }
 
-TEST_CASE("only what is wrong with a template leaves it out; a mistake of ours passes on") {
+TEST_CASE("only what is wrong with a template leaves it out, a mistake of ours passes on") {
     // A bug in the reader used to be told as "your template is wrong" and the run went on.
     const Folder own;
     own.put("good.toml", good());

@@ -147,7 +147,7 @@ TEST_CASE("a sheet that may mean two things is asked about") {
           std::string::npos);
 }
 
-TEST_CASE("places are an editor's lines; a quote that is never closed is found where it opens") {
+TEST_CASE("places are an editor's lines, a quote that is never closed is found where it opens") {
     CHECK(complaint("Skein,Metres,Grams\n\n\nA,100,50\n\"B\nb\",120,60\nC,x,40\n")
               .find("s.csv:7: Metres: ") == 0);
     CHECK(complaint("Skein,Metres,Grams\nA,100,50\n\"B,120,60\nC,80,40\n") ==

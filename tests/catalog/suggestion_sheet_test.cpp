@@ -31,7 +31,7 @@ TEST_CASE("suggestion sheet: headings are read in people's words, with and witho
     CHECK(suggestion_columns({"idea", "needs (yd)"})[1].unit == "yd");
 }
 
-TEST_CASE("suggestion sheet: a length beside an amount is the article's; alone it is asked") {
+TEST_CASE("suggestion sheet: a length beside an amount is the article's, alone it is asked") {
     CHECK(keys({"What", "Length", "Amount"}) == Keys{"idea", "size", "needs"});
     CHECK(keys({"What", "Length (in)"}) == Keys{"idea", "size"});
     CHECK_THROWS_AS(suggestion_columns({"What", "Length"}), Refused);

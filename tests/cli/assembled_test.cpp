@@ -126,7 +126,7 @@ TEST_CASE("a pullover's body, sleeves and cuffs keep their planned sizes") {
     CHECK(box.low.x == near(-box.high.x, 1e-9));
 }
 
-TEST_CASE("nine squares make one blanket, three by three; woven ends have their fringe") {
+TEST_CASE("nine squares make one blanket, three by three, woven ends have their fringe") {
     const auto squares = plan_of("blanket-squares");
     const double side = flat(squares.pieces[0].outline).width;
     CHECK(assembled(squares).bounds(true).width() == near(3 * side, 1e-9));

@@ -176,7 +176,7 @@ TEST_CASE("twenty complaints are kept, all counted") {
     CHECK(a.bulk.ranked().size() == 1);
 }
 
-TEST_CASE("headers in people's own words, in any order; what is not known is not used") {
+TEST_CASE("headers in people's own words, in any order, what is not known is not used") {
     const Answered named("When,Finished size (cm),Project,Colour of eyes\n2026,150cm,scarf,blue\n");
     REQUIRE(named.bulk.ranked().size() == 1);
     const auto s = named.bulk.ranked()[0]->suggestion;

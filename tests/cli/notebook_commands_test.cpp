@@ -378,7 +378,7 @@ TEST_CASE("a swatch is told of in every later answer, until it is taken back") {
     CHECK(book.say("yarn", {"heron"}) == before);
 }
 
-TEST_CASE("what is typed with a remembered batch is for this once; change keeps it") {
+TEST_CASE("what is typed with a remembered batch is for this once, change keeps it") {
     const Book book;
     book.add_heron();
     const auto wraps = [&](const Typed& more) {

@@ -158,7 +158,7 @@ TEST_CASE("the arrow of the work lies inside the shape and points onwards") {
     }
 }
 
-TEST_CASE("what is knitted round lies flat at half its width; a corner square on its corner") {
+TEST_CASE("what is knitted round lies flat at half its width, a corner square on its corner") {
     CHECK(flat(shapes[1]).width == near(26, 1e-12));
     CHECK(flat(shapes[8]).width == near(28, 1e-12));
     CHECK(flat(shapes[2]).height == near(75, 1e-12));

@@ -126,7 +126,7 @@ TEST_CASE("a page shows forty answers and counts the others") {
     CHECK_FALSE(holds(answers_section({answers[0]}, {}, q), "more"));
 }
 
-TEST_CASE("a page's split tells every cut; one that cannot be says so") {
+TEST_CASE("a page's split tells every cut, one that cannot be says so") {
     const auto typed = asked::arguments("split", {"--sample", "knitted", "--main", "watch-cap"});
     auto q = ask(typed, asked::example("heron.toml"));
     const auto wanted = asked_of(typed, q);
@@ -140,7 +140,7 @@ TEST_CASE("a page's split tells every cut; one that cannot be says so") {
 }
 
 TEST_CASE(
-    "a yarn in cloth is nearly as thick as laid; combed it is no hairier and reads no worse") {
+    "a yarn in cloth is nearly as thick as laid, combed it is no hairier and reads no worse") {
     for (unsigned seed = 0; seed < 12; ++seed) {
         const auto q = asked::random_batch(seed, 2);
         const auto look = fibres_of(q.yarn, 2);

@@ -274,7 +274,7 @@ TEST_CASE(
         }
 }
 
-TEST_CASE("points lost are drawn dearest first, and what is met is named; together they are all") {
+TEST_CASE("points lost are drawn dearest first, and what is met is named, together they are all") {
     const auto& q = asked::heron();
     for (const auto& article : q.catalogue.templates) {
         const auto judged = judged_plan(article, q);
@@ -291,7 +291,7 @@ TEST_CASE("points lost are drawn dearest first, and what is met is named; togeth
     }
 }
 
-TEST_CASE("a bar is filled by its share; of a batch it shows the range too") {
+TEST_CASE("a bar is filled by its share, of a batch it shows the range too") {
     for (const double share : {0.0, 0.37, 1.0})
         CHECK(holds(share_bar(share).silent(), "width=\"" + decimal(100 * share) + "\""));
     const auto& q = asked::heron();

@@ -246,7 +246,7 @@ TEST_CASE("units are those asked for, else those the lengths were typed in") {
     }
 }
 
-TEST_CASE("what is typed stands over what the file says; skeins take the place of skeins") {
+TEST_CASE("what is typed stands over what the file says, skeins take the place of skeins") {
     const auto more = asked::of_heron({"--wraps", "18wpi", "--needles", "7mm"});
     CHECK(in_wraps_per_inch(more.measured.batch.wraps->count) == near(18, 1e-12));
     CHECK(more.measured.owned.needles.size() == 1);

@@ -12,9 +12,12 @@ import tempfile
 import jsonschema
 
 HERON = "docs/examples/heron.toml"
+UNLIKE = ["--skein", "210m/50g", "--skein", "120m/48g", "--skein", "300m/52g"]
 LONE = ["--skein", "60m/14g"]
 ASKED = [
     ["yarn", HERON], ["yarn", *LONE], ["yarn", "--skein", "200yd/2oz", "--skein", "100yd/1oz"],
+    ["yarn", *UNLIKE], ["makes", *UNLIKE, "--yarn", "all", "--craft", "woven"],
+    ["plan", "woven-scarf", *UNLIKE, "--yarn", "all"],
     ["makes", HERON], ["makes", *LONE], ["makes", HERON, "--craft", "woven", "--certainty", "99"],
     ["plan", "half-circle-shawl", HERON], ["plan", "woven-scarf", HERON], ["plan", "stranded-hat", HERON],
     ["plan", "twill-scarf", HERON], ["plan", "woven-shawl", *LONE],

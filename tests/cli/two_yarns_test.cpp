@@ -35,7 +35,7 @@ TEST_CASE("a batch as it would be keeps its fibre: other plies share the same si
     CHECK_THROWS_AS(as_would_be("2-ply", asked::of_options({"--skein", "100m/25g"})), Refused);
 }
 
-TEST_CASE("combed it reads more clearly and is as much yarn; carded it is loftier") {
+TEST_CASE("combed it reads more clearly and is as much yarn, carded it is loftier") {
     const auto& q = asked::heron();
     const auto combed = as_would_be("combed", q), carded = as_would_be("carded", q);
     const auto reads = [](const Question& of) {

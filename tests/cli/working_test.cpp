@@ -65,7 +65,7 @@ TEST_CASE("the grist is worked out in numbers that divide to what is said") {
     }
 }
 
-TEST_CASE("every figure stands with its mark; one that is read has its source") {
+TEST_CASE("every figure stands with its mark, one that is read has its source") {
     const auto text = flat_text(yarn_working(asked::heron()));
     for (const auto& c : {constants::relaxation_half_width, constants::humidity_half_width,
                           constants::mass_per_humidity, constants::carded_packing}) {

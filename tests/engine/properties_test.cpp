@@ -5,9 +5,9 @@
 
 #include "engine/cloth/hint.hpp"
 #include "engine/cloth/knitting.hpp"
-#include "engine/evidence/yarn_places.hpp"
 #include "engine/evidence/progress.hpp"
 #include "engine/evidence/swatch.hpp"
+#include "engine/evidence/yarn_places.hpp"
 #include "engine/suitability/judgement.hpp"
 #include "tests/engine/random_case.hpp"
 #include "tests/near.hpp"
@@ -313,7 +313,7 @@ TEST_CASE("a swatch takes back only the hint that asks for one") {
 }
 
 TEST_CASE(
-    "only the first and the last weighing tell what the work takes; those between change "
+    "only the first and the last weighing tell what the work takes, those between change "
     "nothing") {
     for (unsigned seed = 0; seed < 100; ++seed) {
         Random random(seed);

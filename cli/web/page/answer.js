@@ -40,14 +40,14 @@ async function posterSaved() {
 }
 const whichAsked = () => $("which").value ? ["--yarn", $("which").value] : [];
 
-// Where the skeins are several yarns one is chosen, or all together.
+// Where the skeins are several yarns one is chosen.
 function severalShown(words) {
   const several = Number(/The skeins are (\d+) yarns/.exec(words)?.[1] || 0), label = $("which").closest("label");
   if (!several && $("which").value) return;
   label.hidden = !several;
-  const values = several ? [...Array(several).keys()].map(number => String(number + 1)).concat("all") : [];
+  const values = several ? [...Array(several).keys()].map(number => String(number + 1)) : [];
   if ($("which").options.length === values.length + 1) return;
-  $("which").replaceChildren($("which").options[0], ...values.map(value => made("option", {value, textContent: value === "all" ? "all together" : "yarn " + value})));
+  $("which").replaceChildren($("which").options[0], ...values.map(value => made("option", {value, textContent: "yarn " + value})));
 }
 
 // Spoken once by a screen reader, when an answer is whole.

@@ -240,7 +240,7 @@ TEST_CASE("a whole warp comes from one skein, and the article stays as small as 
                          std::invalid_argument);
 }
 
-TEST_CASE("a pair is cut one by one; what is knitted in one go stays together") {
+TEST_CASE("a pair is cut one by one, what is knitted in one go stays together") {
     const auto yarn = heron();
     auto mitts = shawl();
     mitts.smallest = centimetres(20);

@@ -114,7 +114,7 @@ TEST_CASE("a reed that is owned is sleyed in any of the usual orders") {
     CHECK(spacing_words(bulky) == "12 epi reed (one end in every other dent)");
 }
 
-TEST_CASE("a reed is spoken of by its order only where that is uneven; not said, none is") {
+TEST_CASE("a reed is spoken of by its order only where that is uneven, not said, none is") {
     const auto y = yarn(400, 100);
     for (double sold = 60; sold < 700; sold *= 1.1)
         CHECK(scarf(yarn(400, sold), twill(), {}).sleying.even());

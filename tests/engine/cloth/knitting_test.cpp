@@ -34,7 +34,7 @@ YarnProfile swatched(YarnProfile yarn, Gauge gauge) {
 
 }  // namespace
 
-TEST_CASE("without wraps the grist chooses the needle; with them both do, and the loft shows") {
+TEST_CASE("without wraps the grist chooses the needle, with them both do, and the loft shows") {
     const auto bare = knitted(yarn(400, 224.7));
     CHECK(bare.ordinary.mid == bare.by_grist.mid);
     CHECK(bare.by_wraps.mid == Gauge{});
@@ -163,7 +163,7 @@ TEST_CASE("metres per area do not depend on the grist once the gauge is known") 
     CHECK(thin.mass_per_area < thick.mass_per_area);
 }
 
-TEST_CASE("a fabric takes its factor of yarn; blocked to more area it takes less by that much") {
+TEST_CASE("a fabric takes its factor of yarn, blocked to more area it takes less by that much") {
     KnitFabric cables = plain, lace = plain;
     cables.metres = 1.29, cables.stitches = 1.2;
     lace.growth = lace.growth_low = lace.growth_high = 1.6;
@@ -192,7 +192,7 @@ TEST_CASE("a fabric whose factor is not well known widens the margin of the metr
           before + 0.02);
 }
 
-TEST_CASE("the needle is the nearest one owned; one too far off is said to be so") {
+TEST_CASE("the needle is the nearest one owned, one too far off is said to be so") {
     const auto free = knit_cloth(yarn(400, 224.7), plain, Firmness::ordinary, {});
     CHECK(free.needle_owned);
     const double ideal = in_millimetres(free.needle_wanted);

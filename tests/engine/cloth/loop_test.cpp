@@ -88,7 +88,7 @@ TEST_CASE("beyond 7 to 18 wraps the count loses its say: 36 wraps of laceweight 
           near(gauge_by_wraps(wraps_per_inch(17.9), 0.07).spread, 0.02));  // by degrees
 }
 
-TEST_CASE("published panels lie in their whole-skein interval (70-yd skeins; Star Book 225)") {
+TEST_CASE("published panels lie in their whole-skein interval (70-yd skeins, Star Book 225)") {
     // Cables and trinity take 1.29-1.41 times plain cloth of the same stitch gauge (derived).
     struct Panel {
         const char* id;

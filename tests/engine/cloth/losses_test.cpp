@@ -29,7 +29,7 @@ TEST_CASE("reed to washed is drawing in and then washing, one after the other") 
         }
 }
 
-TEST_CASE("wool washed lightly loses 15 to 24 % of its width in the reed; cotton about 16 %") {
+TEST_CASE("wool washed lightly loses 15 to 24 % of its width in the reed, cotton about 16 %") {
     // models.md 8, of published pieces: wool 15 to 26 as people wash it, cotton 10 to 21.
     const auto wool = width_loss(Finish::light, 1), cotton = width_loss(Finish::light, 0);
     CHECK(wool.low == near(0.145, 0.06));
@@ -40,7 +40,7 @@ TEST_CASE("wool washed lightly loses 15 to 24 % of its width in the reed; cotton
     CHECK(length_loss(Finish::light, 0).mid == near(0.056, 0.01));
 }
 
-TEST_CASE("what does not full does not shrink more for being fulled; wool does, step by step") {
+TEST_CASE("what does not full does not shrink more for being fulled, wool does, step by step") {
     for (const auto finish : finishes) {
         CHECK(width_loss(finish, 0).mid == width_loss(Finish::light, 0).mid);
         CHECK(length_loss(finish, 0).mid == length_loss(Finish::light, 0).mid);

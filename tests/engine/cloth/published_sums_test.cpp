@@ -6,8 +6,8 @@
 #include <map>
 #include <string>
 
-#include "engine/cloth/weaving_constants.hpp"
 #include "engine/cloth/sett.hpp"
+#include "engine/cloth/weaving_constants.hpp"
 #include "engine/yarn/count.hpp"
 #include "engine/yarn/loft.hpp"
 #include "engine/yarn/squeezed.hpp"
@@ -144,7 +144,7 @@ TEST_CASE("diameters go as the root of the count: 46's 177, so 36's 157 and 16's
 
 // The rule is shown beside our setts, which it contradicts: of wool of usual loft it is 43 to 50 %
 // of the greatest sett, more open than our open cloth, though not far from it.
-TEST_CASE("20 laid wraps want a 10-dent heddle in plain weave (A. King; M. Stearn 2017)") {
+TEST_CASE("20 laid wraps want a 10-dent heddle in plain weave (A. King, M. Stearn 2017)") {
     CHECK(in_ends_per_inch(half_the_wraps(wraps_per_inch(20))) == Approx(10));  // S16, S17
     Batch shetland;
     shetland.preparation = Preparation::carded;

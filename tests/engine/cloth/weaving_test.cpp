@@ -73,7 +73,7 @@ TEST_CASE("take-up is Peirce's at the sett chosen, less in a weave that crosses 
 }
 
 TEST_CASE(
-    "2/2 twill lies closer than plain and wants four shafts; loom not said rules nothing out") {
+    "2/2 twill lies closer than plain and wants four shafts, loom not said rules nothing out") {
     const auto plain = weave(), twill = weave(twill_2_2, 4);
     const auto y = yarn(400, 150);
     CHECK(woven(y, twill).greatest / woven(y, plain).greatest == Approx(4.0 / 3));

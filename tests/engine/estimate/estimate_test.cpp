@@ -18,7 +18,7 @@ TEST_CASE("normal quantiles (NIST/SEMATECH e-Handbook of Statistical Methods, 1.
     CHECK(normal_below(normal_quantile(0.9)) == Approx(0.9));
 }
 
-TEST_CASE("more of the same table, both ways; symmetric; outside 0 to 1 is refused") {
+TEST_CASE("more of the same table, both ways, symmetric, outside 0 to 1 is refused") {
     struct Row {
         double p, z;
     };

@@ -159,7 +159,7 @@ TEST_CASE("what was worked before the piece whose rows are counted is no surpris
 }
 
 TEST_CASE(
-    "rows are counted in the first piece that this yarn has a part in; of none they tell nothing") {
+    "rows are counted in the first piece that this yarn has a part in, of none they tell nothing") {
     Work work(Shape::rectangle, 20);
     REQUIRE(work.planned.pieces.size() == 2);
     CHECK(&worked_piece(work.planned) == &work.planned.pieces[0]);
@@ -257,6 +257,11 @@ TEST_CASE("what is spun more closes the shortfall, losses counted") {
     REQUIRE(short_plan.reach == Reach::short_of);
     const auto more = spin_more(short_plan, work.grist(), 0.10);
     CHECK(in_grams(more.fibre) == doctest::Approx(in_grams(more.metres * work.grist()) / 0.9));
+    const auto apart = [&](LinearDensity grist) {
+        return in_tex(grist) / in_tex(work.grist()) - 1;
+    };
+    CHECK(apart(more.thickest) == doctest::Approx(more.grist_margin));
+    CHECK(apart(more.finest) == doctest::Approx(-more.grist_margin));
     work.yarn.length.mid += more.metres;
     CHECK(plan(work.article, work.yarn, work.fabrics, {}, request).certainty >= 0.899);
 }
@@ -275,7 +280,7 @@ TEST_CASE("a thicker yarn to aim for takes fewer metres and more fibre") {
     CHECK(targets[0].grist < targets[1].grist);
 }
 
-TEST_CASE("a ball as heavy as before is taken; the same row twice is questioned") {
+TEST_CASE("a ball as heavy as before is taken, the same row twice is questioned") {
     const Work work(Shape::rectangle);
     const auto start = work.planned.pieces[0].metres.mid * work.grist();
     const auto ball = work.ball_after(start, 0.25, 1);

@@ -44,7 +44,7 @@ TEST_CASE("every chart's repeat as drawn holds the yarn of its loops") {
     CHECK(loop_shown(knit("kkkkkk/kkotkk/kkkkkk/kkkkkk", plain, 12, 8), 12, 8) == near(16.8, 0.10));
 }
 
-TEST_CASE("purl wales of a rib fall back and narrow; the repeat keeps its width") {
+TEST_CASE("purl wales of a rib fall back and narrow, the repeat keeps its width") {
     const auto chart = read_chart("kkpp", stitch_letters);
     const Wales wales(chart, 4, 3);
     CHECK(wales.recedes(2));

@@ -30,7 +30,7 @@ Weave weave(const char* areas, WeaveBuild built) {
 
 }  // namespace
 
-TEST_CASE("threads between which none passes slide together; plain weave stands even") {
+TEST_CASE("threads between which none passes slide together, plain weave stands even") {
     const auto plain = read_chart("x-/-x", weave_letters);
     for (int i = -3; i < 6; ++i) CHECK(threads(plain).end(i, 2) == doctest::Approx(2 * i + 1));
     const auto chart = read_chart(mock_leno, weave_letters);

@@ -54,7 +54,7 @@ TEST_CASE("an order of colours repeats for ever, and is written in 1 and 2") {
     CHECK_THROWS_AS((void)read_threads_of_colour("12/"), Refused);
 }
 
-TEST_CASE("rows of two yarns are strands of two yarns; a slipped stitch keeps its own") {
+TEST_CASE("rows of two yarns are strands of two yarns, a slipped stitch keeps its own") {
     const auto chart = read_chart("ks/ks/kk/kk", stitch_letters);
     double first = -1, second = -1;  // the highest places of each yarn's rows 1 and 3
     for (const auto& strand : knitted(chart, plain, 16, 12, read_rows_of_colour("1122"))) {

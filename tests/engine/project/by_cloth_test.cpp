@@ -16,7 +16,7 @@ std::string craft_of(const PlanPiece& piece) {
 
 }  // namespace
 
-TEST_CASE("a piece is asked by its own cloth; one that has none is a mistake of ours") {
+TEST_CASE("a piece is asked by its own cloth, one that has none is a mistake of ours") {
     const auto fabrics = invented::fabrics();
     const auto knitted = invented::knitted_scarf(), woven = invented::woven_scarf();
     const auto yarn = invented::yarn(900, 220);

@@ -83,7 +83,7 @@ TEST_CASE("the weft is of the picks that are woven, whole repeats and all") {
 }
 
 TEST_CASE(
-    "the person's loom waste and fringe are taken; a shaft loom wastes more than a heddle's") {
+    "the person's loom waste and fringe are taken, a shaft loom wastes more than a heddle's") {
     const auto scarf =
         std::make_shared<const Template>(invented::woven_scarf());  // 50 cm, fringes of 10
     Equipment owned;

@@ -90,7 +90,7 @@ TEST_CASE("the certainty of a plan equals a Monte Carlo within 1 %") {
     }
 }
 
-TEST_CASE("more metres never make a smaller plan; more certainty never a larger one") {
+TEST_CASE("more metres never make a smaller plan, more certainty never a larger one") {
     for (const auto& article : articles()) {
         Length before;
         for (int hand = 40; hand < 1500; hand += 13) {
@@ -348,7 +348,7 @@ TEST_CASE("a certainty out of range and a fabric nobody knows are refused by nam
 }
 
 TEST_CASE(
-    "whole repeats cover the size asked; what no repeat fills is knitted plain at the edges") {
+    "whole repeats cover the size asked, what no repeat fills is knitted plain at the edges") {
     // Found a defect: repeats were always rounded down, cloth came out up to 15 % too small.
     Template article =
         invented::article(Craft::knitted, invented::piece("lace", 40, 180, Grows::length));

@@ -58,7 +58,7 @@ TEST_CASE("a counted gauge narrows more than a needle") {
     CHECK(margin(counted, {}) < margin(yarn(), {cloth.needle}));
 }
 
-TEST_CASE("a plan is as wide as its cloth and its kind together; weighed cloth has left its kind") {
+TEST_CASE("a plan is as wide as its cloth and its kind together, weighed cloth has left its kind") {
     const auto spread = [&](double apart, const YarnProfile& of) {
         return plan(hat(apart), of, plain(), {}, {}).need.spread;
     };

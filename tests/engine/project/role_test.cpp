@@ -57,7 +57,7 @@ TEST_CASE("mats as weft on another warp, by hand") {
     CHECK(in_metres(plan.second_yarn) == near(150 * (2 * 0.4444 * (1 + bent) + 0.50), 0.005));
 }
 
-TEST_CASE("warp under another weft is the rest of it; half of each is half") {
+TEST_CASE("warp under another weft is the rest of it, half of each is half") {
     const auto batch = yarn(500, 222);
     const auto article = invented::woven_scarf();
     const auto alone = sized(article, batch, metres(1.8));
@@ -109,7 +109,7 @@ TEST_CASE("a finer warp stands closer, by Ashenhurst's rule for two yarns") {
     CHECK(in_grams(plan.pieces[0].mass) == near(in_grams(plan.need.mid * tex(222)), 1e-6));
 }
 
-TEST_CASE("a border is what is not the largest piece; made in one, there is none") {
+TEST_CASE("a border is what is not the largest piece, made in one, there is none") {
     auto edged = invented::knitted_scarf();
     edged.pieces.push_back(invented::piece("lace", 40, 30, Grows::neither));
     edged.pieces.back().name = "end";

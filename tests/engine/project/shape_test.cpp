@@ -108,7 +108,7 @@ TEST_CASE("stitches and rows hold as many loops as the area does") {
     }
 }
 
-TEST_CASE("shapes of one measure take no notice of the length; the others do") {
+TEST_CASE("shapes of one measure take no notice of the length, the others do") {
     for (const auto& drawn : drawings) {
         INFO(words(drawn.outline.shape));
         auto longer = drawn.outline;
@@ -124,7 +124,7 @@ TEST_CASE("every shape is found by its own words and no other") {
     CHECK_FALSE(shape_named(""));
 }
 
-TEST_CASE("a taper that does not narrow is a rectangle; a shallow cap is all crown") {
+TEST_CASE("a taper that does not narrow is a rectangle, a shallow cap is all crown") {
     const Outline straight{Shape::taper, wide, high, wide};
     CHECK(area(straight) == area({Shape::rectangle, wide, high, {}}));
     CHECK(yarn_after_rows(straight, 0.3) == Approx(0.3));

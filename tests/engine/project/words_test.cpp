@@ -55,7 +55,7 @@ TEST_CASE("a woven plan's own numbers stand in the step") {
           metres_of(panel.warp) + " and " + metres_of(panel.weft));
 }
 
-TEST_CASE("a word nobody can fill in is named; a brace left open is told") {
+TEST_CASE("a word nobody can fill in is named, a brace left open is told") {
     const auto scarf = invented::knitted_scarf();
     const auto p = plan(scarf, yarn(900, 220), fabrics, {}, {});
     for (const char* word :

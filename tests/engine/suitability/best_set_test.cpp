@@ -169,7 +169,7 @@ TEST_CASE("the order in which plans are told changes nothing of the worth") {
     }
 }
 
-TEST_CASE("no plans, one plan, or two of a kind make no set; three may be limited to two") {
+TEST_CASE("no plans, one plan, or two of a kind make no set, three may be limited to two") {
     CHECK(best_set({}).members.empty());
     std::mt19937 random{2};
     auto field = random_field(random, 2);

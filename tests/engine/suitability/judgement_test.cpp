@@ -120,7 +120,7 @@ TEST_CASE("a factor's cost is the score without its loss minus the score") {
     CHECK(j.factor(FactorName::cover).desirability == Approx(0.75));
 }
 
-TEST_CASE("a wish unmet lowers and never rules out; shafts that are missing do") {
+TEST_CASE("a wish unmet lowers and never rules out, shafts that are missing do") {
     Case c;
     c.wish(Asked::softness, 0.9, 0.4);
     c.has(TraitName::softness, 0.0);
@@ -251,7 +251,7 @@ TEST_CASE("a stitch that must be read asks for definition, whatever the article 
     CHECK(c.judged().score < 100);
 }
 
-TEST_CASE("warp fitness is asked of woven articles only; drape is freer in an opener cloth") {
+TEST_CASE("warp fitness is asked of woven articles only, drape is freer in an opener cloth") {
     Case c;
     c.wish(Asked::warp_fitness, 0.9, 0.8);
     CHECK(c.judged().factor(FactorName::warp_fitness).weight == 0);

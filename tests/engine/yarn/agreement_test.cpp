@@ -19,7 +19,7 @@ GristReading reading(const Skein& skein, const Measuring& how) {
 
 }  // namespace
 
-TEST_CASE("worked budget of a 200 m, 44.4 g skein (GUM, JCGM 100; arithmetic by hand)") {
+TEST_CASE("worked budget of a 200 m, 44.4 g skein (GUM, JCGM 100, arithmetic by hand)") {
     const Skein skein{"", metres(200), grams(44.4)};
     Measuring how{.scale_step = grams(1), .tared = true, .length_step = yards(2), .loop = 0.01};
     const auto margin = grist_margin(skein, how);
@@ -66,7 +66,7 @@ TEST_CASE("a coarse scale cannot tell, and says what it could have shown") {
     CHECK(found.smallest_shown == near(std::exp(1.959964 * apart) - 1, 1e-4));
 }
 
-TEST_CASE("one skein agrees with itself; none is no question") {
+TEST_CASE("one skein agrees with itself, none is no question") {
     CHECK(agree({}).answer == SameYarn::only_one_skein);
     CHECK(agree({{5.4, 0.02}}).answer == SameYarn::only_one_skein);
 }
@@ -140,7 +140,7 @@ TEST_CASE("two yarns a third apart are found and parted, whatever the order of t
     CHECK(found >= 190);
 }
 
-TEST_CASE("173, 238 and 400 tex are three yarns; 15 % apart is one yarn to alternate") {
+TEST_CASE("173, 238 and 400 tex are three yarns, 15 % apart is one yarn to alternate") {
     const auto three =
         agree({{std::log(238), 0.012}, {std::log(400), 0.012}, {std::log(173), 0.012}});
     CHECK(three.answer == SameYarn::differ);

@@ -30,7 +30,7 @@ double level(const std::vector<FibrePart>& fibre, Behaviour which) {
 
 }  // namespace
 
-TEST_CASE("the roughest part of a blend is felt beyond its share; a trace of it is not") {
+TEST_CASE("the roughest part of a blend is felt beyond its share, a trace of it is not") {
     CHECK(level({part(1, 0.8, 0.3)}, Behaviour::softness) == Approx(0.8));
     // Mean 0.5, roughest 0.2: half way, 0.35.
     CHECK(level({part(0.5, 0.8, 0.3), part(0.5, 0.2, 0.3)}, Behaviour::softness) == Approx(0.35));
@@ -49,7 +49,7 @@ TEST_CASE("nylon in a blend adds wear beyond its share, and no more beyond a fif
     CHECK(level({part(1, 0.7, 0.95, "synthetic")}, Behaviour::wear) == Approx(0.95));
 }
 
-TEST_CASE("a wool with only a diameter behaves by it; one of which nothing is known stays open") {
+TEST_CASE("a wool with only a diameter behaves by it, one of which nothing is known stays open") {
     const auto fine = behaviour_of({wool_of(18)}), coarse = behaviour_of({wool_of(36)});
     CHECK(fine.of(Behaviour::softness)->middle() > coarse.of(Behaviour::softness)->middle());
     CHECK(fine.of(Behaviour::spring)->middle() > coarse.of(Behaviour::spring)->middle());

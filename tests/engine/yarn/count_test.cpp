@@ -66,7 +66,7 @@ TEST_CASE("counts from a weighed length: W. Davis, Hosiery Manufacture (c. 1920)
     CHECK(counted(yards(20), drams(1.25), "Galashiels cut") == near(20.4, 0.005));
 }
 
-TEST_CASE("counts and weights: American Correspondence School 1898; Dooley 1914; Brooks 1892") {
+TEST_CASE("counts and weights: American Correspondence School 1898, Dooley 1914, Brooks 1892") {
     CHECK(counted(yards(4000), ounces(5), "woollen run") == Approx(8));
     CHECK(in_ounces(yards(8800) * linear_density_of(5.5, count_system("woollen run"))) ==
           Approx(16));
@@ -77,14 +77,14 @@ TEST_CASE("counts and weights: American Correspondence School 1898; Dooley 1914;
           Approx(4));
 }
 
-TEST_CASE("conversions: Davis ch. V ex. 7-9; Brooks 1892") {
+TEST_CASE("conversions: Davis ch. V ex. 7-9, Brooks 1892") {
     CHECK(between(20, "cotton count", "worsted count") == Approx(30));
     CHECK(between(40, "cotton count", "worsted count") == Approx(60));
     CHECK(between(40, "cotton count", "Yorkshire skein") == Approx(131.25));
     CHECK(between(20, "cotton count", "linen lea") == Approx(56));
 }
 
-TEST_CASE("folded yarns: Davis ch. VI ex. 27, 31, 33; Brooks 1892") {
+TEST_CASE("folded yarns: Davis ch. VI ex. 27, 31, 33, Brooks 1892") {
     const auto fold = [](double a, const char* in_a, double b, const char* in_b, const char* out) {
         return count_of(folded(linear_density_of(a, count_system(in_a)),
                                linear_density_of(b, count_system(in_b))),
@@ -98,7 +98,7 @@ TEST_CASE("folded yarns: Davis ch. VI ex. 27, 31, 33; Brooks 1892") {
 }
 
 TEST_CASE(
-    "lengths and counts: J. T. Taylor; W. H. Dooley 1914; Davis ch. V ex. 8-10; Brooks 1892") {
+    "lengths and counts: J. T. Taylor, W. H. Dooley 1914, Davis ch. V ex. 8-10, Brooks 1892") {
     const auto tex_of = [](double n, const char* system) {
         return linear_density_of(n, count_system(system));
     };
@@ -111,7 +111,7 @@ TEST_CASE(
     CHECK(between(20, "cotton count", "metric count") / 2 == near(16.93, 0.001));
 }
 
-TEST_CASE("folded, split and missing components: Davis ch. VI ex. 34-45; Brooks 1892") {
+TEST_CASE("folded, split and missing components: Davis ch. VI ex. 34-45, Brooks 1892") {
     const auto worsted = [](double n) {
         return linear_density_of(n, count_system("worsted count"));
     };

@@ -64,7 +64,7 @@ TEST_CASE("wraps part skeins where neighbours leave a gap, not where they creep"
     CHECK(kinds_of(batch.skeins) == Places{0, 0, 1});
 }
 
-TEST_CASE("each kind is parted by its grist besides; the first skein given comes first") {
+TEST_CASE("each kind is parted by its grist besides, the first skein given comes first") {
     Batch batch;
     batch.skeins = {skein("A", 100, 40), skein("B", 200, 40), skein("C", 110, 40),
                     skein("D", 104, 40)};

@@ -58,7 +58,7 @@ TEST_CASE("washing lengthens no skein: the 90 % range of what is kept ends at th
     }
 }
 
-TEST_CASE("margins: more ruler wrapped, a surer count; packing doubles the wraps' margin") {
+TEST_CASE("margins: more ruler wrapped, a surer count, packing doubles the wraps' margin") {
     const WrapsReading one{wraps_per_inch(16), inches(1)}, two{wraps_per_inch(16), inches(2)};
     CHECK(wraps_margin(two) < wraps_margin(one));
     CHECK(packing_margin(0.02, 0.05) == near(0.10198, 1e-3));

@@ -166,7 +166,7 @@ TEST_CASE("a skein straight off the reel is shortened and its metres less sure")
     CHECK(mixed.agreement.answer == SameYarn::states_differ);
 }
 
-TEST_CASE("halving every skein leaves the totals; doubling the batch doubles them") {
+TEST_CASE("halving every skein leaves the totals, doubling the batch doubles them") {
     const auto whole = profiled(batch_of({skein(metres(300), grams(60))}));
     const auto halves =
         profiled(batch_of({skein(metres(150), grams(30)), skein(metres(150), grams(30))}));
@@ -175,7 +175,7 @@ TEST_CASE("halving every skein leaves the totals; doubling the batch doubles the
     CHECK(halves.length.spread <= whole.length.spread);  // their own errors partly cancel
 }
 
-TEST_CASE("packed wraps become laid ones with a wider margin; wraps not given are guessed") {
+TEST_CASE("packed wraps become laid ones with a wider margin, wraps not given are guessed") {
     auto batch = batch_of({skein(metres(300), grams(60))});
     batch.wraps = WrapsReading{wraps_per_inch(18), inches(2), WrapsHow::laid};
     const auto laid = profiled(batch);
@@ -195,7 +195,7 @@ TEST_CASE("packed wraps become laid ones with a wider margin; wraps not given ar
 }
 
 TEST_CASE(
-    "what cannot be yarn is refused; what is unlikely is questioned, and passes if insisted") {
+    "what cannot be yarn is refused, what is unlikely is questioned, and passes if insisted") {
     CHECK_THROWS_AS(profiled(Batch{}), ImplausibleYarn);
     for (const auto& bad :
          {skein({}, grams(50)), skein(metres(50), {}), skein(metres(-5), grams(50))})

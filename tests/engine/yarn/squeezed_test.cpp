@@ -60,7 +60,7 @@ TEST_CASE("wraps packed to refusal are the squeezed yarn itself") {
     CHECK(in_millimetres(packed_diameter(grist, c)) == near(25.4 / 38, 1e-6));
 }
 
-TEST_CASE("hair draws together in washing, other fibre does not; not said, it is hair") {
+TEST_CASE("hair draws together in washing, other fibre does not, not said, it is hair") {
     CHECK(share_of_hair({}) == 1);
     CHECK(share_of_hair(woollen) == 1);
     CHECK(share_of_hair(of("other animal", "camelid")) == 1);

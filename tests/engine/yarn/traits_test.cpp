@@ -95,7 +95,7 @@ TEST_CASE("every trait and driver is found by its own word") {
     CHECK_FALSE(driver_named(""));
 }
 
-TEST_CASE("a blend's diameter is the mean by mass; one part without its own leaves it open") {
+TEST_CASE("a blend's diameter is the mean by mass, one part without its own leaves it open") {
     Batch batch;
     batch.fibre = {fibre("sheep", "fine", 18, 22), fibre("sheep", "longwool", 34, 38)};
     batch.fibre[0].share = 0.75, batch.fibre[1].share = 0.25;
@@ -119,21 +119,25 @@ TEST_CASE("a fibre that is not known is never counted as middling: its range is 
     CHECK(open.sure() < known.sure() - 0.15);  // 0.8 / sqrt(12) x 0.8 = 0.18
 }
 
-TEST_CASE("what the spinner did not say stays open; a person's own fibre is taken as wool") {
+TEST_CASE("what the spinner did not say stays open, a person's own fibre is taken as wool") {
     Batch batch;
     for (const auto which :
          {Driver::plies, Driver::combed, Driver::long_draw, Driver::twist, Driver::packing})
         CHECK_FALSE(driver(batch, which));
+    const auto long_drawn = [&] {
+        batch.draw = Draw::long_draw;
+        return *driver(batch, Driver::long_draw);
+    };
+    CHECK(long_drawn() == *driver(batch, Driver::spring));  // no fibre given: what any wool holds
     CHECK(*driver(batch, Driver::variegated) == 0);
     const auto softness =
         drivers_of(batch, {}, {})[static_cast<std::size_t>(Driver::fibre_softness)];
     CHECK(softness->width > 0.5);  // no fibre given: any wool
     batch.plies = 2;
     batch.preparation = Preparation::carded;
-    batch.draw = Draw::long_draw;
     batch.fibre = {fibre("", "", 24, 26)};
     CHECK(*driver(batch, Driver::plies) == 2);
     CHECK(*driver(batch, Driver::combed) == 0);
-    CHECK(*driver(batch, Driver::long_draw) == 1);
     CHECK(*driver(batch, Driver::spring) > 0.6);  // of 25 micron
+    CHECK(long_drawn() == *driver(batch, Driver::spring));
 }

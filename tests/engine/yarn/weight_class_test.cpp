@@ -29,7 +29,7 @@ LinearDensity yards_per_pound(double yd) { return pounds(1) / yards(yd); }
 
 }  // namespace
 
-TEST_CASE("a yarn between two wraps bands fits both; grist bands do not overlap") {
+TEST_CASE("a yarn between two wraps bands fits both, grist bands do not overlap") {
     const auto by_wraps = classes_by_wraps(table, wraps_per_inch(16));
     REQUIRE(by_wraps.size() == 2);
     CHECK(by_wraps[0].name == "super fine");
@@ -39,7 +39,7 @@ TEST_CASE("a yarn between two wraps bands fits both; grist bands do not overlap"
     CHECK(by_grist[0].name == "super fine");
 }
 
-TEST_CASE("open ends hold everything beyond; a gap goes to the nearer row") {
+TEST_CASE("open ends hold everything beyond, a gap goes to the nearer row") {
     CHECK(classes_by_grist(table, yards_per_pound(9000))[0].name == "lace");
     CHECK(classes_by_grist(table, yards_per_pound(50))[0].name == "super bulky");
     CHECK(classes_by_grist(table, yards_per_pound(1900.4))[0].name == "fine");
