@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <array>
-#include <initializer_list>
 
 #include "engine/units/ascii.hpp"
 #include "engine/units/measure.hpp"
@@ -10,151 +9,43 @@
 namespace gristwright::catalog {
 namespace {
 
-struct Word {
-    std::string_view word, key;
-    bool weak = false;  // gives way to a column that says it outright
+struct Words {
+    std::string_view key;
+    bool weak;               // gives way to a column that says it outright
+    std::string_view words;  // each between spaces, as is the whole
 };
 // How people head such columns (common practice, no source), without spaces and signs.
-constexpr Word known[] = {
-    {"idea", "idea"},
-    {"ideas", "idea"},
-    {"suggestion", "idea"},
-    {"suggestions", "idea"},
-    {"article", "idea"},
-    {"project", "idea"},
-    {"what", "idea", true},
-    {"comment", "idea", true},
-    {"item", "idea", true},
-    {"make", "idea", true},
-    {"whattomake", "idea"},
-    {"whattoknit", "idea"},
-    {"whattoweave", "idea"},
-    {"whatshouldimake", "idea"},
-    {"whatshouldwemake", "idea"},
-    {"suggestedproject", "idea"},
-    {"projectidea", "idea"},
-    {"suggestionidea", "idea"},
-    {"ideasuggestion", "idea"},
-    {"request", "idea", true},
-    {"message", "idea", true},
-    {"comments", "idea", true},
-    {"pattern", "idea", true},
-    {"title", "idea", true},
-    {"craft", "craft"},
-    {"technique", "craft", true},
-    {"knitorweave", "craft"},
-    {"knitweave", "craft"},
-    {"needs", "needs"},
-    {"yardage", "needs"},
-    {"meterage", "needs"},
-    {"metreage", "needs"},
-    {"amount", "needs"},
-    {"yarn", "needs"},
-    {"yarnneeded", "needs"},
-    {"yarnneeds", "needs"},
-    {"yarnrequired", "needs"},
-    {"yarnamount", "needs"},
-    {"amountofyarn", "needs"},
-    {"howmuchyarn", "needs"},
-    {"howmuchyarnneeded", "needs"},
-    {"howmuch", "needs"},
-    {"yardsneeded", "needs"},
-    {"metresneeded", "needs"},
-    {"metersneeded", "needs"},
-    {"yards", "needs"},
-    {"yds", "needs"},
-    {"yd", "needs"},
-    {"metres", "needs"},
-    {"meters", "needs"},
-    {"m", "needs", true},
-    {"grams", "needs"},
-    {"g", "needs", true},
-    {"ounces", "needs"},
-    {"oz", "needs"},
-    {"patterncallsfor", "needs"},
-    {"callsfor", "needs"},
-    {"y", "needs", true},
-    {"mtrs", "needs"},
-    {"gms", "needs"},
-    {"ozs", "needs"},
-    {"weight", "weight"},
-    {"weightclass", "weight"},
-    {"yarnweight", "weight"},
-    {"class", "weight"},
-    {"yarntype", "weight"},
-    {"yarnclass", "weight"},
-    {"thickness", "weight"},
-    {"grist", "grist"},
-    {"gauge", "gauge"},
-    {"tension", "gauge"},
-    {"stitchgauge", "gauge"},
-    {"knittinggauge", "gauge"},
-    {"sett", "sett"},
-    {"epi", "sett"},
-    {"endsperinch", "sett"},
-    {"needle", "needle"},
-    {"needles", "needle"},
-    {"needlesize", "needle"},
-    {"size", "size"},
-    {"finishedsize", "size"},
-    {"finishedlength", "size"},
-    {"span", "size"},
-    {"height", "size", true},
-    {"around", "size", true},
-    {"circumference", "size"},
-    {"dimensions", "size"},
-    {"sizes", "sizes"},
-    {"comesin", "sizes"},
-    {"colours", "colours"},
-    {"colors", "colours"},
-    {"numberofcolours", "colours"},
-    {"numberofcolors", "colours"},
-    {"who", "who"},
-    {"forwhom", "who"},
-    {"for", "who"},
-    {"wearer", "who"},
-    {"recipient", "who"},
-    {"whofor", "who"},
-    {"whosefor", "who"},
-    {"whoisitfor", "who"},
-    {"giftfor", "who"},
-    {"from", "from"},
-    {"by", "from"},
-    {"name", "from", true},
-    {"sender", "from"},
-    {"suggestedby", "from"},
-    {"submittedby", "from"},
-    {"sentby", "from"},
-    {"askedby", "from"},
-    {"proposedby", "from"},
-    {"ideafrom", "from"},
-    {"ideaby", "from"},
-    {"whosuggested", "from"},
-    {"whosuggestedit", "from"},
-    {"whosays", "from"},
-    {"whoasked", "from"},
-    {"whosentit", "from"},
-    {"names", "from", true},
-    {"firstname", "from", true},
-    {"fullname", "from", true},
-    {"nickname", "from", true},
-    {"username", "from", true},
-    {"user", "from", true},
-    {"person", "from", true},
-    {"member", "from", true},
-    {"author", "from"},
-    {"contributor", "from"},
-    {"participant", "from"},
-    {"viewer", "from"},
-    {"visitor", "from"},
-    {"submitter", "from"},
-    {"contact", "from", true},
-    {"when", "when"},
-    {"date", "when"},
-    {"timestamp", "when"},
-    {"day", "when", true},
-    {"sent", "when"},
-    {"received", "when"},
+constexpr Words known[] = {
+    {"idea", false,
+     " idea ideas suggestion suggestions article project whattomake whattoknit "
+     "whattoweave whatshouldimake whatshouldwemake suggestedproject projectidea "
+     "suggestionidea ideasuggestion "},
+    {"idea", true, " what comment item make request message comments pattern title "},
+    {"craft", false, " craft knitorweave knitweave "},
+    {"craft", true, " technique "},
+    {"needs", false,
+     " needs yardage meterage metreage amount yarn yarnneeded yarnneeds yarnrequired "
+     "yarnamount amountofyarn howmuchyarn howmuchyarnneeded howmuch yardsneeded "
+     "metresneeded metersneeded yards yds yd metres meters grams ounces oz "
+     "patterncallsfor callsfor mtrs gms ozs "},
+    {"needs", true, " m g y "},
+    {"weight", false, " weight weightclass yarnweight class yarntype yarnclass thickness "},
+    {"grist", false, " grist "},
+    {"gauge", false, " gauge tension stitchgauge knittinggauge "},
+    {"sett", false, " sett epi endsperinch "},
+    {"needle", false, " needle needles needlesize "},
+    {"size", false, " size finishedsize finishedlength span circumference dimensions "},
+    {"size", true, " height around "},
+    {"sizes", false, " sizes comesin "},
+    {"colours", false, " colours colors numberofcolours numberofcolors "},
+    {"who", false, " who forwhom for wearer recipient whofor whosefor whoisitfor giftfor "},
+    {"from", false,
+     " from by sender suggestedby whofrom submittedby sentby askedby proposedby ideafrom ideaby "
+     "whosuggested whosuggestedit whosays whoasked whosentit author contributor "
+     "participant viewer visitor submitter "},
+    {"from", true, " name names firstname fullname nickname username user person member contact "},
+    {"when", false, " when date timestamp sent received "},
+    {"when", true, " day "},
 };
 
 constexpr std::array fillers{"your",   "my",          "the",      "a", "an",
@@ -197,8 +88,9 @@ HeadingOfSuggestion heading_of_suggestion(std::string_view header) {
     for (const auto& text :
          {joined_words(header, false), joined_words(bare, false), joined_words(without_unit, false),
           joined_words(header, true), joined_words(bare, true)})
-        for (const auto& word : known)
-            if (word.word == text) return {word.key, word.weak, text == "who"};
+        for (const auto& [key, weak, words] : known)
+            if (!text.empty() && words.find(" " + text + " ") != std::string_view::npos)
+                return {key, weak, text == "who"};
     return {};
 }
 

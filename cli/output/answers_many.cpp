@@ -55,10 +55,9 @@ std::vector<catalog::LeftOutCell> left_out_of(const BulkAnswers& bulk, std::size
     return found == bulk.left_out().end() ? std::vector<catalog::LeftOutCell>() : found->second;
 }
 
-// What the rows of a group share: up to the cell of what was left out, and behind it but for the
-// reply.
+// What the rows of a group share: up to the cell of what was left out, and behind it.
 struct SharedCells {
-    std::string answer, care;
+    std::string answer, care, reply;
 };
 SharedCells csv_answer(const SuggestionGroup& group, const SuggestionAnswer& a, const Question& q) {
     SharedCells out;
@@ -70,19 +69,21 @@ SharedCells csv_answer(const SuggestionGroup& group, const SuggestionAnswer& a, 
                         in_metres(a.short_by), a.certainty);
     else
         out.answer = ",,,," + cell(metres_verdict(a, q.units)) + ",,,,,";
-    out.care = cell(joined(briefs(cautions_on_answer(group.suggestion, a, q)), "; "));
+    const auto cautions = cautions_on_answer(group.suggestion, a, q);
+    out.care = cell(joined(briefs(cautions), "; "));
+    out.reply = reply_with_care(group.suggestion, a, cautions, q);
     return out;
 }
 
 // One sender's row.
 std::string csv_row(const SuggestionGroup& group, const SuggestionGroup::Row& row,
-                    const SharedCells& shared, const std::string& reply, const BulkAnswers& bulk) {
+                    const SharedCells& shared, const BulkAnswers& bulk) {
     const auto left_out = left_out_of(bulk, row.number);
     const auto sentence = left_out_sentence(left_out);
     return fmt::format("{},{},{},{},{}{},{},{}\n", row.number, group.rows.size(),
                        cell(group.idea_of(row)), cell(group.sender_of(row)), shared.answer,
                        cell(left_out_words(left_out)), shared.care,
-                       cell(reply + (sentence.empty() ? "" : " " + sentence)));
+                       cell(shared.reply + (sentence.empty() ? "" : " " + sentence)));
 }
 
 std::string csv_refused(const BadRow& bad) {
@@ -175,12 +176,9 @@ Pieces answers_csv(BulkAnswers& bulk, const Question& q) {
             return csv_refused(bulk.refused()[bad++]);
         }
         const auto& group = *ranked[next++];
-        const auto answer = bulk.answer(group.suggestion);
-        const auto shared = csv_answer(group, answer, q);
-        const auto reply = reply_with_care(group.suggestion, answer,
-                                           cautions_on_answer(group.suggestion, answer, q), q);
+        const auto shared = csv_answer(group, bulk.answer(group.suggestion), q);
         std::string out;
-        for (const auto& row : group.rows) out += csv_row(group, row, shared, reply, bulk);
+        for (const auto& row : group.rows) out += csv_row(group, row, shared, bulk);
         return out;
     };
 }

@@ -39,7 +39,7 @@ void take_between(Scanner& from) {
 void take_label(Scanner& from) {
     constexpr std::array labels{"length", "len", "yardage", "weight", "wt.", "wt", "mass"};
     if (from.any(labels)) from.any(std::array{":", "="});
-    from.sign('(');
+    from.any(std::array{"(", "["});
 }
 
 bool take_per(Scanner& from) { return from.any(std::array{"per", "to the", "to", "a", "each"}); }
@@ -89,7 +89,7 @@ Pair take_pair(std::string_view text) {
     auto one = take_quoted(from, text, skein_wanted, own_one);
     if (take_per(from)) refuse_grist(text);
     says_it_again(one, from, text);
-    from.sign(')');
+    from.any(std::array{")", "]"});
     take_between(from);
     take_label(from);
     if (take_per(from)) refuse_grist(text);
@@ -100,7 +100,7 @@ Pair take_pair(std::string_view text) {
     auto two = take_quoted(
         from, text, one.unit.dimension == Dimension::length ? mass_wanted : length_wanted, own_two);
     says_it_again(two, from, text);
-    from.sign(')');
+    from.any(std::array{")", "]"});
     if (!from.done())
         throw Unreadable(text, fmt::format("'{}' is left over", shown(from.rest())),
                          skein_wanted.right);
