@@ -26,7 +26,7 @@ class Reader {
     // Reads what is told of counts from first to last.
     void read() {
         static const std::regex told(
-            "(?:cast on|pick up|double them to|leaves) (\\d+)|(increase evenly|decrease evenly|go "
+            "(?:cast on|pick up|double them to|leaves|mark) (\\d+)|(increase evenly|decrease evenly|go "
             "on over) (?:to )?(\\d+) stitch"
             "|(\\d+)[^.;:\\d]*?((?:,? ?(?:then )?in every (?:\\d+\\w\\w )?(?:row|round) "
             "(?:\\d+ times|once))+),? to (\\d+)"
