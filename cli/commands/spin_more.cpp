@@ -15,21 +15,12 @@
 namespace gristwright::cli {
 namespace {
 
-// The grist band in which a new skein passes as one with the old.
-struct Band {
-    LinearDensity finest, thickest;
-};
-Band beside(LinearDensity grist, const SpinMore& spin) {
-    return {grist * (1 - spin.grist_margin), grist * (1 + spin.grist_margin)};
-}
-
 std::string more_text(const Plan& plan, const SpinMore& spin, const Question& q, double lost) {
     const auto head =
         fmt::format("{} of {} {}, {} chance", plan.article->title, plan.article->measure,
                     q.units.size(plan.size), percent(plan.asked));
     if (plan.short_by.si() <= 0)
         return wrapped(head + ": nothing more to spin, the yarn reaches.", 0) + "\n";
-    const auto band = beside(q.yarn.linear_density.mid, spin);
     return wrapped(
                fmt::format("{}: {} more, which is {} of fibre with {:.0f} % lost on the way.", head,
                            q.units.yarn(spin.metres), q.units.mass(spin.fibre), 100 * lost),
@@ -38,21 +29,20 @@ std::string more_text(const Plan& plan, const SpinMore& spin, const Question& q,
            wrapped(fmt::format("To be used beside the old skeins spin it to {}: "
                                "within {:.0f} % in grist; else "
                                "alternate skeins every two rows, or keep it for a border.",
-                               q.units.grists(band.thickest, band.finest), 100 * spin.grist_margin),
+                               q.units.grists(spin.thickest, spin.finest), 100 * spin.grist_margin),
                    0) +
            "\n" + stands_on(q.yarn);
 }
 
 Json more_json(const Plan& plan, const SpinMore& spin, const Question& q) {
-    const auto band = beside(q.yarn.linear_density.mid, spin);
     auto out = json_answer("spin-more");
     out["template"] = plan.article->name;
     out["size_cm"] = number(in_centimetres(plan.size));
     out["certainty_asked"] = number(plan.asked);
     out["metres_more"] = number(in_metres(spin.metres));
     out["grams_of_fibre"] = number(in_grams(spin.fibre));
-    out["tex_from"] = number(in_tex(band.finest));
-    out["tex_to"] = number(in_tex(band.thickest));
+    out["tex_from"] = number(in_tex(spin.finest));
+    out["tex_to"] = number(in_tex(spin.thickest));
     out["stands_on"] = texts(standings(q.yarn.evidence));
     return out;
 }

@@ -14,18 +14,18 @@ namespace {
 
 using constants::close_enough;
 
-// A node takes the longer, the larger the problem is: about as its size to the power 1.5. A first
-// look finds the plan to start with.
-constexpr double nodes_times_size = 1e7;
-constexpr double first_nodes_times_size = 3e6;
-constexpr int longer = 2;  // times as many nodes, where the usual ones leave much open
+// A node takes the longer, the larger the problem is, and more are needed: their number falls as
+// the size. A first look finds the plan to start with.
+constexpr double nodes_times_size = 600'000;
+constexpr double first_nodes_times_size = 180'000;
+constexpr int longest = 3;  // times the usual nodes, where those leave much open
 
 std::size_t size(const Problem& p) {
     return std::max<std::size_t>(1, p.skeins.size() * p.pieces.size());
 }
 
 int nodes_for(const Problem& p, double times_size) {
-    return 1 + static_cast<int>(times_size / std::pow(static_cast<double>(size(p)), 1.5));
+    return 1 + static_cast<int>(times_size / static_cast<double>(size(p)));
 }
 
 int most_nodes(const Problem& p, const Effort& effort) {
@@ -73,9 +73,9 @@ std::optional<CutList> by_wishing(const Problem& problem, int most, const Effort
 // Most problems are proven or nearly so with the usual effort; one that is not is worth more of it.
 Allocation finished(Search& search, int most, const Effort& effort) {
     auto out = search.run(most, effort);
-    const bool open = out.outcome == Allocation::Outcome::nothing_found ||
-                      (out.outcome == Allocation::Outcome::best_found && out.gap() > close_enough);
-    if (open && effort.nodes < 0) out = search.run(longer * most, effort);
+    const auto open = [&] { return out.found() && out.gap() > close_enough; };
+    for (int times = 2; times <= longest && effort.nodes < 0 && open(); ++times)
+        out = search.run(times * most, effort);
     return out;
 }
 

@@ -17,6 +17,8 @@ constexpr int rounded_every = 8;
 // The closer bound is asked for after so many nodes of a small problem, of a larger one at once.
 constexpr int easy = 60;
 constexpr int nodes_a_round = 2;  // that a round of its prices counts for
+constexpr int first_dive = 5;     // times the easy nodes: most are proven by then
+constexpr int between_dives = 5;  // a fifth of the nodes before
 constexpr double endless = std::numeric_limits<double>::infinity();
 
 struct Node {
@@ -47,13 +49,14 @@ struct Search::Tree {
           best_(std::move(start.incumbent)),
           ceiling_(start.ceiling),
           easy_(model_.skeins * model_.pieces <= small_size ? easy : 0),
+          dive_from_(first_dive * easy_),
           groups_from_(start.by_groups && Grouping::can_hold(model_)
                            ? std::max<double>(easy, Grouping::least_nodes(model_))
                            : endless) {
         if (best_) cutting_.learn(*best_);
         if (!conclude(model_, root_)) return;
         if (auto greedy = filled_up(model_, root_)) take(*greedy);
-        visit(root_, ceiling_);
+        if (auto node = visit(root_, ceiling_)) open_.push(std::move(*node));
     }
 
     Allocation run(int nodes, const Effort& effort) {
@@ -64,10 +67,17 @@ struct Search::Tree {
             if (done() || nodes_ >= limit_) break;
             auto node = open_.top();
             open_.pop();
-            if (best_ && nodes_ > easy_ && !node.priced && !look_closer(node, best_->worth))
-                continue;
-            for (auto& branch : branches(model_, node.decisions, node.branching))
-                if (conclude(model_, branch)) visit(std::move(branch), node.bound);
+            if (best_ && nodes_ > easy_ && !node.priced) {
+                if (!look_closer(node, best_->worth)) continue;
+                if (!open_.empty() && node.bound < open_.top().bound) {
+                    open_.push(std::move(node));
+                    continue;
+                }
+            }
+            if (nodes_ >= dive_from_)
+                dive(std::move(node));
+            else
+                for (auto& child : children(node)) open_.push(std::move(child));
         }
         return outcome();
     }
@@ -109,7 +119,7 @@ struct Search::Tree {
     }
 
     // The closer bound of a node about to be opened, and what follows from it. False: it is done
-    // with, or waits for another that promises more now.
+    // with.
     bool look_closer(Node& node, Points enough) {
         const int rounds = cutting_.rounds();
         node.bound = std::min(
@@ -132,25 +142,62 @@ struct Search::Tree {
             wanted.of != Branching::Of::nothing)
             node.branching = wanted;
         node.priced = true;
-        if (open_.empty() || node.bound >= open_.top().bound) return true;
-        open_.push(std::move(node));
-        return false;
+        return true;
     }
 
-    // No branch promises more than its node did.
-    void visit(Decisions d, Points promised) {
+    // What remains to be looked at below a node.
+    std::vector<Node> children(const Node& node) {
+        std::vector<Node> out;
+        for (auto& branch : branches(model_, node.decisions, node.branching))
+            if (conclude(model_, branch))
+                if (auto child = visit(std::move(branch), node.bound))
+                    out.push_back(std::move(*child));
+        return out;
+    }
+
+    // The best bound first proves, and comes late to a plan: now and then the most promising node
+    // is followed down at once, to where nothing is open.
+    void dive(Node node) {
+        for (;;) {
+            auto below = children(node);
+            auto next = most_promising(below);
+            for (auto& other : below) open_.push(std::move(other));
+            if (!next) break;
+            node = std::move(*next);
+            if (nodes_ < limit_) continue;
+            open_.push(std::move(node));
+            break;
+        }
+        dive_from_ = nodes_ + nodes_ / between_dives;
+    }
+
+    // The best by its closer bound, taken out of these; nothing when none can be better.
+    std::optional<Node> most_promising(std::vector<Node>& nodes) {
+        while (!nodes.empty()) {
+            std::iter_swap(std::max_element(nodes.begin(), nodes.end(), Later{}), nodes.end() - 1);
+            auto best = std::move(nodes.back());
+            nodes.pop_back();
+            if (!best_ || best.priced) return best;
+            if (look_closer(best, best_->worth)) nodes.push_back(std::move(best));
+        }
+        return {};
+    }
+
+    // The node, if something better may be below it. No branch promises more than its node did.
+    std::optional<Node> visit(Decisions d, Points promised) {
         ++nodes_;
         auto bound = flow_.bound(d);
         if (bound) bound = std::min(*bound, promised);
-        if (!bound || (best_ && *bound <= best_->worth)) return;
+        if (!bound || (best_ && *bound <= best_->worth)) return {};
         const auto branching = next_branching(model_, d, flow_);
         if (branching.of == Branching::Of::nothing) {
             keep(flow_.plan(problem_));
-            return;
+            return {};
         }
         if (nodes_ <= rounded_always || nodes_ % rounded_every == 0)
             if (auto near = rounded(model_, d, flow_)) take(*near);
-        if (!best_ || *bound > best_->worth) open_.push({std::move(d), branching, *bound, nodes_});
+        if (best_ && *bound <= best_->worth) return {};
+        return Node{std::move(d), branching, *bound, nodes_};
     }
 
     // The plan of decisions that leave nothing open, if the lengths work out.
@@ -184,7 +231,7 @@ struct Search::Tree {
     Points ceiling_;  // no plan at all is worth more
     std::priority_queue<Node, std::vector<Node>, Later> open_;
     int easy_;
-    int nodes_ = 0, limit_ = 0;
+    int nodes_ = 0, limit_ = 0, dive_from_;
     std::optional<Grouping> groups_;
     double groups_from_;  // nodes
 };

@@ -48,8 +48,8 @@ Mass fibre_for(Length yarn, LinearDensity grist, double losses) {
 }
 
 SpinMore spin_more(const Plan& short_plan, LinearDensity grist, double losses) {
-    return {short_plan.short_by, fibre_for(short_plan.short_by, grist, losses),
-            constants::alike_grist};
+    return {short_plan.short_by, fibre_for(short_plan.short_by, grist, losses), alike_grist,
+            grist * (1 - alike_grist), grist * (1 + alike_grist)};
 }
 
 std::vector<SpinTarget> spin_for(const Template& article, Length size,

@@ -15,6 +15,7 @@ struct [[nodiscard]] SpinMore {
     Length metres;            // to add to the batch
     Mass fibre;               // losses included
     double grist_margin = 0;  // how far the new skein's grist may lie from the old to pass as one
+    LinearDensity finest, thickest;  // so far from the old
 };
 SpinMore spin_more(const Plan& short_plan, LinearDensity grist, double losses);
 

@@ -45,4 +45,8 @@ TEST_CASE("a level from 0 to 1 stands on no page, so none is marked as read ther
     claimed.replace(claimed.find("0.22,derived"), 12, "0.22,read");
     CHECK_THROWS_WITH(catalog::read_fibres(claimed, "fibres.csv"),
                       doctest::Contains("no page has levels from 0 to 1"));
+    auto downwards = text;
+    downwards.replace(downwards.find("0.22,derived"), 12, "0.22-0.18,derived");
+    CHECK_THROWS_WITH(catalog::read_fibres(downwards, "fibres.csv"),
+                      doctest::Contains("'0.22-0.18' runs downwards"));
 }

@@ -10,6 +10,7 @@
 #include "cli/other_cuts.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/split_picture.hpp"
+#include "cli/output/split_text.hpp"
 #include "cli/output/split_words.hpp"
 #include "tests/cli/asked.hpp"
 #include "tests/cli/drawing.hpp"
@@ -294,6 +295,20 @@ TEST_CASE("a proof is called one only when it is, otherwise the gap is told") {
     CHECK(holds(proof(found), "no other can be more than 25.0 % better"));
     const Answered a({"--sample", "knitted"});
     CHECK(proof(a.split.allocation) == "No better split exists (proven).");
+}
+
+TEST_CASE("a woven sample's loom waste is told where it is a good part of its yarn") {
+    const Answered woven({"--sample", "woven"});
+    const auto& part = woven.split.parts.front();
+    const auto waste = woven.asked.request.wishes.front().sample->linear * part.size.si();
+    const double share = waste / part.metres.si();
+    REQUIRE(share > 0.5);  // a hand's width on a warp tied close
+    REQUIRE(share < 0.7);
+    const auto said = [](const Answered& a) {
+        return split_text(a.split, a.asked, a.q, asked::arguments("split", {}));
+    };
+    CHECK(holds(said(woven), "are loom waste"));
+    CHECK_FALSE(holds(said(Answered({"--sample", "knitted"})), "loom waste"));
 }
 
 TEST_CASE("letters count what is made, and go round after z") {

@@ -257,6 +257,11 @@ TEST_CASE("what is spun more closes the shortfall, losses counted") {
     REQUIRE(short_plan.reach == Reach::short_of);
     const auto more = spin_more(short_plan, work.grist(), 0.10);
     CHECK(in_grams(more.fibre) == doctest::Approx(in_grams(more.metres * work.grist()) / 0.9));
+    const auto apart = [&](LinearDensity grist) {
+        return in_tex(grist) / in_tex(work.grist()) - 1;
+    };
+    CHECK(apart(more.thickest) == doctest::Approx(more.grist_margin));
+    CHECK(apart(more.finest) == doctest::Approx(-more.grist_margin));
     work.yarn.length.mid += more.metres;
     CHECK(plan(work.article, work.yarn, work.fabrics, {}, request).certainty >= 0.899);
 }
