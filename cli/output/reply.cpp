@@ -28,25 +28,25 @@ std::string not_known_sentence(const SuggestionAnswer& a) {
     const auto lacking = left_out(a);
     if (lacking.empty()) return "";
     // Beside another thing that was wanted and is made, nothing stands in for it.
-    const bool beside =
-        a.things.size() > 1 && !a.things[a.main].as_nearest && a.taken.not_known.empty();
-    if (beside) return fmt::format("I have no figures for {}.", listed(lacking, "or"));
+    if (!is_of_the_nearest(a))
+        return fmt::format("I have no figures for {}.", listed(lacking, "or"));
     return fmt::format("I have no figures for {}; the nearest I know is {}.", listed(lacking, "or"),
                        template_words(a));
 }
 
 std::string serves_sentence(const SuggestionAnswer& a) {
+    const auto* it = is_of_the_nearest(a) ? "that one" : "it";
     switch (serves(a.judgement.score)) {
         case Serves::well:
-            return "This yarn serves it well.";
+            return fmt::format("This yarn serves {} well.", it);
         case Serves::fairly:
-            return "This yarn serves it.";
+            return fmt::format("This yarn serves {}.", it);
         case Serves::poorly:
-            return "This yarn serves it poorly.";
+            return fmt::format("This yarn serves {} poorly.", it);
         case Serves::not_at_all:
             break;
     }
-    return "This yarn does not serve it.";
+    return fmt::format("This yarn does not serve {}.", it);
 }
 
 // "A woven scarf of 152 cm", "Both together", "The weft of a woven cushion".
@@ -145,11 +145,27 @@ std::string form_sentence(const SuggestionAnswer& a) {
                        template_words(a));
 }
 
+// "cabled" for cables, "ribbed" for 2x2 rib: by the beginning of one of its words.
+bool names_alike(std::string_view said, std::string_view fabric) {
+    constexpr std::size_t beginning = 3;
+    while (!fabric.empty()) {
+        const auto word = fabric.substr(0, fabric.find(' '));
+        if (word.size() > 2 && said.find(word.substr(0, beginning)) != std::string_view::npos)
+            return true;
+        fabric.remove_prefix(std::min(word.size() + 1, fabric.size()));
+    }
+    return false;
+}
+
 std::string fabric_sentence(const SuggestionAnswer& a) {
     const auto& wanted = a.things[a.main].wanted;
     if (!left_out(a).empty()) return "";
     if (!wanted.fabric.named()) return a.plain ? "" : fmt::format("That is in {}.", a.fabric);
-    return fmt::format("I reckoned it in {}.", wanted.fabric.in(a.article->craft));
+    const auto& fabric = wanted.fabric.in(a.article->craft);
+    const auto& said = wanted.fabric_said;
+    if (said.empty() || fabric.find(said) != std::string::npos || names_alike(said, fabric))
+        return fmt::format("I reckoned it in {}.", fabric);
+    return fmt::format("For {} I reckoned {}.", inert(said), fabric);
 }
 
 std::string other_craft_sentence(const SuggestionAnswer& a, const Units& units) {

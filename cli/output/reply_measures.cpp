@@ -18,6 +18,8 @@ std::string body_words(const std::string& body) {
     return body.starts_with("child ") ? "a child of" + body.substr(space) : "a baby of " + body;
 }
 
+bool is_worn(const SuggestionAnswer& a) { return a.article->fitted || a.article->kind.worn; }
+
 bool is_grown(const std::string& body) { return body == "man" || body == "woman"; }
 
 }  // namespace
@@ -106,11 +108,12 @@ std::string warp_length_sentence(const SuggestionAnswer& a, const Units& units) 
 
 std::string at_hand_sentence(const SuggestionAnswer& a, const Units& units) {
     if (a.at_hand <= Length{}) return "";
-    if (a.at_hand_lacks <= Length{})
-        return fmt::format("Of this yarn {} would do.", units.yarn(a.at_hand));
+    const auto& mass = a.taken.at_hand_mass;
+    const auto at_hand = mass ? units.mass(*mass) : units.yarn(a.at_hand);
+    if (a.at_hand_lacks <= Length{}) return fmt::format("Of this yarn {} would do.", at_hand);
     return fmt::format(
-        "Of this yarn {} would not do: with what I set aside for safety it lacks {}.",
-        units.yarn(a.at_hand), units.yarn(a.at_hand_lacks));
+        "Of this yarn {} would not do: with what I set aside for safety it lacks {}.", at_hand,
+        units.yarn(a.at_hand_lacks));
 }
 
 std::string share_sentence(const SuggestionAnswer& a, const Units& units) {
@@ -138,18 +141,28 @@ std::string weight_sentence(const SuggestionAnswer& a, const YarnProfile& yarn) 
                                                    : yarn.class_by_grist.front().name);
 }
 
+// Where another of the things is for somebody small.
+static std::string care_for_another(const SuggestionAnswer& a) {
+    const auto own = a.things[a.main].wanted.wearer;
+    const bool small = a.taken.wearer == Wearer::baby || a.taken.wearer == Wearer::child;
+    if (!small || own == Wearer::unsaid || own == a.taken.wearer) return "";
+    return fmt::format("For the {}: no cords, fringes or loose loops.", words(a.taken.wearer));
+}
+
 std::string wearer_sentence(const SuggestionAnswer& a, const Units& units) {
     const auto& body = a.things[a.main].body;
+    const auto care = care_for_another(a);
     if (!body.empty())
-        return fmt::format("For {} I took {}{}.", body_words(body),
-                           measured(*a.article, units.size(a.size)),
-                           is_grown(body) ? "" : ": no cords or long fringes");
+        return fmt::format(
+            "For {} I took {}{}.{}", body_words(body), measured(*a.article, units.size(a.size)),
+            is_grown(body) ? "" : ": no cords or long fringes", care.empty() ? "" : " " + care);
+    if (!care.empty()) return care;
     switch (a.taken.wearer) {
         case Wearer::baby:
             if (a.made_for != Wearer::baby && a.article->kind.long_round)
                 return "The figure is for a grown-up's size: a baby wears nothing long round the "
                        "neck.";
-            if (a.made_for != Wearer::baby && a.article->fitted)
+            if (a.made_for != Wearer::baby && is_worn(a))
                 return "The figure is for a grown-up's size: a baby's takes far less. No cords, "
                        "fringes or loose loops, and nothing that prickles.";
             return "For a baby: no cords, fringes or loose loops, and nothing that prickles.";
@@ -158,8 +171,8 @@ std::string wearer_sentence(const SuggestionAnswer& a, const Units& units) {
                 return "That is for a child: no cords or long fringes.";
             if (a.made_for == Wearer::baby)
                 return "The figure is for a baby's size: a child's takes more.";
-            return a.article->fitted ? "The figure is for a grown-up's size: a child's takes less."
-                                     : "For a child no cords or long fringes.";
+            return is_worn(a) ? "The figure is for a grown-up's size: a child's takes less."
+                              : "For a child no cords or long fringes.";
         case Wearer::animal:
             if (a.made_for == Wearer::animal) return "Measure the animal first.";
             return fmt::format("For the {} I have no sizes: measure first.",

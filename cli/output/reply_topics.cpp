@@ -193,6 +193,10 @@ std::string measured(const Template& t, const std::string& size) {
 std::string topic_sentence(Topic topic, const SuggestionAnswer& a, const YarnProfile& yarn,
                            const Units& units) {
     switch (topic) {
+        case Topic::allergy:
+            return "An allergy is no matter of softness: ask which fibres it holds, get advice, "
+                   "and "
+                   "try a washed sample on the skin first.";
         case Topic::itch:
             return itch(yarn);
         case Topic::wear:

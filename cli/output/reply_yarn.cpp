@@ -2,10 +2,18 @@
 
 #include <fmt/core.h>
 
+#include "cli/output/layout.hpp"
 #include "cli/output/reply_topics.hpp"
 #include "engine/suitability/constants.hpp"
 
 namespace gristwright::cli {
+
+// "held with", "carry along": two strands at once, and not by turns.
+static bool is_held_with(std::string_view said) {
+    for (const std::string_view word : {"held", "hold", "carr", "along", "strand of"})
+        if (said.find(word) != std::string_view::npos) return true;
+    return false;
+}
 
 std::string role_sentence(const SuggestionAnswer& a, const Units& units) {
     switch (a.taken.role) {
@@ -26,6 +34,10 @@ std::string role_sentence(const SuggestionAnswer& a, const Units& units) {
                        ? "That is held double: two strands of it in every stitch."
                        : "Doubled I have not reckoned it: the figure is for a single strand.";
         case YarnRole::with_another:
+            if (is_held_with(a.taken.role_said))
+                return "Held together with another yarn it makes a thicker cloth: the figure is "
+                       "for "
+                       "this yarn alone, so make a sample first.";
             return fmt::format(
                 "A second yarn would share the work: the figure is for all of it in this one; half "
                 "and half it takes about {}.",
@@ -44,6 +56,8 @@ std::string role_sentence(const SuggestionAnswer& a, const Units& units) {
                        : fmt::format("With all of it used it comes to about {}.",
                                      measured(*a.article, units.size(a.largest)));
         case YarnRole::part:
+            return fmt::format("As to '{}': the figure is for the whole piece.",
+                               inert(a.taken.role_said));
         case YarnRole::unsaid:
             break;
     }

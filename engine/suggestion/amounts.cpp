@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/suggestion/constants.hpp"
 #include "engine/suggestion/items.hpp"
 #include "engine/units/reading.hpp"
 
@@ -69,7 +70,8 @@ class Joiner {
     std::optional<double> take_number() {
         const auto* first = peek();
         if (first->is(WordClass::number)) {
-            const double value = take_word();
+            double value = take_word();
+            if (value >= 1) value += take_and_a_half();
             if (value > 1) pass_pairs();
             return value;
         }
@@ -82,8 +84,17 @@ class Joiner {
         else if (figure(1) && says("/", 2) && figure(3) && *figure(1) < *figure(3))
             value = whole + *figure(1) / *figure(3), taken = 4;
         begin(taken);
+        value += take_and_a_half();
         if (value > 1) pass_pairs();
         return value;
+    }
+
+    // "22 and a half inches".
+    double take_and_a_half() {
+        const double part = says("and") ? word(1).value_or(1) : 1;
+        if (part <= 0 || part >= 1) return 0;
+        use(2);
+        return part;
     }
 
     void begin(std::size_t items) {
@@ -233,7 +244,7 @@ class Joiner {
 
     // "six years old", "aged 6": else years and months tell when, not how old.
     Item aged(bool months) {
-        const bool old = says("old") || says("of");
+        const bool old = says("old") || says("of") || items_[at_ - 1].text == "yo";
         return made(old ? Of::age : Of::time, [&] {
             if (months) now_.amount->number /= 12;
         });
@@ -294,6 +305,9 @@ class Joiner {
         to.amount->of = Of::length;
         to.amount->unit = from.unit;
         to.amount->length = *from.length * (to.amount->number / from.number);
+        // "1.2 m by 60": no cloth is 60 m wide.
+        if (from.unit == "m" && *to.amount->length > metres(constants::longest_cloth))
+            to.amount->unit = "cm", to.amount->length = centimetres(to.amount->number);
         to.phrase = nullptr;
     }
 

@@ -138,7 +138,8 @@ bool Answerer::fits_somebody(const Template& article, Length size) const {
         if (size >= row.low * (1 - taken_beyond) && size <= row.high * (1 + taken_beyond))
             return true;
     }
-    return !measured || !article.fitted;
+    const bool near = size >= article.smallest / far_size && size <= article.largest * far_size;
+    return !measured || (!article.fitted && near);
 }
 
 ThingAnswer Answerer::look_at(const Wanted& wanted, const Taken& taken, std::optional<Craft> craft,

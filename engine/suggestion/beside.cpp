@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/suggestion/constants.hpp"
+#include "engine/suggestion/reading.hpp"
 
 namespace gristwright {
 namespace {
@@ -86,6 +87,38 @@ bool is_asked_of(const std::vector<Item>& items, std::size_t at) {
         if (!has(helps, items[i].first_word())) break;
     }
     return at > 0 && in_sentence(items, at - 1, at) && has(made_from, items[at - 1].last_word());
+}
+
+bool is_of_this_yarn(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view of_this[] = {"of this", "of yours", "of that", "of these"};
+    constexpr std::string_view this_yarn[] = {"this", "yours", "that", "these", "your"};
+    const auto next = at + 1;
+    if (next >= items.size()) return false;
+    if (has(of_this, items[next].text)) return true;
+    return items[next].text == "of" && next + 1 < items.size() &&
+           has(this_yarn, items[next + 1].first_word());
+}
+
+std::size_t thing_behind(const std::vector<Item>& items, std::size_t at) {
+    for (auto i = at + 1; i < items.size() && i <= at + 3; ++i) {
+        if (is_thing(items[i])) return i;
+        if (items[i].sign || items[i].is(joiner) || items[i].amount || items[i].is(tool) ||
+            items[i].clause != items[at].clause || items[i].first_word() == "of" ||
+            items[i].last_word() == "for")
+            return at;
+    }
+    return at;
+}
+
+bool is_meant_as_weight(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view of_two_meanings[] = {"worsted", "aran", "double knit"};
+    constexpr std::string_view for_yarn[] = {"yarn", "weight", "wool", "skeins", "balls"};
+    if (!has(of_two_meanings, items[at].text)) return true;
+    if (at > 0) {
+        const auto& before = items[at - 1];
+        if (before.amount || before.text == "of" || before.text == "in") return true;
+    }
+    return at + 1 < items.size() && has(for_yarn, items[at + 1].text);
 }
 
 bool describes(const std::vector<Item>& items, std::size_t at) {

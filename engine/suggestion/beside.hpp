@@ -22,4 +22,12 @@ bool describes(const std::vector<Item>& items, std::size_t at);
 // "mittens for 4 kids", "a hat for six friends": of what is worn each of them has one.
 bool each_has_one(const std::vector<Item>& items, std::size_t at, const Wanted& wanted);
 
+// "only 2 oz of this", "100 g of yours".
+bool is_of_this_yarn(const std::vector<Item>& items, std::size_t at);
+// "a 2.5 m table runner": of the thing, whatever the yarn takes.
+std::size_t thing_behind(const std::vector<Item>& items, std::size_t at);
+
+// "200 g of aran", "worsted yarn": words of two meanings, here of a weight.
+bool is_meant_as_weight(const std::vector<Item>& items, std::size_t at);
+
 }  // namespace gristwright

@@ -134,9 +134,18 @@ Answerer::Best& Answerer::realised(const Template& article, const std::string& f
     return *known;
 }
 
+// What is too large for one of its squares is the size of the whole: so many squares a side.
+Length of_its_square(const Template& article, Length said) {
+    if (article.measure != "side of a square" || said <= article.largest * far_size) return said;
+    const auto side = said / std::sqrt(double(article.pieces.front().count));
+    const bool made = side >= article.smallest * (1 - blocking_slack) &&
+                      side <= article.largest * (1 + blocking_slack);
+    return made ? side : said;
+}
+
 // As it was typed; else by the body; else as the template is best.
 Length Answerer::size_wished(const Wish& wish, const Template& article) const {
-    if (wish.size) return *wish.size;
+    if (wish.size) return of_its_square(article, *wish.size);
     if (wish.foot && article.measure == "foot length") return *wish.foot;
     const auto* body =
         wish.body.empty() ? nullptr : body_size(ground_.bodies, wish.body, article.measure);
@@ -178,8 +187,8 @@ Answerer::Best* Answerer::best(const Wish& wish) {
                             : certainty(t.smallest / t.ideal) >= ground_.request.certainty ? 1
                                                                                            : 0;
         const std::tuple next_rank(
-            !wish.form.empty() && has_form(t, wish.form), next.drawn, next.in_role,
-            next.made_for == cared_for(wish.wearer), t.fitted ? fits : near, hard == wish.fulled,
+            !wish.form.empty() && has_form(t, wish.form), next.made_for == cared_for(wish.wearer),
+            next.drawn, next.in_role, t.fitted ? fits : near, hard == wish.fulled,
             !next.unasked && (next.purpose.empty() || next.purpose == wish.form), reaches > 0,
             next.judgement.score - (next.plain || wish.fabric.named() ? 0 : fancy_unasked) -
                 (reaches == 2 ? 0 : 100 * smaller_costs * (1 - reach)));

@@ -39,6 +39,9 @@ struct Answerer::Best {
 // How many whole articles a template makes: of "four napkins" each piece is a napkin.
 int articles_made(const Template& article);
 
+// "A blanket of 100 cm" of three squares by three: the side of one of them.
+Length of_its_square(const Template& article, Length said);
+
 bool has_form(const Template& article, const std::string& form);
 
 }  // namespace gristwright

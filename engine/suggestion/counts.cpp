@@ -1,5 +1,6 @@
 #include "engine/suggestion/counts.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include "engine/suggestion/beside.hpp"
@@ -52,18 +53,51 @@ class Counts {
     void take() {
         take_twins();
         take_two_people();
+        take_all_counts();
+        take_one_more();
+    }
+
+    // "two towels and one with stripes".
+    void take_one_more() {
+        constexpr std::string_view goes_on[] = {"with", "in", "for", "that", "which"};
+        for (std::size_t i = 2; i + 1 < items_.size(); ++i) {
+            const auto& one = items_[i];
+            const bool joined = items_[i - 1].is(joiner) && items_[i - 1].as(joiner) == "and";
+            if (!joined || (one.text != "one" && one.text != "another") ||
+                !has(goes_on, items_[i + 1].first_word()))
+                continue;
+            const bool told_apart =
+                std::any_of(items_.begin(), items_.begin() + static_cast<std::ptrdiff_t>(i),
+                            [](const Item& before) { return before.text == "one"; });
+            auto* to = last_before(i);
+            if (to && to->count > 1 && !told_apart) ++to->count;
+        }
+    }
+
+    void take_all_counts() {
         for (std::size_t i = 0; i < items_.size(); ++i) {
             auto& item = items_[i];
             if (!item.amount || item.amount->of != Amount::Of::number || item.idle) continue;
             if (stands_after_age(items_, i) || describes(items_, i)) continue;
             if (i > 0 && names_a_number(items_[i - 1])) continue;
-            const double n = item.amount->number;
+            if (is_of_a_size(i)) continue;
+            const double n = is_a_pair(i) ? 2 : item.amount->number;
             if (n < 2 || n > 999 || n != std::floor(n)) continue;
             if (auto* to = counted(i)) {
                 to->count = static_cast<int>(n);
                 item.idle = true;
             }
         }
+    }
+
+    // "12 by 12": sides, and no count.
+    bool is_of_a_size(std::size_t at) const {
+        const auto bare = [&](std::size_t i) {
+            return i < items_.size() && items_[i].amount &&
+                   items_[i].amount->of == Amount::Of::number;
+        };
+        return (items_[at].amount->times_next && bare(at + 1)) ||
+               (at > 0 && bare(at - 1) && items_[at - 1].amount->times_next);
     }
 
     // "towels, set of 4".
@@ -74,8 +108,32 @@ class Counts {
         return (set || before == "set of" || before == "sets of") && ends_here(at);
     }
 
+    // "a pair of cushions", "potholders, pair": of what does not come in pairs.
+    bool is_a_pair(std::size_t at) {
+        if (items_[at].text.find("pair") == std::string::npos) return false;
+        const auto* to = counted(at);
+        return to && to->plural && !to->known.in_pairs;
+    }
+
+    // "Cushions for a settle, two.": a number with nothing else beside it.
+    bool stands_alone(std::size_t at) const {
+        constexpr std::string_view hedges[] = {"say", "about", "maybe", "perhaps"};
+        constexpr std::string_view verbs[] = {"do",   "make",  "have", "need", "want", "take",
+                                              "like", "weave", "knit", "get",  "love", "use"};
+        const bool ends = at + 1 == items_.size() || items_[at + 1].sign;
+        if (ends && at > 0 && has(verbs, items_[at - 1].last_word())) return true;
+        const auto first = at > 1 && has(hedges, items_[at - 1].text) ? at - 1 : at;
+        return first > 0 && items_[first - 1].sign &&
+               items_[first - 1].text.find_first_of(",.;:-") == 0 &&
+               (at + 1 == items_.size() || items_[at + 1].sign);
+    }
+
     Wanted* counted(std::size_t at) {
         if (is_set_of(at)) return last_before(at);
+        if (stands_alone(at)) {
+            auto* to = last_before(at);
+            return to && (to->said.ends_with('s') || to->known.in_pairs) ? to : nullptr;
+        }
         if (is_for_so_many(at) || is_times(at)) {
             auto* to = last_before(at);
             return to && (to->plural || is_times(at)) ? to : nullptr;
@@ -92,6 +150,7 @@ class Counts {
             for (std::size_t n = 0; n < places_.size(); ++n)
                 if (places_[n] == i) return &out_.wanted[n];
             // "two 70 inch long scarves".
+            if (item.amount && item.amount->of == Amount::Of::number && is_of_a_size(i)) continue;
             const bool length = item.amount && item.amount->length;
             const bool of_length = items_[i - 1].amount && items_[i - 1].amount->length;
             const bool measure = (item.is(unit) || item.is(tool)) && !item.is(form) && !of_length;

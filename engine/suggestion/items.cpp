@@ -49,8 +49,9 @@ Item item_of(std::span<const Token> tokens, const Lexicon& lexicon, Stemmer& ste
         out.amount->number = figure_of(first.text).value_or(0);
     }
     out.sign = first.kind == Token::Kind::sign;
-    out.unknown =
-        is_plain_word(first) && first.text.size() > 2 && !lexicon.knows(first.text, stemmer);
+    const bool word = is_plain_word(first) && first.text.size() > 2;
+    out.bent = word && lexicon.knows(first.text, stemmer);
+    out.unknown = word && !out.bent;
     return out;
 }
 

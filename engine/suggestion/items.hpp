@@ -37,6 +37,7 @@ struct Item {
     bool capital = false;
     bool asks = false;      // its sentence ends with a question mark or begins as a question
     bool unknown = false;   // in no table
+    bool bent = false;      // of a word of the table, but not that word: "lined", "belted"
     bool out = false;       // ruled out by a negation
     bool idle = false;      // in a remark, or used up: not read any more
     bool stranger = false;  // names a thing that no table has as an article

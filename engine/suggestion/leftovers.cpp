@@ -4,6 +4,8 @@
 #include <cmath>
 
 #include "engine/suggestion/beside.hpp"
+#include "engine/suggestion/in_full.hpp"
+#include "engine/suggestion/limits.hpp"
 #include "engine/suggestion/link.hpp"
 #include "engine/suggestion/particulars.hpp"
 #include "engine/suggestion/reading.hpp"
@@ -14,7 +16,6 @@ namespace {
 using enum WordClass;
 
 constexpr std::size_t most_told = 5;  // a longer list is no reading
-constexpr std::string_view reaches_to[] = {"to", "over", "below", "above", "under", "past"};
 constexpr std::string_view goes_before[] = {"a", "an", "the", "one", "some", "two", "my", "extra"};
 constexpr std::string_view whom[] = {"me", "you", "him", "us", "it", "them"};
 constexpr std::string_view how_far[] = {"long", "tall", "wide", "deep"};
@@ -24,25 +25,6 @@ constexpr std::string_view no_names[] = {"after",  "try",     "want",     "vote"
                                          "rest",   "lot",     "remainder"};
 // Of a way of spinning or a stitch pattern as often as of a weight.
 constexpr std::string_view of_two_meanings[] = {"worsted", "aran", "double knit", "sport"};
-
-bool is_trimming(const Item& i) { return i.is(material) && i.as(material) == "notions"; }
-
-// A word that nobody gave a meaning: of every day, or in no table.
-bool is_plain(const Item& i) {
-    if (i.unknown) return true;
-    if (!i.is(everyday) || i.text.size() < 3) return false;
-    for (const auto c : {article, form, fabric, technique, craft, role, person, colour, number,
-                         unit, tool, joiner, negation, topic, remark, idiom, filler})
-        if (i.is(c)) return false;
-    return true;
-}
-
-// What may stand between a word and the article that it describes.
-bool describes_too(const Item& i) {
-    return i.is(fabric) || i.is(form) || i.is(technique) || i.is(craft) || i.is(colour) ||
-           i.is(material) || i.is(person) || is_plain(i) ||
-           (i.is(filler) && i.as(filler) == "size");
-}
 
 class Leftovers {
   public:
@@ -56,7 +38,7 @@ class Leftovers {
                 of_amount(i);
             else if (is_size_word(i))
                 of_size(items_[i]);
-            else if (const auto said = reach(i); !said.empty())
+            else if (const auto said = said_in_full(items_, i); !said.empty())
                 tell(said);
             else if (was_not_taken(items_[i]) || stands_as_part(i))
                 tell(i);
@@ -69,7 +51,7 @@ class Leftovers {
         const auto& item = items_[at];
         if (item.amount && item.amount->of != Amount::Of::number) return !item.idle && !item.out;
         if (item.idle || item.out || item.sign ||
-            (item.phrase == nullptr && !item.amount && !item.unknown))
+            (item.phrase == nullptr && !item.amount && !item.unknown && !item.bent))
             return false;
         std::size_t words = 0;
         for (const auto& other : items_) {
@@ -81,22 +63,9 @@ class Leftovers {
         return words < 5;
     }
 
-    bool same_clause(std::size_t a, std::size_t b) const {
-        return b < items_.size() && items_[a].clause == items_[b].clause && !items_[b].sign;
-    }
-
-    // Right before an article, or before what describes it too.
-    bool before_article(std::size_t at) const {
-        for (auto i = at + 1; same_clause(at, i); ++i) {
-            if (items_[i].live(article) || items_[i].stranger) return true;
-            if (!describes_too(items_[i]) || items_[i].idle) return false;
-        }
-        return false;
-    }
-
     // "with a flip top", "plus thumb holes": behind "with", however it is described.
     bool behind_with(std::size_t at) const {
-        for (auto i = at; i-- > 0 && same_clause(i, at);) {
+        for (auto i = at; i-- > 0 && same_clause(items_, i, at);) {
             const auto& item = items_[i];
             if (is_plain(items_[at]) && (item.is(part) || is_trimming(item))) return false;
             if (item.last_word() == "with" || (item.is(joiner) && item.as(joiner) == "with"))
@@ -117,13 +86,33 @@ class Leftovers {
         const bool measured = at > 0 && items_[at - 1].amount && items_[at - 1].amount->length;
         if (is_wanted(item) || is_verb(at) || measured) return false;
         if (is_another_yarn(at) || is_a_colour_of_it(at)) return true;
-        if (is_trimming(item)) return true;
+        if (is_trimming(item) || is_of_making(item)) return true;
+        if (is_strange_beside(at) || is_one_of_a_set(at)) return true;
         if (at > 0 && items_[at - 1].amount && describes(items_, at - 1)) return false;
-        if (item.is(part) && !item.is(article) && !item.is(role)) return true;
+        if (item.is(part) && (!item.is(article) || behind_with(at)) && !item.is(role)) return true;
         if (item.is(body)) return behind_with(at);
         const bool thing = item.is(everyday) && item.as(everyday) == "thing";
         if (item.is(filler) || item.is(person) || !(is_plain(item) || thing)) return false;
-        return before_article(at) || behind_with(at);
+        return before_article(items_, at) || behind_with(at);
+    }
+
+    // "towel set: one bath, one hand, one face cloth".
+    bool is_one_of_a_set(std::size_t at) const {
+        if (at < 2 || !is_plain(items_[at]) || !same_clause(items_, at - 1, at)) return false;
+        if (!items_[at - 1].amount || items_[at - 1].amount->of != Amount::Of::number) return false;
+        const bool begins = items_[at - 2].sign || items_[at - 2].is(joiner);
+        return begins && (at + 1 == items_.size() || items_[at + 1].sign ||
+                          items_[at + 1].is(joiner) || items_[at + 1].is(article));
+    }
+
+    // A word in no table, behind the thing in its clause: "a cowl, all zorped".
+    bool is_strange_beside(std::size_t at) const {
+        if (!items_[at].unknown || items_[at].capital) return false;
+        for (auto i = at; i-- > 0 && i + 5 > at && same_clause(items_, i, at);) {
+            if (is_thing(items_[i])) return true;
+            if (items_[i].last_word() == "for" || items_[i].is(person)) return false;  // whoever
+        }
+        return false;
     }
 
     // "held with mohair", "in cotton", "a silk scarf": a fibre that nobody took.
@@ -132,7 +121,7 @@ class Leftovers {
         if (!item.is(material) || is_trimming(item) || item.text == out_.material_said)
             return false;
         if (item.as(material) == "yarn" || item.asks) return false;
-        return behind_with(at) || (out_.material.empty() && before_article(at));
+        return behind_with(at) || (out_.material.empty() && before_article(items_, at));
     }
 
     // "a red hat", "in moss green": the yarn has its own colour.
@@ -140,21 +129,13 @@ class Leftovers {
         const auto& item = items_[at];
         if (!item.is(colour) || !is_a_colour(item) || out_.colours > 1 || item.asks) return false;
         const bool in = at > 0 && (items_[at - 1].text == "in" || items_[at - 1].is(colour));
-        return in || before_article(at);
+        return in || before_article(items_, at);
     }
 
     // "would suit me", "I'm after a bag".
     bool is_verb(std::size_t at) const {
         if (has(no_names, items_[at].text)) return true;
-        return same_clause(at, at + 1) && has(whom, items_[at + 1].first_word());
-    }
-
-    // "up to the elbow".
-    std::string reach(std::size_t at) const {
-        if (!items_[at].is(body) || at == 0 || !same_clause(at - 1, at)) return {};
-        const auto before = items_[at - 1].text == "the" && at > 1 ? at - 2 : at - 1;
-        if (!has(reaches_to, items_[before].last_word())) return {};
-        return items_[before].said + (before + 2 == at ? " the " : " ") + items_[at].said;
+        return same_clause(items_, at, at + 1) && has(whom, items_[at + 1].first_word());
     }
 
     bool is_wanted(const Item& item) const {
@@ -164,19 +145,20 @@ class Leftovers {
     bool is_size_word(std::size_t at) const {
         const auto& item = items_[at];
         if (has(how_far, item.text) && !item.asks)
-            return (before_article(at) || is_before_ones(at)) &&
+            return (before_article(items_, at) || is_before_ones(at)) &&
                    (at == 0 || !items_[at - 1].amount);
         if (!item.is(filler) || item.as(filler) != "size" || item.asks) return false;
         if (at > 0 && items_[at - 1].first_word() == "too") return false;
         const auto next = at + 1;
-        if (same_clause(at, next) && items_[next].first_word() == "of") return false;
+        if (same_clause(items_, at, next) && items_[next].first_word() == "of") return false;
         // "short of yardage", "big 6.5 mm needles": of something else.
-        return !same_clause(at, next) || describes_too(items_[next]) || is_thing(items_[next]) ||
-               items_[next].is(joiner) || items_[next].is(body) || items_[next].is(filler);
+        return !same_clause(items_, at, next) || describes_too(items_[next]) ||
+               is_thing(items_[next]) || items_[next].is(joiner) || items_[next].is(body) ||
+               items_[next].is(filler);
     }
 
     bool is_before_ones(std::size_t at) const {
-        return same_clause(at, at + 1) &&
+        return same_clause(items_, at, at + 1) &&
                (items_[at + 1].text == "ones" || items_[at + 1].text == "one");
     }
 
@@ -194,10 +176,10 @@ class Leftovers {
         if (item.amount->of == Amount::Of::number && item.amount->number <= 1) return;
         if (is_of_people(at) || is_a_yarn_count(at)) return;
         if (describes(items_, at) || item.amount->of == Amount::Of::time) return;
-        auto said = item.said;
+        auto said = limited(items_, at);
         const bool bare = item.amount->of == Amount::Of::number;
         if (bare && at > 0 && items_[at - 1].last_word() == "size") said = "size " + said;
-        if (bare && same_clause(at, at + 1) && !items_[at + 1].amount &&
+        if (bare && same_clause(items_, at, at + 1) && !items_[at + 1].amount &&
             (is_plain(items_[at + 1]) || items_[at + 1].is(part) || is_trimming(items_[at + 1]) ||
              items_[at + 1].is(everyday) || items_[at + 1].is(tool) || items_[at + 1].is(body)))
             said += " " + items_[at + 1].said;
@@ -206,7 +188,7 @@ class Leftovers {
 
     // "for two kids", "aged 4 and 8".
     bool is_of_people(std::size_t at) const {
-        if (same_clause(at, at + 1) && items_[at + 1].is(person)) return true;
+        if (same_clause(items_, at, at + 1) && items_[at + 1].is(person)) return true;
         const auto months = [](double years) { return std::lround(12 * years); };
         return any_wanted([&](const Wanted& w) {
             return w.years && months(*w.years) == months(items_[at].amount->number);
@@ -229,11 +211,12 @@ class Leftovers {
     // A trade word that another of its class had gone before.
     bool was_not_taken(const Item& item) const {
         if (item.asks && item.is(topic)) return false;
-        if (item.is(article)) return stands_beside(item);
+        if (item.is(article)) return stands_beside(item) || is_another(item);
         if (item.is(form) && !item.is(tool) && !item.is(fabric)) {
             const auto& means = item.as(form) == "?" ? item.text : item.as(form);
             return !any_wanted([&](const Wanted& w) { return w.form == means; });
         }
+        if (item.is(fabric) && item.is(weight) && out_.weight == item.as(weight)) return false;
         if (item.is(fabric)) return !has_fabric(item.as(fabric));
         if (item.is(role)) {
             const auto named = yarn_role_named(item.as(role));
@@ -261,7 +244,7 @@ class Leftovers {
     // "a sock blanket": an article that another stands behind, and whose form it does not give.
     bool stands_beside(const Item& item) const {
         const auto at = static_cast<std::size_t>(&item - items_.data());
-        if (!same_clause(at, at + 1) || !items_[at + 1].live(article)) return false;
+        if (!same_clause(items_, at, at + 1) || !items_[at + 1].live(article)) return false;
         const auto kind = kind_of(item);
         return !any_wanted([&](const Wanted& w) {
             return w.kind == kind || w.said == item.text ||
@@ -269,10 +252,22 @@ class Leftovers {
         });
     }
 
+    // "worn like a bandana": an article that was not taken for one of those wanted.
+    bool is_another(const Item& item) const {
+        const auto at = static_cast<std::size_t>(&item - items_.data());
+        if (at == 0 || !item.live(article)) return false;
+        constexpr std::string_view likens[] = {"like", "resembling", "than", "that", "which"};
+        const bool one = at > 1 && has(goes_before, items_[at - 1].text);
+        if (!has(likens, items_[one ? at - 2 : at - 1].last_word())) return false;
+        const auto kind = kind_of(item);
+        return !any_wanted([&](const Wanted& w) { return w.kind == kind || w.said == item.text; });
+    }
+
     // With the words before it that describe it: "picot edge", "three buttons".
     void tell(std::size_t at) {
         auto said = items_[at].said;
-        for (auto i = at; i-- > 0 && same_clause(i, at) && !items_[i].idle && is_plain(items_[i]);)
+        for (auto i = at;
+             i-- > 0 && same_clause(items_, i, at) && !items_[i].idle && is_plain(items_[i]);)
             said = items_[i].said + " " + said;
         tell(said);
     }

@@ -17,6 +17,7 @@ static bool is_picture(const Item& item) {
 
 Link link(const std::vector<Item>& items, std::size_t a, std::size_t b) {
     auto found = Link::modifies;
+    int loose = 0;  // words between that describe nothing
     if (b == a + 1 && is_picture(items[a]) && is_picture(items[b])) return Link::listed;
     for (auto i = a + 1; i < b; ++i) {
         const auto& item = items[i];
@@ -31,8 +32,9 @@ Link link(const std::vector<Item>& items, std::size_t a, std::size_t b) {
             found = Link::as;
         else if (!item.is(fabric) && !item.is(form) && !item.is(craft) && !item.is(technique) &&
                  !item.is(colour) && !item.is(material) && !item.is(number) && !item.amount &&
-                 found == Link::modifies && i + 1 == b && item.text != "s")
-            found = is_determiner(item.text) ? Link::apart : found;
+                 found == Link::modifies && item.text != "s" &&
+                 (++loose > 2 || (i + 1 == b && is_determiner(item.text))))
+            found = Link::apart;
     }
     return found;
 }

@@ -31,8 +31,10 @@ bool tells_a_tale(const std::vector<Item>& items, std::size_t at) {
 
 // "a shawl like my gran's": what follows is hers.
 void set_aside_from(std::vector<Item>& items, std::size_t at) {
-    for (auto i = at; i < items.size() && items[i].clause == items[at].clause; ++i)
+    for (auto i = at; i < items.size() && items[i].clause == items[at].clause; ++i) {
+        if (items[i].first_word() == "so") return;  // "someone said hat, so I say bonnet"
         items[i].idle = true;
+    }
 }
 
 constexpr std::string_view pronouns[] = {"i",      "he",      "she",      "we",  "they", "i've",
@@ -78,6 +80,15 @@ bool turns_away(const Item& item) {
     if (!item.is(remark)) return false;
     const auto& what = item.as(remark);
     return what == "past" || what == "offtopic" || what == "spam";
+}
+
+// "a bonnet to go with the shawl I already have": of the shawl alone.
+bool is_told_of_another(const std::vector<Item>& items, std::size_t at) {
+    if (!items[at].is(remark) || items[at].as(remark) != "past" || at < 3) return false;
+    if (!items[at - 1].is(article) || !is_own(items[at - 2])) return false;
+    for (std::size_t i = 0; i + 2 < at; ++i)
+        if (items[i].live(article) && items[i].clause == items[at].clause) return true;
+    return false;
 }
 
 // Words that a negation reaches; a filler between is no end.
@@ -210,6 +221,9 @@ void reach(std::vector<Item>& items, std::size_t from, Taken& out) {
             out.left_out.push_back("not " + items[i - 1].said);
             item.idle = true;
             return;
+        } else if (item.is(part) && !item.is(article)) {
+            item.idle = hit = true;
+            out.left_out.push_back(items[from].said + " " + item.said);
         } else if (can_be_ruled_out(item)) {
             if (hit && !joins_on(items[i - 1]) && !can_be_ruled_out(items[i - 1]) &&
                 !is_own(items[i - 1]) && !items[i - 1].is(filler))
@@ -252,6 +266,8 @@ void set_remarks_aside(std::vector<Item>& items) {
                    is_of_their_own(items, i)) {
             for (auto& item : items)
                 if (item.clause == clause) item.idle = true;
+        } else if (is_told_of_another(items, i)) {
+            for (auto j = i - 2; j <= i; ++j) items[j].idle = true;
         } else if (turns_away(items[i]) && items[i].as(remark) == "spam") {
             for (auto& item : items) item.idle = true;
         } else if (turns_away(items[i]) && !in_clause(items, clause, [](const Item& x) {

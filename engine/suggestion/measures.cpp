@@ -2,6 +2,7 @@
 
 #include "engine/suggestion/beside.hpp"
 #include "engine/suggestion/constants.hpp"
+#include "engine/suggestion/limits.hpp"
 #include "engine/suggestion/reading.hpp"
 #include "engine/units/constants.hpp"
 
@@ -35,8 +36,11 @@ class Measures {
         if (amount.of == Of::sett && !out_.sett) out_.sett = amount.sett, mark(at);
         if (amount.of == Of::age || is_an_age(at) || follows_the_word(at))
             out_.years = amount.number, mark(at);
-        if (follows_the_word(at) && out_.wearer == Wearer::unsaid)
+        const bool tells =
+            follows_the_word(at) || (amount.of == Of::age && amount.number < grown_up);
+        if (tells && out_.wearer == Wearer::unsaid)
             out_.wearer = amount.number < 1 ? Wearer::baby : Wearer::child;
+        if (is_of_somebody_grown(at)) mark(at);
         if (amount.of == Of::mass) take_mass(at);
         if (amount.of == Of::length) take_length(at);
         if (amount.of == Of::number && !amount.read) take_number(at);
@@ -53,6 +57,8 @@ class Measures {
         if (is_of_a_shoe(at)) {
             out_.shoe =
                 (items_[at - 1].text == "size" ? "" : items_[at - 1].said + " ") + items_[at].said;
+            if (at > 1 && (items_[at - 2].text == "us" || items_[at - 2].text == "uk"))
+                out_.shoe = items_[at - 2].said + " " + out_.shoe;
             mark(at);
         }
         if (items_[at].amount->times_next) take_without_unit(at);
@@ -86,6 +92,16 @@ class Measures {
         if (amount.number >= grown_up || amount.times_next) return false;
         if (amount.of != Of::number && amount.of != Of::time) return false;
         return stands_after_age(items_, at);
+    }
+
+    // "my nana who's 91": no count.
+    bool is_of_somebody_grown(std::size_t at) const {
+        const auto& amount = *items_[at].amount;
+        if (amount.of != Of::number || amount.number < grown_up || at == 0) return false;
+        if (!stands_before_an_age(items_[at - 1].last_word())) return false;
+        return std::any_of(items_.begin(), items_.end(), [&](const Item& i) {
+            return i.sentence == items_[at].sentence && i.is(person);
+        });
     }
 
     // Of somebody small: "a girl of 9", "my niece who is 8", "the twins (18 months)".
@@ -151,14 +167,22 @@ class Measures {
     // "Is 535 m enough", "I have 320 m": what there is, not what it takes.
     bool is_at_hand(std::size_t at) const {
         if (items_[at].asks && at + 1 < items_.size() && items_[at + 1].is(topic)) return true;
-        if (is_asked_of(items_, at)) return true;
-        if (is_drawn_from(at)) return true;
+        if (is_asked_of(items_, at) || limit_of(items_, at) == Limit::most) return true;
+        if (is_drawn_from(at) || is_of_this_yarn(items_, at)) return true;
         for (std::size_t n = 1; n <= 4 && n <= at; ++n) {
             const auto& before = items_[at - n];
             if (before.is(tool) && before.as(tool) == "have") return true;
             if (before.is(tool) && before.as(tool) == "needs") return false;
         }
         return says_own_yarn(at);
+    }
+
+    // "using up at least 200 g": told, since more than it takes is no figure of ours.
+    bool is_a_least_amount(std::size_t at) {
+        if (limit_of(items_, at) != Limit::least) return false;
+        out_.left_out.push_back(limited(items_, at));
+        mark(at);
+        return true;
     }
 
     // "a hat out of 100 m", "gloves and a hat in 300 m": what there is for all of it.
@@ -171,7 +195,7 @@ class Measures {
 
     bool says_own_yarn(std::size_t at) const {
         for (std::size_t i = 0; i < at; ++i)
-            if (items_[i].text.find("own") != std::string::npos &&
+            if ((items_[i].text == "own" || items_[i].text.find(" own") != std::string::npos) &&
                 items_[i].sentence == items_[at].sentence && !items_[i].is(article))
                 return true;
         return false;
@@ -181,6 +205,8 @@ class Measures {
     Wanted* owner(std::size_t at) {
         if (out_.wanted.empty()) return nullptr;
         if (out_.wanted.size() == 1) return &out_.wanted.front();
+        if (const auto next = thing_behind(items_, at); next != at)
+            if (auto* found = thing(items_[next])) return found;
         for (auto i = at; i-- > 0;) {
             if (items_[i].is(joiner) && items_[i].as(joiner) != "with") break;
             if (auto* found = thing(items_[i])) return found;
@@ -207,6 +233,7 @@ class Measures {
 
     void take_mass(std::size_t at) {
         auto* to = owner(at);
+        if (is_a_least_amount(at)) return;
         if (is_at_hand(at)) out_.at_hand_mass = items_[at].amount->mass, mark(at);
         if (!to || is_at_hand(at) || to->needs_mass || to->needs) return;
         to->needs_mass = items_[at].amount->mass;
@@ -250,12 +277,14 @@ class Measures {
         const bool of_cloth = what == "width" || what == "size";
         if (of_cloth || amount.times_next) return false;
         if (*amount.length >= metres(constants::longest_cloth)) return true;
+        if (thing_behind(items_, at) != at) return false;
         if (amount.unit != "yd" && amount.unit != "m") return false;
         return *amount.length >= metres(constants::longest_cloth) || what == "needs" ||
                (amount.unit == "yd" && clause_has(at, "needs"));
     }
 
     void take_needs(std::size_t at, Wanted& to) {
+        if (is_a_least_amount(at)) return;
         if (is_at_hand(at)) out_.at_hand = items_[at].amount->length, mark(at);
         if (is_at_hand(at) || to.needs) return;
         to.needs = items_[at].amount->length;

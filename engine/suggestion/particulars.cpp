@@ -41,6 +41,16 @@ int colours_in_a_row(const std::vector<Item>& items) {
     return static_cast<int>(best.size());
 }
 
+// "in your yarn and black", "this with cream".
+bool has_a_colour_beside_ours(const std::vector<Item>& items) {
+    constexpr std::string_view ours[] = {"yarn", "yours", "this", "it", "that"};
+    for (std::size_t i = 2; i < items.size(); ++i)
+        if (is_a_colour(items[i]) && items[i - 1].is(joiner) && items[i - 1].as(joiner) == "and" &&
+            has(ours, items[i - 2].last_word()))
+            return true;
+    return false;
+}
+
 }  // namespace
 
 bool is_a_colour(const Item& i) { return i.live(colour) && !has(no_colours, i.text); }
@@ -54,6 +64,7 @@ void take_colours(std::vector<Item>& items, Taken& out) {
         amount->read = true;
     }
     if (out.colours == 0) out.colours = colours_in_a_row(items);
+    if (out.colours < 2 && has_a_colour_beside_ours(items)) out.colours = 2;
     if (out.colours > 1 && out.role == YarnRole::unsaid) out.role = YarnRole::with_another;
 }
 

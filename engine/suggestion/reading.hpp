@@ -15,7 +15,9 @@ void rule_out(std::vector<Item>& items, Taken& out);
 void find_strangers(std::vector<Item>& items, const ArticleKinds& kinds, Taken& out);
 
 // The articles that are wanted, each with its form, its fabric and how many.
-void take_things(std::vector<Item>& items, const ArticleKinds& kinds, Taken& out);
+// Their places in the items come back.
+std::vector<std::size_t> take_things(std::vector<Item>& items, const ArticleKinds& kinds,
+                                     Taken& out);
 
 // Crafts, roles, wearers, ways of making, weights, topics.
 void take_words(std::vector<Item>& items, Taken& out);

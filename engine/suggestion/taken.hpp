@@ -73,6 +73,7 @@ enum class Topic {
     spring,
     dye,
     weight,
+    allergy,
 };
 std::string_view words(Topic topic);
 std::optional<Topic> topic_named(std::string_view name);

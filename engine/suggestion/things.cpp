@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/suggestion/beside.hpp"
 #include "engine/suggestion/counts.hpp"
 #include "engine/suggestion/link.hpp"
 #include "engine/suggestion/reading.hpp"
@@ -51,7 +52,7 @@ class Things {
     Things(std::vector<Item>& items, const ArticleKinds& kinds, Taken& out)
         : items_(items), kinds_(kinds), out_(out) {}
 
-    void take() {
+    std::vector<std::size_t> take() {
         auto places = heads(article);
         verbs_too_ = places.empty();  // "swatch it first": nothing else can be meant
         if (places.empty()) places = heads(article);
@@ -62,6 +63,7 @@ class Things {
         take_crafts();
         take_counts(items_, places_, out_);
         out_.alternatives = are_alternatives();
+        return places_;
     }
 
   private:
@@ -75,9 +77,11 @@ class Things {
                 continue;
             if (!out.empty()) {
                 if (of == article && is_only_a_form(out.back(), i)) continue;
+                if (is_beside_the_point(i)) continue;
                 const auto how = link(items_, out.back(), i);
                 const bool same_clause = items_[out.back()].sentence == items_[i].sentence;
                 if (how == Link::of && same_clause) continue;
+                if (items_[i].is(part) && same_clause && is_had(i)) continue;
                 if ((how == Link::modifies || how == Link::as) && same_clause) {
                     dropped_.push_back(out.back());
                     out.pop_back();
@@ -88,10 +92,35 @@ class Things {
         return out;
     }
 
+    // "so he stops stealing my scarves", "worn like a bandana", "a vest that zips up": another
+    // thing was wanted before, and this one is spoken of.
+    bool is_beside_the_point(std::size_t at) const {
+        constexpr std::string_view own[] = {"my", "his", "her", "their", "our", "your"};
+        constexpr std::string_view likens[] = {"like", "resembling", "than"};
+        if (items_[at - 1].clause != items_[at].clause) return false;
+        const auto& before = items_[at - 1].text;
+        if (items_[at].is(form) && (before == "that" || before == "which")) return true;
+        const bool one = at > 1 && is_determiner(before);
+        if (has(likens, items_[one ? at - 2 : at - 1].last_word())) return true;
+        if (!has(own, before) || at < 2) return false;
+        const auto& verb = items_[at - 2];
+        const bool joins = verb.is(joiner) && verb.last_word() != "match";
+        return !joins && !verb.sign && !verb.is(negation) && verb.last_word() != "or";
+    }
+
+    // "with long cuffs": what another thing has.
+    bool is_had(std::size_t at) const {
+        for (auto i = at; i-- > 0 && i + 4 > at && !items_[i].sign && !items_[i].live(article);)
+            if ((items_[i].is(joiner) && items_[i].as(joiner) == "with") ||
+                items_[i].last_word() == "with")
+                return true;
+        return false;
+    }
+
     // "A kerchief, triangle, garter": a word of form behind a comma, and nothing joined.
     bool is_only_a_form(std::size_t last, std::size_t i) const {
         if (!items_[i].is(form)) return false;
-        const bool listed = i == last + 2 && items_[last + 1].text == ",";
+        const bool listed = i > last + 1 && items_[i - 1].text == ",";
         return listed || link(items_, last, i) == Link::with;
     }
 
@@ -121,8 +150,9 @@ class Things {
             out_.wearer = *wearer_named(sense.person);
             out_.wearer_said = item.said;
         }
+        const auto whose = own_person(place, sense.person);
         for (auto& other : out_.wanted)
-            if (other.kind == sense.kind) {
+            if (other.kind == sense.kind && !is_anothers(place, whose)) {
                 if (other.form.empty()) other.form = sense.form;
                 return;
             }
@@ -137,6 +167,22 @@ class Things {
             out_.taken_as.push_back(item.text + " as " + sense.kind);
         out_.wanted.push_back(std::move(wanted));
         places_.push_back(place);
+    }
+
+    // Whose it is by the word before it or by its own: "baby blanket", "men's socks".
+    std::string own_person(std::size_t place, const std::string& by_kind) const {
+        if (!by_kind.empty() || place == 0 || !items_[place - 1].live(person)) return by_kind;
+        return items_[place - 1].as(person);
+    }
+
+    // "a throw or a baby blanket": two, though of one kind.
+    bool is_anothers(std::size_t place, const std::string& whose) const {
+        if (places_.empty() || link(items_, places_.back(), place) != Link::listed) return false;
+        const auto& before = items_[places_.back()];
+        const auto sense = before.is(article)
+                               ? article_sense(before.as(article), before.text).person
+                               : std::string();
+        return own_person(places_.back(), sense) != whose;
     }
 
     // "triangle", "in strips"; alone it means the article that has such a form.
@@ -180,6 +226,7 @@ class Things {
     void take_fabrics() {
         for (std::size_t i = 0; i < items_.size(); ++i) {
             if (!items_[i].live(fabric) || is_dropped_article(i)) continue;
+            if (items_[i].is(weight) && is_meant_as_weight(items_, i)) continue;
             const auto sense = fabric_sense(items_[i].as(fabric));
             if (auto* to = nearest_thing(i); to && !to->fabric.named()) {
                 to->fabric = sense;
@@ -230,8 +277,9 @@ class Things {
 
 bool is_thing(const Item& item) { return item.live(WordClass::article) || is_stranger(item); }
 
-void take_things(std::vector<Item>& items, const ArticleKinds& kinds, Taken& out) {
-    Things(items, kinds, out).take();
+std::vector<std::size_t> take_things(std::vector<Item>& items, const ArticleKinds& kinds,
+                                     Taken& out) {
+    return Things(items, kinds, out).take();
 }
 
 bool is_for_the_foot(const Taken& taken) {

@@ -36,6 +36,14 @@ bool is_a_number_sign(std::string_view idea, std::size_t at) {
            (at == 0 || is_space(idea[at - 1]));
 }
 
+// "w/ pockets", "w/o a brim"; empty: it is not that.
+std::string_view with_for_short(std::string_view idea, std::size_t at) {
+    if (idea.substr(at, 2) != "w/" || (at > 0 && !is_space(idea[at - 1]))) return {};
+    const auto next = at + 2 < idea.size() ? idea[at + 2] : ' ';
+    const auto after = at + 3 < idea.size() ? idea[at + 3] : ' ';
+    return next == 'o' && !is_letter(after) ? " without " : " with ";
+}
+
 std::string fold(std::string_view idea) {
     std::string out;
     for (std::size_t i = 0; i < idea.size() && out.size() < most_tokens * most_bytes;) {
@@ -45,8 +53,9 @@ std::string fold(std::string_view idea) {
             for (const auto& f : folded)
                 if (f.typed == one) one = f.read;
         if (is_a_number_sign(idea, i)) one = " number ";
-        out += one;
-        i += size;
+        const auto with = with_for_short(idea, i);
+        out += with.empty() ? one : with;
+        i += with.empty() ? size : with == " with " ? 2 : 3;
     }
     return out;
 }

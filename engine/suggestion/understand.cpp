@@ -70,13 +70,22 @@ bool speaks_of_something(const std::vector<Item>& items) {
     });
 }
 
+// "Cap sleeve shell, 36 bust": a form that some article has.
+bool names_a_form(const std::vector<Item>& items) {
+    constexpr std::size_t most = 12;
+    return items.size() <= most && std::any_of(items.begin(), items.end(), [](const Item& i) {
+               return i.live(form) && !i.asks && !i.is(filler) && !i.is(everyday);
+           });
+}
+
 // Something to make is spoken of, or something that can be asked.
 bool is_an_idea(const std::vector<Item>& items, const Taken& taken) {
     if (!taken.wanted.empty() || taken.fabric.named() || !taken.not_known.empty()) return true;
     if (!taken.topics.empty() || !taken.ruled_out.empty()) return true;
     if (taken.role != YarnRole::unsaid && taken.role != YarnRole::all) return true;
     if (chats(items)) return false;
-    if (speaks_of_something(items) || names_in_short(items)) return true;
+    if (speaks_of_something(items) || names_in_short(items) || names_a_form(items)) return true;
+    if (!taken.weight.empty() || taken.needle || taken.gauge || taken.sett) return true;
     if (taken.craft || (taken.wearer != Wearer::unsaid && taken.asks)) return true;
     return items.empty();
 }
@@ -112,13 +121,14 @@ Taken understand(const std::string& idea, const Lexicon& lexicon, Stemmer& stemm
     rule_out(items, out);
     take_loom_lengths(items, out);
     find_strangers(items, lexicon.kinds(), out);
-    take_things(items, lexicon.kinds(), out);
+    const auto places = take_things(items, lexicon.kinds(), out);
     for (auto& wanted : out.wanted)
         if (std::count(out.forms_out.begin(), out.forms_out.end(), wanted.form) > 0)
             wanted.form.clear();
     take_words(items, out);
     take_measures(items, out);
     take_shares(items, out);
+    part_by_thing(items, places, out);
     part_by_wearer(items, out);
     part_by_craft(items, out);
     take_one_alone(items, out);

@@ -2,6 +2,9 @@
 
 #include <algorithm>
 
+#include "engine/suggestion/in_full.hpp"
+#include "engine/suggestion/limits.hpp"
+
 namespace gristwright {
 namespace {
 
@@ -23,7 +26,7 @@ bool are_listed(const std::vector<Item>& items, std::size_t a, std::size_t b) {
     if (items[a].sentence != items[b].sentence || b > a + 7) return false;
     return std::any_of(items.begin() + static_cast<std::ptrdiff_t>(a) + 1,
                        items.begin() + static_cast<std::ptrdiff_t>(b), [](const Item& i) {
-                           return i.text == "," || i.text == "&" ||
+                           return i.text == "," || i.text == "&" || i.text == "to" ||
                                   (i.is(joiner) && i.as(joiner) == "and");
                        });
 }
@@ -44,6 +47,16 @@ std::optional<Person> person_at(const std::vector<Item>& items, std::size_t at) 
         (*wearer != Wearer::baby && *wearer != Wearer::child && *wearer != Wearer::adult))
         return {};
     return Person{at, *wearer, colon == std::string::npos ? "" : means.substr(colon + 1), {}};
+}
+
+// Of a word that is a thing and somebody's: "bootees", "bib".
+std::optional<Person> person_at_kind(const Item& item) {
+    if (!item.is(article)) return {};
+    const auto& means = item.as(article);
+    const auto at = means.find('@');
+    const auto wearer = at == std::string::npos ? std::nullopt : wearer_named(means.substr(at + 1));
+    if (!wearer) return {};
+    return Person{0, *wearer, "", {}};
 }
 
 // "a man and a toddler": people of different sizes, told in one row.
@@ -95,10 +108,14 @@ void take_shares(const std::vector<Item>& items, Taken& out) {
             ++j;
         if (j >= items.size() || items[j].sentence != items[i].sentence) continue;
         const bool led = j > i + 1 || items[i].text.ends_with(" of");
-        if (items[j].live(article))
+        if (items[j].live(article) && (led || !items[j].text.ends_with('s')))
             out.share_of_thing = items[i].amount->number;
-        else if (led && (has(yarn_words, items[j].first_word()) || items[j - 1].text == "of it"))
-            out.share_of_yarn = items[i].amount->number;
+        else if (led && (has(yarn_words, items[j].first_word()) || items[j - 1].text == "of it")) {
+            if (limit_of(items, i) == Limit::least)
+                out.left_out.push_back(limited(items, i) + " of the yarn");
+            else
+                out.share_of_yarn = items[i].amount->number;
+        }
     }
 }
 
@@ -110,7 +127,11 @@ void part_by_wearer(const std::vector<Item>& items, Taken& out) {
     const auto many = static_cast<int>(people.size());
     const bool of_several = first.plural || first.kind.back() == 's' || first.count == many;
     if (many < 2 || many > 6 || !differ(people) || !of_several) return;
-    if (first.count > 1 && first.count != many) return;
+    if (first.count > 1 && first.count != many) {
+        out.left_out.push_back(items[people.front().at].said + " and " +
+                               items[people.back().at].said);
+        return;
+    }
     first.count = 1;
     first.plural = false;
     const auto pattern = first;
@@ -119,6 +140,77 @@ void part_by_wearer(const std::vector<Item>& items, Taken& out) {
         out.wanted[i].wearer = people[i].wearer;
         out.wanted[i].body = people[i].body;
         out.wanted[i].years = people[i].years;
+    }
+}
+
+namespace {
+
+// Whose a thing is: told before it ("baby hat") or behind it ("a hat for grandpa").
+struct Owned {
+    std::optional<Person> person;
+    bool before = false;
+};
+
+// The thing that a person's word belongs to: the next that it describes, else the last before.
+std::size_t thing_of(const std::vector<Item>& items, const std::vector<std::size_t>& places,
+                     std::size_t at) {
+    for (std::size_t n = 0; n < places.size(); ++n) {
+        if (places[n] <= at) continue;
+        for (auto i = at + 1; i < places[n]; ++i)
+            if (!describes_too(items[i]) || items[i].clause != items[at].clause)
+                return n == 0 ? places.size() : n - 1;
+        return n;
+    }
+    return places.size() - 1;
+}
+
+std::vector<Owned> owners_of(const std::vector<Item>& items,
+                             const std::vector<std::size_t>& places) {
+    std::vector<Owned> out(places.size());
+    for (std::size_t n = 0; n < places.size(); ++n)
+        if (const auto person = person_at_kind(items[places[n]])) out[n] = {person, true};
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        auto person = items[i].is(article) ? std::nullopt : person_at(items, i);
+        if (!person) continue;
+        if (i > 0 && items[i - 1].amount && items[i - 1].amount->of == Of::age)
+            person->years = items[i - 1].amount->number;
+        const auto n = thing_of(items, places, i);
+        if (n < out.size() && !out[n].person) out[n] = {person, places[n] > i};
+    }
+    return out;
+}
+
+// A thing without a word of its own is the next one's where that is told behind both ("hat and
+// mitts for mum"), else the one's before it.
+void share_owners(std::vector<Owned>& owned) {
+    for (auto n = owned.size(); n-- > 1;)
+        if (!owned[n - 1].person && owned[n].person && !owned[n].before) owned[n - 1] = owned[n];
+    for (std::size_t n = 1; n < owned.size(); ++n)
+        if (!owned[n].person) owned[n].person = owned[n - 1].person;
+}
+
+bool are_alike(const std::vector<Owned>& owned) {
+    return std::all_of(owned.begin(), owned.end(), [&](const Owned& o) {
+        const auto& first = owned.front().person;
+        if (!o.person || !first) return !o.person && !first;
+        return o.person->wearer == first->wearer && o.person->body == first->body &&
+               o.person->years == first->years;
+    });
+}
+
+}  // namespace
+
+void part_by_thing(const std::vector<Item>& items, const std::vector<std::size_t>& places,
+                   Taken& out) {
+    if (out.wanted.size() < 2 || places.size() != out.wanted.size()) return;
+    auto owned = owners_of(items, places);
+    share_owners(owned);
+    if (are_alike(owned)) return;
+    for (std::size_t n = 0; n < owned.size(); ++n) {
+        auto& wanted = out.wanted[n];
+        const auto& person = owned[n].person;
+        wanted.wearer = person ? person->wearer : wanted.known.worn ? Wearer::adult : Wearer::home;
+        if (person) wanted.body = person->body, wanted.years = person->years;
     }
 }
 

@@ -15,4 +15,9 @@ void take_shares(const std::vector<Item>& items, Taken& out);
 // thing of its own, since each has its own size.
 void part_by_wearer(const std::vector<Item>& items, Taken& out);
 
+// "a hat for grandpa and mittens for the baby": each thing for its own. The places are those of
+// `out.wanted` in the items.
+void part_by_thing(const std::vector<Item>& items, const std::vector<std::size_t>& places,
+                   Taken& out);
+
 }  // namespace gristwright

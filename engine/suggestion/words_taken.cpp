@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/suggestion/beside.hpp"
 #include "engine/suggestion/reading.hpp"
 
 namespace gristwright {
@@ -33,6 +34,9 @@ constexpr std::string_view marks_a_way[] = {"stitch",   "stitches", "style",   "
                                             "method",   "weave",    "weaving", "knit",
                                             "knitting", "knitted",  "woven",   "inlay"};
 
+// What is bought by a size in numbers.
+constexpr std::string_view clothes[] = {"pullover", "cardigan", "vest", "top"};
+
 class Words {
   public:
     Words(std::vector<Item>& items, Taken& out) : items_(items), out_(out) {}
@@ -44,15 +48,16 @@ class Words {
             if (item.text == "my own" || item.text == "my own yarn") out_.other_yarn = true;
             if (item.live(needle)) take_needle(i);
             if (item.live(craft) && !is_only_a_look(i)) take_craft(item);
-            if (item.live(role)) take_role(item);
+            if (item.live(role)) take_role(i);
             if (item.live(technique)) take_technique(i);
             if (item.live(person)) take_person(i);
             if (item.live(material)) take_material(i);
             if (item.live(tool) && item.as(tool) == "letters") out_.letters = item.text;
-            if (item.live(weight) && is_weight(i) && out_.weight.empty())
+            if (item.live(weight) && is_meant_as_weight(items_, i) && out_.weight.empty())
                 out_.weight = item.as(weight);
             if (item.is(topic) && !item.idle) take_topic(i);
         }
+        take_grown_up_letters();
         take_craft_left();
         take_ways();
         take_unknown();
@@ -66,6 +71,12 @@ class Words {
         if (next >= items_.size() || !has(looks, items_[next].text)) return false;
         out_.left_out.push_back(items_[at].said + " " + items_[next].said);
         return true;
+    }
+
+    // "XXL, for my son": grown up, whosever son he is.
+    void take_grown_up_letters() {
+        if (out_.wearer != Wearer::child || out_.letters.find("xl") == std::string::npos) return;
+        out_.wearer = Wearer::adult;
     }
 
     // Of two crafts, the one that is not ruled out: "a scarf, not woven".
@@ -134,7 +145,10 @@ class Words {
     // "A boy's vest, size 8": of clothes, where no needle is spoken of.
     bool is_of_a_person() const {
         const auto any = [&](auto is) { return std::any_of(items_.begin(), items_.end(), is); };
-        return any([](const Item& i) { return i.is(person); }) &&
+        const bool of_clothes = std::any_of(out_.wanted.begin(), out_.wanted.end(), [](auto& w) {
+            return has(clothes, w.nearest.empty() ? w.kind : w.nearest);
+        });
+        return (of_clothes || any([](const Item& i) { return i.is(person); })) &&
                !any([](const Item& i) { return i.is(tool) && i.as(tool) == "needle"; });
     }
 
@@ -144,7 +158,33 @@ class Words {
         if (!out_.craft) out_.craft = craft;
     }
 
-    void take_role(const Item& item) {
+    // "with a garter border": of the piece, and no part for this yarn.
+    bool is_of_the_piece(std::size_t at) const {
+        const auto& item = items_[at];
+        if (item.as(WordClass::role) != "border" || item.text.find(' ') != std::string::npos)
+            return false;
+        for (auto i = at; i-- > 0 && i + 4 > at && items_[i].clause == item.clause;) {
+            if (items_[i].is(joiner)) return items_[i].as(joiner) == "with";
+            if (items_[i].last_word() == "with") return true;
+        }
+        return false;
+    }
+
+    // "the brim worked double": of the cloth there, and not of the yarn.
+    bool is_of_a_part(std::size_t at) const {
+        if (at < 2 || items_[at - 2].clause != items_[at].clause) return false;
+        const auto& what = items_[at - 2];
+        return !what.is(article) && (what.is(part) || what.is(form));
+    }
+
+    void take_role(std::size_t at) {
+        const auto& item = items_[at];
+        if (is_of_the_piece(at)) return;
+        if (item.as(WordClass::role) == "doubled" && is_of_a_part(at)) {
+            out_.left_out.push_back(items_[at - 2].said + " " + items_[at - 1].said + " " +
+                                    item.said);
+            return;
+        }
         const auto role = yarn_role_named(item.as(WordClass::role));
         if (!role || (out_.role != YarnRole::unsaid && out_.role != YarnRole::with_another)) return;
         // A question whether it would felt asks; "fulled" orders.
@@ -207,19 +247,6 @@ class Words {
         const bool first = out_.body.empty() && !two_bodies_;
         two_bodies_ = two_bodies_ || !first;
         out_.body = first ? body : "";
-    }
-
-    // "worsted" and "aran" are weights beside an amount, "of", "in" or a word for yarn; else a way
-    // of spinning and a stitch pattern.
-    bool is_weight(std::size_t at) const {
-        const auto& item = items_[at];
-        if (item.text != "worsted" && item.text != "aran" && item.text != "double knit")
-            return true;
-        if (at > 0) {
-            const auto& before = items_[at - 1];
-            if (before.amount || before.text == "of" || before.text == "in") return true;
-        }
-        return at + 1 < items_.size() && items_[at + 1].text == "yarn";
     }
 
     void take_topic(std::size_t at) {

@@ -1,0 +1,107 @@
+// Replies to classes of ideas: what was read is told as it was meant.
+#include <doctest/doctest.h>
+
+#include "cli/bulk_answers.hpp"
+#include "cli/output/reply.hpp"
+#include "engine/suggestion/answer.hpp"
+#include "tests/cli/asked.hpp"
+
+using namespace gristwright;
+using namespace gristwright::cli;
+using asked::holds;
+
+namespace {
+
+class Heron {
+  public:
+    SuggestionAnswer answer(const std::string& idea) {
+        Suggestion s;
+        s.idea = idea;
+        return answerer_.answer(s);
+    }
+    std::string reply_to(const std::string& idea) {
+        Suggestion s;
+        s.idea = idea;
+        return reply(s, answerer_.answer(s), asked::heron().yarn, asked::heron().units, 2000);
+    }
+
+  private:
+    Answerer answerer_{ground_of(asked::heron())};
+};
+
+}  // namespace
+
+TEST_CASE("a fabric by another name is told with the name that was reckoned") {
+    Heron heron;
+    CHECK(holds(heron.reply_to("moss stitch cowl"), "For moss stitch I reckoned seed."));
+    CHECK(holds(heron.reply_to("fair isle vest"), "For fair isle I reckoned stranded."));
+    for (const auto* idea : {"cabled hat", "ribbed hat", "garter stitch scarf", "seed stitch cowl"})
+        CHECK(holds(heron.reply_to(idea), "I reckoned it in "));
+}
+
+TEST_CASE("a limit is answered in the unit that was said") {
+    Heron heron;
+    CHECK(holds(heron.reply_to("a cowl from no more than 150 g"), "Of this yarn 150 g would do."));
+    CHECK(holds(heron.reply_to("a cowl in under 20 m"), "Of this yarn 20 m would not do"));
+    CHECK_FALSE(holds(heron.reply_to("a cowl, no more than 150 g"), "is said to take"));
+}
+
+TEST_CASE("a part alone is said to be reckoned as the whole piece") {
+    Heron heron;
+    CHECK(holds(heron.reply_to("just the sleeves of a jumper"),
+                "As to 'just the sleeves': the figure is for the whole piece."));
+    CHECK(holds(heron.reply_to("for the heels and toes of socks"), "the whole piece"));
+}
+
+TEST_CASE("held with another yarn is not shared between two") {
+    Heron heron;
+    CHECK(holds(heron.reply_to("a cowl held with mohair"), "Held together with another yarn"));
+    const auto striped = heron.reply_to("a striped cowl");
+    CHECK(holds(striped, "A second yarn would share the work"));
+    CHECK_FALSE(holds(striped, "Held together"));
+}
+
+TEST_CASE("an allergy is no question of softness") {
+    Heron heron;
+    const auto said = heron.reply_to("I'm allergic to wool, but a throw?");
+    CHECK(holds(said, "An allergy is no matter of softness"));
+    CHECK_FALSE(holds(said, "few people would find that it itches"));
+}
+
+TEST_CASE("a blanket's size is no square's, and what fits nobody is said") {
+    Heron heron;
+    const auto blanket = heron.answer("knitted blanket of squares, 90 cm");
+    REQUIRE(blanket.answered);
+    REQUIRE(blanket.article->measure == "side of a square");
+    CHECK(in_centimetres(blanket.size) == doctest::Approx(30));
+    const auto square = heron.answer("knitted blanket of squares, 30 cm");
+    CHECK(in_centimetres(square.size) == doctest::Approx(30));
+    CHECK(holds(heron.reply_to("a jumper, 2 inch chest"), "fits nobody"));
+}
+
+TEST_CASE("what is made for a baby is no grown-up's, whatever its stitch") {
+    Heron heron;
+    for (const auto* fabric : {"garter", "stocking stitch", "basketweave", "cables"})
+        for (const auto* kind : {"cardigan", "blanket", "hat", "pullover"}) {
+            const auto a = heron.answer(std::string("knitted ") + kind + " in " + fabric);
+            INFO(kind, " in ", fabric);
+            if (a.answered) CHECK_FALSE(a.article->for_baby);
+        }
+    const auto a = heron.answer("garter cardigan for a baby");
+    REQUIRE(a.answered);
+    CHECK(a.article->for_baby);
+}
+
+TEST_CASE("of two things for two people the caution is for the small one, the size for each") {
+    Heron heron;
+    const auto said = heron.reply_to("a hat for grandpa and mittens for the baby");
+    CHECK(holds(said, "for a baby"));
+    CHECK(holds(said, "For the baby: no cords, fringes or loose loops."));
+    CHECK_FALSE(holds(said, "The figure is for a grown-up's size"));
+}
+
+TEST_CASE("a grown-up's template for somebody small says so") {
+    Heron heron;
+    CHECK(holds(heron.reply_to("a raglan pullover for a lad of 12"), "grown-up's size"));
+    CHECK(holds(heron.reply_to("scarf for a toddler"), "child"));
+}
