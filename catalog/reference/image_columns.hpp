@@ -84,12 +84,12 @@ void columns(RowOf<Following> auto& r, auto&& at) { at(r.width, r.length, r.narr
 
 void columns(RowOf<Counting> auto& r, auto&& at) {
     at(r.multiple, r.stitches_of, r.part, r.begins, r.by, r.every, r.doubles, r.steps, r.along,
-       r.within, r.underarm, r.in_rounds);
+       r.within, r.turns, r.gusset_of, r.underarm, r.in_rounds);
 }
 
 void columns(RowOf<PieceTemplate> auto& r, auto&& at) {
     at(r.name, r.fabric, r.outline, r.grows, r.count, r.yarn, r.of_warp, r.of_weft, r.unbroken,
-       r.narrow_first, r.follows, r.counting);
+       r.narrow_first, r.on_smaller, r.follows, r.counting);
 }
 
 void columns(RowOf<Wish> auto& r, auto&& at) { at(r.at_least, r.weight); }

@@ -86,10 +86,16 @@ void read_counting(TomlTable& from, PieceTemplate& piece) {
     c.steps = from.whole_or("steps", 0, 0, most);
     if (from.has("along")) c.along = from.text("along");
     if (from.has("within")) c.within = from.text("within");
+    if (from.has("turns")) c.turns = from.text("turns");
+    if (from.has("gusset_of")) c.gusset_of = from.text("gusset_of");
     if (from.has("underarm")) c.underarm = from.measure("underarm", length_of);
     c.in_rounds = from.flag("in_rounds");
     if (c.begins > 0 && c.by == 0 && c.doubles == 0)
         throw from.wrong("begins", "needs by, the stitches of one shaping row, or doubles");
+    if (!(c.turns + c.gusset_of).empty() && piece.outline.shape != Shape::taper)
+        throw from.wrong("shape", "a heel's turn and its gusset are tapers");
+    if (!c.gusset_of.empty() && c.within.empty())
+        throw from.wrong("gusset_of", "needs within, the foot whose rounds it is among");
     if (c.underarm.si() > 0 && piece.outline.shape != Shape::taper)
         throw from.wrong("underarm", "only a yoke has underarms, and a yoke is a taper");
 }
@@ -101,7 +107,8 @@ void check_counted(TomlTable& from, const Template& t) {
                            [&](const PieceTemplate& p) { return p.name == name; });
     };
     for (const auto& p : t.pieces) {
-        for (const auto* named : {&p.counting.stitches_of, &p.counting.along, &p.counting.within})
+        for (const auto* named : {&p.counting.stitches_of, &p.counting.along, &p.counting.within,
+                                  &p.counting.turns, &p.counting.gusset_of})
             if (!named->empty() && (!stands(*named) || *named == p.name))
                 throw from.wrong("piece", fmt::format("the {} names '{}', which is no other piece",
                                                       p.name, *named));
@@ -123,7 +130,7 @@ PieceTemplate read_piece(TomlTable from, const Template& t, const Fabrics& fabri
         piece.outline.length = piece.outline.width;
     else
         piece.outline.length = from.measure("length", length_of);
-    if (piece.outline.shape == Shape::taper)
+    if (piece.outline.shape == Shape::taper && !from.has("gusset_of"))  // which comes to a point
         piece.outline.narrow = from.measure("narrow", length_of);
     piece.grows = from.word("grows", growing);
     read_following(from, piece);
@@ -134,6 +141,11 @@ PieceTemplate read_piece(TomlTable from, const Template& t, const Fabrics& fabri
     piece.narrow_first = from.flag("narrow_first");
     if (piece.narrow_first && piece.outline.shape != Shape::taper)
         throw from.wrong("narrow_first", "only a taper has a narrow end");
+    if (from.has("needles")) {
+        if (from.text("needles") != "smaller")
+            throw from.wrong("needles", "is smaller, or left out where all are the same");
+        piece.on_smaller = true;
+    }
     from.nothing_else();
     return piece;
 }

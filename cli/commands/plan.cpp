@@ -45,19 +45,7 @@ std::string woven_line(const PlanPiece& p, const Units& units) {
                        whose(p.piece->weft_ours()));
 }
 
-// A rib at the edge of another fabric, where the steps take smaller needles for it.
-bool takes_smaller_needles(const PlanPiece& p, const Plan& plan) {
-    const auto& steps = plan.article->steps;
-    const bool told = std::any_of(steps.begin(), steps.end(), [](const auto& step) {
-        return step.find("smaller") != std::string::npos;
-    });
-    const bool edge = std::any_of(plan.pieces.begin(), plan.pieces.end(), [&](const auto& other) {
-        return other.metres.mid > p.metres.mid && !other.piece->fabric.ends_with("rib");
-    });
-    return told && edge && p.piece->fabric.ends_with("rib");
-}
-
-std::string piece_text(const PlanPiece& p, const Plan& plan, const Units& units) {
+std::string piece_text(const PlanPiece& p, const Units& units) {
     std::string name = capital(p.piece->name);
     if (p.piece->count > 1) name += fmt::format(", {} alike", p.piece->count);
     if (p.ours.si() <= 0) name += " (another yarn)";
@@ -74,7 +62,7 @@ std::string piece_text(const PlanPiece& p, const Plan& plan, const Units& units)
                            : "";
     if (p.knit)
         out += wrapped(fmt::format("{}{}, {}; {}", stitches_words(p), plain, rows_words(p),
-                                   making_line(p, units, takes_smaller_needles(p, plan))),
+                                   making_line(p, units, p.piece->on_smaller)),
                        4) +
                "\n";
     else
@@ -205,7 +193,7 @@ std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {
     out += "\n" + heading("Yarn") + "\n" + metres_text(plan, q);
     out += "\n" + heading("How big? Chance that the yarn reaches") + "\n" + curve(plan, q.units);
     out += "\n" + heading("Pieces") + "\n";
-    for (const auto* piece : pieces_as_worked(plan)) out += piece_text(*piece, plan, q.units);
+    for (const auto* piece : pieces_as_worked(plan)) out += piece_text(*piece, q.units);
     out += warp_text(plan, q);
     out += "\n" + heading("Steps") + "\n" + steps(plan, q);
     const auto because = reasons(judged, q, why);

@@ -125,12 +125,23 @@ void lay_hand(Laying& laying, const Side& side) {
     const double top = laying.stack({"wrist", "hand", "pattern"}, side.at({0, 0}));
     lay_fingers(laying, side, hand, top);
     const double palm = -laying.size("wrist").height;
+    const auto gusset = laying.size("thumb gusset");
+    const double edge = hand.width / 2;
+    if (const auto* p = laying.next("thumb gusset")) {
+        auto& placed =
+            laying.lay_between(*p,
+                               {side.at({edge - 0.01, palm - gusset.height}),
+                                side.at({edge + gusset.width / 2, palm - gusset.height})},
+                               {side.at({edge - 0.01, palm}), side.at({edge, palm})});
+        placed.backwards = true;
+        placed.layer = -1;
+    }
+    const bool inset = gusset.height > 0;
+    const Point root{inset ? edge + gusset.width / 4 : edge - thumb.width / 3,
+                     palm - (inset ? gusset.height : thumb.height)};
     if (const auto* p = laying.next("thumb"))
-        laying
-            .lay(*p, thumb,
-                 standing(thumb, side.at({hand.width / 2 - thumb.width / 3, palm - thumb.height}),
-                          0.6, side.mirrored))
-            .layer = -1;
+        laying.lay(*p, thumb, standing(thumb, side.at(root), inset ? 0.3 : 0.6, side.mirrored))
+            .layer = -2;
 }
 
 // Leg above, heel behind below it, the foot forward; the toe points away from the middle.
@@ -138,7 +149,10 @@ void lay_foot(Laying& laying, const Side& side) {
     const double wide = std::max(laying.size("leg").width, laying.size("foot").width);
     const auto heel = laying.size("heel"), foot = laying.size("foot"),
                gusset = laying.size("gusset");
-    const double behind = heel.width / 2, sole = heel.height;
+    // The turn goes round from behind to below: half of its rows stand.
+    const double behind = heel.width / 2, flap = heel.height,
+                 sole = flap + laying.size("heel turn").height / 2;
+    const bool turned = sole > flap;
     const auto lay = [&](const char* name, Point at, double turn, int layer) {
         const auto* p = laying.next(name);
         if (!p) return;
@@ -153,9 +167,12 @@ void lay_foot(Laying& laying, const Side& side) {
         Line a, b;
         for (const auto& q : from) a.push_back(side.at(q));
         for (const auto& q : to) b.push_back(side.at(q));
-        laying.lay_between(*p, a, b).layer = 1;
+        auto& placed = laying.lay_between(*p, a, b);
+        placed.layer = 1;
+        placed.backwards = p->piece->narrow_first;
     };
-    shape("heel", {{0, 0}, {behind, 0}}, {{behind * 0.3, sole}, {behind, sole}});
+    shape("heel", {{0, 0}, {behind, 0}}, {{turned ? 0 : behind * 0.3, flap}, {behind, flap}});
+    shape("heel turn", {{behind * 0.3, sole}, {behind, sole}}, {{0, flap}, {behind, flap}});
     shape("gusset", {{behind, 0}, {behind, sole}},
           {{behind + 0.01, 0}, {behind + gusset.height, sole}});
     lay("foot", {behind, sole - foot.width / 2}, quarter, 0);

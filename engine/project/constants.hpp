@@ -39,6 +39,15 @@ inline constexpr Constant joins_and_tails{
     "yarn lost in joins and tails",        0.4, 0.2, 0.6, "m a piece", Mark::judgement,
     "a cast-on tail and two woven-in ends"};
 
+inline constexpr Constant past_the_middle{
+    "stitches past a heel flap's middle where its turn begins",
+    2,
+    1,
+    3,
+    "stitches",
+    Mark::common_practice,
+    "1 leaves a narrow heel, 3 a wide one"};
+
 inline constexpr Constant crown_depth{
     "a crown's depth to the width round it",
     1.0 / 7,

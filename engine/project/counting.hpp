@@ -42,6 +42,8 @@ struct Counting {
     int steps = 0;            // a taper narrowed in so many rows, by the same share in each
     std::string along;        // worked across, two rows to each stitch of this piece's edge
     std::string within;       // its rows are among those of this piece
+    std::string turns;        // a heel turned out of this flap
+    std::string gusset_of;    // what is taken up along this flap, beyond the foot's stitches
     Length underarm;          // a yoke: left at each underarm by "body" and "sleeve"; 0: no yoke
     bool in_rounds = false;   // a taper that goes round
 };

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/project/heel.hpp"
+
 namespace gristwright {
 namespace {
 
@@ -69,6 +71,35 @@ void narrow(PlanPiece& p) {
         c.steps > 0 ? nearest(few, even) : p.stitches - by * shaping_rows(p, p.stitches - few, by);
 }
 
+// A shape that its counts decide.
+void as_counted(PlanPiece& p) {
+    const auto wide = [&](int stitches) {
+        return Length::from_si(stitches / p.knit->stitches.si());
+    };
+    p.outline.width = wide(p.stitches);
+    p.outline.narrow = wide(p.few_stitches);
+    p.outline.length = Length::from_si(p.rows / p.knit->rows.si());
+}
+
+void turn_heel(const Plan& plan, PlanPiece& p) {
+    const auto* flap = of(p).turns.empty() ? nullptr : plan.piece_named(of(p).turns);
+    if (!flap) return;
+    const auto turn = turned(flap->stitches);
+    p.stitches = turn.stitches;
+    p.few_stitches = turn.first;
+    p.rows = turn.rows;
+    as_counted(p);
+}
+
+// Two stitches go in every second round until none is left over.
+void take_up_gusset(const Plan& plan, PlanPiece& p) {
+    const auto* flap = of(p).gusset_of.empty() ? nullptr : plan.piece_named(of(p).gusset_of);
+    if (!flap) return;
+    p.stitches = p.rows = std::max(even, gusset_of(flap->stitches, flap->rows));
+    p.few_stitches = 0;
+    as_counted(p);
+}
+
 void close_rows(Plan& plan, PlanPiece& p) {
     const auto& c = of(p);
     if (const auto* edge = c.along.empty() ? nullptr : plan.piece_named(c.along)) {
@@ -98,6 +129,8 @@ void close_counts(Plan& plan) {
         if (p.outline.shape != Shape::square_from_corner) grow(p);
         join(plan, p);
         if (p.outline.shape == Shape::taper) narrow(p);
+        turn_heel(plan, p);
+        take_up_gusset(plan, p);
         share_rows(plan, p);
     }
     for (auto& p : plan.pieces) close_rows(plan, p);

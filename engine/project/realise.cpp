@@ -34,7 +34,7 @@ void count_stitches(double count, int repeat, PlanPiece& out) {
     out.edge_stitches = beyond;
 }
 
-void realise_knitted(const KnitCloth& cloth, double spread, PlanPiece& out) {
+void realise_knitted(const KnitCloth& cloth, PlanPiece& out) {
     const auto wanted = stitches_and_rows(out.outline, cloth.stitches, cloth.rows);
     count_stitches(wanted.stitches,
                    std::lcm(cloth.fabric->stitch_repeat, out.piece->counting.multiple), out);
@@ -43,7 +43,11 @@ void realise_knitted(const KnitCloth& cloth, double spread, PlanPiece& out) {
         out.outline.width = Length::from_si(out.stitches / cloth.stitches.si());
         out.outline.length = Length::from_si(out.rows / cloth.rows.si());
     }
-    const auto one = cloth.metres_per_area.mid * area(out.outline);
+}
+
+// Once its counts are closed: what follows from another piece is as large as they say.
+void measure_knitted(double spread, PlanPiece& out) {
+    const auto one = out.knit->metres_per_area.mid * area(out.outline);
     out.metres = {(one + metres(joins_and_tails)) * out.piece->count, spread};
     out.ours = out.metres.mid * out.piece->weft_ours();
 }
@@ -79,7 +83,7 @@ PlanPiece realise(const Template& article, const Costed& costed, double s) {
     out.outline.width = grown(out.outline.width, width_share(*out.piece));
     out.outline.narrow = grown(out.outline.narrow, narrow_share(*out.piece));
     out.outline.length = grown(out.outline.length, length_share(*out.piece));
-    if (costed.knit) realise_knitted(*costed.knit, costed.spread, out);
+    if (costed.knit) realise_knitted(*costed.knit, out);
     if (costed.woven) realise_woven(article, *costed.woven, out);
     return out;
 }
@@ -100,15 +104,17 @@ void realise_at(Length size, const std::vector<Costed>& costed, const YarnProfil
     out.need = {{}, spread};
     out.second_yarn = {};
     const auto grist = yarn.linear_density.mid;
-    for (const auto& c : costed) {
-        auto piece = realise(*out.article, c, size / out.article->ideal);
+    for (const auto& c : costed)
+        out.pieces.push_back(realise(*out.article, c, size / out.article->ideal));
+    close_counts(out);
+    for (std::size_t i = 0; i < costed.size(); ++i) {
+        auto& piece = out.pieces[i];
+        if (piece.knit) measure_knitted(costed[i].spread, piece);
         piece.mass =
             piece.ours.si() > 0 ? piece.ours * grist : piece.metres.mid * other_grist(out, yarn);
         out.need.mid += piece.ours;
         out.second_yarn += piece.metres.mid - piece.ours;
-        out.pieces.push_back(std::move(piece));
     }
-    close_counts(out);
     out.second_to_have = out.second_yarn * set_aside(out.asked, spread, 0);
     out.mass = out.need.mid * yarn.linear_density.mid;
     out.certainty = chance_of_enough(out.need, out.have);

@@ -6,6 +6,10 @@
 namespace gristwright {
 namespace {
 
+// What is shaped to and fro is shaped on the right side, and in the round every second round is
+// counted more easily than every third.
+constexpr int rows_together = 2;
+
 // So many rows, evenly apart, the last of them the last; each takes the same share.
 std::vector<Reached> in_steps(const Shaping& s, int steps) {
     std::vector<Reached> out;
@@ -27,7 +31,8 @@ std::vector<Reached> doubled(const Shaping& s, int first) {
 // The first and last counts in the order of the work.
 Shaping between(const PlanPiece& p) {
     const auto& c = p.piece->counting;
-    const int few = p.few_stitches > 0 ? p.few_stitches : p.stitches;
+    const bool to_none = !c.gusset_of.empty();
+    const int few = p.few_stitches > 0 || to_none ? p.few_stitches : p.stitches;
     const bool grows = p.outline.shape != Shape::taper || p.piece->narrow_first;
     Shaping out;
     out.from = grows ? few : p.stitches;
@@ -42,8 +47,13 @@ Shaping between(const PlanPiece& p) {
 
 int Shaping::times() const { return by > 0 ? std::abs(to - from) / by : 0; }
 
-std::vector<Run> spread_over(int rows, int times) {
+std::vector<Run> spread_over(int rows, int times, int together) {
     if (times < 1) return {};
+    if (together > 1 && rows / together >= times) {
+        auto out = spread_over(rows / together, times, 1);
+        for (auto& run : out) run.every *= together;
+        return out;
+    }
     const int every = rows / times, later = rows % times;
     std::vector<Run> out;
     if (times > later) out.push_back({every, times - later});
@@ -62,7 +72,7 @@ Shaping shaping_of(const PlanPiece& p) {
     else if (c.every > 0)
         out.runs = {{c.every, out.times()}};
     else
-        out.runs = spread_over(p.rows, out.times());
+        out.runs = spread_over(p.rows, out.times(), rows_together);
     return out;
 }
 

@@ -26,8 +26,10 @@ struct Shaping {
     int times() const;
 };
 
-// `times` shaping rows spread over `rows`, those closer together first; together they take `rows`.
-std::vector<Run> spread_over(int rows, int times);
+// `times` shaping rows spread over `rows`, those closer together first; they take all of them. Each
+// comes a whole number of `together` rows after the one before it, where there is room for that:
+// then they take all but what is left over of the last.
+std::vector<Run> spread_over(int rows, int times, int together = 1);
 
 // Of a piece whose counts are closed (counts.hpp); from = to where it is not shaped.
 Shaping shaping_of(const PlanPiece& piece);

@@ -37,6 +37,7 @@ struct PieceTemplate {
     double of_warp = 1, of_weft = 1;
     bool unbroken = false;      // wants one unbroken length
     bool narrow_first = false;  // a taper worked from its narrow end
+    bool on_smaller = false;    // its steps take needles one or two sizes smaller
     Following follows{};        // where a size grows less than the article does
     Counting counting{};        // knitted
 

@@ -7,6 +7,7 @@
 
 #include "engine/cloth/spacing_words.hpp"
 #include "engine/project/constants.hpp"
+#include "engine/project/heel.hpp"
 #include "engine/units/failure.hpp"
 
 namespace gristwright {
@@ -17,6 +18,7 @@ constexpr std::array<std::string_view, 9> for_knitted{
     "stitches", "rows", "fabric", "narrow", "by", "times", "shaping", "last_row", "bind_off"};
 constexpr std::array<std::string_view, 5> for_yoke{"underarm", "back", "front", "half_front",
                                                    "sleeve"};
+constexpr std::array<std::string_view, 2> for_gusset{"taken_up", "in_all"};
 constexpr std::array<std::string_view, 8> for_woven{"ends",      "picks", "reed", "woven",
                                                     "warp_each", "warp",  "weft", "fabric"};
 
@@ -32,7 +34,8 @@ bool known(std::string_view field, const PieceTemplate& piece, Craft craft) {
     if (holds(for_any, field)) return true;
     if (craft == Craft::woven) return holds(for_woven, field);
     return holds(for_knitted, field) ||
-           (piece.counting.underarm.si() > 0 && holds(for_yoke, field));
+           (piece.counting.underarm.si() > 0 && holds(for_yoke, field)) ||
+           (!piece.counting.gusset_of.empty() && holds(for_gusset, field));
 }
 
 // Calls `replace` for each word in braces and puts what it gives in the word's place.
@@ -69,6 +72,12 @@ std::string yoke_field(const YokeParts& parts, std::string_view field) {
     return fmt::format("{}", count);
 }
 
+std::string gusset_field(const Plan& plan, const PlanPiece& p, std::string_view field) {
+    const auto& c = p.piece->counting;
+    const auto* of = plan.piece_named(field == "taken_up" ? c.gusset_of : c.within);
+    return fmt::format("{}", field == "taken_up" ? taken_up(of->rows) : of->stitches + p.stitches);
+}
+
 std::string knitted_field(const Plan& plan, const PlanPiece& p, std::string_view field,
                           const Writing& writing) {
     if (field == "narrow")
@@ -78,6 +87,7 @@ std::string knitted_field(const Plan& plan, const PlanPiece& p, std::string_view
     if (field == "shaping") return writing.shaping(shaping_of(p));
     if (field == "last_row") return writing.yarn(in_row(p, p.stitches));
     if (field == "bind_off") return writing.yarn(in_row(p, p.stitches) * constants::bind_off_rows);
+    if (holds(for_gusset, field)) return gusset_field(plan, p, field);
     return yoke_field(yoke_parts(plan, p), field);
 }
 
@@ -115,7 +125,7 @@ int count_of(const Plan& plan, std::string_view said, std::string_view word) {
 
 bool own_field(std::string_view field) {
     return field != "stitches" && field != "rows" && field != "fabric" &&
-           (holds(for_knitted, field) || holds(for_yoke, field));
+           (holds(for_knitted, field) || holds(for_yoke, field) || holds(for_gusset, field));
 }
 
 // "brim to body": how the one count becomes the other.
