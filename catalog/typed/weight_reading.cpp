@@ -24,7 +24,7 @@ std::string without_ending(std::string name) {
 std::optional<int> take_number(std::string& name) {
     for (const char sign : {'#', '(', ')'}) std::replace(name.begin(), name.end(), sign, ' ');
     name = as_spoken(name);
-    for (const std::string_view word : {"class ", "category ", "size ", "cyc "})
+    for (const std::string_view word : {"class ", "category ", "size "})
         if (name.starts_with(word)) name.erase(0, word.size());
     const auto alone = [&](std::size_t at) {
         return ascii::is_digit(name[at]) && (at == 0 || name[at - 1] == ' ') &&
@@ -55,7 +55,8 @@ class WeightReader {
                 throw Refused(fmt::format("there is no weight class '{}'{}", shown(text_),
                                           did_you_mean_or_all(text_, names_of(classes_))));
             if (out && *out != *number)
-                throw Refused(fmt::format("'{}' names two weight classes: which? Write it such as dk", shown(text_)));
+                throw Refused(fmt::format(
+                    "'{}' names two weight classes: which? Write it such as dk", shown(text_)));
             out = number;
         }
         return *out;
@@ -66,7 +67,7 @@ class WeightReader {
         auto whole = as_spoken(text_);
         for (const std::string_view word : {" or ", " to ", ","})
             for (auto at = whole.find(word); at != std::string::npos; at = whole.find(word))
-                whole.replace(at, word.size(), "/");
+                whole.replace(at, word.size(), 1, '/');
         std::vector<std::string> out;
         for (std::size_t from = 0; from <= whole.size();) {
             const auto end = std::min(whole.find('/', from), whole.size());
