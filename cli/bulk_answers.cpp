@@ -38,16 +38,12 @@ Ground ground_of(const Question& q) {
 void BulkAnswers::read(const std::string& file) {
     catalog::SuggestionSheet sheet(file);
     bool found = false;
-    std::size_t columns = 0;
     catalog::for_each_row(
         file,
-        [&](const std::vector<std::string>& headers) {
-            columns = headers.size();
-            return found = sheet.header(headers);
-        },
+        [&](const std::vector<std::string>& headers) { return found = sheet.header(headers); },
         [&](const catalog::CsvRow& row) {
             const auto text = sheet.row(row);
-            const bool too_many = row.fields.size() > columns;
+            const bool too_many = row.fields.size() > sheet.columns();
             if (text) take(row.number, *text, too_many ? "more fields than the header names" : "");
         });
     if (!found)
@@ -59,6 +55,7 @@ void BulkAnswers::read(const std::string& file) {
 
 void BulkAnswers::add(std::size_t row, Suggestion s) {
     const auto a = answerer_.answer(s);
+    if (!a.answered && !a.taken.not_an_idea && !a.ask.empty()) ++asked_back_;
     s.idea.resize(first_bytes(s.idea, idea_bytes_kept).size());
     s.idea.shrink_to_fit();
     groups_.add(row, std::move(s), a);
@@ -73,17 +70,37 @@ void BulkAnswers::take(std::size_t row, const catalog::SuggestionText& text,
                        const std::string& wrong) {
     ++rows_;
     tick(false);
-    try {
-        if (!wrong.empty()) throw Refused(wrong);
-        if (keep_ && text.find("idea") == text.end()) throw Refused("no idea stands in it");
-        add(row, catalog::read_suggestion(text, q_.catalogue.yarn.classes));
-        if (keep_) good_.push_back(text);
-    } catch (const Refused& error) {
-        ++bad_;
-        if (complaints_.size() < complaints_kept)
-            complaints_.push_back(fmt::format("row {}: {}", row, error.what()));
-    }
+    const auto idea = text.find("idea");
+    const bool none =
+        idea == text.end() || idea->second.find_first_not_of(" \t") == std::string::npos;
+    if (!wrong.empty()) return refuse(row, text, wrong);
+    if (keep_ && none) return refuse(row, text, "no idea stands in it");
+    auto read = catalog::read_row(text, q_.catalogue);
+    for (const auto& cell : read.left_out)
+        complain(row, fmt::format("{}; the row is answered without it", cell.why));
+    if (!read.left_out.empty()) left_out_[row] = std::move(read.left_out);
+    add(row, std::move(read.suggestion));
+    if (keep_) good_.push_back(text);
 }
+
+void BulkAnswers::refuse(std::size_t row, const catalog::SuggestionText& text,
+                         const std::string& why) {
+    const auto cell = [&](std::string_view key) {
+        const auto found = text.find(key);
+        return found == text.end() ? std::string()
+                                   : std::string(first_bytes(found->second, idea_bytes_kept));
+    };
+    refused_.push_back({row, cell("idea"), cell("from"), why});
+    complain(row, why);
+}
+
+void BulkAnswers::complain(std::size_t row, const std::string& what) {
+    ++complained_;
+    if (complaints_.size() < complaints_kept)
+        complaints_.push_back(fmt::format("row {}: {}", row, what));
+}
+
+std::size_t BulkAnswers::more_complaints() const { return complained_ - complaints_.size(); }
 
 void BulkAnswers::tick(bool last) const {
     if (isatty(STDERR_FILENO) != 1 || (!last && rows_ % rows_a_tick != 0)) return;

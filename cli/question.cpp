@@ -265,6 +265,7 @@ Question ask(const Arguments& arguments, const std::string& batch, Skeins skeins
     Question q;
     q.asked_about = batch;
     q.catalogue = whole_catalogue();
+    q.words = std::make_shared<WordsAsked>(q.catalogue.cautions);
     const auto book = book_of(arguments, batch);
     if (book && !book->has_batch(batch) && q.catalogue.template_named(batch))
         throw Refused(

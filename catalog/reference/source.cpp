@@ -1,6 +1,7 @@
 #include "catalog/reference/source.hpp"
 
 #include <algorithm>
+#include <utility>
 
 #include "catalog/reference/article_kind_text.hpp"
 #include "catalog/reference/caution_table.hpp"
@@ -9,6 +10,7 @@
 #include "catalog/reference/piece_range_text.hpp"
 #include "catalog/reference/tables.hpp"
 #include "catalog/reference/template_text.hpp"
+#include "catalog/reference/weight_names.hpp"
 #include "catalog/text/bad_text.hpp"
 
 namespace gristwright::catalog {
@@ -54,7 +56,7 @@ Catalogue read_source(const fs::path& folder) {
     out.yarn.traits = table("traits.csv", read_traits);
     out.fabrics.knitted = table("knitted_fabrics.csv", read_knitted_fabrics);
     out.fabrics.weaves = table("weaves.csv", read_weaves);
-    out.words = table("words.csv", [&](const std::string& text, const std::string& file) {
+    auto words = table("words.csv", [&](const std::string& text, const std::string& file) {
         return read_words(text, file, out.fabrics);
     });
     out.kinds = table("article_kinds.csv", read_article_kinds);
@@ -73,6 +75,11 @@ Catalogue read_source(const fs::path& folder) {
            [&](const std::string& text, const std::string& file, SpokenWords& words) {
                read_fibre_names(text, file, out.fibre_names(), words);
            });
+    spoken("weight_names.csv",
+           [&](const std::string& text, const std::string& file, SpokenWords& names) {
+               read_weight_names(text, file, out.yarn.classes, names, words);
+           });
+    out.words = std::move(words);
     out.cautions = table("cautions.csv", read_cautions);
     out.bodies = table("body_sizes.csv", read_body_sizes);
     std::vector<Template> templates;

@@ -1,6 +1,6 @@
 // The words people use for what the tables call otherwise, by the list in which they are looked up:
 // "fibre", "preparation", "needle us", ... Reviewed text in catalog/tables: batch_words.csv,
-// fibre_names.csv, needle_sizes.csv.
+// fibre_names.csv, needle_sizes.csv, weight_names.csv.
 #pragma once
 
 #include <map>

@@ -1,5 +1,7 @@
 #include "catalog/text/characters.hpp"
 
+#include <algorithm>
+
 namespace gristwright::catalog {
 namespace {
 
@@ -39,6 +41,8 @@ bool is_direction_mark(char32_t c) {
 }
 
 std::string inert(std::string_view text) {
+    const auto plain = [](char c) { return c >= ' ' && c <= '~'; };
+    if (std::all_of(text.begin(), text.end(), plain)) return std::string(text);
     std::string out;
     while (!text.empty()) {
         auto rest = text;

@@ -169,8 +169,7 @@ void for_each_row(const std::string& path,
                   const std::function<void(const CsvRow&)>& row) {
     std::ifstream file(path, std::ios::binary);
     std::error_code none;
-    if (!file || std::filesystem::is_directory(path, none))
-        throw MissingFile(why_not_opened(path));
+    if (!file || std::filesystem::is_directory(path, none)) throw MissingFile(why_not_opened(path));
     std::optional<std::size_t> columns;
     bool empty = true;
     Records records([&](CsvRow now) {
@@ -192,8 +191,11 @@ void for_each_row(const std::string& path,
 
 std::string csv_cell(std::string_view text) {
     std::string out = would_run(text) ? "\"'" : "\"";
-    for (const char c : text) out += c == '"' ? std::string("\"\"") : std::string(1, c);
-    return out + '"';
+    for (const char c : text) {
+        if (c == '"') out += '"';
+        out += c;
+    }
+    return out += '"';
 }
 
 }  // namespace gristwright::catalog

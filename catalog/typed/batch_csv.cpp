@@ -126,7 +126,7 @@ std::optional<Row> implied_header(const Row& first) {
 
 Written cell(const Row& row, std::size_t c, const Column& column, const std::string& file) {
     auto text = row.fields[c];
-    if (bare_number(text) && !column.heading.unit.empty()) text += " " + column.heading.unit;
+    if (lacks_unit(text) && !column.heading.unit.empty()) text += " " + column.heading.unit;
     return {text, fmt::format("{}:{}: {}", file, row.number, column.header)};
 }
 

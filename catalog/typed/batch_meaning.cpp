@@ -14,6 +14,7 @@
 #include "catalog/typed/written_reading.hpp"
 #include "engine/units/constants.hpp"
 #include "engine/units/failure.hpp"
+#include "engine/units/measure.hpp"
 #include "engine/units/plain.hpp"
 #include "engine/units/reading.hpp"
 #include "engine/units/scanner.hpp"
@@ -24,11 +25,13 @@ namespace {
 
 using namespace constants;
 
+// By the unit behind the first number: the sign in "1'250 m" parts thousands.
 bool imperial(const std::string& length) {
     const auto typed = plain(length);
-    for (const char* unit : {"yd", "yard", "ft", "feet", "foot", "in", "\"", "'"})
-        if (typed.find(unit) != std::string::npos) return true;
-    return false;
+    Scanner from(typed);
+    take_about(from);
+    const auto* unit = from.number(Fractions::any) ? take_unit(from) : nullptr;
+    return unit && unit->imperial;
 }
 
 class Meaning {

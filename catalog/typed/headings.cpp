@@ -178,4 +178,14 @@ bool bare_number(const std::string& cell) {
            text.find_first_not_of("0123456789.,/-~' ") == std::string::npos;
 }
 
+bool lacks_unit(const std::string& cell) {
+    if (bare_number(cell)) return true;
+    const auto text = plain(cell);
+    const bool figure = !text.empty() && text.back() >= '0' && text.back() <= '9';
+    if (!figure && !text.ends_with("+")) return false;
+    const auto words = words_of(text);
+    return text.find_first_of("'\"") == std::string::npos &&
+           std::none_of(words.begin(), words.end(), [](const auto& w) { return unit_word(w); });
+}
+
 }  // namespace gristwright::catalog

@@ -26,4 +26,7 @@ bool names_a_total(const std::string& cell);
 // "171", "38,5", "1 3/4", "~220": a number without a unit.
 bool bare_number(const std::string& cell);
 
+// Also "up to 200" and "150 to 200": no unit stands in it, and a number ends it.
+bool lacks_unit(const std::string& cell);
+
 }  // namespace gristwright::catalog

@@ -111,8 +111,35 @@ double in_one_way(std::string_view typed, std::string_view text, const SpokenWor
 
 }  // namespace
 
+namespace {
+
+// "4mm circular", "4 mm DPNs": what kind of needle it is does not matter here.
+std::string without_kind(std::string typed) {
+    for (const std::string_view kind :
+         {" needles", " needle", " circulars", " circular", " circ", " dpns", " dpn", " straights",
+          " straight", " double pointed"})
+        if (typed.size() > kind.size() && typed.ends_with(kind))
+            typed.resize(typed.size() - kind.size());
+    return typed;
+}
+
+// "8 (UK)" is "8 UK", and "4 mm / US 6" the same size twice, as "4 mm (US 6)".
+std::string with_brackets(std::string typed) {
+    for (const auto& [word, system] : system_words)
+        if (const auto end = fmt::format("({})", word); typed.ends_with(end))
+            typed.replace(typed.size() - end.size(), end.size(), word);
+    const auto stroke = typed.find('/');
+    const bool fraction = stroke == std::string::npos || stroke == 0 ||
+                          (stroke + 1 < typed.size() && ascii::is_digit(typed[stroke - 1]) &&
+                           ascii::is_digit(typed[stroke + 1]));
+    if (!fraction) typed = typed.substr(0, stroke) + " (" + typed.substr(stroke + 1) + ")";
+    return plain(typed);
+}
+
+}  // namespace
+
 Length read_needle(const std::string& text, const SpokenWords& spoken) {
-    const auto typed = as_spoken(text);
+    const auto typed = with_brackets(without_kind(as_spoken(text)));
     const auto open = typed.find('(');
     const double mm = in_one_way(until_bracket(typed), text, spoken);
     if (open != std::string::npos) {

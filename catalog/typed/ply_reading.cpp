@@ -1,5 +1,6 @@
 #include "catalog/typed/ply_reading.hpp"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -8,8 +9,12 @@
 namespace gristwright::catalog {
 
 int count_of_plies(const std::string& typed, const SpokenWords& spoken) {
-    const auto text = as_spoken(typed);
+    auto text = as_spoken(typed);
+    for (const char sign : {'(', ')'}) std::replace(text.begin(), text.end(), sign, ' ');
+    text = as_spoken(text);
     Scanner from(text);
+    constexpr std::array ways{"cabled", "cable", "chain", "chained"};
+    if (from.any(ways)) from.any(std::array{"plied", "ply"});  // "chain plied (3)"
     const auto count = [&]() -> double {
         if (const auto number = from.number(Fractions::none)) return number->value;
         const auto said = spoken.find("plies", from.next_word());
@@ -20,7 +25,8 @@ int count_of_plies(const std::string& typed, const SpokenWords& spoken) {
     double out = count();
     if (from.take("x")) out *= count();
     from.any(std::array{"ply", "plies", "plied", "strands", "strand", "singles"});
-    from.any(std::array{"cabled", "cable", "chain", "chained", "yarn"});
+    if (from.any(ways)) from.any(std::array{"plied", "ply"});
+    from.take("yarn");
     return from.done() && out >= 1 && out <= 12 && out == std::floor(out) ? static_cast<int>(out)
                                                                           : 0;
 }

@@ -7,8 +7,10 @@
 
 #include "catalog/text/bad_text.hpp"
 #include "catalog/typed/headings.hpp"
+#include "catalog/typed/suggestion_headings.hpp"
 #include "engine/units/ascii.hpp"
 #include "engine/units/failure.hpp"
+#include "engine/units/plain.hpp"
 
 namespace gristwright::catalog {
 namespace {
@@ -23,95 +25,7 @@ std::string lower_letters(std::string_view text) {
     return out;
 }
 
-struct Synonym {
-    std::string_view word, key;
-};
-constexpr Synonym synonyms[] = {
-    {"idea", "idea"},
-    {"ideas", "idea"},
-    {"suggestion", "idea"},
-    {"suggestions", "idea"},
-    {"article", "idea"},
-    {"project", "idea"},
-    {"what", "idea"},
-    {"comment", "idea"},
-    {"craft", "craft"},
-    {"needs", "needs"},
-    {"yardage", "needs"},
-    {"meterage", "needs"},
-    {"metreage", "needs"},
-    {"amount", "needs"},
-    {"yarn", "needs"},
-    {"yarnneeded", "needs"},
-    {"yarnneeds", "needs"},
-    {"yarnrequired", "needs"},
-    {"yarnamount", "needs"},
-    {"amountofyarn", "needs"},
-    {"howmuchyarn", "needs"},
-    {"howmuchyarnneeded", "needs"},
-    {"howmuch", "needs"},
-    {"yardsneeded", "needs"},
-    {"metresneeded", "needs"},
-    {"metersneeded", "needs"},
-    {"yards", "needs"},
-    {"yds", "needs"},
-    {"yd", "needs"},
-    {"metres", "needs"},
-    {"meters", "needs"},
-    {"m", "needs"},
-    {"grams", "needs"},
-    {"g", "needs"},
-    {"ounces", "needs"},
-    {"oz", "needs"},
-    {"weight", "weight"},
-    {"weightclass", "weight"},
-    {"yarnweight", "weight"},
-    {"class", "weight"},
-    {"grist", "grist"},
-    {"gauge", "gauge"},
-    {"tension", "gauge"},
-    {"sett", "sett"},
-    {"epi", "sett"},
-    {"needle", "needle"},
-    {"needles", "needle"},
-    {"needlesize", "needle"},
-    {"size", "size"},
-    {"finishedsize", "size"},
-    {"finishedlength", "size"},
-    {"span", "size"},
-    {"height", "size"},
-    {"around", "size"},
-    {"circumference", "size"},
-    {"sizes", "sizes"},
-    {"comesin", "sizes"},
-    {"colours", "colours"},
-    {"colors", "colours"},
-    {"who", "who"},
-    {"forwhom", "who"},
-    {"for", "who"},
-    {"wearer", "who"},
-    {"from", "from"},
-    {"by", "from"},
-    {"name", "from"},
-    {"sender", "from"},
-    {"when", "when"},
-    {"date", "when"},
-};
-
 bool is_of_the_yarn(std::string_view key) { return key == "needs"; }
-
-// The heading without what stands in brackets, and without a unit behind it.
-std::string_view key_of(const std::string& header) {
-    const auto whole = lower_letters(header);
-    const auto bare = lower_letters(std::string_view(header).substr(0, header.find('(')));
-    const auto before_unit = header.find_last_of(" ,");
-    const auto without_unit = lower_letters(
-        std::string_view(header).substr(0, before_unit == std::string::npos ? 0 : before_unit + 1));
-    for (const auto& word : {whole, bare, without_unit})
-        for (const auto& s : synonyms)
-            if (word == s.word) return s.key;
-    return "";
-}
 
 bool is_mass(const std::string& unit) {
     return unit == "g" || unit == "kg" || unit.starts_with("gram") || unit.starts_with("oz") ||
@@ -125,10 +39,16 @@ bool is_short(const std::string& unit) {
 
 SuggestionColumn column_of(const std::string& header) {
     const auto heading = heading_of(header);
-    SuggestionColumn out{header, std::string(key_of(header)), heading.unit, ""};
+    const auto said = heading_of_suggestion(header);
+    SuggestionColumn out{header, std::string(said.key), heading.unit, "", said.weak, ""};
     const bool measured = out.key.empty() || out.key == "weight";
     if (measured && is_mass(heading.unit)) out.key = "needs";
     const auto word = lower_letters(header);
+    if (out.key == "needs" && out.unit.empty()) {
+        if (word == "yardage") out.unit = "yd";
+        if (word == "meterage" || word == "metreage") out.unit = "m";
+        if (!out.unit.empty()) out.note = fmt::format("bare numbers are taken in {}", out.unit);
+    }
     if (out.key.empty() && (word.starts_with("width") || word.starts_with("wide")))
         out.why_not = "the article keeps its own width";
     return out;
@@ -150,6 +70,40 @@ void settle_length(SuggestionColumn& length, bool amounts_stand_beside) {
                     length.header));
 }
 
+// The column that says it outright, else the first.
+const SuggestionColumn& holder(const std::string& key, const std::vector<SuggestionColumn>& all) {
+    const auto of_key = [&](const auto& c) { return c.key == key; };
+    const auto outright = [&](const auto& c) { return c.key == key && !c.weak; };
+    const auto found = std::find_if(all.begin(), all.end(), outright);
+    return found != all.end() ? *found : *std::find_if(all.begin(), all.end(), of_key);
+}
+
+// "Who" beside no sender is the sender, and the wearer where it names one.
+void settle_who(SuggestionColumn& column, const std::vector<SuggestionColumn>& all) {
+    if (!heading_of_suggestion(column.header).bare_who) return;
+    if (std::any_of(all.begin(), all.end(), [](const auto& c) { return c.key == "from"; })) return;
+    column.is_sender_too = true;
+    column.note =
+        "taken for who suggested it, and for whom it is where it names a baby, a child or a pet; "
+        "call it 'from' or 'for whom' to be sure";
+}
+
+bool names_an_idea(const std::string& cell) { return heading_of_suggestion(cell).key == "idea"; }
+
+std::size_t count_filled(const std::vector<std::string>& fields) {
+    return static_cast<std::size_t>(
+        std::count_if(fields.begin(), fields.end(), [](const auto& f) { return !f.empty(); }));
+}
+
+// "-", "?", "n/a": nothing is said there.
+bool says_nothing(const std::string& cell) {
+    constexpr std::array nothing{"-",        "--",         "?",         "??",      "n/a",
+                                 "na",       "none",       "unknown",   "tbd",     "tba",
+                                 "not sure", "don't know", "dont know", "no idea", "any"};
+    const auto text = plain(cell);
+    return std::find(nothing.begin(), nothing.end(), text) != nothing.end();
+}
+
 }  // namespace
 
 std::vector<SuggestionColumn> suggestion_columns(const std::vector<std::string>& headers) {
@@ -159,12 +113,12 @@ std::vector<SuggestionColumn> suggestion_columns(const std::vector<std::string>&
         std::any_of(out.begin(), out.end(), [](const auto& c) { return is_of_the_yarn(c.key); });
     for (auto& column : out)
         if (is_a_bare_length(column)) settle_length(column, amounts);
-    for (auto c = out.begin(); c != out.end(); ++c) {
-        const bool before =
-            std::any_of(out.begin(), c, [&](const auto& other) { return other.key == c->key; });
-        if (!before || c->key.empty() || is_of_the_yarn(c->key)) continue;
-        c->key.clear();
-        c->why_not = "another column holds that";
+    for (auto& column : out) settle_who(column, out);
+    for (auto& column : out) {
+        if (column.key.empty() || is_of_the_yarn(column.key) || &column == &holder(column.key, out))
+            continue;
+        column.key.clear();
+        column.why_not = "another column holds that";
     }
     return out;
 }
@@ -183,12 +137,13 @@ void SuggestionSheet::take(std::vector<std::string> headers) {
         if (column.key.empty() && !column.header.empty())
             notes_.push_back(fmt::format("column '{}' is not used{}{}", column.header,
                                          column.why_not.empty() ? "" : ": ", column.why_not));
+        else if (column.is_sender_too)
+            notes_.push_back(fmt::format("column '{}' is {}", column.header, column.note));
 }
 
 bool SuggestionSheet::header(const std::vector<std::string>& fields) {
     const bool found =
-        titles_ < most_titles && std::any_of(fields.begin(), fields.end(),
-                                             [](const auto& f) { return key_of(f) == "idea"; });
+        titles_ < most_titles && std::any_of(fields.begin(), fields.end(), names_an_idea);
     if (found) try {
             return take(fields), true;
         } catch (const Refused& error) {
@@ -210,6 +165,37 @@ bool SuggestionSheet::is_second_header(const CsvRow& row) const {
     return words;
 }
 
+// "Suggestions" alone in the line above looked like a heading.
+bool SuggestionSheet::is_header_below_title(const CsvRow& row) const {
+    return rows_ == 0 && count_filled(headers_) == 1 && count_filled(row.fields) > 1 &&
+           std::any_of(row.fields.begin(), row.fields.end(), names_an_idea);
+}
+
+void SuggestionSheet::note_once(std::size_t column, const std::string& note) {
+    if (noted_.insert(column).second) notes_.push_back(note);
+}
+
+void SuggestionSheet::take_cell(std::size_t c, const std::string& cell, SuggestionText& out) {
+    if (c >= columns_.size()) return;  // said of its row
+    const auto& column = columns_[c];
+    if (column.key.empty()) {
+        if (column.header.empty())
+            note_once(c, fmt::format("column {} has no heading and is not used", c + 1));
+        return;
+    }
+    if (column.key != "idea" && says_nothing(cell)) return;
+    if (out.contains(column.key))
+        return note_once(c, fmt::format("column '{}' is not used in rows where another column "
+                                        "holds that",
+                                        column.header));
+    const bool bare =
+        !column.unit.empty() && (is_of_the_yarn(column.key) ? lacks_unit(cell) : bare_number(cell));
+    if (bare && !column.note.empty())
+        note_once(c, fmt::format("column '{}': {}", column.header, column.note));
+    out[column.key] = bare ? cell + " " + column.unit : cell;
+    if (column.is_sender_too) out["from"] = cell;
+}
+
 std::optional<SuggestionText> SuggestionSheet::row(const CsvRow& row) {
     if (is_second_header(row)) {
         auto joined = headers_;
@@ -219,15 +205,11 @@ std::optional<SuggestionText> SuggestionSheet::row(const CsvRow& row) {
         ++rows_;
         return {};
     }
+    if (is_header_below_title(row)) return take(row.fields), std::nullopt;
     ++rows_;
     SuggestionText out;
-    for (std::size_t c = 0; c < std::min(row.fields.size(), columns_.size()); ++c) {
-        const auto& [header, key, unit, why_not] = columns_[c];
-        auto text = row.fields[c];
-        if (key.empty() || text.empty() || out.contains(key)) continue;
-        if (!unit.empty() && bare_number(text)) text += " " + unit;
-        out[key] = text;
-    }
+    for (std::size_t c = 0; c < row.fields.size(); ++c)
+        if (!row.fields[c].empty()) take_cell(c, row.fields[c], out);
     const auto idea = out.find("idea");
     if (idea == out.end() || idea->second.size() > longest_total || !names_a_total(idea->second))
         return out;

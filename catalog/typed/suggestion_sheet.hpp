@@ -4,6 +4,7 @@
 
 #include <cstddef>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -18,6 +19,9 @@ struct SuggestionColumn {
     std::string key;      // of SuggestionText; empty: the column is not used
     std::string unit;     // that bare numbers under it are in; empty: not said
     std::string why_not;  // a column that looks like one of ours and is none
+    bool weak = false;    // gives way to a column that says the same outright
+    std::string note;     // how it is taken, where that is not plain
+    bool is_sender_too = false;
 };
 
 // Throws Refused where a heading may mean two things.
@@ -33,17 +37,22 @@ class SuggestionSheet {
     // Nothing: a second line of headings, or a total.
     std::optional<SuggestionText> row(const CsvRow& row);
 
+    std::size_t columns() const { return headers_.size(); }
     // What was left out, said once each.
     const std::vector<std::string>& notes() const { return notes_; }
 
   private:
     void take(std::vector<std::string> headers);
     bool is_second_header(const CsvRow& row) const;
+    bool is_header_below_title(const CsvRow& row) const;
+    void take_cell(std::size_t column, const std::string& cell, SuggestionText& out);
+    void note_once(std::size_t column, const std::string& note);
     std::size_t column(std::string_view key) const;
 
     std::string file_;
     std::vector<SuggestionColumn> columns_;
     std::vector<std::string> headers_, notes_;
+    std::set<std::size_t> noted_;
     std::size_t titles_ = 0, rows_ = 0;
 };
 

@@ -3,12 +3,15 @@
 #include <fmt/core.h>
 
 #include <algorithm>
-#include <stdexcept>
+#include <array>
 
 #include "catalog/text/named_reading.hpp"
-#include "catalog/text/nearest.hpp"
+#include "catalog/typed/amount_reading.hpp"
+#include "catalog/typed/needle_reading.hpp"
+#include "catalog/typed/weight_reading.hpp"
 #include "engine/units/ascii.hpp"
 #include "engine/units/failure.hpp"
+#include "engine/units/plain.hpp"
 #include "engine/units/reading.hpp"
 
 namespace gristwright::catalog {
@@ -26,58 +29,23 @@ std::string lower_letters(const std::string& text) {
     return out;
 }
 
-// "440yd" or "150g".
-void read_needs(const std::string& written, Suggestion& out) {
-    try {
-        out.needs = read_length(written).value;
-    } catch (const Unreadable&) {
-        if (written.find_first_not_of("0123456789.,/ ") == std::string::npos)
-            throw Refused(
-                fmt::format("needs: cannot read '{0}': it lacks its unit; write {0}yd, {0}m or, "
-                            "as a mass, {0}g",
-                            written));
-        try {
-            out.needs_mass = read_mass(written).value;
-        } catch (const Unreadable&) {
-            throw Refused(
-                fmt::format("needs: '{}' is neither a length nor a mass; write it such "
-                            "as 440yd, 400m or 150g",
-                            written));
-        }
-    }
+bool begins_with_any(const std::string& word, std::initializer_list<std::string_view> these) {
+    return std::any_of(these.begin(), these.end(),
+                       [&](auto begin) { return word.starts_with(begin); });
 }
 
-// How the trade names the numbered classes (common practice, no source).
-struct TradeName {
-    std::string_view name, of;
-};
-constexpr TradeName trade_names[] = {
-    {"fingering", "super fine"}, {"sock", "super fine"},
-    {"sport", "fine"},           {"dk", "light"},
-    {"doubleknitting", "light"}, {"lightworsted", "light"},
-    {"worsted", "medium"},       {"aran", "medium"},
-    {"afghan", "medium"},        {"chunky", "bulky"},
-    {"craft", "bulky"},          {"superchunky", "super bulky"},
-    {"laceweight", "lace"},
-};
-
-// "DK", "fingering weight", "Sport".
-std::string_view class_of(std::string name) {
-    for (const std::string_view end : {"yarn", "weight"})
-        if (name.size() > end.size() && name.ends_with(end)) name.resize(name.size() - end.size());
-    for (const auto& trade : trade_names)
-        if (trade.name == name) return trade.of;
-    return {};
-}
-
-int read_class(const std::string& written, const std::vector<WeightClass>& classes) {
-    const auto meant = class_of(lower_letters(written));
-    for (const auto& c : classes)
-        if (c.name == written || c.name == meant || ascii::lowered(written) == c.name ||
-            fmt::format("{}", c.number) == written)
-            return c.number;
-    throw Refused(fmt::format("weight: there is no weight class '{}'{}", written,
-                              did_you_mean_or_all(written, names_of(classes))));
+// Nothing where either will do.
+std::optional<Craft> read_craft(const std::string& written) {
+    const auto word = lower_letters(written);
+    const bool knitted = begins_with_any(word, {"knit"}) || word == "k";
+    const bool woven = begins_with_any(word, {"wov", "weav", "loom"}) || word == "w";
+    const bool both = word.find("weav", 1) != std::string::npos ||
+                      word.find("wov", 1) != std::string::npos ||
+                      word.find("knit", 1) != std::string::npos;
+    if (both || begins_with_any(word, {"either", "any", "both"})) return {};
+    if (!knitted && !woven)
+        throw Refused(fmt::format("knitted or woven, not '{}'", shown(written.substr(0, 40))));
+    return knitted ? Craft::knitted : Craft::woven;
 }
 
 // "100cm, 130cm, 160cm"; the unit may stand once, at the end.
@@ -96,43 +64,92 @@ std::vector<Length> read_sizes(const std::string& written) {
     return out;
 }
 
+// "2", "two", "2 colours".
 int read_colours(const std::string& written) {
-    if (written.size() == 1 && written[0] >= '1' && written[0] <= '9') return written[0] - '0';
-    throw Refused(fmt::format("colours: '{}' is not a number from 1 to 9", written));
+    constexpr std::array names{"one", "two",   "three", "four", "five",
+                               "six", "seven", "eight", "nine"};
+    auto text = plain(written);
+    for (const std::string_view end : {" colours", " colors", " colour", " color"})
+        if (text.ends_with(end)) text.resize(text.size() - end.size());
+    if (text.size() == 1 && text[0] >= '1' && text[0] <= '9') return text[0] - '0';
+    const auto name = std::find(names.begin(), names.end(), text);
+    if (name != names.end()) return static_cast<int>(name - names.begin()) + 1;
+    throw Refused(fmt::format("'{}' is not a number from 1 to 9", shown(written)));
+}
+
+// Reads cell by cell; where they are kept apart a cell that cannot be read leaves the others.
+class Cells {
+  public:
+    Cells(const SuggestionText& text, std::vector<LeftOutCell>* left_out)
+        : text_(text), left_out_(left_out) {}
+
+    template <class Out, class Read>
+    void read(std::string_view key, Out& to, const Read& read) {
+        const auto* written = given(text_, key);
+        if (!written) return;
+        try {
+            to = read_named(key, *written, read);
+        } catch (const Refused& error) {
+            if (!left_out_) throw;
+            left_out_->push_back({std::string(key), *written, error.what()});
+        }
+    }
+
+    void keep(std::string_view key, std::string& to) {
+        if (const auto* written = given(text_, key)) to = *written;
+    }
+
+  private:
+    const SuggestionText& text_;
+    std::vector<LeftOutCell>* left_out_;
+};
+
+Suggestion read_cells(Cells cells, const Catalogue& catalogue) {
+    Suggestion out;
+    cells.keep("idea", out.idea);
+    cells.keep("who", out.who);
+    cells.keep("from", out.from);
+    cells.keep("when", out.when);
+    cells.read("craft", out.craft, read_craft);
+    AmountOfYarn amount;
+    cells.read("needs", amount, read_amount);
+    out.needs = amount.length;
+    out.needs_mass = amount.mass;
+    cells.read("weight", out.weight_class, [&](const std::string& t) {
+        return read_weight(t, catalogue.yarn.classes, catalogue.spoken);
+    });
+    cells.read("grist", out.grist, [](const std::string& t) { return read_grist(t); });
+    cells.read("gauge", out.gauge, [](const std::string& t) { return read_gauge(t); });
+    cells.read("sett", out.sett, [](const std::string& t) { return read_sett(t); });
+    const auto length = [](const std::string& t) { return read_length(t).value; };
+    cells.read("needle", out.needle,
+               [&](const std::string& t) { return read_needle(t, catalogue.spoken); });
+    cells.read("size", out.size, length);
+    cells.read("sizes", out.sizes, read_sizes);
+    cells.read("colours", out.colours, read_colours);
+    return out;
+}
+
+// "crochet" in the column of crafts says what is wanted, and is read with the idea.
+bool is_another_craft(const LeftOutCell& cell) {
+    return cell.key == "craft" && std::all_of(cell.text.begin(), cell.text.end(), [](char c) {
+               return ascii::is_letter(c) || c == '-';
+           });
 }
 
 }  // namespace
 
-Suggestion read_suggestion(const SuggestionText& text, const std::vector<WeightClass>& classes) {
-    Suggestion out;
-    const auto keep = [&](std::string_view key, std::string& to) {
-        if (const auto* written = given(text, key)) to = *written;
-    };
-    keep("idea", out.idea);
-    keep("who", out.who);
-    keep("from", out.from);
-    keep("when", out.when);
-    if (const auto* craft = given(text, "craft")) {
-        const auto word = lower_letters(*craft);
-        if (word.substr(0, 4) != "knit" && word.substr(0, 3) != "wov" &&
-            word.substr(0, 5) != "weave")
-            throw Refused(fmt::format("craft: knitted or woven, not '{}'", craft->substr(0, 40)));
-        out.craft = word[0] == 'k' ? Craft::knitted : Craft::woven;
-    }
-    if (const auto* needs = given(text, "needs")) read_needs(*needs, out);
-    if (const auto* weight = given(text, "weight")) out.weight_class = read_class(*weight, classes);
-    if (const auto* grist = given(text, "grist"))
-        out.grist = read_named("grist", *grist, [](const std::string& t) { return read_grist(t); });
-    if (const auto* gauge = given(text, "gauge"))
-        out.gauge = read_named("gauge", *gauge, read_gauge);
-    if (const auto* sett = given(text, "sett")) out.sett = read_named("sett", *sett, read_sett);
-    const auto length = [](const std::string& t) { return read_length(t).value; };
-    if (const auto* needle = given(text, "needle"))
-        out.needle = read_named("needle", *needle, length);
-    if (const auto* size = given(text, "size")) out.size = read_named("size", *size, length);
-    if (const auto* sizes = given(text, "sizes"))
-        out.sizes = read_named("sizes", *sizes, read_sizes);
-    if (const auto* colours = given(text, "colours")) out.colours = read_colours(*colours);
+Suggestion read_suggestion(const SuggestionText& text, const Catalogue& catalogue) {
+    return read_cells({text, nullptr}, catalogue);
+}
+
+ReadRow read_row(const SuggestionText& text, const Catalogue& catalogue) {
+    ReadRow out;
+    out.suggestion = read_cells({text, &out.left_out}, catalogue);
+    const auto craft = std::find_if(out.left_out.begin(), out.left_out.end(), is_another_craft);
+    if (craft == out.left_out.end()) return out;
+    out.suggestion.idea = craft->text + " " + out.suggestion.idea;
+    out.left_out.erase(craft);
     return out;
 }
 

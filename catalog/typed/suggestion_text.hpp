@@ -6,9 +6,8 @@
 #include <string>
 #include <vector>
 
-#include "catalog/text/csv.hpp"
+#include "catalog/reference/catalogue.hpp"
 #include "engine/suggestion/suggestion.hpp"
-#include "engine/yarn/weight_class.hpp"
 
 namespace gristwright::catalog {
 
@@ -16,6 +15,19 @@ namespace gristwright::catalog {
 using SuggestionText = std::map<std::string, std::string, std::less<>>;
 
 // Throws Refused naming the key and what would be right. Empty texts are not given.
-Suggestion read_suggestion(const SuggestionText& text, const std::vector<WeightClass>& classes);
+Suggestion read_suggestion(const SuggestionText& text, const Catalogue& catalogue);
+
+// A cell beside the idea that cannot be read.
+struct LeftOutCell {
+    std::string key, text;
+    std::string why;  // naming the key, and what would be right
+};
+
+// A row of a sheet: the idea is read whatever stands beside it.
+struct ReadRow {
+    Suggestion suggestion;
+    std::vector<LeftOutCell> left_out;
+};
+ReadRow read_row(const SuggestionText& text, const Catalogue& catalogue);
 
 }  // namespace gristwright::catalog

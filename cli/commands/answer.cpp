@@ -35,10 +35,20 @@ std::string replies_next(const Arguments& arguments) {
 
 constexpr int some_rows_bad = 65;
 
-std::string refused_words(std::size_t bad) {
-    if (bad == 0) return "";
-    return bad == 1 ? "; 1 row refused, which it lacks"
-                    : fmt::format("; {} rows refused, which it lacks", bad);
+// Every row stands in the file, answered or not.
+std::string what_is_written(const BulkAnswers& bulk, const std::string& out) {
+    auto said = fmt::format("{} suggestion{} in '{}'", bulk.rows(), bulk.rows() == 1 ? "" : "s",
+                            inert(out));
+    std::vector<std::string> parts;
+    const auto add = [&](std::size_t count, const char* what) {
+        if (count > 0) parts.push_back(fmt::format("{} {}", count, what));
+    };
+    const auto not_answered = bulk.bad() + bulk.asked_back();
+    if (not_answered == 0) return said + (bulk.rows() == 1 ? ", answered" : ", each answered");
+    add(bulk.rows() - not_answered, "answered");
+    add(bulk.asked_back(), "asked back");
+    add(bulk.bad(), "could not be read");
+    return said + ": " + joined(parts);
 }
 
 Answer answer_many(const Arguments& arguments, const Question& q, BulkAnswers& bulk,
@@ -47,18 +57,15 @@ Answer answer_many(const Arguments& arguments, const Question& q, BulkAnswers& b
     for (const auto& note : bulk.notes()) notes.push_back(fmt::format("{}: {}", file, note));
     for (const auto& complaint : bulk.complaints())
         notes.push_back(fmt::format("{} {}", file, complaint));
-    if (bulk.bad() > bulk.complaints().size())
-        notes.push_back(fmt::format("and {} rows more", bulk.bad() - bulk.complaints().size()));
-    const int code = bulk.bad() > 0 ? some_rows_bad : 0;
+    if (bulk.more_complaints() > 0)
+        notes.push_back(fmt::format("and {} more of the kind", bulk.more_complaints()));
+    const int code = bulk.all_read() ? 0 : some_rows_bad;
     if (arguments.has("out")) {
         const auto file = out_file(arguments);
         const auto& out = file.path;
         const bool json = out.size() > 5 && out.substr(out.size() - 5) == ".json";
-        auto said =
-            written(file, json ? answers_json(bulk, q) : answers_csv(bulk, q),
-                    fmt::format("{} suggestions answered in '{}'{}", bulk.rows() - bulk.bad(),
-                                inert(out), refused_words(bulk.bad())),
-                    notes);
+        auto said = written(file, json ? answers_json(bulk, q) : answers_csv(bulk, q),
+                            what_is_written(bulk, out), notes);
         said.exit_code = code;
         return said;
     }
@@ -148,10 +155,13 @@ Answer run(const Arguments& arguments) {
     if (!typed.empty()) text["idea"] = typed;
     if (text.find("idea") == text.end())
         throw Misused("answer needs --idea \"lace shawl\", or a spreadsheet of suggestions");
-    if (arguments.has("out"))
-        throw Misused("--out is for a spreadsheet of suggestions; of one idea --json is the file");
-    const auto s = catalog::read_suggestion(text, q.catalogue.yarn.classes);
+    const auto s = catalog::read_suggestion(text, q.catalogue);
     remember(arguments, batch, {text});
+    if (arguments.has("out")) {
+        BulkAnswers one(q);
+        one.take_all({text});
+        return answer_many(arguments, q, one, "");
+    }
     Answerer answerer(ground_of(q));
     const auto a = answerer.answer(s);
     auto said = q.measured.notes;
@@ -164,6 +174,7 @@ Answer run(const Arguments& arguments) {
     auto out = json_answer("answer");
     out["rows"] = 1;
     out["rows_refused"] = 0;
+    out["refused"] = out["left_out"] = Json::array();
     auto one = answer_json(s, a, q);
     one["row"] = 1;
     one["rows"] = Json::array({1});

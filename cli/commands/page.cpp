@@ -17,7 +17,7 @@ namespace gristwright::cli {
 namespace {
 
 // To the file's suggestions, else to those remembered with the batch. Rows that cannot be read are
-// named on stderr; the page has the others.
+// named on stderr and below the others.
 std::string answers(const Arguments& arguments, Question& q, const std::string& batch) {
     const auto file = arguments.text("suggestions");
     BulkAnswers bulk(q);
@@ -26,9 +26,15 @@ std::string answers(const Arguments& arguments, Question& q, const std::string& 
     else if (is_remembered(batch))
         bulk.take_all(notebook(arguments, catalog::Notebook::Mode::read_only).suggestions(batch));
     if (bulk.rows() == 0) return "";
-    for (const auto& complaint : bulk.complaints())
+    for (const auto& note : bulk.notes())
+        q.measured.notes.push_back(fmt::format("{}: {}", file, note));
+    auto unread = bulk.complaints();
+    for (const auto& complaint : unread)
         q.measured.notes.push_back(fmt::format("{} {}", file, complaint));
-    return answers_section(answered(bulk), q);
+    for (auto& complaint : unread) complaint = capital(inert(complaint));
+    if (bulk.more_complaints() > 0)
+        unread.push_back(fmt::format("And {} more of the kind", bulk.more_complaints()));
+    return answers_section(answered(bulk), unread, q);
 }
 
 std::string kept(const Arguments& arguments, const Question& q, const std::string& batch) {

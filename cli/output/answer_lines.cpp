@@ -6,6 +6,7 @@
 
 #include "cli/output/layout.hpp"
 #include "cli/output/reply.hpp"
+#include "cli/output/reply_names.hpp"
 #include "cli/output/svg.hpp"
 #include "cli/output/table.hpp"
 #include "engine/suitability/judgement.hpp"
@@ -26,7 +27,7 @@ std::vector<Cell> row_of(const SuggestionGroup& group, const SuggestionAnswer& a
     return {{fmt::format("{:.0f}", a.judgement.score)},
             {idea},
             {times(group)},
-            {std::string(words(serves(a.judgement.score)))},
+            {is_of_the_nearest(a) ? "not reckoned" : std::string(words(serves(a.judgement.score)))},
             {metres_verdict(a, units), lacks ? std::optional(Dye::lacking) : std::nullopt},
             {"needs " + units.yarn(a.need.mid)},
             {a.article->name}};

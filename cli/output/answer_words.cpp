@@ -147,14 +147,6 @@ std::string reasons_text(const SuggestionAnswer& a, const Question& q) {
     return out;
 }
 
-// What is not known comes first, in the verdict as in the reply.
-std::string verdict_words(const SuggestionAnswer& a, const Units& units) {
-    auto lacking = left_out(a);
-    for (const auto& said : a.taken.left_out) lacking.push_back(said);
-    return fmt::format("{}{}; {}", lacking.empty() ? "" : "not reckoned: " + joined(lacking) + "; ",
-                       words(serves(a.judgement.score)), metres_verdict(a, units));
-}
-
 std::vector<std::string> not_known(const SuggestionAnswer& a) {
     std::vector<std::string> out;
     for (const auto& unmade : a.taken.not_known) out.push_back(unmade.said);
@@ -162,6 +154,18 @@ std::vector<std::string> not_known(const SuggestionAnswer& a) {
 }
 
 }  // namespace
+
+std::string verdict_words(const SuggestionAnswer& a, const Units& units) {
+    auto lacking = left_out(a);
+    for (const auto& said : a.taken.left_out) lacking.push_back(said);
+    const auto grade =
+        fmt::format("{}; {}", words(serves(a.judgement.score)), metres_verdict(a, units));
+    if (lacking.empty()) return grade;
+    const auto not_reckoned = "not reckoned: " + joined(lacking);
+    return is_of_the_nearest(a)
+               ? fmt::format("{}. The nearest, {}: {}", not_reckoned, template_words(a), grade)
+               : fmt::format("{}; {}", not_reckoned, grade);
+}
 
 std::vector<Caution> cautions_on_answer(const Suggestion& s, const SuggestionAnswer& a,
                                         const Question& q) {

@@ -16,6 +16,10 @@ std::string answer_working(const SuggestionAnswer& a);
 nlohmann::ordered_json answer_json(const Suggestion& s, const SuggestionAnswer& a,
                                    const Question& q);
 
+// How the yarn serves and whether it reaches; what is not known comes first, as in the reply, and
+// the grade of a stand-in is called its own.
+std::string verdict_words(const SuggestionAnswer& a, const Units& units);
+
 // On what was understood, for whom it was suggested.
 std::vector<Caution> cautions_on_answer(const Suggestion& s, const SuggestionAnswer& a,
                                         const Question& q);

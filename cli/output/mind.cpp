@@ -20,8 +20,8 @@ std::vector<Caution> any_of(const std::vector<Caution>& table, const std::vector
 Facts of_article(const Question& q, const Template& article, std::string_view said) {
     Facts out;
     add_facts(q.measured.batch, out);
-    add_facts(article, q.catalogue.fabrics, out);
-    add_words(said, out);
+    q.words->add_facts(article, q.catalogue.fabrics, out);
+    q.words->add_words(said, out);
     return out;
 }
 
@@ -37,7 +37,7 @@ std::vector<Caution> cautions_on(const Question& q, const std::vector<const Temp
 
 std::vector<Caution> cautions_on_words(const Question& q, std::string_view said) {
     Facts facts;
-    add_words(said, facts);
+    q.words->add_words(said, facts);
     return any_of(q.catalogue.cautions, {facts});
 }
 

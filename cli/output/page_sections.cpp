@@ -9,6 +9,7 @@
 #include "cli/output/embedded.hpp"
 #include "cli/output/html.hpp"
 #include "cli/output/layout.hpp"
+#include "cli/output/page_parts.hpp"
 #include "cli/output/reply.hpp"
 #include "cli/output/split_picture.hpp"
 #include "cli/output/split_words.hpp"
@@ -34,8 +35,7 @@ PageData answer_data(const Answered& one, const Question& q) {
     known.set("craft", std::string(words(a.article->craft)));
     known.set("score", fmt::format("{:.0f}", a.judgement.score));
     known.set("bar", share_bar(a.judgement.score / 100).silent());
-    known.set("verdict", capital(fmt::format("{}; {}", words(serves(a.judgement.score)),
-                                             metres_verdict(a, q.units))));
+    known.set("verdict", capital(verdict_words(a, q.units)));
     const auto cautions = cautions_on_answer(one.suggestion, a, q);
     known.set("reply", inert(reply_with_care(one.suggestion, a, cautions, q)));
     out.set("known", known);
@@ -69,13 +69,15 @@ std::vector<Answered> answered(BulkAnswers& bulk) {
     return out;
 }
 
-std::string answers_section(const std::vector<Answered>& answers, const Question& q) {
+std::string answers_section(const std::vector<Answered>& answers,
+                            const std::vector<std::string>& unread, const Question& q) {
     PageData out, rows{PageData::type::list};
     for (std::size_t i = 0; i < std::min(answers.size(), most_answers); ++i)
         rows << answer_data(answers[i], q);
     out.set("rows", rows);
     if (answers.size() > most_answers)
         out.set("more", fmt::format("{}", answers.size() - most_answers));
+    set_list(out, "unread", unread);
     return rendered(embedded::page_answers, out);
 }
 

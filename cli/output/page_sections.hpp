@@ -34,6 +34,8 @@ std::string two_section(const Question& a, const Question& b);
 // Empty where nothing is kept.
 std::string kept_section(const KeptWork& work, const Question& q);
 
-std::string answers_section(const std::vector<Answered>& answers, const Question& q);
+// `unread`: what could not be read, and is said below.
+std::string answers_section(const std::vector<Answered>& answers,
+                            const std::vector<std::string>& unread, const Question& q);
 
 }  // namespace gristwright::cli

@@ -62,6 +62,17 @@ std::string short_against(FactorName name, const Factor& f, const Plan& plan) {
     return "";
 }
 
+// The two strongest reasons. Of what is lacking only those that take from it are reasons; where
+// there are none, what speaks for it did not suffice.
+std::string why_so(const Trait& trait, bool lacking) {
+    const bool in_spite = lacking && trait.lowering.empty();
+    const auto& reasons = lacking && !in_spite ? trait.lowering : trait.reasons;
+    std::string out;
+    for (std::size_t r = 0; r < std::min<std::size_t>(2, reasons.size()); ++r)
+        out += (r > 0 ? ", " : in_spite ? "; in its favour: " : ": ") + reasons[r];
+    return out;
+}
+
 std::string_view short_for(FactorName name) {
     switch (name) {
         case FactorName::definition:
@@ -98,10 +109,7 @@ std::string sentence(FactorName name, const Judgement& judged, const Plan& plan,
     auto out = fmt::format("{} {:.2f}, at least {:.2f} wanted", words(name), f.had, f.wanted);
     const auto trait = trait_of(name);
     if (!trait) return out;
-    const auto& reasons = yarn.trait(*trait).reasons;
-    for (std::size_t r = 0; r < std::min<std::size_t>(2, reasons.size()); ++r)
-        out += (r == 0 ? ": " : ", ") + reasons[r];
-    return out;
+    return out + why_so(yarn.trait(*trait), lacks(name, judged));
 }
 
 std::string remedy(FactorName name, const Judgement& judged, const Plan& plan) {

@@ -28,25 +28,25 @@ std::string not_known_sentence(const SuggestionAnswer& a) {
     const auto lacking = left_out(a);
     if (lacking.empty()) return "";
     // Beside another thing that was wanted and is made, nothing stands in for it.
-    const bool beside =
-        a.things.size() > 1 && !a.things[a.main].as_nearest && a.taken.not_known.empty();
-    if (beside) return fmt::format("I have no figures for {}.", listed(lacking, "or"));
+    if (!is_of_the_nearest(a))
+        return fmt::format("I have no figures for {}.", listed(lacking, "or"));
     return fmt::format("I have no figures for {}; the nearest I know is {}.", listed(lacking, "or"),
                        template_words(a));
 }
 
 std::string serves_sentence(const SuggestionAnswer& a) {
+    const auto* it = is_of_the_nearest(a) ? "that one" : "it";
     switch (serves(a.judgement.score)) {
         case Serves::well:
-            return "This yarn serves it well.";
+            return fmt::format("This yarn serves {} well.", it);
         case Serves::fairly:
-            return "This yarn serves it.";
+            return fmt::format("This yarn serves {}.", it);
         case Serves::poorly:
-            return "This yarn serves it poorly.";
+            return fmt::format("This yarn serves {} poorly.", it);
         case Serves::not_at_all:
             break;
     }
-    return "This yarn does not serve it.";
+    return fmt::format("This yarn does not serve {}.", it);
 }
 
 // "A woven scarf of 152 cm", "Both together", "The weft of a woven cushion".

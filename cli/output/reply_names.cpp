@@ -72,6 +72,13 @@ std::vector<std::string> left_out(const SuggestionAnswer& a) {
     return out;
 }
 
+bool is_of_the_nearest(const SuggestionAnswer& a) {
+    if (!a.answered || left_out(a).empty()) return false;
+    const bool beside =
+        a.things.size() > 1 && !a.things[a.main].as_nearest && a.taken.not_known.empty();
+    return !beside;
+}
+
 static std::string named_alone(const ThingAnswer& thing) {
     const auto& kind = thing.article->article;
     const auto craft = words(thing.article->craft);

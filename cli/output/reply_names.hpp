@@ -22,6 +22,9 @@ std::string said_of(const ThingAnswer& thing);
 // What was asked for and is not in the answer: "brioche", "a capelet"; each as it was typed.
 std::vector<std::string> left_out(const SuggestionAnswer& answer);
 
+// The answer is for the nearest to what was asked for, and its grade is not the idea's.
+bool is_of_the_nearest(const SuggestionAnswer& answer);
+
 // "a knitted hat", "knitted socks", "three knitted hats".
 std::string named(const ThingAnswer& thing);
 

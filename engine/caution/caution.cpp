@@ -1,7 +1,6 @@
 #include "engine/caution/caution.hpp"
 
 #include <algorithm>
-#include <iterator>
 
 #include "engine/units/ascii.hpp"
 
@@ -20,6 +19,8 @@ bool is_fact(std::string_view word, const Facts& facts) {
     const bool without = word.substr(0, 1) == "!";
     return (facts.find(word.substr(without ? 1 : 0)) != facts.end()) != without;
 }
+
+constexpr std::string_view says = "says:";
 
 bool one_holds(std::string_view words, const Facts& facts) {
     while (!words.empty())
@@ -57,6 +58,35 @@ bool loose(const PieceTemplate& piece, const Fabrics& fabrics) {
     return weave && weave->loose_loops;
 }
 
+// All but what its steps say.
+void add_make(const Template& article, const Fabrics& fabrics, Facts& out) {
+    out.insert(hyphened(article.article));
+    out.insert(std::string(words(article.craft)));
+    if (article.touches == Touches::skin) out.insert("skin");
+    if (article.touches == Touches::clothes) out.insert("clothes");
+    if (article.for_baby) out.insert("baby");
+    if (article.craft == Craft::woven) out.insert(std::string(word_of(article.finish)));
+    for (const auto& piece : article.pieces) {
+        if (loose(piece, fabrics) || loose(piece, article.own)) out.insert("loops");
+        if (piece.yarn > 1) out.insert("two-yarns");
+    }
+}
+
+// Each as the fact that it is said: "says:pin".
+template <class Take>
+void for_each_word(std::string_view text, Take take) {
+    std::string said(says);
+    for (auto at = text.begin(); at != text.end();) {
+        at = std::find_if(at, text.end(), ascii::is_letter);
+        const auto end = std::find_if_not(at, text.end(), ascii::is_letter);
+        said.resize(says.size() + static_cast<std::size_t>(end - at));
+        std::transform(at, end, said.begin() + says.size(), ascii::lower);
+        if (end - at > 3 && said.back() == 's') said.pop_back();
+        if (end != at) take(said);
+        at = end;
+    }
+}
+
 }  // namespace
 
 bool holds(std::string_view when, const Facts& facts) {
@@ -88,31 +118,42 @@ void add_facts(const Batch& batch, Facts& out) {
 }
 
 void add_facts(const Template& article, const Fabrics& fabrics, Facts& out) {
-    out.insert(hyphened(article.article));
-    out.insert(std::string(words(article.craft)));
-    if (article.touches == Touches::skin) out.insert("skin");
-    if (article.touches == Touches::clothes) out.insert("clothes");
-    if (article.for_baby) out.insert("baby");
-    if (article.craft == Craft::woven) out.insert(std::string(word_of(article.finish)));
-    for (const auto& piece : article.pieces) {
-        if (loose(piece, fabrics) || loose(piece, article.own)) out.insert("loops");
-        if (piece.yarn > 1) out.insert("two-yarns");
-    }
+    add_make(article, fabrics, out);
     for (const auto& step : article.steps) add_words(step, out);
 }
 
 void add_words(std::string_view text, Facts& out) {
-    constexpr std::string_view says = "says:";
-    std::string said(says);
-    for (auto at = text.begin(); at != text.end();) {
-        at = std::find_if(at, text.end(), ascii::is_letter);
-        const auto end = std::find_if_not(at, text.end(), ascii::is_letter);
-        said.resize(says.size());
-        std::transform(at, end, std::back_inserter(said), ascii::lower);
-        if (end - at > 3 && said.back() == 's') said.pop_back();
-        if (end != at && !out.contains(said)) out.insert(said);
-        at = end;
+    for_each_word(text, [&](const std::string& said) {
+        if (!out.contains(said)) out.insert(said);
+    });
+}
+
+WordsAsked::WordsAsked(const std::vector<Caution>& table) {
+    for (const auto& caution : table)
+        for (std::string_view when = caution.when; !when.empty();)
+            for (auto words = take_up_to(' ', when); !words.empty();) {
+                auto word = take_up_to('|', words);
+                if (word.starts_with('!')) word.remove_prefix(1);
+                if (word.starts_with(says)) asked_.emplace(word);
+            }
+}
+
+void WordsAsked::add_facts(const Template& article, const Fabrics& fabrics, Facts& out) {
+    add_make(article, fabrics, out);
+    for (const auto& step : article.steps) {
+        auto known = of_step_.find(step);
+        if (known == of_step_.end()) {
+            known = of_step_.emplace(step, Facts{}).first;
+            add_words(step, known->second);
+        }
+        out.insert(known->second.begin(), known->second.end());
     }
+}
+
+void WordsAsked::add_words(std::string_view text, Facts& out) const {
+    for_each_word(text, [&](const std::string& said) {
+        if (asked_.contains(said)) out.insert(said);
+    });
 }
 
 }  // namespace gristwright

@@ -5,6 +5,7 @@
 #include <functional>
 #include <string>
 #include <string_view>
+#include <unordered_map>
 #include <unordered_set>
 #include <vector>
 
@@ -51,5 +52,19 @@ void add_facts(const Template& article, const Fabrics& fabrics, Facts& out);
 
 // "says:baby" for each word of a text, in small letters without a plural s.
 void add_words(std::string_view text, Facts& out);
+
+// The same facts as far as a table of cautions asks for words, for many articles: each step is
+// read once, however many articles and questions it belongs to.
+class WordsAsked {
+  public:
+    explicit WordsAsked(const std::vector<Caution>& table);
+
+    void add_facts(const Template& article, const Fabrics& fabrics, Facts& out);
+    void add_words(std::string_view text, Facts& out) const;
+
+  private:
+    Facts asked_;
+    std::unordered_map<std::string, Facts, HashOfText, std::equal_to<>> of_step_;
+};
 
 }  // namespace gristwright

@@ -3,10 +3,17 @@
 #include <boost/math/distributions/normal.hpp>
 
 namespace gristwright {
+namespace {
 
-double normal_below(double z) { return boost::math::cdf(boost::math::normal{}, z); }
+// In doubles throughout: a long double is slow, and not the same on every machine.
+using InDoubles = boost::math::policies::policy<boost::math::policies::promote_double<false>>;
+using Normal = boost::math::normal_distribution<double, InDoubles>;
 
-double normal_quantile(double p) { return boost::math::quantile(boost::math::normal{}, p); }
+}  // namespace
+
+double normal_below(double z) { return boost::math::cdf(Normal{}, z); }
+
+double normal_quantile(double p) { return boost::math::quantile(Normal{}, p); }
 
 double chance_of_enough(double need_mid, double need_spread, double have_mid, double have_spread) {
     if (need_mid <= 0) return 1;

@@ -30,6 +30,9 @@ constexpr Sign signs[] = {
 };
 
 const Sign* sign_at(std::string_view text) {
+    const char first = text.front();
+    if (static_cast<unsigned char>(first) < 0x80 && first != '\'')
+        return nullptr;  // all but two primes are no ASCII
     for (const auto& sign : signs)
         if (text.substr(0, sign.typed.size()) == sign.typed) return &sign;
     return nullptr;

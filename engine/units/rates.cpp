@@ -30,17 +30,19 @@ struct Rate {
 };
 
 constexpr std::string_view wraps_counted[] = {"wraps", "wrap", "w"};
-constexpr InOneWord wraps_word[] = {{"wpi", inch}, {"wpcm", centimetre}, {"wpc", centimetre}};
+constexpr InOneWord wraps_word[] = {
+    {"wpi", inch}, {"w.p.i.", inch}, {"wpcm", centimetre}, {"wpc", centimetre}};
 constexpr std::string_view twist_counted[] = {"turns", "turn", "twists", "twist", "t"};
 constexpr InOneWord twist_word[] = {
-    {"tpi", inch}, {"tpm", 1}, {"tpcm", centimetre}, {"tpc", centimetre}};
+    {"tpi", inch}, {"t.p.i.", inch}, {"tpm", 1}, {"tpcm", centimetre}, {"tpc", centimetre}};
 constexpr std::string_view gauge_counted[] = {"stitches", "stitch", "sts", "st", "s"};
-constexpr InOneWord gauge_word[] = {{"spi", inch}};
+constexpr InOneWord gauge_word[] = {{"spi", inch}, {"s.p.i.", inch}};
 constexpr std::string_view row_counted[] = {"rows", "row", "rounds", "rnds", "rds", "r"};
 constexpr std::string_view sett_counted[] = {"ends",    "end",   "e",      "picks", "p",
                                              "threads", "warps", "thread", "dents", "dent"};
-constexpr InOneWord sett_word[] = {
-    {"epi", inch}, {"ppi", inch}, {"dpi", inch}, {"epcm", centimetre}, {"epc", centimetre}};
+constexpr InOneWord sett_word[] = {{"epi", inch},        {"e.p.i.", inch},   {"ppi", inch},
+                                   {"p.p.i.", inch},     {"d.p.i.", inch},   {"dpi", inch},
+                                   {"epcm", centimetre}, {"epc", centimetre}};
 
 constexpr Rate wraps_rate{{"a wraps count", "such as 16wpi or 6.3 wraps/cm"},
                           wraps_counted,
@@ -122,14 +124,23 @@ void check(const Counted& counted, std::string_view text, const Rate& rate) {
 Counted take_count(Scanner& from, std::string_view text, const Rate& rate) {
     Counted out;
     out.low = out.high = count_of(from, text, rate);
-    if (from.sign('-') || from.take("to"))
-        if (auto probe = from; probe.number(Fractions::mixed))
+    auto ahead = from;
+    if (ahead.sign('-') || ahead.take("to"))  // "14 to 15", but "14 to the inch"
+        if (auto probe = ahead; probe.number(Fractions::mixed)) {
+            from = ahead;
             out.high = count_of(from, text, rate);
+        }
     if (out.high < out.low) throw refused(text, "the range runs backwards", rate);
     return out;
 }
 
+// "gauge: 22 st/10cm", "sett 12 epi": what is wanted here anyway.
+void take_label(Scanner& from) {
+    if (from.any(std::array{"gauge", "tension", "sett", "twist"})) from.any(std::array{":", "="});
+}
+
 Counted take_rate(Scanner& from, std::string_view text, const Rate& rate) {
+    take_label(from);
     if (const auto over = take_one_word(from, rate)) {
         from.any(std::array{":", "="});
         auto out = take_count(from, text, rate);
@@ -266,6 +277,7 @@ GaugeReading read_gauge_and_rows(std::string_view text) {
         stitches.over = take_over(from, text, gauge_rate);
     double rows_over = stitches.over;
     if (rows && !from.done() && take_stroke(from)) rows_over = take_over(from, text, gauge_rate);
+    from.any(std::array{"square", "squared", "sq.", "sq"});  // as wide as it is high
     if (!from.done()) refuse_rest(from, text, gauge_rate);
     check(stitches, text, gauge_rate);
     GaugeReading out{Gauge::from_si(stitches.per_metre()), {}};
@@ -305,7 +317,9 @@ Sett read_heddle(std::string_view text) {
     Scanner from(typed);
     const auto count = from.number(Fractions::none);
     from.sign('-');
-    if (count && count->value > 0 && from.any(std::array{"dents", "dent"}) && from.done())
+    const bool dents = count && count->value > 0 && from.any(std::array{"dents", "dent"});
+    from.any(std::array{"heddle", "reed"});
+    if (dents && from.done())
         return checked_sett(count->value / inch, text);  // the trade's dent heddles are by the inch
     return read_sett(text);
 }

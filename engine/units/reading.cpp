@@ -115,7 +115,8 @@ double read_share(std::string_view text) {
     const auto typed = plain(text);
     Scanner from(typed);
     const auto number = from.number(Fractions::none);
-    const bool said = from.sign('%') || from.any(std::array<std::string_view, 2>{"percent", "pc"});
+    const bool said =
+        from.sign('%') || from.any(std::array<std::string_view, 3>{"percent", "per cent", "pc"});
     if (!number || !from.done() || number->value > 100)
         throw Unreadable(text, "this is no share", right);
     if (!said && number->value > 0 && number->value < 1)
@@ -131,10 +132,11 @@ std::pair<Length, Length> read_micron_range(std::string_view text) {
                                                     "mu",      "micrometres", "u"};
     const auto typed = plain(text);
     Scanner from(typed);
+    take_about(from);
     const auto low = small_number(from);
     auto high = low;
     if (low && take_to(from)) high = small_number(from);
-    from.any(units);
+    if (from.any(units)) from.sign('.');
     if (!low || !high || !from.done()) throw Unreadable(text, "this is no fibre diameter", right);
     if (*low < 5 || *high > 100 || *low > *high)
         throw Unreadable(text, "no spinning fibre has this diameter", right);

@@ -155,7 +155,8 @@ bool Scanner::sign(char sign) {
 bool take_about(Scanner& from) {
     constexpr std::array words{"~",       "about", "approximately", "approx.", "approx", "around",
                                "roughly", "circa", "ca.",           "ca",      "nearly", "almost",
-                               "c."};
+                               "c.",      "abt.",  "abt",           "ab.",     "appr.",  "appr",
+                               "say"};
     return from.any(words);
 }
 

@@ -35,6 +35,13 @@ void take_between(Scanner& from) {
         taken = true;
 }
 
+// "length 90 m, weight 41 g", "(90 m)": what may stand in front of a measure.
+void take_label(Scanner& from) {
+    constexpr std::array labels{"length", "len", "yardage", "weight", "wt.", "wt", "mass"};
+    if (from.any(labels)) from.any(std::array{":", "="});
+    from.any(std::array{"(", "["});
+}
+
 bool take_per(Scanner& from) { return from.any(std::array{"per", "to the", "to", "a", "each"}); }
 
 // "220 m (240 yd)", as labels have it: the same twice, the second is let go.
@@ -78,10 +85,13 @@ Pair take_pair(std::string_view text) {
     const auto typed = plain(text);
     Scanner from(typed);
     std::string own_one, own_two;
+    take_label(from);
     auto one = take_quoted(from, text, skein_wanted, own_one);
     if (take_per(from)) refuse_grist(text);
     says_it_again(one, from, text);
+    from.any(std::array{")", "]"});
     take_between(from);
+    take_label(from);
     if (take_per(from)) refuse_grist(text);
     if (from.done() || (unit_word(from.next_word()) && from.rest()[0] != '\''))
         throw Unreadable(
@@ -90,7 +100,7 @@ Pair take_pair(std::string_view text) {
     auto two = take_quoted(
         from, text, one.unit.dimension == Dimension::length ? mass_wanted : length_wanted, own_two);
     says_it_again(two, from, text);
-    from.sign(')');
+    from.any(std::array{")", "]"});
     if (!from.done())
         throw Unreadable(text, fmt::format("'{}' is left over", shown(from.rest())),
                          skein_wanted.right);

@@ -78,7 +78,7 @@ double Trait::sure() const { return std::max(0.0, value - not_counted * unsure);
 Trait trait(TraitName name, const Drivers& drivers, const std::vector<TraitRow>& rows) {
     Trait out;
     double variance = own_doubt * own_doubt, of_fibre = 0;
-    std::vector<std::pair<double, const std::string*>> said;
+    std::vector<std::pair<double, const std::string*>> said;  // how far it moved the value
     for (const auto& row : rows) {
         if (row.trait != name) continue;
         const auto& x = drivers[static_cast<std::size_t>(row.driver)];
@@ -91,14 +91,18 @@ Trait trait(TraitName name, const Drivers& drivers, const std::vector<TraitRow>&
         const double moved = row.adds * (share - 0.5);
         const auto& why = share > 0.5 ? row.more : row.less;
         if (x && std::abs(moved) >= trait_worth_saying && !why.empty())
-            said.emplace_back(std::abs(moved), &why);
+            said.emplace_back(moved, &why);
     }
     out.value = std::clamp(out.value, 0.0, 1.0);
     out.spread = std::sqrt(variance);
     out.unsure = std::sqrt(of_fibre);
-    std::stable_sort(said.begin(), said.end(),
-                     [](const auto& a, const auto& b) { return a.first > b.first; });
-    for (const auto& [size, why] : said) out.reasons.push_back(*why);
+    std::stable_sort(said.begin(), said.end(), [](const auto& a, const auto& b) {
+        return std::abs(a.first) > std::abs(b.first);
+    });
+    for (const auto& [moved, why] : said) {
+        out.reasons.push_back(*why);
+        if (moved < 0) out.lowering.push_back(*why);
+    }
     return out;
 }
 

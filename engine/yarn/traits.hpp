@@ -87,10 +87,11 @@ struct Known {
 using Drivers = std::array<std::optional<Known>, driver_count>;  // nothing: not known
 
 struct Trait {
-    double value = 0;                  // 0..1
-    double spread = 0;                 // one standard deviation: what is not known widens it
-    std::vector<std::string> reasons;  // strongest first
-    double unsure = 0;                 // what the fibre's own range leaves open, one deviation
+    double value = 0;                     // 0..1
+    double spread = 0;                    // one standard deviation: what is not known widens it
+    std::vector<std::string> reasons;     // strongest first
+    double unsure = 0;                    // what the fibre's own range leaves open, one deviation
+    std::vector<std::string> lowering{};  // those reasons that take from it
 
     // What may be counted on: a fibre that is not known is never taken as middling.
     double sure() const;

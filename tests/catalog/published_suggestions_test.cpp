@@ -65,7 +65,7 @@ struct Spinner {
 
     SuggestionAnswer answer(const SuggestionText& text) {
         Answerer answerer(ground(catalogue, yarn, measured.owned));
-        return answerer.answer(read_suggestion(text, catalogue.yarn.classes));
+        return answerer.answer(read_suggestion(text, catalogue));
     }
 };
 

@@ -46,6 +46,71 @@ TEST_CASE("suggestion sheet: a column that is not used is said once") {
                                 "column 'size' is not used: another column holds that"});
 }
 
+TEST_CASE("suggestion sheet: who sent an idea is known by many headings") {
+    for (const char* head : {"Who", "Name", "By", "From", "Sender", "Suggested by", "Your name",
+                             "Submitted by", "Username", "Person"}) {
+        CAPTURE(head);
+        SuggestionSheet sheet("ideas.csv");
+        REQUIRE(sheet.header({"Idea", head}));
+        CHECK(sheet.row({2, {"hat", "Mags"}})->at("from") == "Mags");
+    }
+}
+
+TEST_CASE("suggestion sheet: 'Who' alone is the sender and perhaps the wearer, and it is said so") {
+    SuggestionSheet alone("ideas.csv");
+    REQUIRE(alone.header({"Idea", "Who"}));
+    REQUIRE(alone.notes().size() == 1);
+    CHECK(alone.notes()[0].starts_with("column 'Who' is taken for who suggested it, and for whom"));
+    SuggestionSheet beside("ideas.csv");
+    REQUIRE(beside.header({"Idea", "Who", "From"}));
+    CHECK(beside.notes().empty());
+    const auto row = beside.row({2, {"hat", "baby", "Mags"}});
+    CHECK(row->at("who") == "baby");
+    CHECK(row->at("from") == "Mags");
+}
+
+TEST_CASE("suggestion sheet: what says it outright goes before what may say it") {
+    SuggestionSheet sheet("ideas.csv");
+    REQUIRE(sheet.header({"Comment", "Name", "Idea", "Suggested by"}));
+    const auto row = sheet.row({2, {"lovely", "blue hat", "hat", "Mags"}});
+    CHECK(row->at("idea") == "hat");
+    CHECK(row->at("from") == "Mags");
+    CHECK(sheet.notes() == Keys{"column 'Comment' is not used: another column holds that",
+                                "column 'Name' is not used: another column holds that"});
+}
+
+TEST_CASE("suggestion sheet: a pattern's own figures are known with that word before them") {
+    // 'Pattern gauge' was taken for a second column of ideas.
+    CHECK(keys({"Project", "Pattern gauge", "Pattern yardage", "Recommended needle", "Qty"}) ==
+          Keys{"idea", "gauge", "needs", "needle", ""});
+}
+
+TEST_CASE("suggestion sheet: what is left out cell by cell is said once") {
+    SuggestionSheet sheet("ideas.csv");
+    REQUIRE(sheet.header({"Idea", "Yards", "Grams", "", "Yardage"}));
+    CHECK(sheet.row({2, {"hat", "200", "50", "x", ""}})->at("needs") == "200 yards");
+    CHECK(sheet.row({3, {"hat", "300", "90", "y", ""}})->at("needs") == "300 yards");
+    CHECK(sheet.row({4, {"hat", "n/a", "?", "", "250"}})->at("needs") == "250 yd");
+    CHECK(sheet.row({5, {"hat", "up to 250", "", "", ""}})->at("needs") == "up to 250 yards");
+    CHECK(sheet.row({6, {"hat", "250 m", "", "", ""}})->at("needs") == "250 m");
+    CHECK(sheet.row({7, {"hat", "350+", "", "", ""}})->at("needs") == "350+ yards");
+    CHECK(sheet.notes() ==
+          Keys{"column 'Grams' is not used in rows where another column holds that",
+               "column 4 has no heading and is not used",
+               "column 'Yardage': bare numbers are taken in yd"});
+}
+
+TEST_CASE("suggestion sheet: a title 'Suggestions' above the headings is a title") {
+    SuggestionSheet sheet("ideas.csv");
+    REQUIRE(sheet.header({"Suggestions", "", ""}));
+    CHECK_FALSE(sheet.row({2, {"Idea", "Who from", "Needs"}}));
+    CHECK(sheet.columns() == 3);
+    CHECK(sheet.row({3, {"hat", "Mags", "200m"}})->at("needs") == "200m");
+    SuggestionSheet only("ideas.csv");
+    REQUIRE(only.header({"Suggestions", "", ""}));
+    CHECK(only.row({2, {"hat", "", ""}})->at("idea") == "hat");
+}
+
 TEST_CASE("suggestion sheet: bare numbers take the heading's unit, and the amount that is there") {
     SuggestionSheet sheet("ideas.csv");
     REQUIRE_FALSE(sheet.header({"What they said on Sunday", "", ""}));

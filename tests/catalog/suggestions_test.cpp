@@ -26,7 +26,7 @@ struct Demo {
     Answerer answerer{ground(catalogue, yarn, measured.owned)};
 
     SuggestionAnswer answer(const SuggestionText& text) {
-        return answerer.answer(read_suggestion(text, catalogue.yarn.classes));
+        return answerer.answer(read_suggestion(text, catalogue));
     }
 };
 
@@ -137,9 +137,7 @@ TEST_CASE("a shortfall, spun, closes it") {
                            a.short_by * 1.005 * demo.yarn.linear_density.mid, LengthState::washed});
     const auto yarn = profile(more, demo.catalogue.yarn);
     Answerer again(ground(demo.catalogue, yarn, demo.measured.owned));
-    CHECK(again
-              .answer(read_suggestion({{"idea", "pullover"}, {"needs", "1200m"}},
-                                      demo.catalogue.yarn.classes))
+    CHECK(again.answer(read_suggestion({{"idea", "pullover"}, {"needs", "1200m"}}, demo.catalogue))
               .certainty >= 0.899);
     CHECK(in_grams(a.spin_more) ==
           doctest::Approx(in_grams(a.short_by * demo.yarn.linear_density.mid) / 0.9));
@@ -155,7 +153,7 @@ TEST_CASE("hostile and endless words are only words") {
 }
 
 TEST_CASE("yarn is known by the trade's names for its weight") {
-    const auto classes = built_in().yarn.classes;
+    const auto carried = built_in();
     for (const auto& [said, of] : {std::pair{"DK", "light"},
                                    {"fingering", "super fine"},
                                    {"Sock yarn", "super fine"},
@@ -166,16 +164,16 @@ TEST_CASE("yarn is known by the trade's names for its weight") {
                                    {"Lace", "lace"},
                                    {"super bulky", "super bulky"}}) {
         CAPTURE(said);
-        const auto read = read_suggestion({{"idea", "hat"}, {"weight", said}}, classes);
-        const auto found = std::find_if(classes.begin(), classes.end(),
+        const auto read = read_suggestion({{"idea", "hat"}, {"weight", said}}, carried);
+        const auto found = std::find_if(carried.yarn.classes.begin(), carried.yarn.classes.end(),
                                         [&](const auto& c) { return c.name == of; });
-        REQUIRE(found != classes.end());
+        REQUIRE(found != carried.yarn.classes.end());
         CHECK(read.weight_class == found->number);
     }
 }
 
 TEST_CASE("what cannot be read is refused by its key") {
-    const auto classes = built_in().yarn.classes;
+    const auto carried = built_in();
     for (const auto& [key, value, said] :
          {std::tuple{"needs", "440", "needs: cannot read '440'"},
           {"gauge", "24", "gauge: '24' can mean stitches to 10 cm (4 in) or to the inch: which?"},
@@ -187,7 +185,7 @@ TEST_CASE("what cannot be read is refused by its key") {
         CAPTURE(key);
         std::string heard;
         try {
-            read_suggestion({{key, value}}, classes);
+            read_suggestion({{key, value}}, carried);
         } catch (const std::invalid_argument& error) {
             heard = error.what();
         }

@@ -7,7 +7,9 @@
 #include <functional>
 #include <sstream>
 
+#include "catalog/typed/amount_reading.hpp"
 #include "catalog/typed/batch_text.hpp"
+#include "catalog/typed/suggestion_text.hpp"
 #include "engine/units/reading.hpp"
 #include "tests/cases.hpp"
 
@@ -101,9 +103,27 @@ Values staple(const std::string& text) {
     return {in_millimetres(*part.staple_low), in_millimetres(*part.staple_high)};
 }
 
+// "150 g" for a mass, metres for a length.
+std::string amount(const std::string& text) {
+    const auto read = read_amount(text);
+    return read.length ? listed({in_metres(*read.length)}) : listed({in_grams(*read.mass)}) + " g";
+}
+
+// A cell beside an idea, by its key.
+std::string cell(const std::string& key, const std::string& text) {
+    const auto read = read_suggestion({{"idea", "hat"}, {key, text}}, carried());
+    if (key == "craft") return read.craft ? std::string(words(*read.craft)) : "";
+    if (key == "colours") return fmt::format("{}", read.colours);
+    for (const auto& c : carried().yarn.classes)
+        if (c.number == read.weight_class) return c.name;
+    return "";
+}
+
 std::string read(const std::string& kind, const std::string& text) {
     if (kind == "length") return listed({in_metres(read_length(text).value)});
     if (kind == "mass") return listed({in_grams(read_mass(text).value)});
+    if (kind == "amount") return amount(text);
+    if (kind == "weight" || kind == "craft" || kind == "colours") return cell(kind, text);
     if (kind == "skein") return listed(skein(text));
     if (kind == "grist") return listed({1e-3 / read_grist(text).si()});
     if (kind == "wraps")

@@ -60,7 +60,28 @@ def main():
 
         done = run(folder, b"idea,needs\nhat,nan\nhat,100m\nhat,100m,extra\n")
         assert done.returncode == 65 and b"row 2: needs" in done.stderr and b"row 4:" in done.stderr, done.stderr
-        assert b"3 suggestions, 1 of them different, 2 rows refused" in done.stdout, done.stdout
+        assert b"3 suggestions, 2 of them different, 1 row refused" in done.stdout, done.stdout
+
+        # Every row stands in what is written, with its sender, whatever could not be read of it.
+        kept = b"idea,from,needs\nhat,Mags,nan\nhat,Odo,100m\nhat,Tilda,100m,extra\n,Tom,\n"
+        raw, read = answers(folder, kept, 65)
+        assert {row["from"] for row in read} == {"Mags", "Odo", "Tilda", "Tom"}, raw
+        told = {row["from"]: row for row in read}
+        assert told["Mags"]["article"] == "hat" and "'nan'" in told["Mags"]["left_out"], raw
+        assert "I could not read 'nan' (needs)" in told["Mags"]["reply"], raw
+        assert told["Odo"]["left_out"] == "", raw
+        assert told["Tilda"]["metres"] == "could not be read" and told["Tilda"]["reply"], raw
+        assert told["Tom"]["metres"] == "asked back" and told["Tom"]["reply"], raw
+
+        # One idea is written as a sheet of one row.
+        one = os.path.join(folder, "one.csv")
+        done = subprocess.run([PROGRAM, "answer", HERON, "--idea", "hat", "--out", one],
+                              capture_output=True, cwd=folder,
+                              env={**os.environ, "HOME": folder, "XDG_DATA_HOME": folder})
+        assert done.returncode == 0 and b"1 suggestion in" in done.stdout, done
+        with open(one, encoding="utf-8", newline="") as file:
+            assert [row["idea"] for row in csv.DictReader(file)] == ["hat"]
+        os.unlink(one)
         assert run(folder, b"idea\nhat\n", "--out", "/nowhere/x.csv").returncode == 73
         assert run(folder, b"mood\nhat\n").returncode == 65
         assert run(folder, b"").returncode == 65

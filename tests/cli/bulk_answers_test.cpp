@@ -8,6 +8,7 @@
 #include <map>
 #include <random>
 
+#include "cli/output/answers_many.hpp"
 #include "cli/output/layout.hpp"
 #include "tests/cli/asked.hpp"
 #include "tests/cli/odd_texts.hpp"
@@ -101,7 +102,8 @@ TEST_CASE("suggestions near alike are one group, with how often and which came f
     CHECK(counts == std::map<std::size_t, std::size_t>{{2, 2}, {3, 2}, {5, 1}});
 }
 
-TEST_CASE("a row that cannot be read says its number, its column and what would be right") {
+TEST_CASE("a cell that cannot be read is left out and said, its idea is answered") {
+    // One unreadable amount dropped the whole suggestion, and its sender got no reply.
     struct Case {
         const char *row, *wrong, *right;
     };
@@ -113,8 +115,7 @@ TEST_CASE("a row that cannot be read says its number, its column and what would 
         {"hat,,,,huge,,", "size: cannot read 'huge'", "171m"},
         {"hat,,,,,ten,", "colours: 'ten' is not a number", "from 1 to 9"},
         {"hat,,,,,0,", "colours: '0' is not a number", "from 1 to 9"},
-        {"hat,,,,,,sewn", "craft: knitted or woven, not 'sewn'", "knitted or woven"},
-        {"hat,,,,,,,more", "more fields than the header names", "row 3"},
+        {"hat,,,,,,by hand", "craft: knitted or woven, not 'by hand'", "knitted or woven"},
     };
     for (const auto& c : cases) {
         const Answered a("idea,needs,weight,gauge,size,colours,craft\nscarf,,,,,,\n" +
@@ -122,21 +123,57 @@ TEST_CASE("a row that cannot be read says its number, its column and what would 
         REQUIRE(a.bulk.complaints().size() == 1);
         const auto& said = a.bulk.complaints()[0];
         INFO(said);
-        CHECK(said.find("row 3: ") == 0);
+        CHECK(said.starts_with("row 3: "));
+        CHECK(said.ends_with("; the row is answered without it"));
         CHECK(holds(said, c.wrong));
         CHECK(holds(said, c.right));
-        CHECK(a.bulk.ranked().size() == 1);
-        CHECK(a.bulk.ranked()[0]->rows.size() == 2);
+        CHECK(a.bulk.ranked().size() == 2);
+        CHECK(a.bulk.bad() == 0);
+        CHECK_FALSE(a.bulk.all_read());
+        REQUIRE(a.bulk.left_out().count(3) == 1);
+        CHECK(holds(a.bulk.left_out().at(3)[0].why, c.wrong));
     }
 }
 
-TEST_CASE("twenty complaints are kept, all bad rows counted") {
+TEST_CASE("a row with more cells than headings is refused and kept to be told") {
+    const Answered a("idea,from\nscarf,Odo\nhat,Mags,red\nscarf,Tilda\n");
+    CHECK(a.bulk.ranked().size() == 1);
+    REQUIRE(a.bulk.refused().size() == 1);
+    CHECK(a.bulk.refused()[0].number == 3);
+    CHECK(a.bulk.refused()[0].from == "Mags");
+    CHECK(a.bulk.complaints() ==
+          std::vector<std::string>{"row 3: more fields than the header names"});
+}
+
+TEST_CASE("what is written has a line for every row, and says of each what was wrong") {
+    Answered a("idea,from,needs\nscarf,Odo,lots\nhat,Mags,1,x\nscarf,Tilda,\n,Tom,\n");
+    const auto csv = whole(answers_csv(a.bulk, asked::heron()));
+    INFO(csv);
+    CHECK(std::count(csv.begin(), csv.end(), '\n') == 5);
+    for (const char* sender : {"Odo", "Mags", "Tilda", "Tom"}) CHECK(holds(csv, sender));
+    CHECK(holds(csv, "needs: 'lots' is neither"));
+    CHECK(holds(csv, "I could not read 'lots' (needs) and left it out."));
+    CHECK(holds(csv, "more fields than the header names"));
+    const auto json = whole(answers_json(a.bulk, asked::heron()));
+    CHECK(holds(json, "\"left_out\""));
+    CHECK(holds(json, "\"from\": \"Mags\""));
+}
+
+TEST_CASE("another craft in the column of crafts is wanted, and not known") {
+    const Answered a("idea,craft\nhat,crochet\n");
+    CHECK(a.bulk.all_read());
+    REQUIRE(a.bulk.ranked().size() == 1);
+    CHECK(a.bulk.ranked()[0]->suggestion.idea == "crochet hat");
+}
+
+TEST_CASE("twenty complaints are kept, all counted") {
     std::string text = "idea,colours\n";
     for (int i = 0; i < 50; ++i) text += "hat,many\n";
     const Answered a(text);
-    CHECK(a.bulk.bad() == 50);
+    CHECK(a.bulk.left_out().size() == 50);
     CHECK(a.bulk.complaints().size() == 20);
-    CHECK(a.bulk.ranked().empty());
+    CHECK(a.bulk.more_complaints() == 30);
+    CHECK(a.bulk.ranked().size() == 1);
 }
 
 TEST_CASE("headers in people's own words, in any order, what is not known is not used") {
@@ -157,9 +194,10 @@ TEST_CASE("a spreadsheet without ideas is refused with the columns that are know
     CHECK_THROWS_AS(bulk.read("no-such.csv"), std::runtime_error);
 }
 
-TEST_CASE("only what can be read is kept to be remembered, and answered alike when it is") {
-    const Answered a("idea,needs\nlace shawl,400m\nhat,lots\nmittens,\n", true);
-    CHECK(a.bulk.good().size() == 2);
+TEST_CASE("what has an idea is kept to be remembered, and answered alike when it is") {
+    const Answered a("idea,needs\nlace shawl,400m\nhat,lots\n,200m\nmittens,\n", true);
+    CHECK(a.bulk.good().size() == 3);
+    CHECK(a.bulk.complaints().back() == "row 4: no idea stands in it");
     CHECK(Answered("idea\nhat\n").bulk.good().empty());
     BulkAnswers again(asked::heron());
     again.take_all(a.bulk.good());

@@ -117,11 +117,13 @@ TEST_CASE("a page shows forty answers and counts the others") {
     std::size_t suggested = 0;
     for (const auto& one : answers) suggested += one.times;
     CHECK(suggested == 48);
-    const auto section = answers_section(answers, q);
+    const auto section = answers_section(answers, {}, q);
+    CHECK_FALSE(holds(section, "Could not be read"));
+    CHECK(holds(answers_section(answers, {"row 3: needs: 'lots'"}, q), "<li>Row 3: needs: "));
     CHECK(times(section, "Thank you for ") == std::min<std::size_t>(40, answers.size()));
     CHECK(holds(section, fmt::format("{}", answers.size() - 40)));
     CHECK_FALSE(holds(section, "<blink"));
-    CHECK_FALSE(holds(answers_section({answers[0]}, q), "more"));
+    CHECK_FALSE(holds(answers_section({answers[0]}, {}, q), "more"));
 }
 
 TEST_CASE("a page's split tells every cut, one that cannot be says so") {

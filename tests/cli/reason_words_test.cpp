@@ -42,6 +42,21 @@ TEST_CASE(
           "cover: tightness 1.05, 0.93 to 1.12 wanted");
 }
 
+TEST_CASE("what speaks for a trait is no reason against it") {
+    // It listed 'warm fibre' under what counts against a mitten.
+    Told t(0.35, 0.4);
+    t.of(TraitName::warmth).reasons = {"warm fibre", "dense yarn holds less air"};
+    CHECK(
+        sentence(FactorName::warmth, t.judged, t.plan, t.yarn) ==
+        "warmth 0.40, at least 0.70 wanted; in its favour: warm fibre, dense yarn holds less air");
+    t.of(TraitName::warmth).lowering = {"dense yarn holds less air"};
+    CHECK(sentence(FactorName::warmth, t.judged, t.plan, t.yarn) ==
+          "warmth 0.40, at least 0.70 wanted: dense yarn holds less air");
+    const Told enough(0.9, 0.9);
+    CHECK(sentence(FactorName::softness, enough.judged, enough.plan, enough.yarn) ==
+          "softness 0.90, at least 0.70 wanted: thick fibre, much twist");
+}
+
 TEST_CASE("what counts against comes dearest first, what speaks for heaviest first") {
     CHECK(Told(0.35, 0.5).against() == Words{"may prickle", "not so warm"});
     CHECK(Told(0.68, 0.1).against() == Words{"not so warm"});  // 0.02 is not worth saying

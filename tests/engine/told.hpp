@@ -16,7 +16,11 @@ struct Told {
     Told(double softness, double warmth, const Equipment& owned = {}) {
         wish(Asked::softness) = {0.7, 0.8};
         wish(Asked::warmth) = {0.7, 0.4};
-        of(TraitName::softness) = {softness, 0.1, {"thick fibre", "much twist", "a third"}};
+        of(TraitName::softness) = {softness,
+                                   0.1,
+                                   {"thick fibre", "much twist", "a third"},
+                                   0,
+                                   {"thick fibre", "much twist"}};
         of(TraitName::warmth) = {warmth, 0.1, {}};
         plan = gristwright::plan(article, yarn, fabrics(), owned, {});
         plan.article = lent(article);

@@ -13,7 +13,7 @@ void read_row(const catalog::CsvRow& row, const std::vector<std::string>& keys) 
     catalog::SuggestionText text;
     for (std::size_t i = 0; i < keys.size(); ++i)
         if (!keys[i].empty()) text[keys[i]] = row.fields[i];
-    const auto suggestion = catalog::read_suggestion(text, catalogue().yarn.classes);
+    const auto suggestion = catalog::read_suggestion(text, catalogue());
     promise(suggestion.colours >= 1, "at least one colour");
     static const Lexicon lexicon(catalogue().words.text(), catalogue().kinds);
     static Stemmer stemmer;
