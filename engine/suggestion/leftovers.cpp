@@ -19,6 +19,7 @@ constexpr std::size_t most_told = 5;  // a longer list is no reading
 constexpr std::string_view goes_before[] = {"a", "an", "the", "one", "some", "two", "my", "extra"};
 constexpr std::string_view whom[] = {"me", "you", "him", "us", "it", "them"};
 constexpr std::string_view how_far[] = {"long", "tall", "wide", "deep"};
+constexpr std::string_view wishes[] = {"would", "preferred", "preferably", "ideally", "if"};
 // What may stand before an article and describes nothing.
 constexpr std::string_view no_names[] = {"after",  "try",     "want",     "vote",   "suggest",
                                          "before", "between", "against",  "choose", "pick",
@@ -121,7 +122,11 @@ class Leftovers {
         if (!item.is(material) || is_trimming(item) || item.text == out_.material_said)
             return false;
         if (item.as(material) == "yarn" || item.asks) return false;
-        return behind_with(at) || (out_.material.empty() && before_article(items_, at));
+        const auto& kind = item.as(material);
+        const bool preferred = at + 1 < items_.size() && has(wishes, items_[at + 1].first_word()) &&
+                               (kind == "plant" || kind == "silk" || kind == "man made");
+        return behind_with(at) || preferred ||
+               (out_.material.empty() && before_article(items_, at));
     }
 
     // "a red hat", "in moss green": the yarn has its own colour.

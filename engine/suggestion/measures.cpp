@@ -258,7 +258,8 @@ class Measures {
         // A circular needle's own length stands right beside it.
         if (cue(at, 1) == "needle" && amount.unit != "mm") return mark(at);
         auto* to = owner(at);
-        if (!to || is_of_squares(at, *to)) return;
+        const bool thick = at + 1 < items_.size() && items_[at + 1].text == "thick";
+        if (!to || thick || is_of_squares(at, *to)) return;
         if (is_yarn(at, what))
             take_needs(at, *to);
         else if (!is_at_hand(at))
@@ -292,8 +293,14 @@ class Measures {
         to.needs_each = is_each(at);
     }
 
+    // "for a teddy bear 12 inches tall": the bear is.
+    bool is_of_the_wearer(std::size_t at) const {
+        if (out_.worn_by.empty() || at == 0) return false;
+        return items_[at - 1].said == out_.worn_by;
+    }
+
     void take_size(std::size_t at, const std::string& what, Wanted& to) {
-        if (to.sizes.size() >= 3) return;
+        if (to.sizes.size() >= 3 || is_of_the_wearer(at)) return;
         const auto length = *items_[at].amount->length;
         mark(at);
         const bool width = what == "width";

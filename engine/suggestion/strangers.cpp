@@ -119,16 +119,29 @@ class Strangers {
         out_.not_known.push_back({items_[at].said + " alone", {}, false, {}});
     }
 
+    // The "for" of an article, behind what else it has: "a sweater with a hood for a teddy".
+    std::size_t for_behind(std::size_t at) const {
+        for (auto i = at + 1; i < items_.size() && i <= at + 4 && same_clause(at, i); ++i) {
+            if (items_[i].last_word() == "for") return i;
+            if (i == at + 1 && items_[i].last_word() != "with" &&
+                !(items_[i].is(joiner) && items_[i].as(joiner) == "with") && !items_[i].is(form))
+                return at;
+        }
+        return at;
+    }
+
     // "hats for smoothie bottles": of whose size nobody knows.
     void for_a_thing(std::size_t at) {
-        if (!same_clause(at, at + 1) || items_[at + 1].last_word() != "for") return;
-        for (auto i = at + 2; i < items_.size() && i <= at + 5 && same_clause(at, i); ++i) {
+        const auto leads = for_behind(at);
+        if (leads == at) return;
+        for (auto i = leads + 1; i < items_.size() && i <= leads + 4 && same_clause(at, i); ++i) {
             // "a waistcoat for a teddy": for a thing that no template makes.
             const bool unmade = items_[i].live(article) && items_[i].as(article) == "?" &&
                                 kind_named(kinds_, kind_of(items_[at])).worn;
             if (items_[i].amount || (!unmade && (items_[i].is(article) || items_[i].is(person))))
                 return;
-            if ((unmade || is_a_thing(items_[i])) && ends_phrase(i)) {
+            const bool measured = i + 1 < items_.size() && items_[i + 1].amount;
+            if ((unmade || is_a_thing(items_[i])) && (measured || ends_phrase(i))) {
                 out_.worn_by = items_[i].said;
                 return;
             }

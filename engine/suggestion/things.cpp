@@ -81,7 +81,8 @@ class Things {
                 const auto how = link(items_, out.back(), i);
                 const bool same_clause = items_[out.back()].sentence == items_[i].sentence;
                 if (how == Link::of && same_clause) continue;
-                if (items_[i].is(part) && same_clause && is_had(i)) continue;
+                if ((items_[i].is(part) || items_[i].is(form)) && same_clause && is_had(i))
+                    continue;
                 if ((how == Link::modifies || how == Link::as) && same_clause) {
                     dropped_.push_back(out.back());
                     out.pop_back();
@@ -110,7 +111,8 @@ class Things {
 
     // "with long cuffs": what another thing has.
     bool is_had(std::size_t at) const {
-        for (auto i = at; i-- > 0 && i + 4 > at && !items_[i].sign && !items_[i].live(article);)
+        constexpr std::size_t reach = 6;
+        for (auto i = at; i-- > 0 && i + reach > at && !items_[i].sign && !items_[i].live(article);)
             if ((items_[i].is(joiner) && items_[i].as(joiner) == "with") ||
                 items_[i].last_word() == "with")
                 return true;
@@ -227,6 +229,7 @@ class Things {
         for (std::size_t i = 0; i < items_.size(); ++i) {
             if (!items_[i].live(fabric) || is_dropped_article(i)) continue;
             if (items_[i].is(weight) && is_meant_as_weight(items_, i)) continue;
+            if (is_of_an_edge(i)) continue;
             const auto sense = fabric_sense(items_[i].as(fabric));
             if (auto* to = nearest_thing(i); to && !to->fabric.named()) {
                 to->fabric = sense;
@@ -238,6 +241,15 @@ class Things {
             const auto& as = sense.knitted.empty() ? sense.woven : sense.knitted;
             if (items_[i].text != as) out_.taken_as.push_back(items_[i].text + " as " + as);
         }
+    }
+
+    // "a hat with a garter brim": of that part alone.
+    bool is_of_an_edge(std::size_t at) const {
+        constexpr std::string_view edges[] = {"edge",  "edges", "edging", "border",  "borders",
+                                              "brim",  "cuff",  "cuffs",  "collar",  "hem",
+                                              "yoke",  "welt",  "band",   "bands",   "toes",
+                                              "heels", "hood",  "pocket", "pockets", "trim"};
+        return at + 1 < items_.size() && has(edges, items_[at + 1].text) && is_had(at);
     }
 
     // "A woven stole or a knitted shawl": each its own.

@@ -4,6 +4,7 @@
 
 #include "engine/suggestion/in_full.hpp"
 #include "engine/suggestion/limits.hpp"
+#include "engine/suggestion/reading.hpp"
 
 namespace gristwright {
 namespace {
@@ -151,31 +152,68 @@ struct Owned {
     bool before = false;
 };
 
-// The thing that a person's word belongs to: the next that it describes, else the last before.
-std::size_t thing_of(const std::vector<Item>& items, const std::vector<std::size_t>& places,
-                     std::size_t at) {
-    for (std::size_t n = 0; n < places.size(); ++n) {
-        if (places[n] <= at) continue;
-        for (auto i = at + 1; i < places[n]; ++i)
-            if (!describes_too(items[i]) || items[i].clause != items[at].clause)
-                return n == 0 ? places.size() : n - 1;
-        return n;
+// Where a thing stands in the items, and which of those wanted it is.
+struct Mention {
+    std::size_t at = 0, of = 0;
+};
+
+// A thing may be named again: "a hat and mitt set, hat for me and mitts for my daughter".
+std::vector<Mention> mentions_of(const std::vector<Item>& items,
+                                 const std::vector<std::size_t>& places, const Taken& out) {
+    std::vector<Mention> all;
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        const auto here = std::find(places.begin(), places.end(), i);
+        if (here != places.end()) {
+            all.push_back({i, static_cast<std::size_t>(here - places.begin())});
+            continue;
+        }
+        if (!items[i].live(article)) continue;
+        for (std::size_t n = 0; n < out.wanted.size(); ++n)
+            if (i > places[n] && kind_of(items[i]) == out.wanted[n].kind) {
+                all.push_back({i, n});
+                break;
+            }
     }
-    return places.size() - 1;
+    return all;
 }
 
-std::vector<Owned> owners_of(const std::vector<Item>& items,
-                             const std::vector<std::size_t>& places) {
-    std::vector<Owned> out(places.size());
-    for (std::size_t n = 0; n < places.size(); ++n)
-        if (const auto person = person_at_kind(items[places[n]])) out[n] = {person, true};
+// The thing that a person's word belongs to: the next that it describes, else the last before.
+const Mention* thing_of(const std::vector<Item>& items, const std::vector<Mention>& all,
+                        std::size_t at) {
+    const Mention* before = nullptr;
+    for (const auto& mention : all) {
+        if (mention.at <= at) {
+            before = &mention;
+            continue;
+        }
+        for (auto i = at + 1; i < mention.at; ++i)
+            if (!describes_too(items[i]) || items[i].clause != items[at].clause) return before;
+        return &mention;
+    }
+    return before;
+}
+
+// Whoever writes is grown up.
+bool is_the_writer(const std::vector<Item>& items, std::size_t at) {
+    const auto& text = items[at].text;
+    return text == "for me" || text == "for myself" ||
+           (text == "me" && at > 0 && items[at - 1].last_word() == "for");
+}
+
+std::vector<Owned> owners_of(const std::vector<Item>& items, const std::vector<Mention>& all) {
+    std::size_t many = 0;
+    for (const auto& mention : all) many = std::max(many, mention.of + 1);
+    std::vector<Owned> out(many);
+    for (const auto& mention : all)
+        if (const auto person = person_at_kind(items[mention.at])) out[mention.of] = {person, true};
     for (std::size_t i = 0; i < items.size(); ++i) {
         auto person = items[i].is(article) ? std::nullopt : person_at(items, i);
+        if (!person && is_the_writer(items, i)) person = Person{i, Wearer::adult, "", {}};
         if (!person) continue;
         if (i > 0 && items[i - 1].amount && items[i - 1].amount->of == Of::age)
             person->years = items[i - 1].amount->number;
-        const auto n = thing_of(items, places, i);
-        if (n < out.size() && !out[n].person) out[n] = {person, places[n] > i};
+        const auto* thing = thing_of(items, all, i);
+        if (thing && !out[thing->of].person) out[thing->of] = {person, thing->at > i};
     }
     return out;
 }
@@ -203,7 +241,7 @@ bool are_alike(const std::vector<Owned>& owned) {
 void part_by_thing(const std::vector<Item>& items, const std::vector<std::size_t>& places,
                    Taken& out) {
     if (out.wanted.size() < 2 || places.size() != out.wanted.size()) return;
-    auto owned = owners_of(items, places);
+    auto owned = owners_of(items, mentions_of(items, places, out));
     share_owners(owned);
     if (are_alike(owned)) return;
     for (std::size_t n = 0; n < owned.size(); ++n) {
@@ -212,6 +250,13 @@ void part_by_thing(const std::vector<Item>& items, const std::vector<std::size_t
         wanted.wearer = person ? person->wearer : wanted.known.worn ? Wearer::adult : Wearer::home;
         if (person) wanted.body = person->body, wanted.years = person->years;
     }
+    const auto small = [](const Wanted& w) {
+        return w.wearer == Wearer::baby || w.wearer == Wearer::child;
+    };
+    // An age that was told is of the one small person there is.
+    if (std::count_if(out.wanted.begin(), out.wanted.end(), small) == 1)
+        for (auto& wanted : out.wanted)
+            if (small(wanted) && !wanted.years) wanted.years = out.years;
 }
 
 }  // namespace gristwright

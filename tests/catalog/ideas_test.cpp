@@ -127,6 +127,8 @@ TEST_CASE("of several things for several people each is for its own") {
     CHECK(wearers("a scarf or a baby hat") == List{adult, baby});
     CHECK(wearers("a throw or a baby blanket") == List{home, baby});
     CHECK(wearers("hat and mitts for my mum, scarf for the baby") == List{adult, adult, baby});
+    CHECK(wearers("a hat and mitt set, hat for me and mitts for my daughter") ==
+          List{adult, child});
     // For one and the same there is nothing to tell apart.
     CHECK(wearers("hat and mitts for my mum") == List{unsaid, unsaid});
     CHECK(wearers("baby hat and mittens") == List{unsaid, unsaid});
@@ -162,4 +164,28 @@ TEST_CASE("numbers that are sides, ages and sizes of clothes count nothing") {
     CHECK(aged.years == 3);
     CHECK_FALSE(reader.read("pullover, size 8 US").needle);
     CHECK(reader.read("scarf on size 8 needles").needle);
+}
+
+TEST_CASE("the stitch of an edge, the size of whom it is for, are not the piece's own") {
+    Reader reader;
+    for (const auto* edge : {"brim", "edge", "border", "cuff", "collar"}) {
+        const auto taken = reader.read(fmt::format("a hat with a garter {}", edge));
+        INFO(edge);
+        CHECK_FALSE(taken.fabric.named());
+        CHECK(names(taken, "garter"));
+        CHECK(reader.read(fmt::format("a garter hat with a {}", edge)).fabric.knitted == "garter");
+    }
+    const auto teddy = reader.read("a sweater with a hood for a teddy bear 12 inches tall");
+    REQUIRE(teddy.wanted.size() == 1);
+    CHECK(teddy.worn_by == "teddy bear");
+    CHECK(teddy.wanted[0].sizes.empty());
+    CHECK(names(teddy, "12 inches"));
+    CHECK(kinds_of(reader.read("a scarf with a cable and a polo neck")).size() == 1);
+}
+
+TEST_CASE("to the end of the yarn is all of it") {
+    Reader reader;
+    for (const auto* all : {"as long as it will go", "as long as possible", "till it's all gone",
+                            "until the yarn runs out", "use it all up"})
+        CHECK(reader.read(fmt::format("a scarf, {}", all)).role == YarnRole::all);
 }
