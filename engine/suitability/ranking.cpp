@@ -41,10 +41,14 @@ double serves_any(const Template& article) {
     return levels[levels.size() / 2];
 }
 
+// Of the size that it ought to have.
+double share_of_ideal(const Plan& plan) { return std::min(1.0, plan.size / plan.article->ideal); }
+
 double calling(const JudgedPlan& j) {
     const double used = std::min(1.0, share_used(j.plan) / well_used);
     return calls_for(j) * (1 - use_weight + use_weight * used) *
-           (1 - choosy_weight * serves_any(*j.plan.article));
+           (1 - choosy_weight * serves_any(*j.plan.article)) *
+           (1 - smaller_weight * (1 - share_of_ideal(j.plan)));
 }
 
 // A plan and what puts it before others of its part.

@@ -78,6 +78,26 @@ TEST_CASE("each part holds what belongs there, the best first") {
     }
 }
 
+// A lace half circle of 122 of 160 cm stood before a lace triangle of 152 of 170.
+TEST_CASE("of two that serve alike the one nearer to its size is named first") {
+    const auto named = [](JudgedPlan it, const char* name, double share, double score) {
+        auto article = *it.plan.article;
+        article.name = name;
+        it.plan.size = article.ideal * share;
+        it.plan.article = std::make_shared<const Template>(article);
+        it.judgement.score = score;
+        return it;
+    };
+    const auto any = rank(asked::heron()).best.front();
+    for (const double share : {0.5, 0.8, 0.95}) {
+        const auto whole = named(any, "whole", 1, 90), small = named(any, "a small one", share, 90);
+        CHECK(sorted_out({small, whole}).best.front().plan.article->name == "whole");
+        // What serves plainly better stays before it all the same.
+        const auto better = named(small, "better", share, 98);
+        CHECK(sorted_out({whole, better}).best.front().plan.article->name == "better");
+    }
+}
+
 TEST_CASE("the order of the skeins and of the templates changes no rank") {
     const auto straight = asked::of_options({"--skein", "171m/38.5g", "--skein", "96m/21.6g"});
     auto turned = asked::of_options({"--skein", "96m/21.6g", "--skein", "171m/38.5g"});
