@@ -24,7 +24,7 @@ std::string without_ending(std::string name) {
 std::optional<int> take_number(std::string& name) {
     for (const char sign : {'#', '(', ')'}) std::replace(name.begin(), name.end(), sign, ' ');
     name = as_spoken(name);
-    for (const std::string_view word : {"class ", "category ", "size "})
+    for (const std::string_view word : {"class ", "category ", "size ", "cyc "})
         if (name.starts_with(word)) name.erase(0, word.size());
     const auto alone = [&](std::size_t at) {
         return ascii::is_digit(name[at]) && (at == 0 || name[at - 1] == ' ') &&

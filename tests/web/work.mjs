@@ -171,6 +171,9 @@ step("the batch is kept, a swatch counted, the project begun and weighed", async
   await press(page, "#swatch button");
   await says(page, "swatch-said", "With 1 swatch Moor now knows");
   await until(page, () => !document.getElementById("learnt").closest("label").hidden);
+  await typed(page, "#article", "Mittens");
+  await typed(page, "#size", "20cm");
+  await says(page, "plan-said", "Mittens");
   await press(page, "#begin");
   await says(page, "weigh-said", "Begun:");
   await until(page, () => !document.getElementById("weigh").hidden);
@@ -186,7 +189,7 @@ step("the batch is kept, a swatch counted, the project begun and weighed", async
 
 step("of a work in several pieces the ball is weighed by the piece in work", async () => {
   const pieces = await page.$$eval("#of-piece option", pieces => pieces.map(one => one.value));
-  assert.deepEqual(pieces, ["wrist 1", "hand 1", "thumb 1", "wrist 2", "hand 2", "thumb 2"]);
+  assert.deepEqual(pieces, [1, 2].flatMap(one => ["wrist", "thumb gusset", "hand", "thumb"].map(piece => `${piece} ${one}`)));
   for (const [piece, row, words] of [["hand 2", "20", "Hand 2 has"], ["hand 1", "30", "was some of it ripped back?"], ["thumb 2", "90", "count those of it alone"]]) {
     await page.select("#of-piece", piece);
     await typed(page, "#row", row);
