@@ -59,8 +59,9 @@ std::string width_sentence(const SuggestionAnswer& a, const Units& units) {
     const auto& sizes = a.things[a.main].wanted.sizes;
     const bool only = a.things[a.main].wanted.only_width;
     if (sizes.size() < 2 && !only) return "";
-    return fmt::format("The width of {} is not reckoned: my figure keeps its own shape.",
-                       units.size(only ? sizes[0] : sizes[1]));
+    const bool is_long = only && a.things[a.main].wanted.is_long;
+    return fmt::format("The {} of {} is not reckoned: my figure keeps its own shape.",
+                       is_long ? "length" : "width", units.size(only ? sizes[0] : sizes[1]));
 }
 
 // A size in numbers of the trade of shoes, or without a unit, is not a length to us.

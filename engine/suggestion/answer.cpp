@@ -57,6 +57,13 @@ bool is_a_size(const Wanted& wanted, const Template& article) {
     return !wanted.sizes.empty() && (!wanted.only_width || across);
 }
 
+// Measured round a head, a hand, a chest: how long it is said to be is no size of it.
+bool goes_round(const Template& article) {
+    for (const std::string_view round : {"head", "hand", "wrist", "chest"})
+        if (article.measure.find(round) != std::string::npos) return true;
+    return false;
+}
+
 bool cared_for_as_small(Wearer wearer) { return wearer == Wearer::baby || wearer == Wearer::child; }
 
 // The part in a plan that reckons with it; whole: no plan can.
@@ -175,6 +182,14 @@ ThingAnswer Answerer::look_at(const Wanted& wanted, const Taken& taken, std::opt
         without.sizes.clear();
         out = look_at(without, taken, craft, found);
         out.unfit = wanted.sizes.front();
+        return out;
+    }
+    if (wish.size && wanted.is_long && goes_round(t)) {
+        auto without = wanted;
+        without.sizes.clear();
+        out = look_at(without, taken, craft, found);
+        out.wanted.sizes = wanted.sizes;
+        out.wanted.only_width = true;
         return out;
     }
     const bool square = wanted.form == "square" && t.measure == "side";

@@ -299,11 +299,17 @@ class Measures {
         return items_[at - 1].said == out_.worn_by;
     }
 
+    bool is_said_long(std::size_t at) const {
+        constexpr std::string_view lengths[] = {"long", "in length", "tall", "length"};
+        return at + 1 < items_.size() && has(lengths, items_[at + 1].text);
+    }
+
     void take_size(std::size_t at, const std::string& what, Wanted& to) {
         if (to.sizes.size() >= 3 || is_of_the_wearer(at)) return;
         const auto length = *items_[at].amount->length;
         mark(at);
         const bool width = what == "width";
+        if (to.sizes.empty()) to.is_long = is_said_long(at);
         to.only_width = to.sizes.empty() && width;
         if (!to.sizes.empty() && widths_ > 0 && !width)
             to.sizes.insert(to.sizes.begin(), length);
@@ -318,6 +324,8 @@ class Measures {
         if (!said_ && wanted.sizes.size() == 2 && wanted.sizes[0] < wanted.sizes[1])
             std::swap(wanted.sizes[0], wanted.sizes[1]);
         if (wanted.sizes.size() > 1) wanted.only_width = false;
+        // "dishcloths at 30 m each": one of them is reckoned.
+        if (wanted.needs_each && wanted.count < 2) wanted.plural = false;
         if (!wanted.needs_each || wanted.count < 2) return;
         if (wanted.needs) wanted.needs = *wanted.needs * wanted.count;
         if (wanted.needs_mass) wanted.needs_mass = *wanted.needs_mass * wanted.count;

@@ -77,19 +77,42 @@ void take_one_alone(const std::vector<Item>& items, Taken& out) {
             out.one_alone = true, out.share_of_thing = 0.5;
 }
 
-void part_by_craft(const std::vector<Item>& items, Taken& out) {
-    if (out.wanted.size() != 1 || out.wanted.front().count != 2) return;
-    std::vector<Craft> crafts;
+// What "one" and "the other" of two are made as: each by its own word of that class.
+static std::vector<const Item*> each_of_two(const std::vector<Item>& items, WordClass of) {
+    std::vector<const Item*> out;
     for (std::size_t i = 1; i < items.size(); ++i) {
         const bool one = has(singly, items[i - 1].text) || items[i - 1].text == "the other";
-        if (one && items[i].live(craft))
-            crafts.push_back(items[i].as(craft) == "woven" ? Craft::woven : Craft::knitted);
+        if (one && items[i].live(of)) out.push_back(&items[i]);
     }
-    if (crafts.size() != 2 || crafts[0] == crafts[1]) return;
+    if (out.size() != 2 || out[0]->as(of) == out[1]->as(of)) out.clear();
+    return out;
+}
+
+static void make_two(Taken& out) {
     out.wanted.front().count = 1;
     out.wanted.front().plural = false;
     out.wanted.push_back(out.wanted.front());
-    for (std::size_t i = 0; i < 2; ++i) out.wanted[i].craft = crafts[i];
+}
+
+static NamedFabric fabric_of(const Item& item) {
+    const auto& means = item.as(fabric);
+    const auto stroke = means.find('/');
+    return {means.substr(0, stroke), means.substr(stroke + 1)};
+}
+
+void part_by_craft(const std::vector<Item>& items, Taken& out) {
+    if (out.wanted.size() != 1 || out.wanted.front().count != 2) return;
+    const auto crafts = each_of_two(items, craft);
+    const auto fabrics = each_of_two(items, fabric);
+    if (crafts.empty() && fabrics.empty()) return;
+    make_two(out);
+    for (std::size_t i = 0; i < fabrics.size(); ++i) {
+        out.wanted[i].fabric = fabric_of(*fabrics[i]);
+        out.wanted[i].fabric_said = fabrics[i]->text;
+    }
+    if (crafts.empty()) return;
+    for (std::size_t i = 0; i < 2; ++i)
+        out.wanted[i].craft = crafts[i]->as(craft) == "woven" ? Craft::woven : Craft::knitted;
     out.craft.reset();
     out.both_crafts = false;
 }

@@ -92,6 +92,7 @@ struct Wanted {
     std::optional<Craft> craft;  // said of this one: "a woven stole or a knitted shawl"
     std::vector<Length> sizes;   // of the article's own measure first
     bool only_width = false;     // the one size is a width
+    bool is_long = false;        // the first size was said to be a length: "20 cm long"
     std::optional<Length> needs;
     std::optional<Mass> needs_mass;
     bool needs_each = false;  // what it is said to need is for one

@@ -105,3 +105,25 @@ TEST_CASE("a grown-up's template for somebody small says so") {
     CHECK(holds(heron.reply_to("a raglan pullover for a lad of 12"), "grown-up's size"));
     CHECK(holds(heron.reply_to("scarf for a toddler"), "child"));
 }
+
+TEST_CASE("how long a thing is that is measured round somebody is no size of it") {
+    Heron heron;
+    const auto mitts = heron.answer("wrist warmers 20 cm long");
+    REQUIRE(mitts.answered);
+    CHECK(mitts.size == mitts.article->ideal);
+    CHECK(holds(heron.reply_to("wrist warmers 20 cm long"), "The length of 20 cm is not reckoned"));
+    CHECK(in_centimetres(heron.answer("hat 54 cm round").size) == doctest::Approx(54));
+    CHECK(in_centimetres(heron.answer("scarf 140 cm long").size) == doctest::Approx(140));
+}
+
+TEST_CASE("what is said of each is of one, and two may be of two stitches") {
+    Heron heron;
+    const auto each = heron.answer("how many dishcloths at 30 m each?");
+    REQUIRE(each.answered);
+    CHECK(each.things.front().wanted.count == 1);
+    CHECK(in_metres(each.need.mid) == doctest::Approx(30));
+    const auto two = heron.answer("two shawls: one lace, one garter");
+    REQUIRE(two.things.size() == 2);
+    CHECK(two.things[0].wanted.fabric.knitted == "eyelet lace");
+    CHECK(two.things[1].wanted.fabric.knitted == "garter");
+}
