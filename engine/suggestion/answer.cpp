@@ -177,19 +177,15 @@ ThingAnswer Answerer::look_at(const Wanted& wanted, const Taken& taken, std::opt
     if (!found) return out;
     out.article = found->plan.article;
     const auto& t = *out.article;
-    if (wish.size && !fits_somebody(t, *wish.size)) {
+    const bool no_size = wish.size && wanted.is_long && goes_round(t);
+    if (no_size || (wish.size && !fits_somebody(t, *wish.size))) {
         auto without = wanted;
         without.sizes.clear();
         out = look_at(without, taken, craft, found);
-        out.unfit = wanted.sizes.front();
-        return out;
-    }
-    if (wish.size && wanted.is_long && goes_round(t)) {
-        auto without = wanted;
-        without.sizes.clear();
-        out = look_at(without, taken, craft, found);
-        out.wanted.sizes = wanted.sizes;
-        out.wanted.only_width = true;
+        if (no_size)
+            out.wanted.sizes = wanted.sizes, out.wanted.only_width = true;
+        else
+            out.unfit = wanted.sizes.front();
         return out;
     }
     const bool square = wanted.form == "square" && t.measure == "side";
