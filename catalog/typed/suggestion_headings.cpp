@@ -63,12 +63,10 @@ std::vector<std::string> words_of(std::string_view text) {
     return out;
 }
 
-std::string joined_words(std::string_view text, bool without_fillers) {
+std::string without_fillers(std::string_view text) {
     std::string out;
-    for (const auto& word : words_of(text)) {
-        const bool filler = std::find(fillers.begin(), fillers.end(), word) != fillers.end();
-        if (!filler || !without_fillers) out += word;
-    }
+    for (const auto& word : words_of(text))
+        if (std::find(fillers.begin(), fillers.end(), word) == fillers.end()) out += word;
     return out;
 }
 
@@ -86,8 +84,8 @@ HeadingOfSuggestion heading_of_suggestion(std::string_view header) {
     const auto bare = header.substr(0, header.find('('));
     const auto without_unit = before_unit(header);
     for (const auto& text :
-         {joined_words(header, false), joined_words(bare, false), joined_words(without_unit, false),
-          joined_words(header, true), joined_words(bare, true)})
+         {ascii::lowered_letters(header), ascii::lowered_letters(bare),
+          ascii::lowered_letters(without_unit), without_fillers(header), without_fillers(bare)})
         for (const auto& [key, weak, words] : known)
             if (!text.empty() && words.find(" " + text + " ") != std::string_view::npos)
                 return {key, weak, text == "who"};

@@ -18,13 +18,6 @@ namespace {
 constexpr std::size_t most_titles = 10;
 constexpr std::size_t longest_total = 24;  // "Sum of all the yards:"
 
-std::string lower_letters(std::string_view text) {
-    std::string out;
-    for (const char c : text)
-        if (ascii::is_letter(c)) out += ascii::lower(c);
-    return out;
-}
-
 bool is_of_the_yarn(std::string_view key) { return key == "needs"; }
 
 bool is_mass(const std::string& unit) {
@@ -43,7 +36,7 @@ SuggestionColumn column_of(const std::string& header) {
     SuggestionColumn out{header, std::string(said.key), heading.unit, "", said.weak, ""};
     const bool measured = out.key.empty() || out.key == "weight";
     if (measured && is_mass(heading.unit)) out.key = "needs";
-    const auto word = lower_letters(header);
+    const auto word = ascii::lowered_letters(header);
     if (out.key == "needs" && out.unit.empty()) {
         if (word == "yardage") out.unit = "yd";
         if (word == "meterage" || word == "metreage") out.unit = "m";
@@ -55,7 +48,7 @@ SuggestionColumn column_of(const std::string& header) {
 }
 
 bool is_a_bare_length(const SuggestionColumn& column) {
-    return column.key.empty() && lower_letters(column.header).starts_with("length");
+    return column.key.empty() && ascii::lowered_letters(column.header).starts_with("length");
 }
 
 // "Length" beside a column of amounts is the article's; alone it may be the yarn's as well.

@@ -22,13 +22,6 @@ const std::string* given(const SuggestionText& text, std::string_view key) {
     return found == text.end() || found->second.empty() ? nullptr : &found->second;
 }
 
-std::string lower_letters(const std::string& text) {
-    std::string out;
-    for (const char c : text)
-        if (ascii::is_letter(c)) out += ascii::lower(c);
-    return out;
-}
-
 bool begins_with_any(const std::string& word, std::initializer_list<std::string_view> these) {
     return std::any_of(these.begin(), these.end(),
                        [&](auto begin) { return word.starts_with(begin); });
@@ -36,7 +29,7 @@ bool begins_with_any(const std::string& word, std::initializer_list<std::string_
 
 // Nothing where either will do.
 std::optional<Craft> read_craft(const std::string& written) {
-    const auto word = lower_letters(written);
+    const auto word = ascii::lowered_letters(written);
     const bool knitted = begins_with_any(word, {"knit"}) || word == "k";
     const bool woven = begins_with_any(word, {"wov", "weav", "loom"}) || word == "w";
     const bool both = word.find("weav", 1) != std::string::npos ||

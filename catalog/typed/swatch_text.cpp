@@ -2,7 +2,6 @@
 
 #include <fmt/core.h>
 
-#include <algorithm>
 #include <charconv>
 
 #include "catalog/reference/choices.hpp"
@@ -182,11 +181,8 @@ std::optional<std::size_t> yarn_of(const SwatchText& text, const Batch& batch,
     if (agreement.yarns.size() < 2) return 0;
     const auto* from = given(text, "from");
     const auto skein = from ? skein_called(*from, names_of(batch.skeins)) : std::nullopt;
-    for (std::size_t y = 0; skein && y < agreement.yarns.size(); ++y)
-        if (std::find(agreement.yarns[y].begin(), agreement.yarns[y].end(), *skein) !=
-            agreement.yarns[y].end())
-            return y;
-    return {};
+    if (!skein) return {};
+    return agreement.yarn_with(*skein);
 }
 
 Evidence evidence_of(const std::vector<SwatchText>& swatches, const YarnProfile& yarn,

@@ -2,8 +2,6 @@
 
 #include <fmt/core.h>
 
-#include <algorithm>
-
 #include <kainjow/mustache.hpp>
 
 #include "cli/output/ball_ladder.hpp"
@@ -92,14 +90,6 @@ PageData rungs_of(const SkeinGrist& skein, const Units& units) {
     return out;
 }
 
-std::size_t yarn_with(std::size_t skein, const Agreement& found) {
-    std::size_t out = 0;
-    while (std::find(found.yarns[out].begin(), found.yarns[out].end(), skein) ==
-           found.yarns[out].end())
-        ++out;
-    return out;
-}
-
 // `q` is about the yarn that the skein is of.
 PageData card_data(const Question& q, const SkeinGrist& skein, const std::string& spun) {
     const auto& batch = q.measured.batch;
@@ -132,7 +122,7 @@ std::string card(const Question& q, const std::string& spun) {
     PageData out, cards{PageData::type::list};
     const auto yarns = of_each_yarn(q);
     for (std::size_t s = 0; s < q.yarn.skeins.size(); ++s)
-        cards << card_data(yarns.empty() ? q : yarns[yarn_with(s, q.yarn.agreement)],
+        cards << card_data(yarns.empty() ? q : yarns[q.yarn.agreement.yarn_with(s)],
                            q.yarn.skeins[s], spun);
     const auto& name = q.measured.batch.name;
     out.set("name", name.empty() ? "Your batch" : kept(name, longest_name));

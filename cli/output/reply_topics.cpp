@@ -195,8 +195,7 @@ std::string topic_sentence(Topic topic, const SuggestionAnswer& a, const YarnPro
     switch (topic) {
         case Topic::allergy:
             return "An allergy is no matter of softness: ask which fibres it holds, get advice, "
-                   "and "
-                   "try a washed sample on the skin first.";
+                   "and try a washed sample on the skin first.";
         case Topic::itch:
             return itch(yarn);
         case Topic::wear:

@@ -36,8 +36,7 @@ std::string role_sentence(const SuggestionAnswer& a, const Units& units) {
         case YarnRole::with_another:
             if (is_held_with(a.taken.role_said))
                 return "Held together with another yarn it makes a thicker cloth: the figure is "
-                       "for "
-                       "this yarn alone, so make a sample first.";
+                       "for this yarn alone, so make a sample first.";
             return fmt::format(
                 "A second yarn would share the work: the figure is for all of it in this one; half "
                 "and half it takes about {}.",

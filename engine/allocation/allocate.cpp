@@ -1,7 +1,6 @@
 #include "engine/allocation/allocate.hpp"
 
 #include <algorithm>
-#include <cmath>
 #include <stdexcept>
 
 #include "engine/allocation/checker.hpp"

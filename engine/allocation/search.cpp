@@ -158,16 +158,13 @@ struct Search::Tree {
     // The best bound first proves, and comes late to a plan: now and then the most promising node
     // is followed down at once, to where nothing is open.
     void dive(Node node) {
-        for (;;) {
-            auto below = children(node);
-            auto next = most_promising(below);
+        std::optional<Node> at = std::move(node);
+        do {
+            auto below = children(*at);
+            at = most_promising(below);
             for (auto& other : below) open_.push(std::move(other));
-            if (!next) break;
-            node = std::move(*next);
-            if (nodes_ < limit_) continue;
-            open_.push(std::move(node));
-            break;
-        }
+        } while (at && nodes_ < limit_);
+        if (at) open_.push(std::move(*at));
         dive_from_ = nodes_ + nodes_ / between_dives;
     }
 

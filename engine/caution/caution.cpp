@@ -7,6 +7,8 @@
 namespace gristwright {
 namespace {
 
+constexpr std::string_view says = "says:";
+
 // The text up to `at`, taken off it with the mark.
 std::string_view take_up_to(char at, std::string_view& text) {
     const auto end = std::min(text.find(at), text.size());
@@ -19,8 +21,6 @@ bool is_fact(std::string_view word, const Facts& facts) {
     const bool without = word.substr(0, 1) == "!";
     return (facts.find(word.substr(without ? 1 : 0)) != facts.end()) != without;
 }
-
-constexpr std::string_view says = "says:";
 
 bool one_holds(std::string_view words, const Facts& facts) {
     while (!words.empty())

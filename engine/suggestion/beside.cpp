@@ -110,10 +110,14 @@ std::size_t thing_behind(const std::vector<Item>& items, std::size_t at) {
     return at;
 }
 
+bool is_of_two_meanings(const Item& weight) {
+    constexpr std::string_view words[] = {"worsted", "aran", "double knit"};
+    return has(words, weight.text);
+}
+
 bool is_meant_as_weight(const std::vector<Item>& items, std::size_t at) {
-    constexpr std::string_view of_two_meanings[] = {"worsted", "aran", "double knit"};
     constexpr std::string_view for_yarn[] = {"yarn", "weight", "wool", "skeins", "balls"};
-    if (!has(of_two_meanings, items[at].text)) return true;
+    if (!is_of_two_meanings(items[at])) return true;
     if (at > 0) {
         const auto& before = items[at - 1];
         if (before.amount || before.text == "of" || before.text == "in") return true;

@@ -27,7 +27,9 @@ bool is_of_this_yarn(const std::vector<Item>& items, std::size_t at);
 // "a 2.5 m table runner": of the thing, whatever the yarn takes.
 std::size_t thing_behind(const std::vector<Item>& items, std::size_t at);
 
-// "200 g of aran", "worsted yarn": words of two meanings, here of a weight.
+// "worsted", "aran": of a way of spinning or a stitch pattern as often as of a weight.
+bool is_of_two_meanings(const Item& weight);
+// "200 g of aran", "worsted yarn": here of a weight.
 bool is_meant_as_weight(const std::vector<Item>& items, std::size_t at);
 
 }  // namespace gristwright

@@ -24,8 +24,6 @@ constexpr std::string_view wishes[] = {"would", "preferred", "preferably", "idea
 constexpr std::string_view no_names[] = {"after",  "try",     "want",     "vote",   "suggest",
                                          "before", "between", "against",  "choose", "pick",
                                          "rest",   "lot",     "remainder"};
-// Of a way of spinning or a stitch pattern as often as of a weight.
-constexpr std::string_view of_two_meanings[] = {"worsted", "aran", "double knit", "sport"};
 
 class Leftovers {
   public:
@@ -222,21 +220,21 @@ class Leftovers {
             return !any_wanted([&](const Wanted& w) { return w.form == means; });
         }
         if (item.is(fabric) && item.is(weight) && out_.weight == item.as(weight)) return false;
-        if (item.is(fabric)) return !has_fabric(item.as(fabric));
+        if (item.is(fabric)) return !has_fabric(item);
         if (item.is(role)) {
             const auto named = yarn_role_named(item.as(role));
             return named && *named != out_.role && *named != YarnRole::part &&
                    *named != YarnRole::with_another;
         }
         if (item.is(weight))
-            return out_.weight != item.as(weight) && !has(of_two_meanings, item.text);
+            return out_.weight != item.as(weight) && !is_of_two_meanings(item) &&
+                   item.text != "sport";
         return item.is(needle) && !was_mended(item.text) && out_.shoe.empty() &&
                out_.letters.empty();
     }
 
-    bool has_fabric(const std::string& means) const {
-        const auto stroke = means.find('/');
-        const NamedFabric named{means.substr(0, stroke), means.substr(stroke + 1)};
+    bool has_fabric(const Item& item) const {
+        const auto named = fabric_of(item);
         return out_.fabric == named ||
                any_wanted([&](const Wanted& w) { return w.fabric == named; });
     }

@@ -200,10 +200,8 @@ void rule_out_everywhere(std::vector<Item>& items, const Taken& out) {
             item.out = item.out ||
                        std::count(out.ruled_out.begin(), out.ruled_out.end(), kind_of(item)) > 0;
         if (!item.is(fabric) || item.is(article)) continue;
-        const auto& means = item.as(fabric);
-        const auto stroke = means.find('/');
-        const NamedFabric named{means.substr(0, stroke), means.substr(stroke + 1)};
-        item.out = item.out || std::count(out.fabrics_out.begin(), out.fabrics_out.end(), named);
+        item.out =
+            item.out || std::count(out.fabrics_out.begin(), out.fabrics_out.end(), fabric_of(item));
     }
 }
 
@@ -232,11 +230,7 @@ void reach(std::vector<Item>& items, std::size_t from, Taken& out) {
             if (item.is(article) &&
                 std::count(out.ruled_out.begin(), out.ruled_out.end(), kind_of(item)) == 0)
                 out.ruled_out.push_back(kind_of(item));
-            if (item.is(fabric)) {
-                const auto& means = item.as(fabric);
-                const auto stroke = means.find('/');
-                out.fabrics_out.push_back({means.substr(0, stroke), means.substr(stroke + 1)});
-            }
+            if (item.is(fabric)) out.fabrics_out.push_back(fabric_of(item));
             if (item.is(article) && !joins_on(items[std::min(i + 1, items.size() - 1)])) return;
         } else if (hit || ++skipped > 4) {
             return;

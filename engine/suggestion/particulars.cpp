@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "engine/suggestion/reading.hpp"
+
 namespace gristwright {
 namespace {
 
@@ -92,12 +94,6 @@ static void make_two(Taken& out) {
     out.wanted.front().count = 1;
     out.wanted.front().plural = false;
     out.wanted.push_back(out.wanted.front());
-}
-
-static NamedFabric fabric_of(const Item& item) {
-    const auto& means = item.as(fabric);
-    const auto stroke = means.find('/');
-    return {means.substr(0, stroke), means.substr(stroke + 1)};
 }
 
 void part_by_craft(const std::vector<Item>& items, Taken& out) {

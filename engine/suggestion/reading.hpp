@@ -34,4 +34,7 @@ bool is_for_the_foot(const Taken& taken);
 // The kind that an article means; the word itself where it names none.
 std::string kind_of(const Item& article);
 
+// The fabrics that a word for one means, in either craft.
+NamedFabric fabric_of(const Item& fabric);
+
 }  // namespace gristwright

@@ -33,12 +33,6 @@ ArticleSense article_sense(const std::string& means, const std::string& text) {
     return out;
 }
 
-NamedFabric fabric_sense(const std::string& means) {
-    // A weave's own name may hold a stroke ("2/2 twill"): the first one parts the crafts.
-    const auto stroke = means.find('/');
-    return {means.substr(0, stroke), means.substr(stroke + 1)};
-}
-
 bool is_pronoun(const std::string& text) {
     for (const char* word : {"it", "me", "them", "him", "us", "yourself", "up", "down"})
         if (text.substr(0, text.find(' ')) == word) return true;
@@ -230,7 +224,7 @@ class Things {
             if (!items_[i].live(fabric) || is_dropped_article(i)) continue;
             if (items_[i].is(weight) && is_meant_as_weight(items_, i)) continue;
             if (is_of_an_edge(i)) continue;
-            const auto sense = fabric_sense(items_[i].as(fabric));
+            const auto sense = fabric_of(items_[i]);
             if (auto* to = nearest_thing(i); to && !to->fabric.named()) {
                 to->fabric = sense;
                 to->fabric_said = items_[i].text;
@@ -297,6 +291,13 @@ std::vector<std::size_t> take_things(std::vector<Item>& items, const ArticleKind
 bool is_for_the_foot(const Taken& taken) {
     return std::any_of(taken.wanted.begin(), taken.wanted.end(),
                        [](const Wanted& wanted) { return wanted.known.on_feet; });
+}
+
+NamedFabric fabric_of(const Item& item) {
+    const auto& means = item.as(WordClass::fabric);
+    // A weave's own name may hold a stroke ("2/2 twill"): the first one parts the crafts.
+    const auto stroke = means.find('/');
+    return {means.substr(0, stroke), means.substr(stroke + 1)};
 }
 
 std::string kind_of(const Item& item) {

@@ -17,4 +17,12 @@ inline std::string lowered(std::string_view text) {
     return out;
 }
 
+// "Yarn needed?" is "yarnneeded": how a heading or a short answer is compared.
+inline std::string lowered_letters(std::string_view text) {
+    std::string out;
+    for (const char c : text)
+        if (is_letter(c)) out += lower(c);
+    return out;
+}
+
 }  // namespace gristwright::ascii

@@ -8,6 +8,7 @@
 #include <numeric>
 
 #include "engine/estimate/estimate.hpp"
+#include "engine/units/failure.hpp"
 #include "engine/yarn/constants.hpp"
 
 namespace gristwright {
@@ -155,6 +156,14 @@ bool several(const std::vector<std::size_t>& kinds) {
 }
 
 }  // namespace
+
+std::size_t Agreement::yarn_with(std::size_t skein) const {
+    const auto found = std::find_if(yarns.begin(), yarns.end(), [&](const auto& yarn) {
+        return std::find(yarn.begin(), yarn.end(), skein) != yarn.end();
+    });
+    if (found == yarns.end()) throw OurMistake("a skein is in none of the yarns");
+    return static_cast<std::size_t>(found - yarns.begin());
+}
 
 Agreement agree(const std::vector<GristReading>& skeins, const std::vector<std::size_t>& kinds) {
     Agreement found;

@@ -27,6 +27,8 @@ struct [[nodiscard]] Agreement {
     bool of_several_kinds = false;  // by what the skeins say of themselves
     // The skeins by their places, yarn by yarn, in the order of their first skeins.
     std::vector<std::vector<std::size_t>> yarns;
+
+    std::size_t yarn_with(std::size_t skein) const;  // which of them it is in, by its place
 };
 
 // same: every two within constants::alike_grist, or of a spread that any two are nineteen times in
