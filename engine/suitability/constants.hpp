@@ -65,8 +65,8 @@ inline constexpr Constant choosy_weight{
 inline constexpr Constant smaller_weight{
     "part of an article's place that is lost at the smallest size that is of use",
     0.05,
-    0.02,
-    0.1,
+    0.03,
+    0.06,
     "of 1",
     Mark::judgement,
     "of two alike the one that comes out as large as it ought to be is named first: a triangle of "

@@ -41,11 +41,14 @@ double serves_any(const Template& article) {
     return levels[levels.size() / 2];
 }
 
-// Of the way from the smallest that is of use (1) to the size that it ought to have (0).
+// From 0, as large as it ought to be, to 1, the smallest that is of use; a little smaller than it
+// ought to be matters little (a quadratic loss).
 double falls_short(const Plan& plan) {
     const auto& article = *plan.article;
     const auto way = article.ideal - article.smallest;
-    return way > Length{} ? std::clamp((article.ideal - plan.size) / way, 0.0, 1.0) : 0;
+    if (!(way > Length{})) return 0;
+    const double missing = std::clamp((article.ideal - plan.size) / way, 0.0, 1.0);
+    return missing * missing;
 }
 
 double calling(const JudgedPlan& j) {
