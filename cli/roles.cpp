@@ -145,9 +145,11 @@ std::shared_ptr<const Template> in_part(const Template& article, Role role, cons
                                  : std::make_shared<const Template>(in_role(article, role));
 }
 
-void offer(const Template& article, Role role, const YarnProfile& yarn, const Question& q,
+void offer(const Template& whole, Role role, const YarnProfile& yarn, const Question& q,
            double alone, std::vector<InPart>& out) {
-    InPart part{judged_plan(in_part(article, role, q), yarn, q.catalogue.fabrics, q.measured.owned,
+    const double most = best_score(whole, role, yarn);  // few need to be planned
+    if (most - alone < better_by || serves(most) > Serves::fairly) return;
+    InPart part{judged_plan(in_part(whole, role, q), yarn, q.catalogue.fabrics, q.measured.owned,
                             q.request),
                 0, role};
     part.gained = worth(part.judged) - alone;
