@@ -48,7 +48,7 @@ std::string sentences(std::string step) {
 std::vector<std::string> steps_of(const Plan& plan, const Units& units) {
     const auto writing = units.imperial() ? imperial(units) : metric();
     std::vector<std::string> out;
-    for (const auto& step : plan.article->steps)
+    for (const auto step : steps_said(*plan.article))
         out.push_back(sentences(filled_in(in_units(step, units), plan, writing)));
     return out;
 }

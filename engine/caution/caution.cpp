@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "engine/project/words.hpp"
 #include "engine/units/ascii.hpp"
 
 namespace gristwright {
@@ -126,7 +127,7 @@ void add_facts(const Batch& batch, Facts& out) {
 
 void add_facts(const Template& article, const Fabrics& fabrics, Facts& out) {
     add_make(article, fabrics, out);
-    for (const auto& step : article.steps) add_words(step, out);
+    for (const auto step : steps_said(article)) add_words(step, out);
 }
 
 void add_words(std::string_view text, Facts& out) {
@@ -155,10 +156,10 @@ std::uint32_t& WordsAsked::lengths_at(std::string_view word) {
 
 void WordsAsked::add_facts(const Template& article, const Fabrics& fabrics, Facts& out) {
     add_make(article, fabrics, out);
-    for (const auto& step : article.steps) {
+    for (const auto step : steps_said(article)) {
         auto known = of_step_.find(step);
         if (known == of_step_.end()) {
-            known = of_step_.emplace(step, Facts{}).first;
+            known = of_step_.emplace(std::string(step), Facts{}).first;
             add_words(step, known->second);
         }
         out.insert(known->second.begin(), known->second.end());

@@ -5,25 +5,9 @@
 #include "engine/project/constants.hpp"
 #include "engine/project/plan.hpp"
 #include "engine/project/served.hpp"
-#include "engine/project/words.hpp"
 
 namespace gristwright {
-namespace {
-
-bool depends_on_fringe(const std::vector<std::string>& steps) {
-    return std::any_of(steps.begin(), steps.end(),
-                       [](const auto& step) { return step.starts_with('['); });
-}
-
-// The steps of this cloth: a fringe is finished only where there is one.
-std::vector<std::string> steps_where(const std::vector<std::string>& steps, bool fringed) {
-    std::vector<std::string> out;
-    for (const auto& step : steps)
-        if (const auto said = step_where(step, fringed)) out.emplace_back(*said);
-    return out;
-}
-
-}  // namespace
+namespace {}  // namespace
 
 std::shared_ptr<const Template> on_this_loom(std::shared_ptr<const Template> article,
                                              const Equipment& owned) {
@@ -34,12 +18,10 @@ std::shared_ptr<const Template> on_this_loom(std::shared_ptr<const Template> art
         waste = std::max(waste, centimetres(constants::shaft_loom_waste));
     if (warped && owned.loom_waste) waste = *owned.loom_waste;
     if (owned.fringe && fringe.si() > 0) fringe = *owned.fringe;
-    const bool as_it_is = waste == article->loom_waste && fringe == article->fringe;
-    if (as_it_is && !depends_on_fringe(article->steps)) return article;
+    if (waste == article->loom_waste && fringe == article->fringe) return article;
     auto out = std::make_shared<Template>(*article);
     out->loom_waste = waste;
     out->fringe = fringe;
-    out->steps = steps_where(article->steps, fringe.si() > 0);
     return out;
 }
 

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <optional>
 
 #include "engine/cloth/spacing_words.hpp"
 #include "engine/project/constants.hpp"
@@ -157,8 +158,7 @@ bool names_two_counts(const Template& article, std::string_view word) {
     });
 }
 
-}  // namespace
-
+// Nothing: not of this article.
 std::optional<std::string_view> step_where(std::string_view step, bool fringed) {
     if (!step.starts_with('[')) return step;
     for (const auto& [condition, holds] :
@@ -167,6 +167,16 @@ std::optional<std::string_view> step_where(std::string_view step, bool fringed) 
         if (step.starts_with(condition))
             return holds ? std::optional(step.substr(condition.size())) : std::nullopt;
     throw Refused("a step begins with [fringe] or [no fringe], or with its words");
+}
+
+}  // namespace
+
+std::vector<std::string_view> steps_said(const Template& article) {
+    std::vector<std::string_view> out;
+    out.reserve(article.steps.size());
+    for (const auto& step : article.steps)
+        if (const auto said = step_where(step, article.fringe.si() > 0)) out.push_back(*said);
+    return out;
 }
 
 std::string filled_in(std::string_view step, const Plan& plan, const Writing& writing) {

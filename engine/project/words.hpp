@@ -2,9 +2,9 @@
 #pragma once
 
 #include <functional>
-#include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "engine/project/plan.hpp"
 #include "engine/project/shaping.hpp"
@@ -20,9 +20,10 @@ struct Writing {
     std::function<std::string(int from, int to)> change{};  // "increase evenly to 160 stitches"
 };
 
-// A step that begins "[fringe] " is said where there is one, "[no fringe] " where there is none;
-// nothing: not of this article. Throws Refused for another condition.
-std::optional<std::string_view> step_where(std::string_view step, bool fringed);
+// Its steps as this article is worked: one that begins "[fringe] " is said where there is one,
+// "[no fringe] " where there is none. They are parts of the article's own. Throws Refused for
+// another condition.
+std::vector<std::string_view> steps_said(const Template& article);
 
 // "{body.rows} rows" -> "188 rows". Throws Refused for a word it does not know; a
 // template that was checked with `check_words` never does.

@@ -102,12 +102,13 @@ TEST_CASE("the steps of a fringe are said where there is one, with the fringe th
     Equipment owned;
     owned.fringe = centimetres(5);
     const auto fringed = plan(scarf, yarn(900, 220), fabrics, owned, {});
-    REQUIRE(fringed.article->steps.size() == 2);
-    CHECK(filled(fringed.article->steps[0].c_str(), fringed) == "begin 5 cm from the knots");
+    REQUIRE(steps_said(*fringed.article).size() == 2);
+    CHECK(filled(std::string(steps_said(*fringed.article)[0]).c_str(), fringed) ==
+          "begin 5 cm from the knots");
     owned.fringe = Length{};
     const auto bare = plan(scarf, yarn(900, 220), fabrics, owned, {});
-    REQUIRE(bare.article->steps.size() == 2);
-    CHECK(bare.article->steps[0] == "cut off close");
+    REQUIRE(steps_said(*bare.article).size() == 2);
+    CHECK(steps_said(*bare.article)[0] == "cut off close");
     CHECK_NOTHROW(check_words(scarf.steps[0], scarf));
     CHECK_THROWS_AS(check_words("[tassel] tie it", scarf), Refused);
     CHECK_THROWS_AS(check_words("{fringe}", invented::knitted_scarf()), Refused);
