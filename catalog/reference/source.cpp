@@ -5,6 +5,7 @@
 
 #include "catalog/reference/article_kind_text.hpp"
 #include "catalog/reference/caution_table.hpp"
+#include "catalog/reference/heading_words.hpp"
 #include "catalog/reference/need_text.hpp"
 #include "catalog/reference/ordinary.hpp"
 #include "catalog/reference/piece_range_text.hpp"
@@ -71,6 +72,7 @@ Catalogue read_source(const fs::path& folder) {
     };
     spoken("batch_words.csv", read_batch_words);
     spoken("needle_sizes.csv", read_needle_sizes);
+    spoken("suggestion_headings.csv", read_suggestion_headings);
     spoken("fibre_names.csv",
            [&](const std::string& text, const std::string& file, SpokenWords& words) {
                read_fibre_names(text, file, out.fibre_names(), words);

@@ -11,17 +11,6 @@
 namespace gristwright::catalog {
 namespace {
 
-std::vector<std::string> words_of(const std::string& header) {
-    std::vector<std::string> words(1);
-    for (const char c : plain(header))
-        if (c >= 'a' && c <= 'z')
-            words.back() += c;
-        else if (!words.back().empty())
-            words.emplace_back();
-    if (words.back().empty()) words.pop_back();
-    return words;
-}
-
 struct General {
     const char* word;
     Holds holds;
@@ -139,6 +128,17 @@ std::optional<Heading> of_skein_itself(const std::vector<std::string>& words) {
 }
 
 }  // namespace
+
+std::vector<std::string> words_of(std::string_view text) {
+    std::vector<std::string> words(1);
+    for (const char c : plain(text))
+        if (c >= 'a' && c <= 'z')
+            words.back() += c;
+        else if (!words.back().empty())
+            words.emplace_back();
+    if (words.back().empty()) words.pop_back();
+    return words;
+}
 
 Heading heading_of(const std::string& header) {
     Heading out;

@@ -30,10 +30,10 @@ bool is_short(const std::string& unit) {
            unit.starts_with("ft") || unit.starts_with("feet") || unit.starts_with("centi");
 }
 
-SuggestionColumn column_of(const std::string& header) {
+SuggestionColumn column_of(const std::string& header, const SpokenWords& spoken) {
     const auto heading = heading_of(header);
-    const auto said = heading_of_suggestion(header);
-    SuggestionColumn out{header, std::string(said.key), heading.unit, "", said.weak, ""};
+    const auto said = heading_of_suggestion(header, spoken);
+    SuggestionColumn out{header, said.key, heading.unit, "", said.weak, "", said.bare_who};
     const bool measured = out.key.empty() || out.key == "weight";
     if (measured && is_mass(heading.unit)) out.key = "needs";
     const auto word = ascii::lowered_letters(header);
@@ -73,15 +73,13 @@ const SuggestionColumn& holder(const std::string& key, const std::vector<Suggest
 
 // "Who" beside no sender is the sender, and the wearer where it names one.
 void settle_who(SuggestionColumn& column, const std::vector<SuggestionColumn>& all) {
-    if (!heading_of_suggestion(column.header).bare_who) return;
+    if (!column.bare_who) return;
     if (std::any_of(all.begin(), all.end(), [](const auto& c) { return c.key == "from"; })) return;
     column.is_sender_too = true;
     column.note =
         "taken for who suggested it, and for whom it is where it names a baby, a child or a pet; "
         "call it 'from' or 'for whom' to be sure";
 }
-
-bool names_an_idea(const std::string& cell) { return heading_of_suggestion(cell).key == "idea"; }
 
 std::size_t count_filled(const std::vector<std::string>& fields) {
     return static_cast<std::size_t>(
@@ -99,9 +97,10 @@ bool says_nothing(const std::string& cell) {
 
 }  // namespace
 
-std::vector<SuggestionColumn> suggestion_columns(const std::vector<std::string>& headers) {
+std::vector<SuggestionColumn> suggestion_columns(const std::vector<std::string>& headers,
+                                                 const SpokenWords& spoken) {
     std::vector<SuggestionColumn> out;
-    for (const auto& header : headers) out.push_back(column_of(header));
+    for (const auto& header : headers) out.push_back(column_of(header, spoken));
     const bool amounts =
         std::any_of(out.begin(), out.end(), [](const auto& c) { return is_of_the_yarn(c.key); });
     for (auto& column : out)
@@ -124,7 +123,7 @@ std::size_t SuggestionSheet::column(std::string_view key) const {
 
 void SuggestionSheet::take(std::vector<std::string> headers) {
     headers_ = std::move(headers);
-    columns_ = suggestion_columns(headers_);
+    columns_ = suggestion_columns(headers_, spoken_);
     notes_.clear();
     for (const auto& column : columns_)
         if (column.key.empty() && !column.header.empty())
@@ -134,9 +133,14 @@ void SuggestionSheet::take(std::vector<std::string> headers) {
             notes_.push_back(fmt::format("column '{}' is {}", column.header, column.note));
 }
 
+bool SuggestionSheet::names_an_idea(const std::string& cell) const {
+    return heading_of_suggestion(cell, spoken_).key == "idea";
+}
+
 bool SuggestionSheet::header(const std::vector<std::string>& fields) {
     const bool found =
-        titles_ < most_titles && std::any_of(fields.begin(), fields.end(), names_an_idea);
+        titles_ < most_titles &&
+        std::any_of(fields.begin(), fields.end(), [&](const auto& f) { return names_an_idea(f); });
     if (found) try {
             return take(fields), true;
         } catch (const Refused& error) {
@@ -161,7 +165,8 @@ bool SuggestionSheet::is_second_header(const CsvRow& row) const {
 // "Suggestions" alone in the line above looked like a heading.
 bool SuggestionSheet::is_header_below_title(const CsvRow& row) const {
     return rows_ == 0 && count_filled(headers_) == 1 && count_filled(row.fields) > 1 &&
-           std::any_of(row.fields.begin(), row.fields.end(), names_an_idea);
+           std::any_of(row.fields.begin(), row.fields.end(),
+                       [&](const auto& f) { return names_an_idea(f); });
 }
 
 void SuggestionSheet::note_once(std::size_t column, const std::string& note) {
