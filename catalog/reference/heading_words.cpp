@@ -5,7 +5,7 @@
 #include "catalog/reference/tables.hpp"
 #include "catalog/text/csv.hpp"
 #include "catalog/text/table_row.hpp"
-#include "engine/units/ascii.hpp"
+#include "catalog/text/words_of.hpp"
 
 namespace gristwright::catalog {
 
@@ -18,7 +18,7 @@ void read_suggestion_headings(const std::string& text, const std::string& file, 
         const auto* list = means == "besides"     ? "heading besides"
                            : row.yes("gives_way") ? "heading that gives way"
                                                   : "heading";
-        if (!out.add(list, ascii::lowered_letters(heading), {means, ""}))
+        if (!out.add(list, joined_words(heading), {means, ""}))
             throw row.wrong(fmt::format("'{}' stands twice", heading));
     }
 }

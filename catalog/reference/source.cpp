@@ -58,7 +58,7 @@ Catalogue read_source(const fs::path& folder) {
     out.fabrics.knitted = table("knitted_fabrics.csv", read_knitted_fabrics);
     out.fabrics.weaves = table("weaves.csv", read_weaves);
     auto words = table("words.csv", [&](const std::string& text, const std::string& file) {
-        return read_words(text, file, out.fabrics);
+        return read_words(text, file, out.fabrics, out.spoken);
     });
     out.kinds = table("article_kinds.csv", read_article_kinds);
     out.fibres = table("fibres.csv", read_fibres);

@@ -99,12 +99,29 @@ class Meaning {
     // What the word at `at` means in that list: one of `words`; a note is said with it.
     std::string meant(const Written& at, std::string_view list,
                       const std::vector<std::string>& words) {
-        const auto said = catalogue_.spoken.find(list, at.text);
+        auto said = catalogue_.spoken.find(list, at.text);
+        if (!said && (list == "preparation" || list == "draw")) said = within(at, list);
         if (!said) throw wrong(at, not_one_of(at.text, words));
         if (said->means.empty())
             throw wrong(at, fmt::format("'{}': {}: which?", at.text, said->note));
         if (!said->note.empty()) note(said->note);
         return said->means;
+    }
+
+    // "commercial top, predrafted", "roving (pin drafted)": the one word of the list in a text of
+    // several; two that differ are asked.
+    std::optional<Spoken> within(const Written& at, std::string_view list) {
+        std::optional<Spoken> out;
+        for (const auto& phrase : catalogue_.spoken.found_in(list, at.text)) {
+            const auto said = catalogue_.spoken.find(list, phrase);
+            if (out && out->means != said->means)
+                throw wrong(at, fmt::format("'{}' says {} and {}: which?", at.text, out->means,
+                                            said->means));
+            out = said;
+        }
+        if (out && !out->means.empty())
+            note(fmt::format("'{}' is taken as {}", at.text, out->means));
+        return out;
     }
 
     void note(const std::string& said) { note_once(said, out_); }

@@ -5,6 +5,7 @@
 #include <initializer_list>
 #include <optional>
 
+#include "catalog/text/words_of.hpp"
 #include "engine/units/measure.hpp"
 #include "engine/units/plain.hpp"
 
@@ -18,11 +19,15 @@ struct General {
 
 // Words for what a column holds; units say it too, and decide.
 constexpr General general[] = {
-    {"name", Holds::name},       {"skein", Holds::name},     {"hank", Holds::name},
-    {"ball", Holds::name},       {"label", Holds::name},     {"id", Holds::name},
-    {"bobbin", Holds::name},     {"no", Holds::name},        {"number", Holds::name},
-    {"length", Holds::length},   {"yardage", Holds::length}, {"meterage", Holds::length},
-    {"metreage", Holds::length}, {"mass", Holds::mass},      {"weight", Holds::mass},
+    {"name", Holds::name},       {"skein", Holds::name},      {"hank", Holds::name},
+    {"strang", Holds::name},     {"länge", Holds::length},    {"lauflänge", Holds::length},
+    {"gewicht", Holds::mass},    {"poids", Holds::mass},      {"vikt", Holds::mass},
+    {"längd", Holds::length},    {"longueur", Holds::length}, {"métrage", Holds::length},
+    {"grms", Holds::mass},       {"gramm", Holds::mass},      {"grm", Holds::mass},
+    {"ball", Holds::name},       {"label", Holds::name},      {"id", Holds::name},
+    {"bobbin", Holds::name},     {"no", Holds::name},         {"number", Holds::name},
+    {"length", Holds::length},   {"yardage", Holds::length},  {"meterage", Holds::length},
+    {"metreage", Holds::length}, {"mass", Holds::mass},       {"weight", Holds::mass},
     {"state", Holds::state},     {"measured", Holds::state},
 };
 
@@ -84,6 +89,21 @@ Holds held_by(const UnitWord& unit) {
     return unit.dimension == Dimension::length ? Holds::length : Holds::mass;
 }
 
+// "Length (in)", "needs, in", "in" alone; but "What's in it" measures nothing.
+bool in_is_a_unit(const std::string& header, const std::vector<std::string>& words) {
+    const auto typed = plain(header);
+    const auto at = typed.rfind("in");
+    if (words.size() == 1) return true;
+    const bool last = words.back() == "in";
+    const bool signed_off =
+        at != std::string::npos && at > 0 && typed.find_last_of("([,;/-", at) != std::string::npos;
+    const bool measure = std::any_of(words.begin(), words.end(), [](const auto& word) {
+        return word == "length" || word == "size" || word == "width" || word == "dims" ||
+               word == "dimensions";
+    });
+    return last && (signed_off || measure);
+}
+
 void read_word(const std::string& word, Heading& out) {
     for (const auto& g : general)
         if (word == g.word && (out.holds == Holds::nothing_known || out.holds == Holds::name))
@@ -129,17 +149,6 @@ std::optional<Heading> of_skein_itself(const std::vector<std::string>& words) {
 
 }  // namespace
 
-std::vector<std::string> words_of(std::string_view text) {
-    std::vector<std::string> words(1);
-    for (const char c : plain(text))
-        if (c >= 'a' && c <= 'z')
-            words.back() += c;
-        else if (!words.back().empty())
-            words.emplace_back();
-    if (words.back().empty()) words.pop_back();
-    return words;
-}
-
 Heading heading_of(const std::string& header) {
     Heading out;
     const auto words = words_of(header);
@@ -149,7 +158,7 @@ Heading heading_of(const std::string& header) {
     for (const auto& word : words) {
         for (const auto& other : others)
             if (word == other.word && out.why_not.empty()) out.why_not = other.why;
-        read_word(word, out);
+        if (word != "in" || in_is_a_unit(header, words)) read_word(word, out);
     }
     if (is_rate(header)) out.why_not = "it is a grist";
     const bool spun_from = out.why_not == "it is what was spun from";

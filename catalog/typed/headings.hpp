@@ -2,13 +2,8 @@
 #pragma once
 
 #include <string>
-#include <string_view>
-#include <vector>
 
 namespace gristwright::catalog {
-
-// "Yarn-needed (yd)" is "yarn", "needed", "yd": the letters, small, signs made plain.
-std::vector<std::string> words_of(std::string_view text);
 
 enum class Holds { nothing_known, name, length, mass, state, wraps, fibre, colour, other };
 

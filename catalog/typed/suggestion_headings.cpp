@@ -1,21 +1,16 @@
 #include "catalog/typed/suggestion_headings.hpp"
 
-#include "catalog/typed/headings.hpp"
+#include "catalog/text/words_of.hpp"
 #include "engine/units/measure.hpp"
 
 namespace gristwright::catalog {
 namespace {
 
-std::string joined(const std::vector<std::string>& words) {
-    std::string out;
-    for (const auto& word : words) out += word;
-    return out;
-}
-
 std::string without_besides(std::string_view text, const SpokenWords& spoken) {
-    auto words = words_of(text);
-    std::erase_if(words, [&](const auto& word) { return spoken.find("heading besides", word); });
-    return joined(words);
+    std::string out;
+    for (const auto& word : words_of(text))
+        if (!spoken.find("heading besides", word)) out += word;
+    return out;
 }
 
 // "Needs, yd" without its unit; empty where none ends it.
@@ -31,7 +26,7 @@ std::string_view before_unit(std::string_view header) {
 HeadingOfSuggestion heading_of_suggestion(std::string_view header, const SpokenWords& spoken) {
     const auto bare = header.substr(0, header.find('('));
     for (const auto& text :
-         {joined(words_of(header)), joined(words_of(bare)), joined(words_of(before_unit(header))),
+         {joined_words(header), joined_words(bare), joined_words(before_unit(header)),
           without_besides(header, spoken), without_besides(bare, spoken)})
         for (const auto* list : {"heading", "heading that gives way"})
             if (const auto said = spoken.find(list, text))

@@ -20,6 +20,8 @@ constexpr std::size_t longest_total = 24;  // "Sum of all the yards:"
 
 bool is_of_the_yarn(std::string_view key) { return key == "needs"; }
 
+bool is_of_a_size(std::string_view key) { return key == "size" || key == "sizes"; }
+
 bool is_mass(const std::string& unit) {
     return unit == "g" || unit == "kg" || unit.starts_with("gram") || unit.starts_with("oz") ||
            unit.starts_with("ounce") || unit.starts_with("lb");
@@ -38,10 +40,12 @@ SuggestionColumn column_of(const std::string& header, const SpokenWords& spoken)
     if (measured && is_mass(heading.unit)) out.key = "needs";
     const auto word = ascii::lowered_letters(header);
     if (out.key == "needs" && out.unit.empty()) {
-        if (word == "yardage") out.unit = "yd";
+        if (word.starts_with("yardage")) out.unit = "yd";
         if (word == "meterage" || word == "metreage") out.unit = "m";
         if (!out.unit.empty()) out.note = fmt::format("bare numbers are taken in {}", out.unit);
     }
+    if (out.key == "sett" && out.unit.empty() && (word == "epi" || word == "endsperinch"))
+        out.unit = "epi";
     if (out.key.empty() && (word.starts_with("width") || word.starts_with("wide")))
         out.why_not = "the article keeps its own width";
     return out;
@@ -88,9 +92,30 @@ std::size_t count_filled(const std::vector<std::string>& fields) {
 
 // "-", "?", "n/a": nothing is said there.
 bool says_nothing(const std::string& cell) {
-    constexpr std::array nothing{"-",        "--",         "?",         "??",      "n/a",
-                                 "na",       "none",       "unknown",   "tbd",     "tba",
-                                 "not sure", "don't know", "dont know", "no idea", "any"};
+    constexpr std::array nothing{"-",
+                                 "--",
+                                 "?",
+                                 "??",
+                                 "n/a",
+                                 "na",
+                                 "none",
+                                 "unknown",
+                                 "tbd",
+                                 "tba",
+                                 "not sure",
+                                 "don't know",
+                                 "dont know",
+                                 "no idea",
+                                 "any",
+                                 "whatever",
+                                 "one size",
+                                 "os",
+                                 "one size fits all",
+                                 "various",
+                                 "varies",
+                                 "whoever",
+                                 "anyone",
+                                 "anybody"};
     const auto text = plain(cell);
     return std::find(nothing.begin(), nothing.end(), text) != nothing.end();
 }
@@ -186,8 +211,9 @@ void SuggestionSheet::take_cell(std::size_t c, const std::string& cell, Suggesti
         return note_once(c, fmt::format("column '{}' is not used in rows where another column "
                                         "holds that",
                                         column.header));
-    const bool bare =
-        !column.unit.empty() && (is_of_the_yarn(column.key) ? lacks_unit(cell) : bare_number(cell));
+    const bool bare = !column.unit.empty() &&
+                      (is_of_the_yarn(column.key) || is_of_a_size(column.key) ? lacks_unit(cell)
+                                                                              : bare_number(cell));
     if (bare && !column.note.empty())
         note_once(c, fmt::format("column '{}': {}", column.header, column.note));
     out[column.key] = bare ? cell + " " + column.unit : cell;
