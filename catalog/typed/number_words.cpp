@@ -77,6 +77,7 @@ std::optional<double> take_number_words(std::string_view& words, const SpokenWor
     for (;;) {
         auto ahead = words;
         if (*value >= 100) take_word(ahead, "and");
+        if (*value >= 20 && ahead.starts_with('-')) ahead.remove_prefix(1);
         const auto more = take_phrase(ahead, spoken);
         const bool ones = more && *more < 10 && *value >= 20 && *value < 100 &&
                           *more == static_cast<int>(*more) && *more > 0;
