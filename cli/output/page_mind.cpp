@@ -46,7 +46,7 @@ std::size_t Minded::number(const std::string& said) {
 std::vector<Minded::Held> Minded::held_for(const JudgedPlan& judged, const Question& q) {
     std::vector<Held> out;
     for (const auto& said : cautions(judged.plan, q))
-        out.push_back({number(said), brief_of(said, q.catalogue.cautions)});
+        out.push_back({number(said), brief_of(said, q.catalogue->cautions)});
     return out;
 }
 

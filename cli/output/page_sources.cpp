@@ -37,10 +37,10 @@ void add(std::vector<Leaned>& all, Leaned one) {
 void add_cloth(std::vector<Leaned>& all, const PlanPiece& piece) {
     if (piece.knit) {
         const auto& loop = constants::loop_constants[static_cast<std::size_t>(Relaxation::full)];
-        for (const auto& c :
-             {loop.kw, loop.kc, constants::wraps_to_stitches,
-              piece.knit->from_swatch ? constants::swatch_gauge : constants::needle_taken,
-              constants::besides_gauge})
+        for (const auto& c : {loop.kw, loop.kc, constants::wraps_to_stitches,
+                              piece.knit->from_swatch ? constants::swatch_gauge
+                                                      : needle_taken_for(piece.knit->purpose),
+                              constants::besides_gauge})
             add(all, leaned(c));
         add(all, leaned(*piece.knit->fabric));
     }
@@ -62,8 +62,8 @@ std::vector<Leaned> leaned_on(const Question& q, const std::vector<const JudgedP
         {"spread between skeins", std::string(words(Mark::memory)), "DerSimonian and Laird 1986"});
     add(out, {"suitability as a weighted geometric mean", std::string(words(Mark::memory)),
               "Derringer and Suich 1980, J. Quality Technology 12:214-219"});
-    if (!q.catalogue.yarn.classes.empty())
-        add(out, {"weight classes", "read", q.catalogue.yarn.classes.front().source});
+    if (!q.catalogue->yarn.classes.empty())
+        add(out, {"weight classes", "read", q.catalogue->yarn.classes.front().source});
     for (const auto& fibre : q.measured.batch.fibre)
         if (!fibre.source.empty())
             add(out, {fibre.name, std::string(words(fibre.mark)), fibre.source});
