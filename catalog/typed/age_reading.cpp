@@ -2,6 +2,7 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
 #include <array>
 
 #include "engine/units/plain.hpp"
@@ -10,19 +11,32 @@
 namespace gristwright::catalog {
 namespace {
 
-constexpr std::array before{"for",     "fits",    "to fit",   "size", "aged",   "ages",  "age",
-                            "a",       "toddler", "toddlers", "baby", "babies", "child", "childs",
-                            "child's", "kids",    "kid's",    "kid",  ":",      ","};
+constexpr std::array before{"for",      "fits",     "to fit",   "size",   "a",
+                            "toddler",  "toddlers", "baby",     "babies", "child",
+                            "children", "childs",   "child's",  "kids",   "kid's",
+                            "kid",      "newborn",  "newborns", ":",      ","};
 constexpr std::array months{"months", "month", "mths", "mth", "mos", "mo", "mnths"};
 constexpr std::array years{"years", "year", "yrs", "yr", "yo", "y/o", "t"};
+
+// "newborn", "toddler": who it is for is said by the word alone.
+bool says_whom(const std::string& typed) {
+    constexpr std::array small{"newborn",  "newborns", "baby", "babies", "toddler",
+                               "toddlers", "child",    "kid",  "kids",   "children"};
+    return std::find(small.begin(), small.end(), typed) != small.end();
+}
 
 }  // namespace
 
 std::string as_age(const std::string& text, bool no_length) {
     const auto typed = plain(text);
     Scanner from(typed);
-    while (from.any(before)) {
-    }
+    bool of_age = false;
+    for (;;)
+        if (from.any(std::array{"aged", "ages", "age"}))
+            of_age = true;
+        else if (!from.any(before))
+            break;
+    if (from.done() && says_whom(typed)) return typed;
     const auto low = from.number(Fractions::mixed);
     if (!low) return "";
     auto high = low;
@@ -32,7 +46,8 @@ std::string as_age(const std::string& text, bool no_length) {
         return "";
     from.sign('-');
     const bool in_months = from.any(months) || (no_length && from.take("m"));
-    if (!in_months && !from.any(years)) return "";
+    const bool in_years = from.any(years);
+    if (!in_months && !in_years && !(of_age && from.done())) return "";
     from.sign('.');
     from.any(std::array{"-old", "old"});
     if (!from.done()) return "";

@@ -87,6 +87,10 @@ class Meaning {
     // Both halves of a skein; a complaint about one says where that one stands.
     std::pair<Reading<Length>, Reading<Mass>> skein(const SkeinText& s) const {
         if (is_a_count(s.length.text)) return skein_by_count(s);
+        if (s.mass.text.empty()) try {  // "210yd/4oz" in one cell
+                return read_skein(s.length.text);
+            } catch (const Unreadable&) {  // told below, with its place
+            }
         try {
             return read_skein(s.length.text, s.mass.text);
         } catch (const Unreadable& both) {
@@ -114,6 +118,7 @@ class Meaning {
         std::optional<Spoken> out;
         for (const auto& phrase : catalogue_.spoken.found_in(list, at.text)) {
             const auto said = catalogue_.spoken.find(list, phrase);
+            if (said->means.empty()) return said;
             if (out && out->means != said->means)
                 throw wrong(at, fmt::format("'{}' says {} and {}: which?", at.text, out->means,
                                             said->means));

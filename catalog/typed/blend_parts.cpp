@@ -98,6 +98,7 @@ class Blend {
         if (among(equal_words, token)) return take_equal();
         vague_ = vague_ || among(vague, token);
         if (among(vague, token) || among(idle, token) || (!open_ && among(articles, token))) return;
+        if (among(articles, token) && among(rests, next_token(rest_))) return mark();
         if (!open_) {
             events_.push_back({Event::Kind::name, names_.size()});
             names_.push_back({});

@@ -131,19 +131,41 @@ bool all_among(const std::vector<std::string>& words, std::initializer_list<cons
     });
 }
 
+// "Qty", "# skeins", "Number of skeins": how many there are alike; "Skein no." is a name.
+bool counts_skeins(const std::string& header, const std::vector<std::string>& words) {
+    if (words.size() == 1 && among(words, {"qty", "quantity", "count"})) return true;
+    const bool several = among(words, {"skeins", "hanks", "balls", "cakes"});
+    return several && (among(words, {"no", "number", "many", "qty", "count"}) ||
+                       header.find('#') != std::string::npos);
+}
+
+// "yds per skein", "grams ea": of one, and no rate; what says so is taken off.
+bool take_each(std::vector<std::string>& words) {
+    for (std::size_t w = 0; w < words.size(); ++w) {
+        const bool per = words[w] == "per" && w + 1 < words.size() &&
+                         among({words[w + 1]}, {"skein", "hank", "ball", "cake", "one"});
+        if (!per && words[w] != "each" && words[w] != "ea") continue;
+        const auto from = words.begin() + static_cast<std::ptrdiff_t>(w);
+        words.erase(from, from + (per ? 2 : 1));
+        return true;
+    }
+    return false;
+}
+
 // "WPI", "Wraps per inch", "Fibre", "Colour name": what a skein is, and nothing else with it.
 std::optional<Heading> of_skein_itself(const std::vector<std::string>& words) {
     if (among(words, {"wpi", "wraps"}) &&
         all_among(words, {"wpi", "wraps", "per", "inch", "in", "cm", "of", "the", "yarn", "skein"}))
-        return Heading{Holds::wraps, among(words, {"cm"}) ? "wraps/cm" : "wpi", false, false, ""};
+        return Heading{
+            Holds::wraps, among(words, {"cm"}) ? "wraps/cm" : "wpi", false, false, false, ""};
     if (among(words, {"fibre", "fiber", "fibres", "fibers", "breed"}) &&
         all_among(words, {"fibre", "fiber", "fibres", "fibers", "breed", "type", "content", "blend",
                           "composition", "of", "the", "yarn", "skein"}))
-        return Heading{Holds::fibre, "", false, false, ""};
+        return Heading{Holds::fibre, "", false, false, false, ""};
     if (among(words, {"colour", "color", "colours", "colors", "colourway", "colorway"}) &&
         all_among(words, {"colour", "color", "colours", "colors", "colourway", "colorway", "name",
                           "of", "the", "yarn", "skein"}))
-        return Heading{Holds::colour, "", false, false, ""};
+        return Heading{Holds::colour, "", false, false, false, ""};
     return {};
 }
 
@@ -151,7 +173,9 @@ std::optional<Heading> of_skein_itself(const std::vector<std::string>& words) {
 
 Heading heading_of(const std::string& header) {
     Heading out;
-    const auto words = words_of(header);
+    auto words = words_of(header);
+    if (counts_skeins(header, words)) return {Holds::count, "", false, false, false, ""};
+    out.of_each = take_each(words);
     if (const auto itself = of_skein_itself(words)) return *itself;
     const bool of_yarn = std::find(words.begin(), words.end(), "yarn") != words.end() ||
                          std::find(words.begin(), words.end(), "skein") != words.end();
@@ -169,16 +193,23 @@ Heading heading_of(const std::string& header) {
 
 bool names_a_total(const std::string& cell) {
     const auto words = words_of(cell);
-    constexpr std::array totals{"total",   "totals", "sum",       "subtotal", "all",
-                                "average", "mean",   "grand",     "overall",  "together",
-                                "summe",   "gesamt", "altogether"};
-    constexpr std::array besides{"skeins", "yarn", "of", "the", "in", "m", "g"};
+    constexpr std::array totals{"total",      "totals", "sum",     "subtotal", "all",   "average",
+                                "mean",       "grand",  "overall", "together", "summe", "gesamt",
+                                "altogether", "summa",  "somme",   "sub"};
+    constexpr std::array besides{"skeins", "yarn", "of",  "the", "in",    "m",    "g",
+                                 "sk",     "yd",   "yds", "oz",  "hanks", "balls"};
     const auto in = [](const auto& list, const std::string& word) {
         return std::find(list.begin(), list.end(), word) != list.end();
     };
     return std::any_of(words.begin(), words.end(), [&](const auto& w) { return in(totals, w); }) &&
            std::all_of(words.begin(), words.end(),
                        [&](const auto& w) { return in(totals, w) || in(besides, w); });
+}
+
+bool is_ditto(const std::string& cell) {
+    constexpr std::array marks{"\"",       "-\"-",          "ditto", "dito", "do.", "do",    "same",
+                               "as above", "same as above", "idem",  "id.",  "^",   "\u3003"};
+    return std::find(marks.begin(), marks.end(), plain(cell)) != marks.end();
 }
 
 bool bare_number(const std::string& cell) {

@@ -69,6 +69,19 @@ std::string_view unit_at(std::string_view text) {
     return unit_word(word) ? word : std::string_view();
 }
 
+// The figure, ready for what follows; "a pound and a half" is taken with its unit.
+std::string written(double value, std::string_view& rest, const SpokenWords& spoken) {
+    if (const auto unit = unit_at(rest); !unit.empty()) {
+        auto behind = without_space(rest.substr(unit.size()));
+        if (const auto part = take_and_part(behind, spoken)) {
+            rest = behind;
+            return plainly(value + *part) + " " + std::string(unit);
+        }
+    }
+    const bool times = !rest.empty() && ascii::is_digit(rest[0]);
+    return plainly(value) + (times ? " x " : rest.empty() || !in_word(rest[0]) ? "" : " ");
+}
+
 }  // namespace
 
 std::optional<double> take_number_words(std::string_view& words, const SpokenWords& spoken) {
@@ -102,25 +115,23 @@ std::string in_figures(const std::string& text, const SpokenWords& spoken) {
         auto ahead = rest;
         auto value = begins && !figure ? take_number_words(ahead, spoken) : std::nullopt;
         if (!value && begins && (take_word(ahead, "a") || take_word(ahead, "an")) &&
-            !unit_at(ahead).empty())
+            !unit_at(ahead).empty()) {
+            if (out.ends_with(" of ")) {  // "3/4 of a pound"
+                out.resize(out.size() - 3);
+                rest = ahead;
+                found = true;
+                continue;
+            }
             value = 1;
+        }
         if (!value) {
             out += rest.front();
             rest.remove_prefix(1);
             continue;
         }
         found = true;
-        if (const auto unit = unit_at(ahead); !unit.empty()) {
-            auto behind = without_space(ahead.substr(unit.size()));
-            if (const auto part = take_and_part(behind, spoken)) {
-                out += plainly(*value + *part) + " " + std::string(unit);
-                rest = behind;
-                continue;
-            }
-        }
-        const bool times = !ahead.empty() && ascii::is_digit(ahead[0]);
-        out += plainly(*value) + (times ? " x " : ahead.empty() || !in_word(ahead[0]) ? "" : " ");
         rest = ahead;
+        out += written(*value, rest, spoken);
     }
     return found ? out : text;
 }

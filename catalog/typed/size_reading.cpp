@@ -96,6 +96,9 @@ SizeSaid read_size(const std::string& text, const SpokenWords& spoken) {
         throw;
     } catch (const Unreadable&) {
         if (spoken.find("size letters", typed)) return {{}, {}, typed};
+        if (spoken.find("size letters", typed + " size")) return {{}, {}, typed + " size"};
+        if (!as_age(text, true).empty())
+            throw Unclear(text, "months of age, or metres", "such as 6 months, or 3 m");
         // "size 6 ft" is of a shoe: what has its unit is said without that word.
         if (spoken.find("size letters", "size " + typed) || tells_a_size(typed, spoken))
             return {{}, {}, (has_unit(typed) ? "" : "size ") + typed};

@@ -232,8 +232,13 @@ std::optional<SuggestionText> SuggestionSheet::row(const CsvRow& row) {
     if (is_header_below_title(row)) return take(row.fields), std::nullopt;
     ++rows_;
     SuggestionText out;
-    for (std::size_t c = 0; c < row.fields.size(); ++c)
-        if (!row.fields[c].empty()) take_cell(c, row.fields[c], out);
+    above_.resize(std::max(above_.size(), row.fields.size()));
+    for (std::size_t c = 0; c < row.fields.size(); ++c) {
+        if (row.fields[c].empty()) continue;
+        const bool again = is_ditto(row.fields[c]) && !above_[c].empty();
+        if (!again) above_[c] = row.fields[c];
+        take_cell(c, above_[c], out);
+    }
     const auto idea = out.find("idea");
     if (idea == out.end() || idea->second.size() > longest_total || !names_a_total(idea->second))
         return out;

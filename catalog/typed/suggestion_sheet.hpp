@@ -58,6 +58,7 @@ class SuggestionSheet {
     const SpokenWords& spoken_;
     std::vector<SuggestionColumn> columns_;
     std::vector<std::string> headers_, notes_;
+    std::vector<std::string> above_;  // the last of each column that said something
     std::set<std::size_t> noted_;
     std::size_t titles_ = 0, rows_ = 0;
 };

@@ -125,9 +125,11 @@ void check(const Counted& counted, std::string_view text, const Rate& rate) {
 // The count, its range, and what is counted. `from` stands at the stroke or at a word like wpi.
 Counted take_count(Scanner& from, std::string_view text, const Rate& rate) {
     Counted out;
+    const bool between = from.take("between");
     out.low = out.high = count_of(from, text, rate);
     auto ahead = from;
-    if (ahead.sign('-') || ahead.take("to"))  // "14 to 15", but "14 to the inch"
+    // "14 to 15", but "14 to the inch"
+    if (ahead.sign('-') || ahead.take("to") || (between && ahead.take("and")))
         if (auto probe = ahead; probe.number(Fractions::mixed)) {
             from = ahead;
             out.high = count_of(from, text, rate);
@@ -299,6 +301,7 @@ namespace {
 // "30/10", as metric heddles are called: to 10 cm.
 std::optional<double> metric_name(std::string_view typed) {
     Scanner from(typed);
+    from.take("metric");
     const auto count = from.number(Fractions::none);
     if (count && from.sign('/') && from.take("10") && from.done()) return count->value * 10;
     return {};

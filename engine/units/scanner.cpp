@@ -182,7 +182,12 @@ bool take_about(Scanner& from) {
                                "a bit over",
                                "a bit under",
                                "a good",
-                               "a generous"};
+                               "a generous",
+                               "just shy of",
+                               "shy of",
+                               "a touch over",
+                               "a touch under",
+                               "barely"};
     return from.any(words);
 }
 
