@@ -9,6 +9,7 @@
 #include "cli/output/ball_ladder.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/wind_off.hpp"
+#include "engine/project/words.hpp"
 #include "tests/cli/asked.hpp"
 #include "tests/near.hpp"
 
@@ -108,7 +109,7 @@ TEST_CASE("a sheet holds its steps, its skeins, its figures and its cautions") {
         const auto text = sheet(judged, q);
         CHECK(holds(text, judged.plan.article->title.substr(0, 3)));
         CHECK_FALSE(holds(text, "{{"));
-        CHECK(asked::times(text, "<li>") == judged.plan.article->steps.size());
+        CHECK(asked::times(text, "<li>") == steps_said(*judged.plan.article).size());
         CHECK(holds(text, "Mind."));
         CHECK(holds(text, q.units.yarn(wind_off(judged.plan, q.yarn).front().takes)));
         CHECK(holds(text, "does not run out"));
