@@ -121,6 +121,14 @@ std::string choice(const SuggestionAnswer& a) {
                        words(a.article->craft));
 }
 
+// Where it is enough, the metres to spare are said already.
+std::string what_is_left(const SuggestionAnswer& a, const YarnProfile& yarn, const Units& units) {
+    if (!a.answered || a.reach == Reach::enough) return "";
+    if (a.need.mid >= yarn.length.mid) return "Nothing would be left over.";
+    return fmt::format("About {} would be left over, if it goes as I expect.",
+                       units.yarn(yarn.length.mid - a.need.mid));
+}
+
 std::string needle(const SuggestionAnswer& a, const Units& units) {
     if (!a.answered || a.usual_needle.si() <= 0) return "";
     return fmt::format("I would use {} needles for it.", units.needle(a.usual_needle));
@@ -174,6 +182,8 @@ std::string of_making(Topic topic, const SuggestionAnswer& a, const YarnProfile&
                                units.mass(a.need.mid * yarn.linear_density.mid));
         case Topic::pattern:
             return a.answered ? "My plan for it gives the counts and the steps." : "";
+        case Topic::left:
+            return what_is_left(a, yarn, units);
         case Topic::waste:
             return "Each warp leaves an end on the loom: several pieces on one warp waste least.";
         default:

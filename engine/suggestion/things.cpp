@@ -5,6 +5,7 @@
 #include "engine/suggestion/counts.hpp"
 #include "engine/suggestion/link.hpp"
 #include "engine/suggestion/reading.hpp"
+#include "engine/suggestion/tails.hpp"
 
 namespace gristwright {
 namespace {
@@ -71,12 +72,17 @@ class Things {
                 continue;
             if (!out.empty()) {
                 if (of == article && is_only_a_form(out.back(), i)) continue;
-                if (is_beside_the_point(i)) continue;
+                if (is_beside_the_point(i) || stands_in_a_tail(items_, out.back(), i)) continue;
                 const auto how = link(items_, out.back(), i);
                 const bool same_clause = items_[out.back()].sentence == items_[i].sentence;
                 if (how == Link::of && same_clause) continue;
                 if ((items_[i].is(part) || items_[i].is(form)) && same_clause && is_had(i))
                     continue;
+                if (how == Link::with && same_clause && items_[i].is(article) &&
+                    items_[i].as(article) == "?") {
+                    out_.left_out.push_back(items_[i].said);
+                    continue;
+                }
                 if ((how == Link::modifies || how == Link::as) && same_clause) {
                     dropped_.push_back(out.back());
                     out.pop_back();
@@ -94,6 +100,8 @@ class Things {
         constexpr std::string_view likens[] = {"like", "resembling", "than"};
         if (items_[at - 1].clause != items_[at].clause) return false;
         const auto& before = items_[at - 1].text;
+        if (before == "each" && (items_[at].is(form) || kind_of(items_[at]) == "panel"))
+            return true;
         if (items_[at].is(form) && (before == "that" || before == "which")) return true;
         const bool one = at > 1 && is_determiner(before);
         if (has(likens, items_[one ? at - 2 : at - 1].last_word())) return true;
@@ -130,6 +138,8 @@ class Things {
 
     bool can_be_a_part(std::size_t i) const {
         if (i == 0) return items_.size() < 3;  // "Cosy?"
+        constexpr std::string_view unnamed[] = {"something", "anything", "summat"};
+        if (has(unnamed, items_[i - 1].last_word())) return false;  // "something cosy"
         return items_[i - 1].clause == items_[i].clause &&
                (items_[i - 1].text == "a" || items_[i - 1].text == "an" ||
                 items_[i - 1].is(craft) || items_[i - 1].is(number) || items_[i - 1].is(fabric) ||
@@ -229,12 +239,31 @@ class Things {
                 to->fabric = sense;
                 to->fabric_said = items_[i].text;
             }
+            if (is_of_all(i)) give_to_all(i, sense);
             if (out_.fabric.named()) continue;
             out_.fabric = sense;
             out_.fabric_said = items_[i].text;
             const auto& as = sense.knitted.empty() ? sense.woven : sense.knitted;
             if (items_[i].text != as) out_.taken_as.push_back(items_[i].text + " as " + as);
         }
+    }
+
+    // "socks and a scarf in 2x2 rib": behind all that are listed.
+    bool is_of_all(std::size_t at) const {
+        constexpr std::string_view in[] = {"in", "of", "all", "both", "each", "everything"};
+        if (places_.size() < 2 || places_.back() > at || !has(in, items_[at - 1].last_word()))
+            return false;
+        const auto& last = items_[places_.back()];
+        return last.sentence == items_[at].sentence &&
+               items_[places_.front()].sentence == last.sentence &&
+               std::none_of(items_.begin(), items_.end(), [](const Item& item) {
+                   return item.is(joiner) && item.as(joiner) == "or";
+               });
+    }
+
+    void give_to_all(std::size_t at, const NamedFabric& sense) {
+        for (auto& wanted : out_.wanted)
+            if (!wanted.fabric.named()) wanted.fabric = sense, wanted.fabric_said = items_[at].text;
     }
 
     // "a hat with a garter brim": of that part alone.
