@@ -63,13 +63,14 @@ inline constexpr Constant choosy_weight{
     Mark::judgement,
     "what few yarns serve well is what one that does is for: cables before a plain cowl"};
 inline constexpr Constant smaller_weight{
-    "part of an article's place that is lost with all of its size",
-    0.1,
-    0.0,
-    0.3,
+    "part of an article's place that is lost at the smallest size that is of use",
+    0.05,
+    0.03,
+    0.06,
     "of 1",
     Mark::judgement,
-    "of two alike the one that comes out as large as it ought to be is named first"};
+    "of two alike the one that comes out as large as it ought to be is named first: a triangle of "
+    "ordinary size before a stole that hardly wraps"};
 inline constexpr Constant not_known_leaves{
     "suitability left where neither fibre nor plies are known",
     0.85,

@@ -41,14 +41,21 @@ double serves_any(const Template& article) {
     return levels[levels.size() / 2];
 }
 
-// Of the size that it ought to have.
-double share_of_ideal(const Plan& plan) { return std::min(1.0, plan.size / plan.article->ideal); }
+// From 0, as large as it ought to be, to 1, the smallest that is of use; a little smaller than it
+// ought to be matters little (a quadratic loss).
+double falls_short(const Plan& plan) {
+    const auto& article = *plan.article;
+    const auto way = article.ideal - article.smallest;
+    if (!(way > Length{})) return 0;
+    const double missing = std::clamp((article.ideal - plan.size) / way, 0.0, 1.0);
+    return missing * missing;
+}
 
 double calling(const JudgedPlan& j) {
     const double used = std::min(1.0, share_used(j.plan) / well_used);
     return calls_for(j) * (1 - use_weight + use_weight * used) *
            (1 - choosy_weight * serves_any(*j.plan.article)) *
-           (1 - smaller_weight * (1 - share_of_ideal(j.plan)));
+           (1 - smaller_weight * falls_short(j.plan));
 }
 
 // A plan and what puts it before others of its part.
@@ -160,12 +167,12 @@ JudgedPlan judged_plan(std::shared_ptr<const Template> article, const YarnProfil
 Ranked sorted_out(std::vector<JudgedPlan> plans) {
     Row also, samples, short_of, unfit;
     for (auto& j : plans) {
-        const bool falls_short = j.plan.reach == Reach::short_of;
-        if (j.plan.article->sample && !falls_short)
+        const bool out_of_reach = j.plan.reach == Reach::short_of;
+        if (j.plan.article->sample && !out_of_reach)
             samples.push_back({&j, j.judgement.score});
         else if (serves(j.judgement.score) >= Serves::poorly)
             unfit.push_back({&j, j.judgement.score});
-        else if (falls_short)
+        else if (out_of_reach)
             short_of.push_back({&j, -j.plan.short_by.si()});
         else
             also.push_back({&j, calling(j)});

@@ -46,6 +46,10 @@ TEST_CASE(
         CAPTURE(row.at("yarn"));
         const auto best = cli::rank(asked::of_options(typed(row.at("options")))).best;
         REQUIRE_FALSE(best.empty());
+        if (const auto& first = row.at("first"); !first.empty()) {
+            CHECK(best.front().plan.article->article == first);
+            CHECK(in_centimetres(best.front().plan.size) >= std::stod(row.at("at_least_cm")));
+        }
         bool named = false;
         for (std::size_t i = 0; i < std::min<std::size_t>(3, best.size()); ++i) {
             const auto& article = *best[i].plan.article;
