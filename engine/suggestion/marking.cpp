@@ -89,7 +89,8 @@ bool is_anothers_say(const std::vector<Item>& items, std::size_t at) {
     if (!items[at].is(article)) return false;
     bool said = false, by_another = false;
     for (auto i = at; i-- > 0 && items[i].clause == items[at].clause;) {
-        if (has(own_say, items[i].first_word())) return false;
+        if (items[i].first_word().starts_with("i") && has(own_say, items[i].first_word()))
+            return false;
         said = said || has(says, items[i].last_word());
         by_another = by_another || (said && (items[i].is(person) || has(others, items[i].text)));
     }

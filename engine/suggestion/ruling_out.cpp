@@ -156,9 +156,10 @@ void rule_out(std::vector<Item>& items, Taken& out) {
     for (std::size_t i = 0; i < items.size(); ++i) {
         if (rules_out(items[i]) && !is_a_doubt(items, i)) reach(items, i, out);
         if (const auto to = too_much_for(items, i); to > i) reach(items, to, out);
-        if (i == 0 || items[i].idle || items[i].out || !is_left_out(items, i)) continue;
-        items[i].out = items[i].is(weight);
-        reach(items, i - 1, out);
+        if (items[i].idle || items[i].out || !is_left_out(items, i)) continue;
+        items[i].out = true;
+        if (items[i].is(article)) out.ruled_out.push_back(kind_of(items[i]));
+        if (items[i].is(fabric)) out.fabrics_out.push_back(fabric_of(items[i]));
     }
     rule_out_everywhere(items, out);
 }

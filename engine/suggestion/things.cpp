@@ -79,7 +79,7 @@ class Things {
                 if ((items_[i].is(part) || items_[i].is(form)) && same_clause && is_had(i))
                     continue;
                 if (how == Link::with && same_clause && items_[i].is(article) &&
-                    items_[i].as(article) == "?") {
+                    items_[i].as(article) == "?" && !is_own(items_[i - 1])) {
                     out_.left_out.push_back(items_[i].said);
                     continue;
                 }
