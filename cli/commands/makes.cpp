@@ -121,7 +121,7 @@ std::vector<const Template*> shown(const Ranked& ranked, std::size_t most) {
 
 std::string foot(const Ranked& ranked, const Question& q, std::size_t most) {
     std::string out = "\n";
-    if (const auto mind = yarn_cautions(q.yarn, q.units); !mind.empty())
+    if (const auto mind = cautions_at_work(q.yarn, q.units); !mind.empty())
         out += labelled("Mind:", joined(mind, "; "), 0) + "\n";
     out += care_line(cautions_on(q, shown(ranked, most)));
     out += stands_on(q.yarn);

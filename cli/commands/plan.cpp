@@ -27,6 +27,7 @@
 #include "engine/evidence/next_step.hpp"
 #include "engine/project/order.hpp"
 #include "engine/project/words.hpp"
+#include "engine/suitability/reasons.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -92,12 +93,23 @@ std::string costing(double points) {
     return fmt::format("; costs {} {}", whole, whole == 1 ? "point" : "points");
 }
 
-// Needs that the yarn does not meet: each with what would meet it.
-std::string unmet(const Judgement& judged, const Question& q) {
+// What the article wishes of the trait that it also needs.
+const Factor* wished_too(const Needed& need, const Judgement& judged) {
+    for (std::size_t f = 0; f < factor_count; ++f)
+        if (const auto trait = trait_of(static_cast<FactorName>(f));
+            trait && need.demand->trait == trait)
+            return &judged.factor(static_cast<FactorName>(f));
+    return nullptr;
+}
+
+// Needs that the yarn does not meet: each with what would meet it. `all`: apart from the wish for
+// the same trait, which else is counted in.
+std::string unmet(const Judgement& judged, const Question& q, bool all) {
     std::string out;
     for (const auto& need : judged.unmet) {
         if (need.cost < 1) continue;
-        auto line = need.demand->reason + costing(need.cost);
+        const auto* wish = all ? nullptr : wished_too(need, judged);
+        auto line = need.demand->reason + costing(need.cost + (wish ? wish->cost : 0));
         if (!need.demand->remedy.empty())
             line += "; would serve: " + in_units(need.demand->remedy, q.units);
         out += labelled("-", line, 2) + "\n";
@@ -106,11 +118,13 @@ std::string unmet(const Judgement& judged, const Question& q) {
 }
 
 std::string reasons(const JudgedPlan& judged, const Question& q, bool all) {
-    auto out = unmet(judged.judgement, q);
+    auto out = unmet(judged.judgement, q, all);
     for (std::size_t f = 0; f < factor_count; ++f) {
         const auto name = static_cast<FactorName>(f);
         const auto& factor = judged.judgement.factor(name);
-        if (factor.weight == 0 || (!all && factor.cost < 1)) continue;
+        if (factor.weight == 0 ||
+            (!all && (factor.cost < 1 || said_by_need(name, judged.judgement))))
+            continue;
         auto line = sentence(name, judged.judgement, judged.plan, q.yarn);
         if (factor.cost >= 0.5) line += costing(factor.cost);
         const auto raise = remedy(name, judged.judgement, judged.plan);
@@ -205,7 +219,8 @@ std::string plan_text(const JudgedPlan& judged, const Question& q, bool why) {
     if (!stands.empty()) out += "\n" + heading("In the way") + "\n" + stands;
     std::string mind;
     for (const auto& said : cautions(plan, q)) mind += labelled("-", said, 2) + "\n";
-    for (const auto& said : yarn_cautions(q.yarn, q.units)) mind += labelled("-", said, 2) + "\n";
+    for (const auto& said : cautions_at_work(q.yarn, q.units, t.craft))
+        mind += labelled("-", said, 2) + "\n";
     if (!mind.empty()) out += "\n" + heading("Mind") + "\n" + mind;
     if (!q.yarn.evidence.empty()) out += "\n" + stands_on(q.yarn);
     out += "\n" + labelled("Assumed:", joined(assumptions(q.yarn, q.units), "; "), 0) + "\n";

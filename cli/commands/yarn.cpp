@@ -15,6 +15,7 @@
 #include "cli/output/yarn_foot.hpp"
 #include "cli/yarns.hpp"
 #include "engine/cloth/knitting.hpp"
+#include "engine/cloth/knitting_constants.hpp"
 #include "engine/cloth/weaving.hpp"
 #include "engine/yarn/constants.hpp"
 #include "engine/yarn/count.hpp"
@@ -112,8 +113,14 @@ std::string prickle(const YarnProfile& yarn) {
            "\n";
 }
 
-bool yarn_disagrees(const KnitCloth& cloth) {
-    return cloth.by_wraps.mid.si() > 0 && !cloth.from_swatch &&
+// Beyond that the wraps have lost their say, and nobody would knit what they give.
+bool wraps_tell(const YarnProfile& yarn) {
+    const double wpi = in_wraps_per_inch(yarn.laid_wraps.mid);
+    return wpi >= constants::wraps_rule_from && wpi <= constants::wraps_rule_to;
+}
+
+bool yarn_disagrees(const KnitCloth& cloth, const YarnProfile& yarn) {
+    return cloth.by_wraps.mid.si() > 0 && !cloth.from_swatch && wraps_tell(yarn) &&
            std::abs(cloth.by_wraps.mid / cloth.by_grist.mid - 1) > constants::gauges_apart;
 }
 
@@ -129,7 +136,7 @@ std::string gauge(const Question& q, Firmness purpose, const char* name) {
 std::string gauge_doubt(const Question& q) {
     const KnitFabric plain;
     const auto cloth = knit_cloth(q.yarn, plain, Firmness::ordinary, q.measured.owned.needles);
-    if (!yarn_disagrees(cloth)) return "";
+    if (!yarn_disagrees(cloth, q.yarn)) return "";
     return wrapped(fmt::format("Of ordinary cloth the grist says {}, the wraps say {}.",
                                q.units.stitch_gauge(cloth.by_grist.mid),
                                q.units.stitch_gauge(cloth.by_wraps.mid)),

@@ -37,10 +37,10 @@ void add(std::vector<Leaned>& all, Leaned one) {
 void add_cloth(std::vector<Leaned>& all, const PlanPiece& piece) {
     if (piece.knit) {
         const auto& loop = constants::loop_constants[static_cast<std::size_t>(Relaxation::full)];
-        for (const auto& c :
-             {loop.kw, loop.kc, constants::wraps_to_stitches,
-              piece.knit->from_swatch ? constants::swatch_gauge : constants::needle_taken,
-              constants::besides_gauge})
+        for (const auto& c : {loop.kw, loop.kc, constants::wraps_to_stitches,
+                              piece.knit->from_swatch ? constants::swatch_gauge
+                                                      : needle_taken_for(piece.knit->purpose),
+                              constants::besides_gauge})
             add(all, leaned(c));
         add(all, leaned(*piece.knit->fabric));
     }

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 #include "engine/cloth/spacing_words.hpp"
 #include "engine/project/by_cloth.hpp"
@@ -73,6 +74,15 @@ std::string why_so(const Trait& trait, bool lacking) {
     return out;
 }
 
+// What the table of needs names for such an article: a collar helps a shawl, not a leg warmer.
+std::optional<std::string> remedy_of_needs(TraitName trait, const Plan& plan) {
+    if (!plan.article->calling) return {};
+    for (const auto& demand : plan.article->calling->demands)
+        if (demand->trait == trait && demand->enough > demand->lacking && !demand->remedy.empty())
+            return demand->remedy;
+    return {};
+}
+
 std::string_view short_for(FactorName name) {
     switch (name) {
         case FactorName::definition:
@@ -120,7 +130,7 @@ std::string remedy(FactorName name, const Judgement& judged, const Plan& plan) {
         case FactorName::drape:
             return plan.article->craft == Craft::knitted ? "a larger needle" : "a wider sett";
         case FactorName::softness:
-            return "finer fibre, or wear it over a collar";
+            return remedy_of_needs(TraitName::softness, plan).value_or("finer fibre");
         case FactorName::wear:
             return "another ply, more twist, or keep it from rubbing";
         case FactorName::warmth:
@@ -137,8 +147,8 @@ std::string remedy(FactorName name, const Judgement& judged, const Plan& plan) {
             return fmt::format("another {}", spaced_in(*plan.pieces.front().woven));
         case FactorName::fineness:
             return judged.factor(name).had < plan.article->finest
-                       ? "hold it double, or choose something finer"
-                       : "choose something in thicker yarn";
+                       ? "hold it double, or choose what is made in finer yarn"
+                       : "choose what is made in thicker yarn";
         case FactorName::equipment:
             return "borrow what is missing, or choose another plan";
     }

@@ -13,7 +13,7 @@ namespace {
 
 Writing metric() {
     const Units units(UnitChoice::metric);
-    return {[](Length q) { return fmt::format("{:.0f} cm", in_centimetres(q)); },
+    return {[units](Length q) { return units.size(q); },
             [](Length q) { return fmt::format("{:.0f} m", in_metres(q)); },
             [](Mass q) { return fmt::format("{:.0f} g", in_grams(q)); },
             [units](Length q) { return needle_words(q, units); },

@@ -136,7 +136,7 @@ std::string knit_steps(const KnitCloth& k, const YarnProfile& yarn) {
                    6) +
            "\n";
     out += figure(constants::purpose_constants[static_cast<std::size_t>(k.purpose)].blocked);
-    if (!k.from_swatch && !k.needle_told) out += figure(constants::needle_taken);
+    if (!k.from_swatch && !k.needle_told) out += figure(needle_taken_for(k.purpose));
     if (k.from_swatch) out += figure(constants::swatch_gauge);
     return out + figure(constants::besides_gauge);
 }

@@ -155,6 +155,11 @@ std::string words(const FarGauge& far, const Units& units) {
         units.stitch_gauge(far.usual));
 }
 
+static std::string lively_singles(Craft craft) {
+    return craft == Craft::knitted ? "singles with live twist lean stitches"
+                                   : "singles with live twist tangle as warp";
+}
+
 std::string words(const YarnCaution& caution, const YarnProfile& yarn, const Units& units) {
     switch (caution.what) {
         case Beware::insisted:
@@ -204,6 +209,18 @@ std::vector<std::string> questions(const Evidence& known) {
 std::vector<std::string> yarn_cautions(const YarnProfile& yarn, const Units& units) {
     std::vector<std::string> out;
     for (const auto& one : yarn.cautions) out.push_back(words(one, yarn, units));
+    for (auto& one : questions(yarn.evidence)) out.push_back(std::move(one));
+    return out;
+}
+
+std::vector<std::string> cautions_at_work(const YarnProfile& yarn, const Units& units,
+                                          std::optional<Craft> craft) {
+    std::vector<std::string> out;
+    for (const auto& one : yarn.cautions) {
+        if (one.what == Beware::felts) continue;
+        out.push_back(one.what == Beware::lively_singles && craft ? lively_singles(*craft)
+                                                                  : words(one, yarn, units));
+    }
     for (auto& one : questions(yarn.evidence)) out.push_back(std::move(one));
     return out;
 }

@@ -36,6 +36,10 @@ std::vector<std::string> standings(const Evidence& known);
 std::vector<std::string> questions(const Evidence& known);
 // What to beware of in the yarn itself, and what its swatches contradict.
 std::vector<std::string> yarn_cautions(const YarnProfile& yarn, const Units& units);
+// The same beside the cautions on articles, which say how to wash what felts; of one craft only
+// what bears on it.
+std::vector<std::string> cautions_at_work(const YarnProfile& yarn, const Units& units,
+                                          std::optional<Craft> craft = {});
 std::vector<std::string> assumptions(const YarnProfile& yarn, const Units& units);
 // The first narrows most. Of one craft only those that bear on it: weaving learns nothing from a
 // knitted swatch.

@@ -96,7 +96,8 @@ Estimate<double> growth_of(const KnitFabric& fabric, Firmness purpose) {
 // Where nobody said which needle: what another one would make of the loop.
 double needle_margin(const KnitCloth& cloth) {
     if (cloth.from_swatch || cloth.needle_told) return 0;
-    return needle_taken * (cloth.needle / (cloth.needle - millimetres(needle_offset)));
+    return needle_taken_for(cloth.purpose) *
+           (cloth.needle / (cloth.needle - millimetres(needle_offset)));
 }
 
 // What is not known of the cloth itself; what its pieces add is their article's (PieceRange).
@@ -139,6 +140,10 @@ void measure(const YarnProfile& yarn, KnitCloth& cloth) {
 }
 
 }  // namespace
+
+const Constant& needle_taken_for(Firmness purpose) {
+    return purpose == Firmness::sock ? sock_needle_taken : needle_taken;
+}
 
 Length longest_strand(const KnitCloth& cloth) {
     return Length::from_si(cloth.fabric->longest_strand / cloth.stitches.si());

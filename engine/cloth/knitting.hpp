@@ -63,6 +63,9 @@ struct [[nodiscard]] KnitCloth {
 // The longest strand behind, as finished; none: no row has two yarns.
 Length longest_strand(const KnitCloth& cloth);
 
+// How far the needles that people take for it lie about the one wanted.
+const Constant& needle_taken_for(Firmness purpose);
+
 // The needle is chosen for the purpose and the gauge follows from it. A washed swatch's gauge is
 // taken as counted; where its firmness was said and another is asked, it is moved by as much as the
 // table's gauges of the two lie apart.

@@ -202,6 +202,15 @@ inline constexpr Constant needle_taken{
     Mark::derived,
     "45 needles that published pieces name: root mean square 0.14, nine in ten within 0.11; socks "
     "0.06, lace 0.16, drapey cloth 0.19 with one far off"};
+inline constexpr Constant sock_needle_taken{
+    "and for socks",
+    0.07,
+    0.05,
+    0.13,
+    "relative",
+    Mark::derived,
+    "four published pairs name needles within 0.06 of the one wanted: a sock must be firm and a "
+    "foot has a size, so nobody strays far"};
 inline constexpr Constant besides_gauge{
     "metres per area at a known gauge", 0.06, 0.04, 0.08, "relative", Mark::judgement,
     "loop shape, joins, tails"};

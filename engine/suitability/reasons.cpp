@@ -16,14 +16,6 @@ bool said_only_by_need(FactorName name, const Plan& plan) {
            (name == FactorName::warp_fitness || name == FactorName::warmth);
 }
 
-// A need has said it already, with its reason.
-bool said_by_need(FactorName name, const Judgement& judged) {
-    const auto trait = trait_of(name);
-    return trait && std::any_of(judged.unmet.begin(), judged.unmet.end(), [&](const Needed& need) {
-               return need.demand->trait == trait && need.cost >= 1;
-           });
-}
-
 // The yarn's own qualities can be praised; a usual weight or a needle at hand is nothing of its
 // own.
 bool can_be_praised(FactorName name) { return trait_of(name) || name == FactorName::consistency; }
@@ -65,6 +57,13 @@ std::optional<TraitName> trait_of(FactorName name) {
         default:
             return {};
     }
+}
+
+bool said_by_need(FactorName name, const Judgement& judged) {
+    const auto trait = trait_of(name);
+    return trait && std::any_of(judged.unmet.begin(), judged.unmet.end(), [&](const Needed& need) {
+               return need.demand->trait == trait && need.cost >= 1;
+           });
 }
 
 // Less than the least wanted, and dearly enough to be worth saying.

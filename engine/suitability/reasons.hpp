@@ -16,6 +16,9 @@ std::optional<TraitName> trait_of(FactorName name);
 // A wish that is not met, dearly enough to be worth saying.
 bool lacks(FactorName name, const Judgement& judged);
 
+// An unmet need says it already, with its reason.
+bool said_by_need(FactorName name, const Judgement& judged);
+
 // Whether the cloth is more open than it should be, not firmer.
 bool too_open(const PlanPiece& piece);
 
