@@ -46,7 +46,7 @@ TEST_CASE("a limit is answered in the unit that was said") {
     CHECK_FALSE(holds(heron.reply_to("a cowl, no more than 150 g"), "is said to take"));
 }
 
-TEST_CASE("a part alone takes what its pieces do; one that no piece is, is said") {
+TEST_CASE("a part alone takes what its pieces do, one that no piece is, is said") {
     Heron heron;
     CHECK(holds(heron.reply_to("just the sleeves of a jumper"),
                 "That is all of it; 'just the sleeves' would take about 293 m: enough."));
@@ -54,7 +54,7 @@ TEST_CASE("a part alone takes what its pieces do; one that no piece is, is said"
     CHECK(holds(heron.reply_to("just the lining of a hat"), "the figure is for the whole piece"));
 }
 
-TEST_CASE("so many skeins are what they hold; a size without a unit is in the one that fits") {
+TEST_CASE("so many skeins are what they hold, a size without a unit is in the one that fits") {
     Heron heron;
     CHECK(holds(heron.reply_to("a hat from one skein"), "1 skein (about 134 m) would not do"));
     CHECK(holds(heron.reply_to("a cushion 45x45"), "45 by 45: I read that as centimetres."));
