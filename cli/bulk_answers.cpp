@@ -28,9 +28,9 @@ std::string known_keys() {
 }  // namespace
 
 Ground ground_of(const Question& q) {
-    auto out = catalog::ground(q.catalogue, q.yarn, q.measured.owned, q.request);
+    auto out = catalog::ground(*q.catalogue, q.yarn, q.measured.owned, q.request);
     out.as_two_strands = [&q](Role role) {
-        return profile(two_strands(q.measured.batch, role), q.catalogue.yarn, true);
+        return profile(two_strands(q.measured.batch, role), q.catalogue->yarn, true);
     };
     return out;
 }
@@ -75,7 +75,7 @@ void BulkAnswers::take(std::size_t row, const catalog::SuggestionText& text,
         idea == text.end() || idea->second.find_first_not_of(" \t") == std::string::npos;
     if (!wrong.empty()) return refuse(row, text, wrong);
     if (keep_ && none) return refuse(row, text, "no idea stands in it");
-    auto read = catalog::read_row(text, q_.catalogue);
+    auto read = catalog::read_row(text, *q_.catalogue);
     for (const auto& cell : read.left_out)
         complain(row, fmt::format("{}; the row is answered without it", cell.why));
     if (!read.left_out.empty()) left_out_[row] = std::move(read.left_out);

@@ -83,6 +83,13 @@ void unmark(std::vector<std::string>& values) {
     for (auto& value : values) value.erase(0, 1);
 }
 
+bool is_typed(const std::string& name, const std::vector<std::string>& typed) {
+    const auto option = "--" + name;
+    return std::any_of(typed.begin(), typed.end(), [&](const std::string& word) {
+        return word == option || word.starts_with(option + "=");
+    });
+}
+
 // "-o" is the one short option: --out, where a command writes a file. --main was called --keep, and
 // what people have written down goes on to work.
 std::vector<std::string> spelt_out(const Command& command, std::vector<std::string> typed) {
@@ -134,6 +141,7 @@ Arguments parse(const Command& command, const std::vector<std::string>& words) {
     std::map<std::string, bool> flags;
     for (const auto& option : command.options) {
         const std::string name(option.name);
+        if (!is_typed(name, typed)) continue;  // the parser compares each with all before it
         if (option.value.empty())
             app.add_flag("--" + name, flags[name]);
         else

@@ -55,14 +55,16 @@ bool fits(const std::string& who, const std::vector<BodySize>& bodies, Template&
 std::string articles_for(const Arguments& arguments, Question& q) {
     if (!arguments.has("for")) return "";
     const auto who = body_named(arguments.text("for"));
-    const auto known = people(q.catalogue.bodies, "");
+    const auto known = people(q.catalogue->bodies, "");
     if (std::find(known.begin(), known.end(), who) == known.end())
         throw nobody(arguments.text("for"), known);
-    auto articles = q.catalogue.templates.rows();
+    auto fitting = *q.catalogue;
+    auto articles = fitting.templates.rows();
     articles.erase(std::remove_if(articles.begin(), articles.end(),
-                                  [&](auto& one) { return !fits(who, q.catalogue.bodies, one); }),
+                                  [&](auto& one) { return !fits(who, fitting.bodies, one); }),
                    articles.end());
-    q.catalogue.templates = std::move(articles);
+    fitting.templates = std::move(articles);
+    q.catalogue = std::make_shared<const catalog::Catalogue>(std::move(fitting));
     if (is_baby(who))
         return fmt::format(
             "For {}: what is made for a baby, at that size where a body measures it. Nothing else "
@@ -81,12 +83,12 @@ std::string size_for(const Arguments& arguments, const Template& article, Questi
     if (!arguments.has("for")) return "";
     const auto said = arguments.text("for"), who = body_named(said);
     if (arguments.has("size")) throw Refused("--for and --size: give one of the two");
-    const auto known = people(q.catalogue.bodies, article.measure);
+    const auto known = people(q.catalogue->bodies, article.measure);
     if (known.empty())
         throw Refused(
             fmt::format("--for: {} is measured by its {}, which no body decides: give --size",
                         article.title, article.measure));
-    const auto* body = body_size(q.catalogue.bodies, who, article.measure);
+    const auto* body = body_size(q.catalogue->bodies, who, article.measure);
     if (!body) throw nobody(said, known);
     q.request.size = body->mid;
     return fmt::format("For {}: {} {} ({} to {}; {}, {}).", who, article.measure,

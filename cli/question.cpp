@@ -253,7 +253,7 @@ YarnProfile informed_yarn(const catalog::MeasuredBatch& measured,
 }
 
 YarnProfile informed_yarn(const Question& q) {
-    return informed_yarn(q.measured, q.hands, q.swatches, q.catalogue, q.insist);
+    return informed_yarn(q.measured, q.hands, q.swatches, *q.catalogue, q.insist);
 }
 
 bool same_name(std::string_view a, std::string_view b) {
@@ -261,27 +261,36 @@ bool same_name(std::string_view a, std::string_view b) {
                       [](char x, char y) { return ascii::lower(x) == ascii::lower(y); });
 }
 
+// The first that is asked for is not taken apart before the program ends: that would only take
+// time.
+static std::shared_ptr<const catalog::Catalogue> lasting(catalog::Catalogue catalogue) {
+    auto out = std::make_shared<const catalog::Catalogue>(std::move(catalogue));
+    static const auto& first = *new std::shared_ptr<const catalog::Catalogue>(out);
+    static_cast<void>(first);
+    return out;
+}
+
 Question ask(const Arguments& arguments, const std::string& batch, Skeins skeins) {
     Question q;
     q.asked_about = batch;
-    q.catalogue = whole_catalogue();
-    q.words = std::make_shared<WordsAsked>(q.catalogue.cautions);
+    q.catalogue = lasting(whole_catalogue());
+    q.words = std::make_shared<WordsAsked>(q.catalogue->cautions);
     const auto book = book_of(arguments, batch);
-    if (book && !book->has_batch(batch) && q.catalogue.template_named(batch))
+    if (book && !book->has_batch(batch) && q.catalogue->template_named(batch))
         throw Refused(
             fmt::format("'{}' is a template, not a batch: the template comes first, then the batch "
                         "(a file, or the name of a remembered one)",
                         batch));
-    q.measured = catalog::interpret(texts_of(arguments, batch, book), q.catalogue);
-    const auto notes = notes_on(q.catalogue);
+    q.measured = catalog::interpret(texts_of(arguments, batch, book), *q.catalogue);
+    const auto notes = notes_on(*q.catalogue);
     q.measured.notes.insert(q.measured.notes.end(), notes.begin(), notes.end());
     q.request = request_of(arguments);
-    q.units = units_of(arguments, q.measured.yards ? "imperial" : "metric", &q.catalogue.spoken);
+    q.units = units_of(arguments, q.measured.yards ? "imperial" : "metric", &q.catalogue->spoken);
     if (q.units.imperial()) q.measured.owned.sold_by = SoldBy::by_the_inch;
     q.json = arguments.has("json");
     q.working = arguments.has("working");
-    q.hands = book ? hands_besides(*book, batch, q.catalogue)
-                   : hands_if_known(arguments, q.catalogue, q.measured.notes);
+    q.hands = book ? hands_besides(*book, batch, *q.catalogue)
+                   : hands_if_known(arguments, *q.catalogue, q.measured.notes);
     q.swatches = book ? book->swatches(batch) : std::vector<catalog::SwatchText>{};
     q.insist = arguments.has("insist");
     q.yarn = informed_yarn(q);

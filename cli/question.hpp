@@ -20,7 +20,7 @@ namespace gristwright::cli {
 
 struct Question {
     std::string asked_about;  // the batch's file or remembered name; empty: all given by options
-    catalog::Catalogue catalogue;
+    std::shared_ptr<const catalog::Catalogue> catalogue;  // of all its copies
     catalog::MeasuredBatch measured;
     std::vector<HandsSeen> hands;               // by the other batches
     std::vector<catalog::SwatchText> swatches;  // of this one, where it is remembered

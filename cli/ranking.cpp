@@ -3,7 +3,7 @@
 namespace gristwright::cli {
 
 Ranked rank(const Question& q, std::string_view craft) {
-    return ranked(q.catalogue.templates, q.yarn, q.catalogue.fabrics, q.measured.owned, q.request,
+    return ranked(q.catalogue->templates, q.yarn, q.catalogue->fabrics, q.measured.owned, q.request,
                   craft);
 }
 

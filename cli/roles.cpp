@@ -79,7 +79,7 @@ OtherYarn other_yarn(const Arguments& arguments, Question& q) {
 YarnProfile held_double(Role role, catalog::MeasuredBatch& measured, const Question& q,
                         bool insist) {
     measured.batch = two_strands(measured.batch, role);
-    auto out = informed_yarn(measured, q.hands, {}, q.catalogue, insist);
+    auto out = informed_yarn(measured, q.hands, {}, *q.catalogue, insist);
     out.cautions.push_back({Beware::two_strands, std::string(words(role))});
     return out;
 }
@@ -141,13 +141,15 @@ double worth(const JudgedPlan& judged) {
 
 // Held double it is the article as it stands, of another yarn.
 std::shared_ptr<const Template> in_part(const Template& article, Role role, const Question& q) {
-    return role == Role::doubled ? q.catalogue.templates.shared(article)
+    return role == Role::doubled ? q.catalogue->templates.shared(article)
                                  : std::make_shared<const Template>(in_role(article, role));
 }
 
-void offer(const Template& article, Role role, const YarnProfile& yarn, const Question& q,
+void offer(const Template& whole, Role role, const YarnProfile& yarn, const Question& q,
            double alone, std::vector<InPart>& out) {
-    InPart part{judged_plan(in_part(article, role, q), yarn, q.catalogue.fabrics, q.measured.owned,
+    const double most = best_score(whole, role, yarn);  // few need to be planned
+    if (most - alone < better_by || serves(most) > Serves::fairly) return;
+    InPart part{judged_plan(in_part(whole, role, q), yarn, q.catalogue->fabrics, q.measured.owned,
                             q.request),
                 0, role};
     part.gained = worth(part.judged) - alone;
@@ -253,7 +255,7 @@ Arguments as_begun(const Arguments& arguments, const catalog::ProjectText& proje
 Plan plan_begun(const Arguments& arguments, const catalog::ProjectText& project, Question& q) {
     q.request.size = read_length(project.size).value;
     if (!project.certainty.empty()) q.request.certainty = read_share(project.certainty);
-    const auto article = find_template(q.catalogue, project.template_name);
+    const auto article = find_template(*q.catalogue, project.template_name);
     return judged_plan(part_played(as_begun(arguments, project), article, q), q).plan;
 }
 
@@ -284,7 +286,7 @@ std::string better_in_part(const Ranked& alone, const Question& q, std::string_v
     const auto had = alone_worth(alone);
     const auto two = doubled(q);
     std::vector<InPart> parts;
-    for (const auto& article : q.catalogue.templates) {
+    for (const auto& article : q.catalogue->templates) {
         if (article.sample || article.role != Role::whole) continue;
         if (!craft.empty() && craft != words(article.craft)) continue;
         const auto found = had.find(article.name);

@@ -28,11 +28,12 @@ Wish wish_for(SplitAsked& asked, const Question& q, const Template& article, boo
     wish.plan = judged.plan;
     wish.main = main;
     wish.suitability = judged.judgement.score / 100;
-    wish.at_size = [article, yarn = q.yarn, fabrics = q.catalogue.fabrics, owned = q.measured.owned,
+    wish.at_size = [article = std::make_shared<const Template>(article), yarn = q.yarn,
+                    catalogue = q.catalogue, owned = q.measured.owned,
                     request = q.request](Length size) {
         auto sized = request;
         sized.size = size;
-        return plan(article, yarn, fabrics, owned, sized);
+        return plan(article, yarn, catalogue->fabrics, owned, sized);
     };
     return wish;
 }
@@ -68,7 +69,7 @@ Template main_article(const Arguments& arguments, const Template& whole, Questio
 
 Wish article_wish(SplitAsked& asked, Question q, const std::string& name, bool main,
                   const Arguments& arguments) {
-    auto article = find_template(q.catalogue, name);
+    auto article = find_template(*q.catalogue, name);
     if (main && (arguments.has("as") || arguments.has("with")))
         article = main_article(arguments, article, q);
     return wish_for(asked, q, article, main);
@@ -105,14 +106,14 @@ Wish sample_wish(SplitAsked& asked, const Question& q, const std::string& text, 
     Wish wish;
     wish.name = fmt::format("{} sample", craft);
     if (knitted) {
-        const auto* row = q.catalogue.fabrics.knitted_named(name);
-        if (!row) throw no_fabric("stitch", name, q.catalogue.fabrics.knitted);
+        const auto* row = q.catalogue->fabrics.knitted_named(name);
+        if (!row) throw no_fabric("stitch", name, q.catalogue->fabrics.knitted);
         asked.fabrics.push_back({name, row->stitch_repeat, row->row_repeat});
         const auto firmness = piece && piece->knit ? piece->knit->purpose : Firmness::ordinary;
         wish.sample = knitted_sample(knit_cloth(q.yarn, *row, firmness, q.measured.owned.needles));
     } else {
-        const auto* row = q.catalogue.fabrics.weave_named(name);
-        if (!row) throw no_fabric("weave", name, q.catalogue.fabrics.weaves);
+        const auto* row = q.catalogue->fabrics.weave_named(name);
+        if (!row) throw no_fabric("weave", name, q.catalogue->fabrics.weaves);
         asked.fabrics.push_back({name, row->end_repeat, row->pick_repeat});
         wish.sample = woven_sample(
             weave_cloth(q.yarn, *row, {Spacing::scarf, Finish::light}, q.measured.owned),

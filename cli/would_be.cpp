@@ -71,7 +71,7 @@ Question as_would_be(const std::string& how, const Question& q) {
     out.measured.batch = made_as(how, q);
     const auto& name = q.measured.batch.name;
     out.measured.batch.name = (name.empty() ? "Your batch" : name) + ", " + in_words(how);
-    out.yarn = informed_yarn(out.measured, q.hands, {}, q.catalogue, true);
+    out.yarn = informed_yarn(out.measured, q.hands, {}, *q.catalogue, true);
     return out;
 }
 

@@ -164,7 +164,7 @@ const Question& whole_batch(const Question& q) { return q.whole ? *q.whole : q; 
 
 std::string yarn_of_several(const Question& q, std::size_t yarn) {
     const auto& places = q.yarn.agreement.yarns[yarn];
-    const auto one = profile(with_skeins(q.measured.batch, places), q.catalogue.yarn, true);
+    const auto one = profile(with_skeins(q.measured.batch, places), q.catalogue->yarn, true);
     return fmt::format("{}{}: {}, {}; {}, {}", skein_names(q.measured.batch, places),
                        of_itself(q.measured.batch, places), q.units.yarn(one.length.mid),
                        q.units.mass(one.mass), q.units.thickness(one.linear_density.mid),

@@ -100,7 +100,7 @@ void upgrade(SQLite::Database& db, const fs::path& path, const Opening& opening)
         if (layout_of(db) != layout) continue;  // another program took the step
         made_here = made_here || has_nothing(db);
         if (!made_here) copy_beside(path, layout, opening.patience);
-        take_step(db, layout, opening.steps[static_cast<std::size_t>(layout)]);
+        take_step(db, layout, opening.steps[static_cast<std::size_t>(layout)]());
         transaction.commit();
     }
     refuse_newer(db, path, newest);
@@ -118,7 +118,7 @@ Database upgraded_in_memory(SQLite::Database& db, const Opening& opening) {
     copy_all(db, *memory);
     distrust(*memory);
     for (auto at = static_cast<std::size_t>(layout_of(*memory)); at < opening.steps.size(); ++at)
-        take_step(*memory, static_cast<int>(at), opening.steps[at]);
+        take_step(*memory, static_cast<int>(at), opening.steps[at]());
     return memory;
 }
 

@@ -13,6 +13,7 @@
 #include <vector>
 
 #include "catalog/notebook/notebook.hpp"
+#include "catalog/notebook/schema.hpp"
 
 namespace gristwright::catalog {
 
@@ -48,7 +49,7 @@ class Transaction {
 struct Opening {
     Notebook::Mode mode = Notebook::Mode::read_only;
     std::chrono::milliseconds patience{3000};
-    const std::vector<std::string>& steps;
+    const std::vector<LayoutStep>& steps;
 };
 
 // The notebook in that file, at the newest layout; nothing when there is no file or nothing in it.

@@ -122,8 +122,8 @@ std::string undo_triggers(std::string_view table, std::span<const std::string_vi
                                table, settings));
 }
 
-const std::vector<std::string>& notebook_steps() {
-    static const std::vector<std::string> steps{step_1(), step_2(), step_3()};
+const std::vector<LayoutStep>& notebook_steps() {
+    static const std::vector<LayoutStep> steps{step_1, step_2, step_3};
     return steps;
 }
 

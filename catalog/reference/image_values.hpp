@@ -89,7 +89,7 @@ class ImageReader {
     void take(T& measure) {
         measure = T::from_si(std::bit_cast<double>(bits<std::uint64_t>()));
     }
-    void take(std::string& text) { text = view(); }
+    void take(std::string& text) { text = std::string(view()); }
     void take(PackedText& text) { text = PackedText::part_of(view()); }
     template <class T>
     void take(std::shared_ptr<const T>& row) {

@@ -155,7 +155,7 @@ Answer run(const Arguments& arguments) {
     if (!typed.empty()) text["idea"] = typed;
     if (text.find("idea") == text.end())
         throw Misused("answer needs --idea \"lace shawl\", or a spreadsheet of suggestions");
-    const auto s = catalog::read_suggestion(text, q.catalogue);
+    const auto s = catalog::read_suggestion(text, *q.catalogue);
     remember(arguments, batch, {text});
     if (arguments.has("out")) {
         BulkAnswers one(q);

@@ -152,12 +152,12 @@ Json show_json(const Question& q, const Notebook& book, const std::string& name)
              {"measured", measured}});
     }
     const auto project = book.project(name);
-    out["begun"] = project
-                       ? Json{{"template", inert(project->template_name)},
-                              {"size", inert(project->size)},
-                              {"started", inert(project->started)},
-                              {"pieces", texts(pieces_worked(q.catalogue, project->template_name))}}
-                       : Json(nullptr);
+    out["begun"] =
+        project ? Json{{"template", inert(project->template_name)},
+                       {"size", inert(project->size)},
+                       {"started", inert(project->started)},
+                       {"pieces", texts(pieces_worked(*q.catalogue, project->template_name))}}
+                : Json(nullptr);
     out["weighings"] = book.weighings(name).size();
     out["suggestions"] = book.suggestions(name).size();
     return out;

@@ -53,7 +53,8 @@ std::string side_by_side(const JudgedPlan& a, const JudgedPlan& b, const Questio
     out += two("uses", [&](const JudgedPlan& j) { return q.units.yarn_range(j.plan.need); });
     out += two("left", [&](const JudgedPlan& j) { return q.units.yarn(j.plan.left()); });
     out += two("certainty", [](const JudgedPlan& j) { return percent(j.plan.certainty); });
-    out += two("for", [&](const JudgedPlan& j) { return joined(said_in_favour(j.judgement, q.yarn)); });
+    out += two("for",
+               [&](const JudgedPlan& j) { return joined(said_in_favour(j.judgement, q.yarn)); });
     out += two("against", [&](const JudgedPlan& j) {
         const auto said = joined(said_against(j.judgement, j.plan, q.yarn));
         return said.empty() ? "nothing much" : said;
@@ -135,12 +136,12 @@ Answer run(const Arguments& arguments) {
     const auto q = ask(arguments, arguments.words.size() > 1 ? arguments.words[1] : "");
     const auto& article = arguments.words[0];
     std::vector<JudgedPlan> plans;
-    for (const auto& t : q.catalogue.templates)
+    for (const auto& t : q.catalogue->templates)
         if (t.article == article) plans.push_back(judged_plan(t, q));
     if (plans.empty())
         throw Refused(fmt::format("there is no article '{}'{}; known: {}", article,
-                                  catalog::did_you_mean(article, kinds(q.catalogue)),
-                                  joined(kinds(q.catalogue))));
+                                  catalog::did_you_mean(article, kinds(*q.catalogue)),
+                                  joined(kinds(*q.catalogue))));
     const auto [knitted, woven] = best_pair(plans);
     if (!knitted || !woven)
         throw Refused(

@@ -119,6 +119,16 @@ std::vector<const Template*> shown(const Ranked& ranked, std::size_t most) {
     return out;
 }
 
+// The craft of all that it is for, where that is one: a batch for the loom is told of no swatch.
+std::optional<Craft> craft_of(const std::vector<JudgedPlan>& best) {
+    if (best.empty()) return {};
+    const auto craft = best.front().plan.article->craft;
+    const bool one = std::all_of(best.begin(), best.end(), [&](const JudgedPlan& judged) {
+        return judged.plan.article->craft == craft;
+    });
+    return one ? std::optional(craft) : std::nullopt;
+}
+
 std::string foot(const Ranked& ranked, const Question& q, std::size_t most) {
     std::string out = "\n";
     if (const auto mind = cautions_at_work(q.yarn, q.units); !mind.empty())
@@ -126,7 +136,7 @@ std::string foot(const Ranked& ranked, const Question& q, std::size_t most) {
     out += care_line(cautions_on(q, shown(ranked, most)));
     out += stands_on(q.yarn);
     out += labelled("Assumed:", joined(assumptions(q.yarn, q.units), "; "), 0) + "\n";
-    if (const auto sharper = hints(q.yarn); !sharper.empty())
+    if (const auto sharper = hints(q.yarn, craft_of(ranked.best)); !sharper.empty())
         out += labelled("Sharper:", sharper.front(), 0) + "\n";
     if (q.measured.owned.heddles.empty())
         out += wrapped(fmt::format(

@@ -92,7 +92,7 @@ void check_live(const Arguments& arguments) {
 std::vector<OwnArticle> own_articles(Question& q) {
     std::vector<OwnArticle> out;
     std::vector<std::string> names;
-    for (const auto& article : q.catalogue.templates) {
+    for (const auto& article : q.catalogue->templates) {
         if (article.origin == "built in") continue;
         out.push_back({article.name, catalog::read_file(article.origin)});
         names.push_back(article.name);

@@ -21,7 +21,7 @@ namespace gristwright::cli {
 namespace {
 
 Svg yarn_picture(const Question& q) {
-    const auto classes = class_chart(q.yarn, q.catalogue.yarn, q.units);
+    const auto classes = class_chart(q.yarn, q.catalogue->yarn, q.units);
     const auto skeins = skein_chart(q.yarn, q.units);
     const double first = 62, second = first + classes.height() + 34;
     const auto& name = q.measured.batch.name;

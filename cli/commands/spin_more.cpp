@@ -49,7 +49,7 @@ Json more_json(const Plan& plan, const SpinMore& spin, const Question& q) {
 
 Answer more(const Arguments& arguments) {
     auto q = ask(arguments, arguments.words.size() > 1 ? arguments.words[1] : "");
-    const auto article = find_template(q.catalogue, arguments.words[0]);
+    const auto article = find_template(*q.catalogue, arguments.words[0]);
     check_size(arguments, q, article);
     if (!q.request.size) q.request.size = article.ideal;
     const auto plan = judged_plan(article, q).plan;

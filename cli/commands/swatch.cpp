@@ -127,7 +127,7 @@ Answer run(const Arguments& arguments) {
     book.at_once([&] {
         // Read it before it is kept: what makes no sense is refused.
         q = ask(arguments, name, Skeins::all);
-        take_needle(q.catalogue.spoken, swatch);
+        take_needle(q.catalogue->spoken, swatch);
         take_its_yarn(swatch, q);
         q.swatches.push_back(swatch);
         q.insist = true;

@@ -127,7 +127,7 @@ Plan shown_plan(const SuggestionAnswer& a, const Question& q) {
     request.size = a.article->ideal;
     auto owned = q.measured.owned;
     owned.sett = a.taken.sett;
-    return plan(*a.article, q.yarn, q.catalogue.fabrics, owned, request);
+    return plan(*a.article, q.yarn, q.catalogue->fabrics, owned, request);
 }
 
 std::string reasons_text(const SuggestionAnswer& a, const Question& q) {

@@ -40,7 +40,7 @@ std::string size_line(const Plan& plan, const Units& units) {
 }  // namespace
 
 JudgedPlan judged_plan(const Template& article, const Question& q) {
-    return judged_plan(article, q.yarn, q.catalogue.fabrics, q.measured.owned, q.request);
+    return judged_plan(article, q.yarn, q.catalogue->fabrics, q.measured.owned, q.request);
 }
 
 std::string batch_line(const Question& q) {

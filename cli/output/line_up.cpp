@@ -54,7 +54,7 @@ std::vector<LinedUp> line_up(const std::vector<const JudgedPlan*>& made, const Q
             auto request = q.request;
             request.size = size;
             one.hoped = std::make_shared<const Plan>(plan(
-                *judged->plan.article, q.yarn, q.catalogue.fabrics, q.measured.owned, request));
+                *judged->plan.article, q.yarn, q.catalogue->fabrics, q.measured.owned, request));
             one.hopeful = assembled(*one.hoped);
         }
         out.push_back(std::move(one));

@@ -20,7 +20,7 @@ std::vector<Caution> any_of(const std::vector<Caution>& table, const std::vector
 Facts of_article(const Question& q, const Template& article, std::string_view said) {
     Facts out;
     add_facts(q.measured.batch, out);
-    q.words->add_facts(article, q.catalogue.fabrics, out);
+    q.words->add_facts(article, q.catalogue->fabrics, out);
     q.words->add_words(said, out);
     return out;
 }
@@ -32,13 +32,13 @@ std::vector<Caution> cautions_on(const Question& q, const std::vector<const Temp
     std::vector<Facts> all;
     for (const auto* article : articles) all.push_back(of_article(q, *article, said));
     if (articles.empty()) add_facts(q.measured.batch, all.emplace_back(Facts{"skein"}));
-    return any_of(q.catalogue.cautions, all);
+    return any_of(q.catalogue->cautions, all);
 }
 
 std::vector<Caution> cautions_on_words(const Question& q, std::string_view said) {
     Facts facts;
     q.words->add_words(said, facts);
-    return any_of(q.catalogue.cautions, {facts});
+    return any_of(q.catalogue->cautions, {facts});
 }
 
 std::vector<Caution> cautions_on_spinning(const catalog::Catalogue& catalogue,

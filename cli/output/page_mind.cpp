@@ -27,7 +27,7 @@ std::string brief_of(const std::string& said, const std::vector<Caution>& table)
 }  // namespace
 
 Minded::Minded(const Question& q, const std::vector<const JudgedPlan*>& plans) {
-    for (const auto& said : yarn_cautions(q.yarn, q.units)) number(said);
+    for (const auto& said : cautions_at_work(q.yarn, q.units)) number(said);
     std::vector<const Template*> articles;
     for (const auto* judged : plans) articles.push_back(judged->plan.article.get());
     for (const auto& said : whole(cautions_on(q, articles))) number(said);
@@ -46,7 +46,7 @@ std::size_t Minded::number(const std::string& said) {
 std::vector<Minded::Held> Minded::held_for(const JudgedPlan& judged, const Question& q) {
     std::vector<Held> out;
     for (const auto& said : cautions(judged.plan, q))
-        out.push_back({number(said), brief_of(said, q.catalogue.cautions)});
+        out.push_back({number(said), brief_of(said, q.catalogue->cautions)});
     return out;
 }
 

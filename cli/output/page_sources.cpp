@@ -62,8 +62,8 @@ std::vector<Leaned> leaned_on(const Question& q, const std::vector<const JudgedP
         {"spread between skeins", std::string(words(Mark::memory)), "DerSimonian and Laird 1986"});
     add(out, {"suitability as a weighted geometric mean", std::string(words(Mark::memory)),
               "Derringer and Suich 1980, J. Quality Technology 12:214-219"});
-    if (!q.catalogue.yarn.classes.empty())
-        add(out, {"weight classes", "read", q.catalogue.yarn.classes.front().source});
+    if (!q.catalogue->yarn.classes.empty())
+        add(out, {"weight classes", "read", q.catalogue->yarn.classes.front().source});
     for (const auto& fibre : q.measured.batch.fibre)
         if (!fibre.source.empty())
             add(out, {fibre.name, std::string(words(fibre.mark)), fibre.source});

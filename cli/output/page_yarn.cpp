@@ -80,7 +80,7 @@ PageData traits(const YarnProfile& yarn) {
 
 void add_yarn(PageData& data, const Question& q) {
     data.set("facts", facts(q));
-    data.set("classes", class_chart(q.yarn, q.catalogue.yarn, q.units).inlined("classes"));
+    data.set("classes", class_chart(q.yarn, q.catalogue->yarn, q.units).inlined("classes"));
     data.set("table", skein_rows(q));
     if (q.yarn.skeins.size() > 1)
         data.set("skeins", skein_chart(q.yarn, q.units).inlined("skeins"));

@@ -84,7 +84,7 @@ double InBoth::ahead() const {
 
 std::vector<InBoth> in_both(const Question& a, const Question& b, const std::string& article) {
     std::vector<InBoth> out;
-    for (const auto& t : a.catalogue.templates) {
+    for (const auto& t : a.catalogue->templates) {
         if (t.sample || (!article.empty() && t.article != article)) continue;
         InBoth both{judged_plan(t, a), judged_plan(t, b)};
         if (serves_and_reaches(both.a) || serves_and_reaches(both.b))

@@ -59,7 +59,7 @@ std::string loft_steps(const YarnProfile& yarn) {
 
 std::string trait_steps(const Question& q) {
     auto out = step("traits are sums of the rows of the trait table that apply:");
-    for (const auto& row : q.catalogue.yarn.traits)
+    for (const auto& row : q.catalogue->yarn.traits)
         if (!row.source.empty())
             out += wrapped(fmt::format("{} {:+.2f}: [{}: {}]", words(row.trait), row.adds,
                                        words(row.mark), row.source),

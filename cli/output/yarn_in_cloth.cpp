@@ -34,7 +34,7 @@ lay::Fibres fibres_of(const YarnProfile& yarn, int plies, std::vector<Colour> co
 }
 
 YarnProfile combed_alike(const Question& q) {
-    return profile(prepared_otherwise(q, Preparation::combed, Draw::short_draw), q.catalogue.yarn,
+    return profile(prepared_otherwise(q, Preparation::combed, Draw::short_draw), q.catalogue->yarn,
                    true);
 }
 

@@ -1,6 +1,7 @@
 #include "engine/caution/caution.hpp"
 
 #include <algorithm>
+#include <utility>
 
 #include "engine/units/ascii.hpp"
 
@@ -72,20 +73,26 @@ void add_make(const Template& article, const Fabrics& fabrics, Facts& out) {
     }
 }
 
-// Each as the fact that it is said: "says:pin".
 template <class Take>
 void for_each_word(std::string_view text, Take take) {
-    std::string said(says);
-    for (auto at = text.begin(); at != text.end();) {
-        at = std::find_if(at, text.end(), ascii::is_letter);
-        const auto end = std::find_if_not(at, text.end(), ascii::is_letter);
-        said.resize(says.size() + static_cast<std::size_t>(end - at));
-        std::transform(at, end, said.begin() + says.size(), ascii::lower);
-        if (end - at > 3 && said.back() == 's') said.pop_back();
-        if (end != at) take(said);
-        at = end;
+    for (std::size_t at = 0; at < text.size();) {
+        std::size_t end = at;
+        while (end < text.size() && ascii::is_letter(text[end])) ++end;
+        if (end > at) take(text.substr(at, end - at));
+        at = end + 1;
     }
 }
+
+// The fact that it is said: "says:pin" of "Pins".
+std::string fact_of(std::string_view word) {
+    std::string out(says);
+    for (const char c : word) out += ascii::lower(c);
+    if (word.size() > 3 && out.back() == 's') out.pop_back();
+    return out;
+}
+
+// One bit for each length, the last for all that are longer.
+std::uint32_t bit_of(std::size_t length) { return 1U << std::min<std::size_t>(length, 31); }
 
 }  // namespace
 
@@ -123,9 +130,7 @@ void add_facts(const Template& article, const Fabrics& fabrics, Facts& out) {
 }
 
 void add_words(std::string_view text, Facts& out) {
-    for_each_word(text, [&](const std::string& said) {
-        if (!out.contains(said)) out.insert(said);
-    });
+    for_each_word(text, [&](std::string_view word) { out.insert(fact_of(word)); });
 }
 
 WordsAsked::WordsAsked(const std::vector<Caution>& table) {
@@ -134,8 +139,18 @@ WordsAsked::WordsAsked(const std::vector<Caution>& table) {
             for (auto words = take_up_to(' ', when); !words.empty();) {
                 auto word = take_up_to('|', words);
                 if (word.starts_with('!')) word.remove_prefix(1);
-                if (word.starts_with(says)) asked_.emplace(word);
+                if (word.starts_with(says)) ask(word);
             }
+}
+
+void WordsAsked::ask(std::string_view fact) {
+    asked_.emplace(fact);
+    fact.remove_prefix(says.size());
+    if (!fact.empty()) lengths_at(fact) |= bit_of(fact.size()) | bit_of(fact.size() + 1);
+}
+
+std::uint32_t& WordsAsked::lengths_at(std::string_view word) {
+    return lengths_[static_cast<unsigned char>(ascii::lower(word.front()))];
 }
 
 void WordsAsked::add_facts(const Template& article, const Fabrics& fabrics, Facts& out) {
@@ -150,9 +165,11 @@ void WordsAsked::add_facts(const Template& article, const Fabrics& fabrics, Fact
     }
 }
 
-void WordsAsked::add_words(std::string_view text, Facts& out) const {
-    for_each_word(text, [&](const std::string& said) {
-        if (asked_.contains(said)) out.insert(said);
+void WordsAsked::add_words(std::string_view text, Facts& out) {
+    for_each_word(text, [&](std::string_view word) {
+        if (!(lengths_at(word) & bit_of(word.size()))) return;
+        auto fact = fact_of(word);
+        if (asked_.contains(fact)) out.insert(std::move(fact));
     });
 }
 

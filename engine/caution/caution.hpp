@@ -2,6 +2,8 @@
 // condition on the work that is chosen: the article, the craft, the fibre, for whom, what is done.
 #pragma once
 
+#include <array>
+#include <cstdint>
 #include <functional>
 #include <string>
 #include <string_view>
@@ -60,10 +62,15 @@ class WordsAsked {
     explicit WordsAsked(const std::vector<Caution>& table);
 
     void add_facts(const Template& article, const Fabrics& fabrics, Facts& out);
-    void add_words(std::string_view text, Facts& out) const;
+    void add_words(std::string_view text, Facts& out);
 
   private:
+    void ask(std::string_view fact);
+    std::uint32_t& lengths_at(std::string_view word);
+
     Facts asked_;
+    // Of those asked for, by their first letter, the lengths: few words of a text come so near.
+    std::array<std::uint32_t, 256> lengths_{};
     std::unordered_map<std::string, Facts, HashOfText, std::equal_to<>> of_step_;
 };
 

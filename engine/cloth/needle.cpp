@@ -18,6 +18,15 @@ constexpr std::array sizes_sold{1.0,  1.25, 1.5,  1.75, 2.0,  2.25, 2.5,  2.75, 
                                 3.25, 3.5,  3.75, 4.0,  4.5,  5.0,  5.5,  6.0,  6.5,
                                 7.0,  8.0,  9.0,  10.,  12.0, 15.0, 20.0, 25.0};
 
+const std::vector<Length>& all_sold() {
+    static const std::vector<Length> all = [] {
+        std::vector<Length> out;
+        for (const double size : sizes_sold) out.push_back(millimetres(size));
+        return out;
+    }();
+    return all;
+}
+
 const PurposeConstants& of(Firmness purpose) {
     return purpose_constants[static_cast<std::size_t>(purpose)];
 }
@@ -42,9 +51,7 @@ Length needle_wanted(Firmness purpose, Length ordinary, LinearDensity yarn) {
 double needle_freedom(Firmness purpose) { return of(purpose).freedom; }
 
 Length nearest_needle(Length wanted, const std::vector<Length>& owned) {
-    std::vector<Length> sizes = owned;
-    if (sizes.empty())
-        for (const double size : sizes_sold) sizes.push_back(millimetres(size));
+    const auto& sizes = owned.empty() ? all_sold() : owned;
     return *std::min_element(sizes.begin(), sizes.end(), [&](Length a, Length b) {
         return std::abs((a - wanted).si()) < std::abs((b - wanted).si());
     });

@@ -73,6 +73,7 @@ void set_with(const Setting& setting, Length squeezed, WovenCloth& cloth) {
 std::vector<Setting> settings(const Equipment& owned, const WovenCloth& cloth) {
     const auto heddles = at_hand(cloth, owned);
     std::vector<Setting> out;
+    out.reserve(heddles.size() * std::size(sleyings));
     bool any_near = false;
     for (const auto& row : sleyings) {
         if (!may_sley(row, cloth, owned)) continue;

@@ -43,23 +43,18 @@ Factor wished(const Wish& wish, double had) {
     return {had, wish.at_least, wish.weight, wish_served(wish, had)};
 }
 
-void judge_traits(const Plan& plan, const YarnProfile& yarn, Judgement& out) {
-    const auto& article = *plan.article;
-    const auto has = [&](TraitName name) { return yarn.trait(name).sure(); };
-    auto definition = article.wish(Asked::definition);
-    for (const auto& piece : plan.pieces)
-        definition.at_least = std::max(definition.at_least, fabric_definition(piece));
-    at(out, FactorName::definition) = wished(definition, has(TraitName::definition));
-    at(out, FactorName::drape) =
-        wished(article.wish(Asked::drape), drape_had(looseness_of(plan.pieces.front()), yarn));
-    at(out, FactorName::softness) = wished(article.wish(Asked::softness), has(TraitName::softness));
-    at(out, FactorName::wear) = wished(article.wish(Asked::wear), has(TraitName::wear));
-    at(out, FactorName::warmth) = wished(article.wish(Asked::warmth), has(TraitName::warmth));
-    at(out, FactorName::elasticity) =
-        wished(article.wish(Asked::elasticity), has(TraitName::elasticity));
+// What the yarn is asked for whatever cloth is made of it.
+void judge_yarn(const Template& article, Role role, const YarnProfile& yarn, Judgement& out) {
+    const auto judged = [&](FactorName name, Asked what, TraitName trait) {
+        at(out, name) = wished(article.wish(what), yarn.trait(trait).sure());
+    };
+    judged(FactorName::softness, Asked::softness, TraitName::softness);
+    judged(FactorName::wear, Asked::wear, TraitName::wear);
+    judged(FactorName::warmth, Asked::warmth, TraitName::warmth);
+    judged(FactorName::elasticity, Asked::elasticity, TraitName::elasticity);
     if (article.craft == Craft::woven)
-        at(out, FactorName::warp_fitness) =
-            wished(article.wish(Asked::warp_fitness), has(TraitName::warp_fitness));
+        judged(FactorName::warp_fitness, Asked::warp_fitness, TraitName::warp_fitness);
+    if (role == Role::weft) at(out, FactorName::warp_fitness).weight = 0;
     at(out, FactorName::consistency) = wished(article.wish(Asked::consistency), yarn.consistency);
 }
 
@@ -71,6 +66,27 @@ Factor knitted_cover(const KnitCloth& k) {
 
 Factor woven_cover(const WovenCloth& w) {
     return {w.share, (w.wanted.low + w.wanted.high) / 2, cover_weight, share_served(w)};
+}
+
+// What is asked of it in the cloth that is planned.
+void judge_cloth(const Plan& plan, const YarnProfile& yarn, Judgement& out) {
+    const auto& article = *plan.article;
+    auto definition = article.wish(Asked::definition);
+    for (const auto& piece : plan.pieces)
+        definition.at_least = std::max(definition.at_least, fabric_definition(piece));
+    at(out, FactorName::definition) = wished(definition, yarn.trait(TraitName::definition).sure());
+    const auto& first = plan.pieces.front();
+    at(out, FactorName::drape) =
+        wished(article.wish(Asked::drape), drape_had(looseness_of(first), yarn));
+    at(out, FactorName::cover) = by_cloth(first, knitted_cover, woven_cover);
+}
+
+// The same where the cloth could not be better.
+void hope_for_cloth(const Template& article, const YarnProfile& yarn, Judgement& out) {
+    const auto& definition = article.wish(Asked::definition);
+    at(out, FactorName::definition) = wished(definition, yarn.trait(TraitName::definition).sure());
+    at(out, FactorName::drape).weight = article.wish(Asked::drape).weight;
+    at(out, FactorName::cover).weight = cover_weight;
 }
 
 // How many weight classes the yarn lies outside those the article is usually made in, counting the
@@ -142,7 +158,7 @@ void add_worst_of_trait(Needed need, std::vector<Needed>& unmet) {
 
 void serve_needs(const Template& article, const YarnProfile& yarn, Judgement& out) {
     if (!article.calling) return;
-    const bool in_warp = article.wish(Asked::warp_fitness).weight > 0;  // else it is weft only
+    const bool in_warp = at(out, FactorName::warp_fitness).weight > 0;  // else it is weft only
     for (const auto& demand : article.calling->demands) {
         const double had = had_of(*demand, yarn), met = demand->met(had);
         if (met >= 1 || (demand->trait == TraitName::warp_fitness && !in_warp)) continue;
@@ -167,8 +183,8 @@ bool is_known(const YarnProfile& yarn) {
     return yarn.plies > 0 || yarn.fibre_diameter || !yarn.felting.empty();
 }
 
-void combine(const Plan& plan, const YarnProfile& yarn, Judgement& out) {
-    const auto& calling = plan.article->calling;
+void combine(const Template& article, const YarnProfile& yarn, Judgement& out) {
+    const auto& calling = article.calling;
     auto& equipment = at(out, FactorName::equipment);
     double own = 1, points = 100 * out.served;
     if (calling && calling->levels.size() > 1) {
@@ -182,6 +198,16 @@ void combine(const Plan& plan, const YarnProfile& yarn, Judgement& out) {
     out.score = points * equipment.desirability;
     price(100 * known * own * out.served * equipment.desirability, out);
     equipment.cost = points - out.score;
+}
+
+// `out` holds what its cloth and the equipment are judged to be.
+Judgement judge_all(const Template& article, Role role, const YarnProfile& yarn, Judgement out) {
+    judge_yarn(article, role, yarn, out);
+    at(out, FactorName::fineness) = fineness(article, yarn);
+    serve_wishes(out);
+    serve_needs(article, yarn, out);
+    combine(article, yarn, out);
+    return out;
 }
 
 }  // namespace
@@ -211,14 +237,15 @@ std::string_view words(Serves s) {
 
 Judgement judge(const Plan& plan, const YarnProfile& yarn) {
     Judgement out;
-    judge_traits(plan, yarn, out);
-    at(out, FactorName::cover) = by_cloth(plan.pieces.front(), knitted_cover, woven_cover);
-    at(out, FactorName::fineness) = fineness(*plan.article, yarn);
+    judge_cloth(plan, yarn, out);
     at(out, FactorName::equipment) = equipment(plan);
-    serve_wishes(out);
-    serve_needs(*plan.article, yarn, out);
-    combine(plan, yarn, out);
-    return out;
+    return judge_all(*plan.article, plan.article->role, yarn, std::move(out));
+}
+
+double best_score(const Template& article, Role role, const YarnProfile& yarn) {
+    Judgement hoped;
+    hope_for_cloth(article, yarn, hoped);
+    return judge_all(article, role, yarn, std::move(hoped)).score;
 }
 
 }  // namespace gristwright

@@ -68,4 +68,8 @@ std::string_view words(Serves serves);  // serves well, serves, serves poorly, d
 // Throws OurMistake for a profile that was made without the tables of weight classes.
 Judgement judge(const Plan& plan, const YarnProfile& yarn);
 
+// At most what any plan of it can score where the yarn plays this part in it: the cloth and the
+// equipment as good as can be.
+double best_score(const Template& article, Role role, const YarnProfile& yarn);
+
 }  // namespace gristwright

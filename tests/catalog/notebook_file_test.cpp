@@ -47,13 +47,17 @@ std::size_t files_in(const fs::path& folder) {
         std::distance(fs::directory_iterator(folder), fs::directory_iterator()));
 }
 
-// Two layouts that never were: names first, then names that are never empty, with a colour.
-const std::vector<std::string> old_steps{"CREATE TABLE yarn (name TEXT NOT NULL) STRICT;"};
-const std::vector<std::string> new_steps{
-    old_steps[0], "ALTER TABLE yarn ADD COLUMN colour TEXT NOT NULL DEFAULT 'grey';",
-    "UPDATE yarn SET name = upper(name); CREATE UNIQUE INDEX yarn_name ON yarn (name);"};
+LayoutStep step(std::string sql) {
+    return [sql] { return sql; };
+}
 
-Opening opening(Notebook::Mode mode, const std::vector<std::string>& steps) {
+// Two layouts that never were: names first, then names that are never empty, with a colour.
+const std::vector<LayoutStep> old_steps{step("CREATE TABLE yarn (name TEXT NOT NULL) STRICT;")};
+const std::vector<LayoutStep> new_steps{
+    old_steps[0], step("ALTER TABLE yarn ADD COLUMN colour TEXT NOT NULL DEFAULT 'grey';"),
+    step("UPDATE yarn SET name = upper(name); CREATE UNIQUE INDEX yarn_name ON yarn (name);")};
+
+Opening opening(Notebook::Mode mode, const std::vector<LayoutStep>& steps) {
     return {mode, std::chrono::milliseconds(100), steps};
 }
 
@@ -226,7 +230,7 @@ TEST_CASE("notebook file: a step that fails leaves the layout before it whole") 
     Scratch scratch;
     make_old(scratch.file());
     auto steps = new_steps;
-    steps[2] = "UPDATE yarn SET name = 'same'; CREATE UNIQUE INDEX yarn_name ON yarn (name);";
+    steps[2] = step("UPDATE yarn SET name = 'same'; CREATE UNIQUE INDEX yarn_name ON yarn (name);");
     for (int twice = 0; twice < 2; ++twice)  // the copy of the first try is no hindrance
         CHECK_THROWS_AS(open_notebook(scratch.file(), opening(Notebook::Mode::change, steps)),
                         NotebookRefused);
@@ -311,7 +315,7 @@ TEST_CASE("notebook file: the tables themselves refuse what the program should n
 
 TEST_CASE("notebook file: one of layout 1 keeps everything, undo too, and takes suggestions") {
     Scratch scratch;
-    const std::vector<std::string> first_step{notebook_steps().front()};
+    const std::vector<LayoutStep> first_step{notebook_steps().front()};
     {
         const auto db = make_notebook(scratch.file(), opening(Notebook::Mode::change, first_step));
         db->exec(
@@ -335,7 +339,7 @@ TEST_CASE("notebook file: one of layout 1 keeps everything, undo too, and takes 
 
 TEST_CASE("notebook file: one of layout 2 keeps its project, undo too, and takes a part in it") {
     Scratch scratch;
-    const std::vector<std::string> two{notebook_steps()[0], notebook_steps()[1]};
+    const std::vector<LayoutStep> two{notebook_steps()[0], notebook_steps()[1]};
     {
         const auto db = make_notebook(scratch.file(), opening(Notebook::Mode::change, two));
         db->exec(

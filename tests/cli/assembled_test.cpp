@@ -20,7 +20,7 @@ namespace {
 
 Plan plan_of(const char* name) {
     const auto& q = asked::heron();
-    return judged_plan(*q.catalogue.template_named(name), q).plan;
+    return judged_plan(*q.catalogue->template_named(name), q).plan;
 }
 
 double nearest(const Line& a, const Line& b) {
@@ -68,7 +68,7 @@ bool hangs_together(const std::vector<Placed>& parts) {
 
 TEST_CASE("every piece of every template is laid as often as it is made, none too large") {
     const auto& q = asked::heron();
-    for (const auto& article : q.catalogue.templates) {
+    for (const auto& article : q.catalogue->templates) {
         INFO(article.name);
         const auto plan = judged_plan(article, q).plan;
         const auto together = assembled(plan);

@@ -18,7 +18,7 @@ bool one_holds(const std::vector<std::string>& all, std::string_view part) {
 }
 
 const Template& named(const Question& q, const char* name) {
-    return *q.catalogue.template_named(name);
+    return *q.catalogue->template_named(name);
 }
 
 }  // namespace
@@ -80,7 +80,7 @@ TEST_CASE("weight classes are said once where only the grist tells, twice with w
 TEST_CASE("how far the metres reach says the size, the ideal, and what lacks") {
     for (const auto* typed : {"30m/7g", "171m/38.5g", "400m/90g", "900m/200g", "3000m/670g"}) {
         const auto q = asked::of_options({"--skein", typed});
-        for (const auto& article : q.catalogue.templates) {
+        for (const auto& article : q.catalogue->templates) {
             const auto plan = judged_plan(article, q).plan;
             const auto said = reach_line(plan, q.units);
             INFO(article.name, ": ", said);
@@ -98,7 +98,7 @@ TEST_CASE("how far the metres reach says the size, the ideal, and what lacks") {
 
 TEST_CASE("how to make a piece: needles for knitting, heddle or reed and its share for weaving") {
     const auto& q = asked::heron();
-    for (const auto& article : q.catalogue.templates)
+    for (const auto& article : q.catalogue->templates)
         for (const auto& piece : judged_plan(article, q).plan.pieces) {
             const auto said = making_line(piece, q.units);
             INFO(article.name, ": ", said);
@@ -120,7 +120,7 @@ TEST_CASE("how to make a piece: needles for knitting, heddle or reed and its sha
 TEST_CASE("what can hurt is said: for a baby, on the skin, in hot water") {
     const auto q = asked::of_heron({"--micron", "38-40"});
     int babies = 0, fulled = 0, prickly = 0;
-    for (const auto& article : q.catalogue.templates) {
+    for (const auto& article : q.catalogue->templates) {
         const auto judged = judged_plan(article, q);
         const auto all = cautions(judged.plan, q);
         INFO(article.name);
@@ -134,7 +134,7 @@ TEST_CASE("what can hurt is said: for a baby, on the skin, in hot water") {
     }
     CHECK((babies > 0 && fulled > 0 && prickly > 0));
     const auto fine = asked::of_heron({"--micron", "17-18"});
-    for (const auto& article : fine.catalogue.templates)
+    for (const auto& article : fine.catalogue->templates)
         CHECK_FALSE(one_holds(cautions(judged_plan(article, fine).plan, fine), "prickle"));
 }
 

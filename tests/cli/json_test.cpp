@@ -129,7 +129,7 @@ TEST_CASE("every count says the same grist") {
 TEST_CASE("a plan as JSON: pieces sum to the need, warp and weft to the piece, chances hold") {
     for (unsigned seed = 0; seed < 6; ++seed) {
         const auto q = asked::random_batch(seed, 3);
-        for (const auto& article : q.catalogue.templates) {
+        for (const auto& article : q.catalogue->templates) {
             const auto judged = judged_plan(article, q);
             const auto json = read_back(to_json(judged, q.yarn));
             INFO(seed, " ", article.name);
@@ -184,7 +184,7 @@ TEST_CASE("yarn: the JSON's numbers are those of the text") {
 
 TEST_CASE("plan: the JSON's numbers are those of the text, for every template") {
     const auto heron = asked::example("heron.toml");
-    for (const auto& name : asked::heron().catalogue.template_names()) {
+    for (const auto& name : asked::heron().catalogue->template_names()) {
         const auto a = answers("plan", {name, heron});
         const auto& plan = a.json["plan"];
         INFO(name);
@@ -218,7 +218,7 @@ TEST_CASE("every answer says what it is and in which version") {
 
 TEST_CASE("a factor's reason and cost stand beside what it had and wanted") {
     const auto& q = asked::heron();
-    for (const auto& article : q.catalogue.templates) {
+    for (const auto& article : q.catalogue->templates) {
         const auto json = to_json(judged_plan(article, q), q.yarn);
         for (const auto& factor : json["factors"]) {
             INFO(article.name, " ", factor["factor"].get<std::string>());

@@ -18,7 +18,7 @@ using asked::holds;
 TEST_CASE("the hopeful size is the one with an even chance, and only where larger is possible") {
     const auto& q = asked::heron();
     int hopeful = 0;
-    for (const auto& article : q.catalogue.templates) {
+    for (const auto& article : q.catalogue->templates) {
         INFO(article.name);
         const auto plan = judged_plan(article, q).plan;
         const auto size = hopeful_size(plan);

@@ -229,7 +229,7 @@ TEST_CASE("a page shows the yarn's colours, and draws in the first") {
     auto q = asked::of_heron();
     const auto ranked = rank(q);
     CHECK_FALSE(holds(page(q, ranked, {}), ".piece:not(.other) { fill: #2f7377"));
-    q.measured.colours = catalog::read_colours("teal,#8a8885", q.catalogue.spoken);
+    q.measured.colours = catalog::read_colours("teal,#8a8885", q.catalogue->spoken);
     const auto text = page(q, ranked, {});
     CHECK(holds(text, ".piece:not(.other) { fill: #2f7377"));
     CHECK(holds(text, "fill=\"#8a8885\""));

@@ -62,7 +62,7 @@ TEST_CASE("every template's plan is drawn inside its picture, in any units") {
         auto q = asked::random_batch(seed, 1 + seed);
         for (const auto& units : all_units) {
             q.units = units;
-            for (const auto& article : q.catalogue.templates)
+            for (const auto& article : q.catalogue->templates)
                 check_inside(plan_picture(judged_plan(article, q), q));
         }
     }
@@ -70,7 +70,7 @@ TEST_CASE("every template's plan is drawn inside its picture, in any units") {
 
 TEST_CASE("a drawn plan says its sizes and where each skein ends") {
     const auto& q = asked::heron();
-    const auto judged = judged_plan(*q.catalogue.template_named("triangle-shawl"), q);
+    const auto judged = judged_plan(*q.catalogue->template_named("triangle-shawl"), q);
     const auto drawn = drawing::read(plan_picture(judged, q));
     CHECK(holds(drawn.title, "Triangle shawl"));
     CHECK(drawn.says("Triangle shawl, knitted"));
@@ -97,7 +97,7 @@ TEST_CASE(
                                  "triangle-shawl", "blanket-squares", "woven-scarf",
                                  "blanket-strips", "pin-loom-squares", "weft-only-scarf"}) {
             INFO(seed, " ", std::string(name));
-            const auto plan = judged_plan(*q.catalogue.template_named(name), q).plan;
+            const auto plan = judged_plan(*q.catalogue->template_named(name), q).plan;
             const auto article = assembled(plan);
             const auto ends = joins(article, plan, q.yarn);
             double used = 0;
@@ -125,14 +125,14 @@ TEST_CASE(
 TEST_CASE("skeins that differ run through by turns, and are said to") {
     auto q = asked::of_options({"--skein", "300m/80g", "--skein", "300m/80g", "--wraps", "12wpi"});
     const auto drawn = [&] {
-        const auto judged = judged_plan(*q.catalogue.template_named("garter-scarf"), q);
+        const auto judged = judged_plan(*q.catalogue->template_named("garter-scarf"), q);
         return drawing::read(plan_picture(judged, q));
     };
     CHECK(drawn().count("join") == 1);
     q.yarn.agreement.answer = SameYarn::alternate;
     CHECK(drawn().count("join") == 0);
     CHECK(drawn().says("The skeins differ: take two by turns, two rows of each."));
-    const auto judged = judged_plan(*q.catalogue.template_named("garter-scarf"), q);
+    const auto judged = judged_plan(*q.catalogue->template_named("garter-scarf"), q);
     const auto from = wind_off(judged.plan, q.yarn);
     REQUIRE(from.size() == 2);
     CHECK(in_metres(from[0].takes) == near(in_metres(from[1].takes), 1e-9));
@@ -141,7 +141,7 @@ TEST_CASE("skeins that differ run through by turns, and are said to") {
 TEST_CASE("the plan, the sheet and the drawing name the same row where a skein ends") {
     const auto& q = asked::heron();
     std::size_t seen = 0;
-    for (const auto& t : q.catalogue.templates) {
+    for (const auto& t : q.catalogue->templates) {
         INFO(t.name);
         const auto judged = judged_plan(t, q);
         const auto article = assembled(judged.plan);
@@ -165,7 +165,7 @@ TEST_CASE("the plan, the sheet and the drawing name the same row where a skein e
 TEST_CASE("a taper is drawn from the end it is worked from") {
     const auto& q = asked::heron();
     std::size_t tapers = 0;
-    for (const auto& t : q.catalogue.templates) {
+    for (const auto& t : q.catalogue->templates) {
         INFO(t.name);
         const auto plan = judged_plan(t, q).plan;
         for (const auto& placed : assembled(plan).parts) {
@@ -179,7 +179,7 @@ TEST_CASE("a taper is drawn from the end it is worked from") {
 
 TEST_CASE("counts stand on a piece's edges, and how it narrows agrees with them") {
     const auto& q = asked::heron();
-    const auto plan = judged_plan(*q.catalogue.template_named("yoke-pullover"), q).plan;
+    const auto plan = judged_plan(*q.catalogue->template_named("yoke-pullover"), q).plan;
     for (const auto& p : plan.pieces) {
         const auto counts = edge_counts(p, false);
         CHECK(counts.first == std::to_string(p.stitches) + " st");
@@ -194,7 +194,7 @@ TEST_CASE("counts stand on a piece's edges, and how it narrows agrees with them"
 
 TEST_CASE("a warp is drawn from end to end with its numbers, waste at both ends, and its heddle") {
     const auto& q = asked::heron();
-    const auto judged = judged_plan(*q.catalogue.template_named("woven-scarf"), q);
+    const auto judged = judged_plan(*q.catalogue->template_named("woven-scarf"), q);
     const auto drawn = drawing::read(plan_picture(judged, q));
     const auto& t = *judged.plan.article;
     const auto& panel = judged.plan.pieces[0].panel;
@@ -207,7 +207,7 @@ TEST_CASE("a warp is drawn from end to end with its numbers, waste at both ends,
     for (const auto& text : drawn.texts)
         said = said || holds(text.words, std::to_string(panel.ends) + " ends of");
     CHECK(said);
-    const auto framed = judged_plan(*q.catalogue.template_named("pin-loom-squares"), q);
+    const auto framed = judged_plan(*q.catalogue->template_named("pin-loom-squares"), q);
     CHECK(drawing::read(plan_picture(framed, q)).count("waste") == 0);
 }
 
@@ -215,7 +215,7 @@ TEST_CASE("charts of any yarn and of any number of skeins stay inside their edge
     for (unsigned seed = 0; seed < 24; ++seed) {
         const auto q = asked::random_batch(seed, 1 + seed * 2);
         for (const auto& units : all_units) {
-            check_inside(class_chart(q.yarn, q.catalogue.yarn, units));
+            check_inside(class_chart(q.yarn, q.catalogue->yarn, units));
             check_inside(skein_chart(q.yarn, units));
         }
     }
@@ -237,7 +237,7 @@ TEST_CASE("names that people gave reach no further than their own text") {
     q.yarn.skeins[1].name = std::string(400, 'w');
     q.yarn.skeins[2].name = "羊毛羊毛羊毛羊毛羊毛羊毛羊毛羊毛羊毛羊毛";
     check_inside(skein_chart(q.yarn, q.units));
-    check_inside(plan_picture(judged_plan(*q.catalogue.template_named("triangle-shawl"), q), q));
+    check_inside(plan_picture(judged_plan(*q.catalogue->template_named("triangle-shawl"), q), q));
     CHECK(drawing::read(skein_chart(q.yarn, q.units)).says("羊毛羊毛羊毛羊…羊毛羊毛羊毛羊毛"));
 }
 
@@ -264,7 +264,7 @@ TEST_CASE(
     for (const auto& units : all_units)
         for (const char* name : {"triangle-shawl", "woven-scarf", "watch-cap", "plain-socks"}) {
             const auto& q = asked::heron();
-            const auto judged = judged_plan(*q.catalogue.template_named(name), q);
+            const auto judged = judged_plan(*q.catalogue->template_named(name), q);
             const auto chart = certainty_chart(judged.plan, units);
             check_inside(chart);
             const auto drawn = drawing::read(chart);
@@ -276,7 +276,7 @@ TEST_CASE(
 
 TEST_CASE("points lost are drawn dearest first, and what is met is named, together they are all") {
     const auto& q = asked::heron();
-    for (const auto& article : q.catalogue.templates) {
+    for (const auto& article : q.catalogue->templates) {
         const auto judged = judged_plan(article, q);
         const auto lost = points_lost(judged.judgement);
         const auto chart = lost_chart(judged.judgement);
@@ -295,7 +295,7 @@ TEST_CASE("a bar is filled by its share, of a batch it shows the range too") {
     for (const double share : {0.0, 0.37, 1.0})
         CHECK(holds(share_bar(share).silent(), "width=\"" + decimal(100 * share) + "\""));
     const auto& q = asked::heron();
-    const auto plan = judged_plan(*q.catalogue.template_named("plain-socks"), q).plan;
+    const auto plan = judged_plan(*q.catalogue->template_named("plain-socks"), q).plan;
     const auto bar = batch_share_bar(plan).silent();
     CHECK(holds(bar, "width=\"" + decimal(100 * (plan.need.mid / plan.have.mid)) + "\""));
     CHECK(holds(bar, "whisker"));
@@ -305,7 +305,7 @@ TEST_CASE("a bar is filled by its share, of a batch it shows the range too") {
 TEST_CASE("the cloth of knitted and woven articles is drawn inside its picture") {
     const auto& q = asked::heron();
     for (const char* name : {"triangle-shawl", "woven-scarf", "cabled-hat"}) {
-        const auto judged = judged_plan(*q.catalogue.template_named(name), q);
+        const auto judged = judged_plan(*q.catalogue->template_named(name), q);
         const auto picture = cloth_picture(judged.plan, q);
         CHECK(asked::times(picture.file(), "data:image/jpeg;base64,") == 4);
         const auto drawn = drawing::read(picture);
@@ -317,7 +317,7 @@ TEST_CASE("the cloth of knitted and woven articles is drawn inside its picture")
 TEST_CASE("cloth in two yarns is drawn in two colours, and says which the second is") {
     const auto& q = asked::heron();
     const auto described = [&](const char* name, const Question& asked) {
-        const auto plan = judged_plan(*q.catalogue.template_named(name), asked).plan;
+        const auto plan = judged_plan(*q.catalogue->template_named(name), asked).plan;
         return drawing::read(cloth_picture(plan, asked)).description;
     };
     for (const char* name : {"houndstooth-scarf", "log-cabin-cowl", "mosaic-cowl", "stranded-hat"})

@@ -301,7 +301,7 @@ TEST_CASE("a template is found by its name, else by its file, else the nearest i
 
 TEST_CASE("a size is refused only when no such article could have it") {
     auto q = asked::of_heron();
-    for (const auto& article : q.catalogue.templates)
+    for (const auto& article : q.catalogue->templates)
         for (const double share : {0.1, 0.21, 1.0, 4.9, 5.1}) {
             const auto size = (share < 1 ? article.smallest : article.largest) * share;
             q.request.size = size;

@@ -44,7 +44,7 @@ TEST_CASE("every template stands in one part, and only those of the craft asked 
             const auto ranked = rank(q, craft);
             for (const auto* part : parts_of(ranked))
                 for (const auto& j : *part) ++seen[j.plan.article->name];
-            for (const auto& article : q.catalogue.templates) {
+            for (const auto& article : q.catalogue->templates) {
                 INFO(article.name, " ", craft);
                 const bool wanted = *craft == '\0' || words(article.craft) == craft;
                 CHECK(seen[article.name] == (wanted ? 1 : 0));
@@ -101,9 +101,11 @@ TEST_CASE("of two that serve alike the one nearer to its size is named first") {
 TEST_CASE("the order of the skeins and of the templates changes no rank") {
     const auto straight = asked::of_options({"--skein", "171m/38.5g", "--skein", "96m/21.6g"});
     auto turned = asked::of_options({"--skein", "96m/21.6g", "--skein", "171m/38.5g"});
-    auto backwards = turned.catalogue.templates.rows();
+    auto again = *turned.catalogue;
+    auto backwards = again.templates.rows();
     std::reverse(backwards.begin(), backwards.end());
-    turned.catalogue.templates = std::move(backwards);
+    again.templates = std::move(backwards);
+    turned.catalogue = std::make_shared<const catalog::Catalogue>(std::move(again));
     const auto a = rank(straight), b = rank(turned);
     for (std::size_t p = 0; p < 5; ++p) {
         const auto &one = *parts_of(a)[p], &other = *parts_of(b)[p];

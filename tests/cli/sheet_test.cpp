@@ -21,7 +21,7 @@ namespace {
 // Calls `see` with every article of the catalogue in this batch.
 template <class See>
 void each_plan(const Question& q, See see) {
-    for (const auto& article : q.catalogue.templates) {
+    for (const auto& article : q.catalogue->templates) {
         const auto judged = judged_plan(article, q);
         INFO(article.name);
         see(judged);
@@ -118,7 +118,7 @@ TEST_CASE("a sheet holds its steps, its skeins, its figures and its cautions") {
 
 TEST_CASE("what people wrote stands on a sheet as text") {
     const auto q = asked::of_options({"--skein", "300m/90g", "--name", "<script>x</script>"});
-    const auto* article = q.catalogue.template_named("watch-cap");
+    const auto* article = q.catalogue->template_named("watch-cap");
     CHECK_FALSE(holds(sheet(judged_plan(*article, q), q), "<script>"));
 }
 
@@ -126,7 +126,7 @@ TEST_CASE(
     "what goes round is counted in rounds, and only what grows or narrows has a widest place") {
     const auto& q = asked::heron();
     const auto of = [&](const char* name) {
-        return sheet(judged_plan(*q.catalogue.template_named(name), q), q);
+        return sheet(judged_plan(*q.catalogue->template_named(name), q), q);
     };
     const auto legs = of("leg-warmers");
     CHECK(holds(legs, "rounds of the leg"));

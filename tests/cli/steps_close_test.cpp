@@ -169,7 +169,7 @@ TEST_CASE("the counts in the steps of every knitted template close") {
                                   asked::of_options({"--skein", "2000m/500g", "--wraps", "15wpi"}),
                                   asked::of_options({"--skein", "1500m/200g", "--wraps", "24wpi"})};
     Read all;
-    for (const auto& article : questions[0].catalogue.templates) {
+    for (const auto& article : questions[0].catalogue->templates) {
         if (article.craft != Craft::knitted) continue;
         for (const auto& q : questions)
             for (const auto size :
@@ -179,7 +179,7 @@ TEST_CASE("the counts in the steps of every knitted template close") {
                 auto request = q.request;
                 request.size = size;
                 const auto read =
-                    check(plan(article, q.yarn, q.catalogue.fabrics, q.measured.owned, request));
+                    check(plan(article, q.yarn, q.catalogue->fabrics, q.measured.owned, request));
                 all.shapings += read.shapings;
                 all.changes += read.changes;
             }
@@ -195,7 +195,7 @@ TEST_CASE("no step says by hand what its counts would have to bear out") {
         "(second|third|fourth|fifth|row|round)[^.]*\\bto \\{[^}]*stitches\\}"
         "|(ncrease|ecrease|et the count|raw in)( evenly)?( back)? to \\{");
     static const std::string one_a_row = "at the beginning of every row";
-    for (const auto& article : asked::heron().catalogue.templates)
+    for (const auto& article : asked::heron().catalogue->templates)
         for (const auto& step : article.steps) {
             INFO(article.name, ": ", step);
             CHECK((step.find(one_a_row) != std::string::npos || !std::regex_search(step, by_hand)));
@@ -207,13 +207,13 @@ TEST_CASE("a larger chest has a deeper yoke, a longer body and a wider neck, eac
     for (const char* name : {"raglan-pullover", "yoke-pullover", "plain-cardigan"}) {
         INFO(name);
         const auto article =
-            std::find_if(q.catalogue.templates.begin(), q.catalogue.templates.end(),
+            std::find_if(q.catalogue->templates.begin(), q.catalogue->templates.end(),
                          [&](const Template& t) { return t.name == name; });
-        REQUIRE(article != q.catalogue.templates.end());
+        REQUIRE(article != q.catalogue->templates.end());
         const auto at = [&](Length size) {
             auto request = q.request;
             request.size = size;
-            return plan(*article, q.yarn, q.catalogue.fabrics, {}, request);
+            return plan(*article, q.yarn, q.catalogue->fabrics, {}, request);
         };
         const auto small = at(article->smallest), large = at(article->largest);
         const double chest = large.size / small.size;

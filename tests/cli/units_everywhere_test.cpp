@@ -132,7 +132,7 @@ TEST_CASE("each command answers in the units that the batch was typed in, and in
 
 TEST_CASE("every plan with its steps, reasons and cautions is in those units") {
     for (const auto& batch : batches)
-        for (const auto& name : asked::heron().catalogue.template_names()) {
+        for (const auto& name : asked::heron().catalogue->template_names()) {
             INFO(batch.units, ": ", name);
             const auto text = said("plan", and_more({name, "--why"}, batch.options));
             CHECK(leak(bare(text), batch.foreign) == "");
@@ -182,7 +182,7 @@ TEST_CASE("lengths inside a template's words are said on a ruler in quarters") {
 }
 
 TEST_CASE("needles go by their US size beside the millimetres, of which there may be none") {
-    const auto names = us_needles(asked::heron().catalogue.spoken);
+    const auto names = us_needles(asked::heron().catalogue->spoken);
     const Units in(UnitChoice::imperial, names), both(UnitChoice::both, names);
     CHECK(in.needle(millimetres(3.5)) == "US 4 (3.5 mm)");
     CHECK(in.needle(millimetres(5)) == "US 8 (5 mm)");

@@ -1,6 +1,6 @@
 // "Why not X?": the one or two needs that decide, in words.
-#include "cli/article_asked.hpp"
 #include "cli/output/why_not.hpp"
+#include "cli/article_asked.hpp"
 
 #include <doctest/doctest.h>
 
@@ -13,7 +13,7 @@ namespace {
 
 std::string asked_of(const std::string& article, const asked::Typed& batch) {
     const auto q = asked::of_options(batch);
-    return why_not(judged_plan(find_template(q.catalogue, article), q), q);
+    return why_not(judged_plan(find_template(*q.catalogue, article), q), q);
 }
 
 }  // namespace

@@ -48,7 +48,7 @@ TEST_CASE("the working of every plan fits the page and has no number that is non
     for (const unsigned seed : {0U, 1U, 2U, 4U, 7U}) {
         const auto q = asked::random_batch(seed, 1 + seed % 3);
         check_lines(yarn_working(q));
-        for (const auto& article : q.catalogue.templates) {
+        for (const auto& article : q.catalogue->templates) {
             INFO(article.name);
             check_lines(plan_working(judged_plan(article, q), q));
         }
@@ -88,7 +88,7 @@ TEST_CASE("what was not measured is not worked with") {
 
 TEST_CASE("a plan is worked out fabric by fabric, piece by piece, wish by wish") {
     const auto& q = asked::heron();
-    for (const auto& article : q.catalogue.templates) {
+    for (const auto& article : q.catalogue->templates) {
         const auto judged = judged_plan(article, q);
         const auto text = flat_text(plan_working(judged, q));
         INFO(article.name);
@@ -108,7 +108,7 @@ TEST_CASE("a plan is worked out fabric by fabric, piece by piece, wish by wish")
 
 TEST_CASE("a working ends by saying what it leaves out, and that is left out") {
     const auto& q = asked::heron();
-    const auto* cap = q.catalogue.template_named("watch-cap");
+    const auto* cap = q.catalogue->template_named("watch-cap");
     REQUIRE(cap);
     const auto left_out = flat_text(not_shown());
     for (const auto& text :
