@@ -1,3 +1,4 @@
+#define TOML_IMPLEMENTATION  // of toml++, here alone
 #include "catalog/text/toml_text.hpp"
 
 #include <algorithm>

@@ -42,12 +42,15 @@ void put(const Distances& map, std::size_t v, Price d) { (*map.data)[v] = d; }
 
 struct Network::Graph {
     Graph(std::size_t of_skeins, std::size_t of_pieces)
-        : skeins(of_skeins), pieces(of_pieces), g(of_skeins + of_pieces + 2) {}
+        : skeins(of_skeins), pieces(of_pieces), g(of_skeins + of_pieces + 3) {}
 
     std::size_t skeins, pieces;
     Boosted g;
     std::vector<Arc*> arcs;                            // all of them; Boost keeps each at its place
-    std::vector<Traits::edge_descriptor> gives, rest;  // by skein
+    std::vector<Traits::edge_descriptor> gives;  // by skein
+    // All that the skeins hold comes in by one arc, and what no piece takes goes out by one: a round
+    // of the search for both, not one for each skein.
+    Traits::edge_descriptor supply, rest;
     std::vector<std::vector<Traits::edge_descriptor>> meet, takes;  // by skein and piece; by piece
     std::vector<std::vector<bool>> may_meet;
     std::vector<Price> now, before;            // distances of two rounds
@@ -55,6 +58,7 @@ struct Network::Graph {
 
     std::size_t source() const { return skeins + pieces; }
     std::size_t sink() const { return skeins + pieces + 1; }
+    std::size_t origin() const { return skeins + pieces + 2; }
 
     Traits::edge_descriptor join(std::size_t a, std::size_t b) {
         const auto there = boost::add_edge(a, b, g).first;
@@ -80,9 +84,10 @@ Network::Network(const std::vector<std::vector<bool>>& may_meet,
     net.may_meet = may_meet;
     net.meet.resize(net.skeins, std::vector<Traits::edge_descriptor>(net.pieces));
     net.takes.resize(net.pieces);
+    net.supply = net.join(net.origin(), net.source());
+    net.rest = net.join(net.source(), net.sink());
     for (std::size_t i = 0; i < net.skeins; ++i) {
         net.gives.push_back(net.join(net.source(), i));
-        net.rest.push_back(net.join(i, net.sink()));
         for (std::size_t j = 0; j < net.pieces; ++j)
             if (may_meet[i][j]) net.meet[i][j] = net.join(i, net.skeins + j);
     }
@@ -95,7 +100,6 @@ Network::~Network() = default;
 
 void Network::skein(std::size_t i, Cm gives) {
     graph_->set(graph_->gives[i], gives, 0);
-    graph_->set(graph_->rest[i], gives, 2 * toll);
 }
 
 void Network::meet(std::size_t i, std::size_t j, Cm most, Price cost) {
@@ -110,13 +114,17 @@ void Network::must_take(std::size_t j, Cm base) { take(j, 0, base, reward); }
 
 void Network::run() {
     auto& g = graph_->g;
+    Cm all = 0;
+    for (const auto& gives : graph_->gives) all += g[gives].capacity;
+    graph_->set(graph_->supply, all, 0);
+    graph_->set(graph_->rest, all, 2 * toll);
     for (auto* arc : graph_->arcs) arc->residual = arc->capacity;
     graph_->now.assign(boost::num_vertices(g), 0);
     graph_->before.assign(boost::num_vertices(g), 0);
     graph_->way.resize(boost::num_vertices(g));
     const auto index = boost::get(boost::vertex_index, g);
     boost::successive_shortest_path_nonnegative_weights(
-        g, graph_->source(), graph_->sink(), boost::get(&Arc::capacity, g),
+        g, graph_->origin(), graph_->sink(), boost::get(&Arc::capacity, g),
         boost::get(&Arc::residual, g), boost::get(&Arc::weight, g), boost::get(&Arc::reverse, g),
         index, boost::make_iterator_property_map(graph_->way.begin(), index),
         Distances{&graph_->now}, Distances{&graph_->before});
