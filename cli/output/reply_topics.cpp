@@ -100,10 +100,12 @@ std::string spring(const YarnProfile& yarn) {
 std::string sizes(const SuggestionAnswer& a, const Units& units) {
     if (!a.answered) return "";
     const auto& t = *a.article;
+    const auto wide =
+        a.wide > Length{} ? fmt::format(" My own is {} wide.", units.size(a.wide)) : std::string();
     if (a.largest < t.smallest)
-        return fmt::format("It could be at most {}, and it is made from {} on.",
-                           measured(t, units.size(a.largest)), units.size(t.smallest));
-    return fmt::format("It could be up to about {}.", measured(t, units.size(a.largest)));
+        return fmt::format("It could be at most {}, and it is made from {} on.{}",
+                           measured(t, units.size(a.largest)), units.size(t.smallest), wide);
+    return fmt::format("It could be up to about {}.{}", measured(t, units.size(a.largest)), wide);
 }
 
 std::string how_many(const SuggestionAnswer& a) {

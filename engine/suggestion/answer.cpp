@@ -269,6 +269,7 @@ void Answerer::reckon(const Suggestion& s, Best& found, SuggestionAnswer& out) {
     count_in_strands(found.strands, out);
     if (out.taken.role == YarnRole::part) look_at_part(ground_, plan, out);
     compare_at_hand(ground_, plan, out);
+    if (out.article->measure == "length") out.wide = plan.pieces.front().outline.width;
     look_around(ground_, plan, out);
     out.usual_sett = found.usual_sett;
 }

@@ -116,6 +116,7 @@ struct [[nodiscard]] SuggestionAnswer {
     bool plain = true;                 // in a cloth that is taken where nobody names one
     Length at_hand;        // yarn that they ask of, or the share of this that they name; 0: none
     Length at_hand_lacks;  // of the need, with what the certainty asked sets aside; 0: it would do
+    Length wide;           // of its own, where a length is measured; 0: of another shape
     Length part;           // of the need, for the part alone that was named; 0: none, or unknown
     bool part_reaches = false;   // with the certainty asked
     bool role_reckoned = false;  // the metres are those of the part this yarn plays

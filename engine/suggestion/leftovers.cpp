@@ -138,7 +138,9 @@ class Leftovers {
         const auto& item = items_[at];
         if (!item.is(colour) || !is_a_colour(item) || out_.colours > 1 || item.asks) return false;
         const bool in = at > 0 && (items_[at - 1].text == "in" || items_[at - 1].is(colour));
-        return in || before_article(items_, at);
+        const bool alone = at > 0 && items_[at - 1].text.find_first_of(",;:(") == 0 &&
+                           (at + 1 == items_.size() || items_[at + 1].sign);
+        return in || alone || before_article(items_, at);
     }
 
     // "would suit me", "I'm after a bag".
@@ -225,6 +227,9 @@ class Leftovers {
         if (item.is(article)) return stands_beside(item) || is_another(item);
         if (item.is(form) && !item.is(tool) && !item.is(fabric)) {
             const auto& means = item.as(form) == "?" ? item.text : item.as(form);
+            const auto sign = means.find('>');
+            if (sign != std::string::npos)
+                return !any_wanted([&](auto& w) { return w.kind == means.substr(sign + 1); });
             return !any_wanted([&](const Wanted& w) { return w.form == means; });
         }
         if (item.is(fabric) && item.is(weight) && out_.weight == item.as(weight)) return false;

@@ -10,9 +10,10 @@ namespace gristwright {
 namespace {
 
 constexpr std::string_view class_names[] = {
-    "article", "part",     "form",   "fabric", "technique", "craft",  "role",     "person",
-    "body",    "material", "colour", "weight", "number",    "unit",   "needle",   "tool",
-    "joiner",  "negation", "topic",  "remark", "idiom",     "filler", "everyday", "spelling",
+    "article", "part",     "form",     "fabric",   "technique", "craft",  "role",
+    "person",  "body",     "material", "colour",   "weight",    "number", "unit",
+    "needle",  "tool",     "joiner",   "negation", "topic",     "remark", "idiom",
+    "filler",  "everyday", "spelling", "place",
 };
 static_assert(std::size(class_names) == word_class_count);
 
@@ -113,7 +114,9 @@ void Lexicon::add(std::string_view word, WordClass of, std::string_view means, S
     auto tokens = tokens_of(word);
     if (tokens.empty()) return;
     if (of == WordClass::spelling) {
-        spellings_.emplace(tokens[0].text, means);
+        const auto& typed = tokens[0].text;
+        spellings_.emplace(typed, means);
+        spelt_lengths_[static_cast<std::size_t>(typed[0] - 'a')] |= 1U << typed.size();
         return;
     }
     for (auto& token : tokens)
@@ -155,6 +158,9 @@ void Lexicon::add_trade(const std::string& word) {
 }
 
 const std::string* Lexicon::spelt(const std::string& word) const {
+    if (word[0] < 'a' || word[0] > 'z' || word.size() > 31) return nullptr;
+    const auto lengths = spelt_lengths_[static_cast<std::size_t>(word[0] - 'a')];
+    if (!(lengths >> word.size() & 1U)) return nullptr;
     const auto found = spellings_.find(word);
     return found == spellings_.end() ? nullptr : &found->second;
 }

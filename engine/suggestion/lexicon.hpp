@@ -2,6 +2,7 @@
 #pragma once
 
 #include <array>
+#include <cstdint>
 #include <optional>
 #include <span>
 #include <string>
@@ -41,8 +42,9 @@ enum class WordClass {
     filler,
     everyday,  // never taken for a slip of a trade word
     spelling,  // another way to write a word, which it means
+    place,     // where "a thing" goes that has no other name: "neck"
 };
-inline constexpr std::size_t word_class_count = 24;
+inline constexpr std::size_t word_class_count = 25;
 std::optional<WordClass> word_class_named(std::string_view name);
 
 struct Phrase {
@@ -86,8 +88,9 @@ class Lexicon {
     std::unordered_map<std::string, std::size_t> longest_;     // by first word and first stem
     std::unordered_set<std::string> meanings_;                 // each once
     std::unordered_map<std::string, std::string> spellings_;
-    std::unordered_set<std::string> vocabulary_, stems_;          // of single words
-    std::array<std::vector<std::string>, 26> trade_;              // by first letter
+    std::array<std::uint32_t, 26> spelt_lengths_{};       // by first letter, a bit for each length
+    std::unordered_set<std::string> vocabulary_, stems_;  // of single words
+    std::array<std::vector<std::string>, 26> trade_;      // by first letter
     std::unordered_map<std::string, std::string> by_consonants_;  // trade words; empty: of two
 };
 

@@ -14,9 +14,16 @@ bool in_clause(const std::vector<Item>& items, std::size_t clause, auto pred) {
 
 // "my jumper got moths": an article somebody has, and what became of it.
 bool tells_a_tale(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view weak[] = {"is",  "was", "are",        "were", "has",
+                                         "had", "got", "looks like", "went"};
     if (!items[at].is(article) || at + 1 >= items.size()) return false;
-    const auto& next = items[at + 1];
-    if (!next.is(remark) || next.as(remark) != "tale" || next.clause != items[at].clause)
+    // "the hat from the play shrank": strong words may stand further on.
+    auto verb = at + 1;
+    while (verb < items.size() && verb < at + 5 && items[verb].clause == items[at].clause &&
+           !(items[verb].is(remark) && items[verb].as(remark) == "tale"))
+        ++verb;
+    if (verb >= items.size() || verb == at + 5 || items[verb].clause != items[at].clause ||
+        (verb > at + 1 && has(weak, items[verb].text)))
         return false;
     for (std::size_t back = 1; back <= 2 && back <= at; ++back)
         if (is_own(items[at - back])) return true;
@@ -106,6 +113,12 @@ bool is_anothers_say(const std::vector<Item>& items, std::size_t at) {
     return false;
 }
 
+// "a sheep called Blanket".
+bool is_a_name(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view calls[] = {"called", "named", "nicknamed"};
+    return at > 0 && items[at].is(article) && items[at].capital && has(calls, items[at - 1].text);
+}
+
 bool turns_away(const Item& item) {
     if (!item.is(remark)) return false;
     const auto& what = item.as(remark);
@@ -152,10 +165,20 @@ void set_aside_what_goes_on(std::vector<Item>& items, std::size_t from) {
 
 }  // namespace
 
+// "a hat, no, a cowl", "a hat - no, wait, a cowl": "no" alone.
+static bool says_no_wait(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view waits[] = {"wait", "hang", "sorry", "rather", "make"};
+    if (items[at].text != "no" || at + 1 >= items.size()) return false;
+    const bool alone = items[at - 1].sign || items[at - 1].clause != items[at].clause;
+    const bool ends = items[at + 1].text == "," || items[at + 1].text == ";" ||
+                      has(waits, items[at + 1].first_word());
+    return alone && ends && items[at - 1].sentence == items[at].sentence;
+}
+
 // "A skirt, no wait, a hat": what came before is taken back.
 static void take_back(std::vector<Item>& items) {
     for (std::size_t i = 1; i < items.size(); ++i)
-        if (items[i].is(remark) && items[i].as(remark) == "back") {
+        if ((items[i].is(remark) && items[i].as(remark) == "back") || says_no_wait(items, i)) {
             const bool more = std::any_of(items.begin() + static_cast<std::ptrdiff_t>(i),
                                           items.end(), [](const Item& x) { return x.is(article); });
             for (std::size_t j = 0; more && j <= i; ++j) items[j].idle = true;
@@ -172,6 +195,8 @@ void set_remarks_aside(std::vector<Item>& items) {
                    is_of_their_own(items, i) || is_anothers_say(items, i)) {
             for (auto& item : items)
                 if (item.clause == clause) item.idle = true;
+        } else if (is_a_name(items, i)) {
+            items[i].idle = true;
         } else if (is_told_of_another(items, i)) {
             for (auto j = i - 2; j <= i; ++j) items[j].idle = true;
         } else if (turns_away(items[i]) && items[i].as(remark) == "spam") {

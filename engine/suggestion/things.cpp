@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "engine/suggestion/beside.hpp"
+#include "engine/suggestion/by_place.hpp"
 #include "engine/suggestion/counts.hpp"
 #include "engine/suggestion/link.hpp"
 #include "engine/suggestion/reading.hpp"
@@ -53,15 +54,27 @@ class Things {
         if (places.empty()) places = heads(article);
         if (places.empty()) places = heads(part);
         for (const auto place : places) add(place);
+        if (places_.empty()) add_by_place();
         take_forms();
         take_fabrics();
         take_crafts();
         take_counts(items_, places_, out_);
-        out_.alternatives = are_alternatives();
+        const bool by_place = places_.size() > 1 && places_.front() == places_.back();
+        out_.alternatives = by_place || are_alternatives();
         return places_;
     }
 
   private:
+    void add_by_place() {
+        const auto at = place_of_a_thing(items_);
+        if (at >= items_.size()) return;
+        for (auto& wanted : things_for(items_[at], kinds_)) {
+            out_.taken_as.push_back("for the " + items_[at].said + " as " + wanted.kind);
+            out_.wanted.push_back(std::move(wanted));
+            places_.push_back(at);
+        }
+    }
+
     // The articles that count: of two without a word between the last is the head.
     std::vector<std::size_t> heads(WordClass of) {
         std::vector<std::size_t> out;
@@ -200,6 +213,10 @@ class Things {
                 (i + 1 == items_.size() || !items_[i + 1].is(article)))
                 continue;
             const auto& means = items_[i].as(form);
+            if (means.find('>') != std::string::npos) {
+                make_another(i, means);
+                continue;
+            }
             if (auto* to = nearest_thing(i); to && to->form.empty())
                 to->form = means == "?" ? items_[i].text : means;
         }
@@ -208,6 +225,17 @@ class Things {
             const auto sense = article_sense(items_[i].as(article), items_[i].text);
             if (auto* to = nearest_thing(i); to && to->form.empty()) to->form = sense.form;
         }
+    }
+
+    // "gloves, the fingers cut off": mitts, as the table says.
+    void make_another(std::size_t i, const std::string& means) {
+        const auto sign = means.find('>');
+        auto* to = nearest_thing(i);
+        if (!to || to->kind != means.substr(0, sign)) return;
+        out_.taken_as.push_back(to->said + ", " + items_[i].said + " as " + means.substr(sign + 1));
+        to->kind = means.substr(sign + 1);
+        to->nearest.clear();
+        to->known = kind_named(kinds_, to->kind);
     }
 
     bool is_head(std::size_t i) const {
