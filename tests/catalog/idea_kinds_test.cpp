@@ -139,9 +139,10 @@ TEST_CASE("what is asked for without a name is asked back, and talk is not") {
 TEST_CASE("a border in another yarn leaves this one the rest") {
     Reader reader;
     CHECK(reader.read("a shawl, this for the border").role == YarnRole::border);
-    for (const char* idea :
-         {"a shawl in yours and black for the edging", "a shawl with another yarn for the border"})
-        CHECK(reader.read(idea).role == YarnRole::with_another);
+    const auto taken =
+        reader.read("two-tone shawl, your yarn for the body and black for the edging");
+    CHECK(taken.role == YarnRole::with_another);
+    CHECK(taken.left_out == Kinds{"edging"});
 }
 
 TEST_CASE("a colour by itself is told, whichever it is") {
