@@ -36,7 +36,7 @@ Ground ground_of(const Question& q) {
 }
 
 void BulkAnswers::read(const std::string& file) {
-    catalog::SuggestionSheet sheet(file);
+    catalog::SuggestionSheet sheet(file, q_.catalogue->spoken);
     bool found = false;
     catalog::for_each_row(
         file,

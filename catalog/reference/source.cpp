@@ -5,6 +5,7 @@
 
 #include "catalog/reference/article_kind_text.hpp"
 #include "catalog/reference/caution_table.hpp"
+#include "catalog/reference/heading_words.hpp"
 #include "catalog/reference/need_text.hpp"
 #include "catalog/reference/ordinary.hpp"
 #include "catalog/reference/piece_range_text.hpp"
@@ -57,7 +58,7 @@ Catalogue read_source(const fs::path& folder) {
     out.fabrics.knitted = table("knitted_fabrics.csv", read_knitted_fabrics);
     out.fabrics.weaves = table("weaves.csv", read_weaves);
     auto words = table("words.csv", [&](const std::string& text, const std::string& file) {
-        return read_words(text, file, out.fabrics);
+        return read_words(text, file, out.fabrics, out.spoken);
     });
     out.kinds = table("article_kinds.csv", read_article_kinds);
     out.fibres = table("fibres.csv", read_fibres);
@@ -71,6 +72,7 @@ Catalogue read_source(const fs::path& folder) {
     };
     spoken("batch_words.csv", read_batch_words);
     spoken("needle_sizes.csv", read_needle_sizes);
+    spoken("suggestion_headings.csv", read_suggestion_headings);
     spoken("fibre_names.csv",
            [&](const std::string& text, const std::string& file, SpokenWords& words) {
                read_fibre_names(text, file, out.fibre_names(), words);

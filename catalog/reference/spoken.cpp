@@ -7,6 +7,7 @@
 
 #include "catalog/text/bad_text.hpp"
 #include "catalog/text/csv.hpp"
+#include "engine/units/ascii.hpp"
 #include "engine/units/plain.hpp"
 
 namespace gristwright::catalog {
@@ -25,6 +26,10 @@ void add_once(SpokenWords& out, std::string_view list, const std::string& word,
         throw BadText(file, line, "a word without a meaning needs the question in its note");
     if (!out.add(list, word, spoken))
         throw BadText(file, line, fmt::format("'{}' stands twice", word));
+}
+
+bool is_of_a_word(char c) {
+    return ascii::is_letter(c) || ascii::is_digit(c) || static_cast<unsigned char>(c) >= 0x80;
 }
 
 // The text up to `end`, taken off it with the sign.
@@ -75,6 +80,24 @@ std::vector<std::string> SpokenWords::words(std::string_view list) const {
         for (std::string_view lines = found->second; !lines.empty(); take_up_to('\n', lines))
             out.emplace_back(take_up_to('\t', lines));
     std::sort(out.begin(), out.end());
+    return out;
+}
+
+std::vector<std::string> SpokenWords::found_in(std::string_view list, std::string_view text) const {
+    std::string left = " ";
+    for (const char c : as_spoken(text)) left += is_of_a_word(c) ? c : ' ';
+    left += ' ';
+    for (const std::string_view no : {" not ", " no ", " never ", " non ", " without "})
+        if (left.find(no) != std::string::npos) return {};
+    auto known = words(list);
+    std::stable_sort(known.begin(), known.end(),
+                     [](const auto& a, const auto& b) { return a.size() > b.size(); });
+    std::vector<std::string> out;
+    for (const auto& word : known)
+        if (const auto at = left.find(" " + word + " "); at != std::string::npos) {
+            out.push_back(word);
+            std::fill_n(left.begin() + static_cast<std::ptrdiff_t>(at) + 1, word.size(), '|');
+        }
     return out;
 }
 

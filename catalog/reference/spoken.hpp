@@ -21,6 +21,9 @@ class SpokenWords {
     // Nothing when `list` does not know the word; capitals, hyphens and full stops do not matter.
     std::optional<Spoken> find(std::string_view list, std::string_view typed) const;
     std::vector<std::string> words(std::string_view list) const;  // in the order of their letters
+    // Those of the list that stand as whole words in a longer text, the longest first and each word
+    // of the text once; none where the text denies something: "not carded".
+    std::vector<std::string> found_in(std::string_view list, std::string_view text) const;
     // False when the word stands there already. Throws std::runtime_error for a tab or a new line.
     bool add(std::string_view list, std::string_view word, const Spoken& spoken);
     // The word means several things now.

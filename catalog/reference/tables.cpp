@@ -99,6 +99,12 @@ const char* wrong_meaning(WordClass of, std::string means, const Fabrics& fabric
     }
 }
 
+// "a pair of", "set of four", "a trio of".
+bool counts_things(const std::string& number) {
+    return number.find("pair") != std::string::npos || number.find("set ") != std::string::npos ||
+           number.find("trio") != std::string::npos;
+}
+
 Density density_of(const std::string& kind, const std::string& category) {
     using namespace constants;
     if (kind == "silk") return grams_per_cm3(silk_density);
@@ -187,7 +193,8 @@ std::vector<TraitRow> read_traits(const std::string& text, const std::string& fi
 std::vector<BodySize> read_body_sizes(const std::string& text, const std::string& file) {
     return read_rows(text, file, body_size_row, {"who", "measure"});
 }
-std::string read_words(const std::string& text, const std::string& file, const Fabrics& fabrics) {
+std::string read_words(const std::string& text, const std::string& file, const Fabrics& fabrics,
+                       SpokenWords& spoken) {
     const auto csv = read_csv(text, file);
     std::string out;
     std::set<std::pair<std::string, WordClass>> seen;
@@ -198,6 +205,10 @@ std::string read_words(const std::string& text, const std::string& file, const F
         if (const auto* wrong = wrong_meaning(of, row.text("means"), fabrics))
             throw row.wrong(wrong);
         if (!seen.emplace(word, of).second) throw row.wrong("this word stands twice in its class");
+        if (of == WordClass::number && !counts_things(word))
+            spoken.add("number", word, {row.text("means"), ""});
+        if (of == WordClass::tool && row.text("means") == "letters")
+            spoken.add("size letters", word, {"letters", ""});
         out += word + '\t' + row.text("class") + '\t' + row.text("means") + '\n';
     }
     return out;

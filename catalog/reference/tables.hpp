@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "catalog/reference/spoken.hpp"
 #include "engine/project/body.hpp"
 #include "engine/project/template.hpp"
 #include "engine/suggestion/suggestion.hpp"
@@ -25,8 +26,11 @@ std::vector<FibrePart> read_fibres(const std::string& text, const std::string& f
 std::vector<BodySize> read_body_sizes(const std::string& text, const std::string& file);
 
 // A word for a fabric names rows of these fabrics.
-// The table of words, checked and packed into lines as engine/suggestion/lexicon.hpp reads them.
-std::string read_words(const std::string& text, const std::string& file, const Fabrics& fabrics);
+// The table of words, checked and packed into lines as engine/suggestion/lexicon.hpp reads them;
+// its numbers fill the list "number" too, but for pairs and sets, which count things and no
+// amounts; its letters of sizes the list "size letters".
+std::string read_words(const std::string& text, const std::string& file, const Fabrics& fabrics,
+                       SpokenWords& spoken);
 
 std::optional<Mark> mark_named(std::string_view word);
 

@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "catalog/typed/headings.hpp"
+#include "engine/units/ascii.hpp"
 #include "engine/units/constants.hpp"
 #include "engine/units/failure.hpp"
 #include "engine/units/measure.hpp"
@@ -30,9 +31,31 @@ constexpr std::array behind{"+",       "or so",  "or more",  "or less",    "max.
                             "maximum", "min.",   "min",      "minimum",    "total",   "in total",
                             "needed",  "in all", "of yarn",  "altogether", "yarn",    "each",
                             "(ish)",   "ish",    "(approx)", "(approx.)",  "(about)", "ball",
-                            "skein",   "hank",   "cake",     "cone",       "bobbin"};
-constexpr std::array balls{"balls", "ball", "skeins", "skein", "hanks",   "hank",
-                           "cakes", "cake", "cones",  "cone",  "bobbins", "bobbin"};
+                            "skein",   "hank",   "cake",     "cone",       "bobbin",  "bump",
+                            "ea.",     "ea",     "apiece"};
+constexpr std::array balls{"balls",   "ball",   "skeins", "skein",   "hanks",      "hank",  "cakes",
+                           "cake",    "cones",  "cone",   "bobbins", "bobbin",     "bumps", "bump",
+                           "lengths", "pieces", "bits",   "minis",   "mini skeins"};
+// What a part of the whole is for.
+constexpr std::array parts{"mc",
+                           "cc",
+                           "main colour",
+                           "main color",
+                           "main",
+                           "contrast",
+                           "warp",
+                           "weft",
+                           "contrast colour",
+                           "contrast color",
+                           "ground",
+                           "pattern",
+                           "in the warp",
+                           "in the weft",
+                           "for warp",
+                           "for weft",
+                           "for the warp",
+                           "for the weft",
+                           ":"};
 
 // "300+ yd" is what to have at hand, as "at least 300 yd" is.
 std::string without_plus(std::string typed) {
@@ -54,15 +77,17 @@ class AmountReader {
                             shown(text_)));
         while (from_.any(before)) {
         }
+        bool in_parts = take_part();
         const double times = take_times();
-        const auto first = take_range();
+        auto first = take_range();
+        in_parts = take_part() || in_parts;
+        if (times == 1) take_sum(in_parts, first);
         const bool of_several = from_.any(balls) && times == 1 && plain_.back() == 's';
         if (of_several) ask_how_much();
         while (from_.any(behind)) {
         }
         const auto again = take_again(first);
-        from_.sign(')');
-        while (from_.any(behind)) {
+        while (from_.any(behind) || from_.sign(')')) {
         }
         if (!from_.done())
             throw Unreadable(text_, fmt::format("'{}' is left over", shown(from_.rest())), right);
@@ -117,6 +142,30 @@ class AmountReader {
 
     static bool take_to(Scanner& from) {
         return from.sign('-') || from.take("to") || from.take("and");
+    }
+
+    bool take_part() {
+        bool taken = false;
+        while (from_.any(parts)) taken = true;
+        return taken;
+    }
+
+    // "500 yd MC, 120 yd CC", "280 yd + 190 yd": one amount in its parts.
+    void take_sum(bool in_parts, Measure& sum) {
+        for (;;) {
+            auto ahead = from_;
+            const bool plus = ahead.any(std::array{"+", "plus", "&"});
+            if (!plus && !(in_parts && ahead.any(std::array{",", "and", ";", "/"}))) return;
+            while (ahead.any(parts)) {
+            }
+            if (auto number = ahead; !number.number(Fractions::any)) return;
+            from_ = ahead;
+            const auto next = checked(take_measure(from_, text_, wanted));
+            if (next.unit.dimension != sum.unit.dimension)
+                throw Unreadable(text_, "a length and a mass make no sum", right);
+            sum.si += next.si;
+            take_part();
+        }
     }
 
     // The upper end: what one is asked to have.
@@ -177,6 +226,24 @@ class AmountReader {
     Scanner from_;
 };
 
+// "1000 (1150, 1300) yd", "S 800 M 950 L 1100 m".
+bool is_by_size(const std::string& typed) {
+    const auto bracket = typed.find('(');
+    const bool listed = bracket != std::string::npos && bracket > 0 &&
+                        typed.find(',', bracket) != std::string::npos &&
+                        bare_number(typed.substr(0, bracket));
+    Scanner from(typed);
+    int sizes = 0;
+    constexpr std::array letters{"xxl", "xs", "xl", "s", "m", "l", "small", "medium", "large"};
+    while (from.any(letters) && (from.sign(':') || true) && from.number(Fractions::any)) {
+        ++sizes;
+        if (auto unit = from; take_unit(unit) && (unit.done() || !ascii::is_digit(unit.rest()[0])))
+            from = unit;
+        from.any(std::array{",", ";", "/"});
+    }
+    return listed || sizes > 1;
+}
+
 }  // namespace
 
 AmountOfYarn read_amount(const std::string& text) {
@@ -186,6 +253,9 @@ AmountOfYarn read_amount(const std::string& text) {
         throw;
     } catch (const Unreadable& why) {
         const auto typed = plain(text);
+        if (is_by_size(typed))
+            throw Unclear(text, "an amount for each of several sizes",
+                          "for the one that is meant, such as 950m");
         for (const std::string_view ball : balls)
             if (const auto at = typed.find(ball); at != std::string::npos && at > 0)
                 throw Unclear(text, "any amount, since it does not say how much is in one",

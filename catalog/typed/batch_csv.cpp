@@ -1,6 +1,7 @@
 // Skeins from a spreadsheet as people keep them: a title above the header, headings in their own
 // words, units in the headings or in the cells, a total below.
 #include <algorithm>
+#include <charconv>
 #include <cmath>
 #include <optional>
 
@@ -27,7 +28,7 @@ class Columns {
     Columns(const Row& header, const std::string& file) : line_(header.number), file_(file) {
         for (const auto& text : header.fields) columns_.push_back({text, heading_of(text)});
         for (const auto what : {Holds::name, Holds::length, Holds::mass, Holds::state, Holds::wraps,
-                                Holds::fibre, Holds::colour})
+                                Holds::fibre, Holds::colour, Holds::count})
             choose(what);
     }
 
@@ -147,6 +148,52 @@ SkeinText skein_of(const Row& row, const Columns& columns, const std::string& fi
     return out;
 }
 
+// What stands above a `"`, a "ditto", is said again.
+void repeat_above(Row& row, std::vector<std::string>& above) {
+    above.resize(row.fields.size());
+    for (std::size_t c = 0; c < row.fields.size(); ++c)
+        if (is_ditto(row.fields[c]) && !above[c].empty())
+            row.fields[c] = above[c];
+        else if (!row.fields[c].empty())
+            above[c] = row.fields[c];
+}
+
+// How many skeins the row stands for. Throws BadText where that is no number, or where it is not
+// said whether its length and mass are of each.
+int count_of(const Row& row, const Columns& columns, const std::string& file) {
+    constexpr int most = 100;
+    const auto at = columns.at(Holds::count);
+    if (!at || row.fields[*at].empty()) return 1;
+    const auto& text = row.fields[*at];
+    int count = 0;
+    const auto read = std::from_chars(text.data(), text.data() + text.size(), count);
+    const auto& header = columns.column(*at).header;
+    if (read.ec != std::errc{} || read.ptr != text.data() + text.size() || count < 1 ||
+        count > most)
+        throw BadText(
+            file, row.number,
+            fmt::format("{}: '{}' is no number of skeins from 1 to {}", header, text, most));
+    const auto of_each = [&](Holds what) {
+        return columns.column(*columns.at(what)).heading.of_each;
+    };
+    if (count > 1 && !(of_each(Holds::length) && of_each(Holds::mass)))
+        throw BadText(
+            file, row.number,
+            fmt::format("{} {}: are the length and the mass those of each skein, or of all: "
+                        "which? Head them such as 'yds each' and 'g each', or write a row "
+                        "for each skein",
+                        header, count));
+    return count;
+}
+
+// The skein so many times, each by its own name.
+void add_skeins(const SkeinText& skein, int count, std::vector<SkeinText>& out) {
+    for (int n = 1; n <= count; ++n) {
+        out.push_back(skein);
+        if (count > 1 && !skein.name.text.empty()) out.back().name.text += fmt::format(" {}", n);
+    }
+}
+
 using Sizes = std::optional<std::pair<double, double>>;
 
 Sizes sizes_of(const SkeinText& skein) {
@@ -220,6 +267,7 @@ BatchText read_batch_csv(std::string_view text, const std::string& file) {
     auto [columns, rows] = with_header(file, read_records(text, file));
     BatchText out;
     out.notes = columns.notes();
+    std::vector<std::string> above;
     for (auto& row : rows) {
         while (row.fields.size() > columns.size() && row.fields.back().empty())
             row.fields.pop_back();
@@ -228,8 +276,10 @@ BatchText read_batch_csv(std::string_view text, const std::string& file) {
                           fmt::format("{} fields, but the header names {}", row.fields.size(),
                                       columns.size()));
         row.fields.resize(columns.size());
-        auto skein = skein_of(row, columns, file);
-        if (!left_out(row, skein, file, out.notes)) out.skeins.push_back(std::move(skein));
+        repeat_above(row, above);
+        const auto skein = skein_of(row, columns, file);
+        if (!left_out(row, skein, file, out.notes))
+            add_skeins(skein, count_of(row, columns, file), out.skeins);
     }
     if (sums_up(out.skeins)) {
         out.notes.push_back(fmt::format("{} is the sum of the others and is left out",

@@ -87,6 +87,10 @@ class Meaning {
     // Both halves of a skein; a complaint about one says where that one stands.
     std::pair<Reading<Length>, Reading<Mass>> skein(const SkeinText& s) const {
         if (is_a_count(s.length.text)) return skein_by_count(s);
+        if (s.mass.text.empty()) try {  // "210yd/4oz" in one cell
+                return read_skein(s.length.text);
+            } catch (const Unreadable&) {  // told below, with its place
+            }
         try {
             return read_skein(s.length.text, s.mass.text);
         } catch (const Unreadable& both) {
@@ -99,12 +103,30 @@ class Meaning {
     // What the word at `at` means in that list: one of `words`; a note is said with it.
     std::string meant(const Written& at, std::string_view list,
                       const std::vector<std::string>& words) {
-        const auto said = catalogue_.spoken.find(list, at.text);
+        auto said = catalogue_.spoken.find(list, at.text);
+        if (!said && (list == "preparation" || list == "draw")) said = within(at, list);
         if (!said) throw wrong(at, not_one_of(at.text, words));
         if (said->means.empty())
             throw wrong(at, fmt::format("'{}': {}: which?", at.text, said->note));
         if (!said->note.empty()) note(said->note);
         return said->means;
+    }
+
+    // "commercial top, predrafted", "roving (pin drafted)": the one word of the list in a text of
+    // several; two that differ are asked.
+    std::optional<Spoken> within(const Written& at, std::string_view list) {
+        std::optional<Spoken> out;
+        for (const auto& phrase : catalogue_.spoken.found_in(list, at.text)) {
+            const auto said = catalogue_.spoken.find(list, phrase);
+            if (said->means.empty()) return said;
+            if (out && out->means != said->means)
+                throw wrong(at, fmt::format("'{}' says {} and {}: which?", at.text, out->means,
+                                            said->means));
+            out = said;
+        }
+        if (out && !out->means.empty())
+            note(fmt::format("'{}' is taken as {}", at.text, out->means));
+        return out;
     }
 
     void note(const std::string& said) { note_once(said, out_); }

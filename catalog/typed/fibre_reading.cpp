@@ -9,6 +9,7 @@
 #include <optional>
 
 #include "catalog/text/nearest.hpp"
+#include "catalog/typed/blend_parts.hpp"
 #include "catalog/typed/written_reading.hpp"
 #include "engine/units/failure.hpp"
 #include "engine/units/plain.hpp"
@@ -31,7 +32,8 @@ class Names {
     std::optional<FibrePart> find(std::string_view typed, std::vector<std::string>& notes) const {
         auto name = as_spoken(typed);
         if (auto whole = known(name, notes)) return whole;
-        const bool superwash = take_word(name, "superwash") || take_word(name, "super wash");
+        const bool superwash =
+            take_word(name, "superwash") || take_word(name, "super wash") || take_word(name, "sw");
         if (superwash && name.empty()) name = "wool";
         auto found = known(name, notes);
         for (auto less = without_besides(name); !found && !less.empty();
@@ -88,59 +90,6 @@ class Names {
     const Catalogue& catalogue_;
 };
 
-// What a blend is made of, in the order it was typed.
-struct Pieces {
-    std::vector<std::string> names;
-    std::vector<double> shares;  // of 100
-};
-
-bool is_figure(char c) { return (c >= '0' && c <= '9') || c == '.'; }
-
-// A word, a number or a mark of its own from the front of `rest`, which holds no leading space.
-std::string_view take_token(std::string_view& rest) {
-    constexpr std::string_view marks = "/,;+&:()%";
-    std::size_t size = 1;
-    if (marks.find(rest[0]) == std::string_view::npos) {
-        const bool figure = is_figure(rest[0]);
-        while (size < rest.size() && rest[size] != ' ' && is_figure(rest[size]) == figure &&
-               marks.find(rest[size]) == std::string_view::npos)
-            ++size;
-    }
-    const auto token = rest.substr(0, size);
-    rest.remove_prefix(size);
-    while (!rest.empty() && rest[0] == ' ') rest.remove_prefix(1);
-    return token;
-}
-
-bool is_mark(std::string_view token) {
-    for (const std::string_view mark :
-         {"/", ",", ";", "+", "&", ":", "(", ")", "%", "and", "with", "percent"})
-        if (token == mark) return true;
-    return false;
-}
-
-Pieces apart(std::string_view typed) {
-    auto text = plain(typed);
-    std::replace(text.begin(), text.end(), '-', ' ');
-    Pieces out;
-    bool open = false;  // a name is being read
-    for (std::string_view rest = text; !rest.empty();) {
-        const auto token = take_token(rest);
-        if (is_mark(token)) {
-            open = false;
-        } else if (is_figure(token[0])) {
-            out.shares.push_back(std::strtod(std::string(token).c_str(), nullptr));
-            open = false;
-        } else {
-            if (!open) out.names.emplace_back();
-            if (open) out.names.back() += ' ';
-            out.names.back() += token;
-            open = true;
-        }
-    }
-    return out;
-}
-
 // "merino silk": two known names side by side become two, where there is one way to part them.
 std::vector<std::string> parted(const std::string& name, const Names& names) {
     std::vector<std::vector<std::string>> ways;
@@ -152,6 +101,8 @@ std::vector<std::string> parted(const std::string& name, const Names& names) {
     }
     return ways.size() == 1 ? ways[0] : std::vector{name};
 }
+
+bool is_figure(char c) { return (c >= '0' && c <= '9') || c == '.'; }
 
 // The text without a share in front or behind, "Silk, Bombyx 30%", and that share.
 std::optional<double> take_share(std::string& text) {
@@ -167,7 +118,9 @@ std::optional<double> take_share(std::string& text) {
     return {};
 }
 
-Refused without_shares(const std::vector<std::string>& names) {
+Refused without_shares(const std::vector<BlendPiece>& pieces) {
+    std::vector<std::string> names;
+    for (const auto& piece : pieces) names.push_back(piece.name);
     return Refused(fmt::format("{} in what shares: which? Write '{} 70% {} 30%'",
                                fmt::join(names, " and "), names[0], names[1]));
 }
@@ -187,19 +140,30 @@ FibresRead read_fibres_said(const std::string& text, const Catalogue& catalogue)
         out.parts.push_back(*one);
         return out;
     }
-    auto pieces = apart(text);
-    if (pieces.names.size() == 1 && pieces.shares.size() != 1)
-        pieces.names = parted(pieces.names[0], names);
-    if (pieces.names.size() > 1 && pieces.shares.empty()) throw without_shares(pieces.names);
-    if (pieces.names.empty() || (pieces.names.size() != pieces.shares.size() &&
-                                 pieces.names.size() + pieces.shares.size() > 1))
-        throw names.unknown(text);
-    for (std::size_t n = 0; n < pieces.names.size(); ++n) {
-        auto part = names.find(pieces.names[n], out.notes);
-        if (!part) throw names.unknown(pieces.names.size() == 1 ? text : pieces.names[n]);
-        part->share = pieces.shares.empty() ? 1 : pieces.shares[n] / 100;
+    auto [pieces, unread, by_rest, shares] = blend_pieces(text, catalogue.spoken);
+    if (pieces.size() == 1 && !pieces[0].share && !pieces[0].micron) {
+        const auto names_of = parted(pieces[0].name, names);
+        pieces.clear();
+        for (const auto& name : names_of) pieces.push_back({name, {}, {}});
+        if (shares.size() == pieces.size()) {  // "merino silk 80/20"
+            for (std::size_t n = 0; n < shares.size(); ++n) pieces[n].share = shares[n];
+            unread = false;
+        }
+    }
+    const bool none = std::none_of(pieces.begin(), pieces.end(), [](auto& p) { return p.share; });
+    if (pieces.size() > 1 && none && !unread) throw without_shares(pieces);
+    if (pieces.empty() || unread) throw names.unknown(text);
+    for (const auto& piece : pieces) {
+        auto part = names.find(piece.name, out.notes);
+        if (!part) throw names.unknown(pieces.size() == 1 ? text : piece.name);
+        part->share = piece.share.value_or(100) / 100;
+        if (piece.micron) part->micron_low = part->micron_high = microns(*piece.micron);
         out.parts.push_back(*part);
     }
+    if (by_rest)
+        out.notes.push_back(fmt::format("'{}' is taken as {} {:.4g}% and {} {:.4g}%", text,
+                                        out.parts[0].name, 100 * out.parts[0].share,
+                                        out.parts[1].name, 100 * out.parts[1].share));
     return out;
 }
 

@@ -5,22 +5,12 @@
 #include <initializer_list>
 #include <optional>
 
+#include "catalog/text/words_of.hpp"
 #include "engine/units/measure.hpp"
 #include "engine/units/plain.hpp"
 
 namespace gristwright::catalog {
 namespace {
-
-std::vector<std::string> words_of(const std::string& header) {
-    std::vector<std::string> words(1);
-    for (const char c : plain(header))
-        if (c >= 'a' && c <= 'z')
-            words.back() += c;
-        else if (!words.back().empty())
-            words.emplace_back();
-    if (words.back().empty()) words.pop_back();
-    return words;
-}
 
 struct General {
     const char* word;
@@ -29,11 +19,15 @@ struct General {
 
 // Words for what a column holds; units say it too, and decide.
 constexpr General general[] = {
-    {"name", Holds::name},       {"skein", Holds::name},     {"hank", Holds::name},
-    {"ball", Holds::name},       {"label", Holds::name},     {"id", Holds::name},
-    {"bobbin", Holds::name},     {"no", Holds::name},        {"number", Holds::name},
-    {"length", Holds::length},   {"yardage", Holds::length}, {"meterage", Holds::length},
-    {"metreage", Holds::length}, {"mass", Holds::mass},      {"weight", Holds::mass},
+    {"name", Holds::name},       {"skein", Holds::name},      {"hank", Holds::name},
+    {"strang", Holds::name},     {"länge", Holds::length},    {"lauflänge", Holds::length},
+    {"gewicht", Holds::mass},    {"poids", Holds::mass},      {"vikt", Holds::mass},
+    {"längd", Holds::length},    {"longueur", Holds::length}, {"métrage", Holds::length},
+    {"grms", Holds::mass},       {"gramm", Holds::mass},      {"grm", Holds::mass},
+    {"ball", Holds::name},       {"label", Holds::name},      {"id", Holds::name},
+    {"bobbin", Holds::name},     {"no", Holds::name},         {"number", Holds::name},
+    {"length", Holds::length},   {"yardage", Holds::length},  {"meterage", Holds::length},
+    {"metreage", Holds::length}, {"mass", Holds::mass},       {"weight", Holds::mass},
     {"state", Holds::state},     {"measured", Holds::state},
 };
 
@@ -95,6 +89,21 @@ Holds held_by(const UnitWord& unit) {
     return unit.dimension == Dimension::length ? Holds::length : Holds::mass;
 }
 
+// "Length (in)", "needs, in", "in" alone; but "What's in it" measures nothing.
+bool in_is_a_unit(const std::string& header, const std::vector<std::string>& words) {
+    const auto typed = plain(header);
+    const auto at = typed.rfind("in");
+    if (words.size() == 1) return true;
+    const bool last = words.back() == "in";
+    const bool signed_off =
+        at != std::string::npos && at > 0 && typed.find_last_of("([,;/-", at) != std::string::npos;
+    const bool measure = std::any_of(words.begin(), words.end(), [](const auto& word) {
+        return word == "length" || word == "size" || word == "width" || word == "dims" ||
+               word == "dimensions";
+    });
+    return last && (signed_off || measure);
+}
+
 void read_word(const std::string& word, Heading& out) {
     for (const auto& g : general)
         if (word == g.word && (out.holds == Holds::nothing_known || out.holds == Holds::name))
@@ -122,19 +131,41 @@ bool all_among(const std::vector<std::string>& words, std::initializer_list<cons
     });
 }
 
+// "Qty", "# skeins", "Number of skeins": how many there are alike; "Skein no." is a name.
+bool counts_skeins(const std::string& header, const std::vector<std::string>& words) {
+    if (words.size() == 1 && among(words, {"qty", "quantity", "count"})) return true;
+    const bool several = among(words, {"skeins", "hanks", "balls", "cakes"});
+    return several && (among(words, {"no", "number", "many", "qty", "count"}) ||
+                       header.find('#') != std::string::npos);
+}
+
+// "yds per skein", "grams ea": of one, and no rate; what says so is taken off.
+bool take_each(std::vector<std::string>& words) {
+    for (std::size_t w = 0; w < words.size(); ++w) {
+        const bool per = words[w] == "per" && w + 1 < words.size() &&
+                         among({words[w + 1]}, {"skein", "hank", "ball", "cake", "one"});
+        if (!per && words[w] != "each" && words[w] != "ea") continue;
+        const auto from = words.begin() + static_cast<std::ptrdiff_t>(w);
+        words.erase(from, from + (per ? 2 : 1));
+        return true;
+    }
+    return false;
+}
+
 // "WPI", "Wraps per inch", "Fibre", "Colour name": what a skein is, and nothing else with it.
 std::optional<Heading> of_skein_itself(const std::vector<std::string>& words) {
     if (among(words, {"wpi", "wraps"}) &&
         all_among(words, {"wpi", "wraps", "per", "inch", "in", "cm", "of", "the", "yarn", "skein"}))
-        return Heading{Holds::wraps, among(words, {"cm"}) ? "wraps/cm" : "wpi", false, false, ""};
+        return Heading{
+            Holds::wraps, among(words, {"cm"}) ? "wraps/cm" : "wpi", false, false, false, ""};
     if (among(words, {"fibre", "fiber", "fibres", "fibers", "breed"}) &&
         all_among(words, {"fibre", "fiber", "fibres", "fibers", "breed", "type", "content", "blend",
                           "composition", "of", "the", "yarn", "skein"}))
-        return Heading{Holds::fibre, "", false, false, ""};
+        return Heading{Holds::fibre, "", false, false, false, ""};
     if (among(words, {"colour", "color", "colours", "colors", "colourway", "colorway"}) &&
         all_among(words, {"colour", "color", "colours", "colors", "colourway", "colorway", "name",
                           "of", "the", "yarn", "skein"}))
-        return Heading{Holds::colour, "", false, false, ""};
+        return Heading{Holds::colour, "", false, false, false, ""};
     return {};
 }
 
@@ -142,14 +173,16 @@ std::optional<Heading> of_skein_itself(const std::vector<std::string>& words) {
 
 Heading heading_of(const std::string& header) {
     Heading out;
-    const auto words = words_of(header);
+    auto words = words_of(header);
+    if (counts_skeins(header, words)) return {Holds::count, "", false, false, false, ""};
+    out.of_each = take_each(words);
     if (const auto itself = of_skein_itself(words)) return *itself;
     const bool of_yarn = std::find(words.begin(), words.end(), "yarn") != words.end() ||
                          std::find(words.begin(), words.end(), "skein") != words.end();
     for (const auto& word : words) {
         for (const auto& other : others)
             if (word == other.word && out.why_not.empty()) out.why_not = other.why;
-        read_word(word, out);
+        if (word != "in" || in_is_a_unit(header, words)) read_word(word, out);
     }
     if (is_rate(header)) out.why_not = "it is a grist";
     const bool spun_from = out.why_not == "it is what was spun from";
@@ -160,16 +193,23 @@ Heading heading_of(const std::string& header) {
 
 bool names_a_total(const std::string& cell) {
     const auto words = words_of(cell);
-    constexpr std::array totals{"total",   "totals", "sum",       "subtotal", "all",
-                                "average", "mean",   "grand",     "overall",  "together",
-                                "summe",   "gesamt", "altogether"};
-    constexpr std::array besides{"skeins", "yarn", "of", "the", "in", "m", "g"};
+    constexpr std::array totals{"total",      "totals", "sum",     "subtotal", "all",   "average",
+                                "mean",       "grand",  "overall", "together", "summe", "gesamt",
+                                "altogether", "summa",  "somme",   "sub"};
+    constexpr std::array besides{"skeins", "yarn", "of",  "the", "in",    "m",    "g",
+                                 "sk",     "yd",   "yds", "oz",  "hanks", "balls"};
     const auto in = [](const auto& list, const std::string& word) {
         return std::find(list.begin(), list.end(), word) != list.end();
     };
     return std::any_of(words.begin(), words.end(), [&](const auto& w) { return in(totals, w); }) &&
            std::all_of(words.begin(), words.end(),
                        [&](const auto& w) { return in(totals, w) || in(besides, w); });
+}
+
+bool is_ditto(const std::string& cell) {
+    constexpr std::array marks{"\"",       "-\"-",          "ditto", "dito", "do.", "do",    "same",
+                               "as above", "same as above", "idem",  "id.",  "^",   "\u3003"};
+    return std::find(marks.begin(), marks.end(), plain(cell)) != marks.end();
 }
 
 bool bare_number(const std::string& cell) {

@@ -2,17 +2,17 @@
 #pragma once
 
 #include <string>
-#include <vector>
 
 namespace gristwright::catalog {
 
-enum class Holds { nothing_known, name, length, mass, state, wraps, fibre, colour, other };
+enum class Holds { nothing_known, name, length, mass, state, wraps, fibre, colour, count, other };
 
 struct Heading {
     Holds holds = Holds::nothing_known;
     std::string unit;  // that bare numbers under it are in: "Length (yd)"; empty: not said
     bool before_washing = false;
     bool finished = false;  // said to be washed, or of the yarn as finished
+    bool of_each = false;   // said to be of one skein: "yds per skein", "grams ea"
     std::string why_not;    // why a column that looks like one of these is none: "it is a grist"
 };
 
@@ -22,6 +22,9 @@ Heading heading_of(const std::string& header);
 
 // A row that sums the others up: "Total", "Sum:", "Grand total", "Average".
 bool names_a_total(const std::string& cell);
+
+// `"`, "ditto", "same": the cell above says it.
+bool is_ditto(const std::string& cell);
 
 // "171", "38,5", "1 3/4", "~220": a number without a unit.
 bool bare_number(const std::string& cell);

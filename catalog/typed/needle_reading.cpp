@@ -145,6 +145,7 @@ Length read_needle(const std::string& text, const SpokenWords& spoken) {
     if (open != std::string::npos) {
         auto second = typed.substr(open + 1);
         if (!second.empty() && second.back() == ')') second.pop_back();
+        second = plain(second);
         const double other = in_one_way(second, text, spoken);
         if (std::abs(other - mm) > 1e-9)
             throw Unclear(text, fmt::format("{} mm or {} mm", plainly(mm), plainly(other)), right);

@@ -20,6 +20,8 @@ constexpr std::size_t longest_total = 24;  // "Sum of all the yards:"
 
 bool is_of_the_yarn(std::string_view key) { return key == "needs"; }
 
+bool is_of_a_size(std::string_view key) { return key == "size" || key == "sizes"; }
+
 bool is_mass(const std::string& unit) {
     return unit == "g" || unit == "kg" || unit.starts_with("gram") || unit.starts_with("oz") ||
            unit.starts_with("ounce") || unit.starts_with("lb");
@@ -30,18 +32,20 @@ bool is_short(const std::string& unit) {
            unit.starts_with("ft") || unit.starts_with("feet") || unit.starts_with("centi");
 }
 
-SuggestionColumn column_of(const std::string& header) {
+SuggestionColumn column_of(const std::string& header, const SpokenWords& spoken) {
     const auto heading = heading_of(header);
-    const auto said = heading_of_suggestion(header);
-    SuggestionColumn out{header, std::string(said.key), heading.unit, "", said.weak, ""};
+    const auto said = heading_of_suggestion(header, spoken);
+    SuggestionColumn out{header, said.key, heading.unit, "", said.weak, "", said.bare_who};
     const bool measured = out.key.empty() || out.key == "weight";
     if (measured && is_mass(heading.unit)) out.key = "needs";
     const auto word = ascii::lowered_letters(header);
     if (out.key == "needs" && out.unit.empty()) {
-        if (word == "yardage") out.unit = "yd";
+        if (word.starts_with("yardage")) out.unit = "yd";
         if (word == "meterage" || word == "metreage") out.unit = "m";
         if (!out.unit.empty()) out.note = fmt::format("bare numbers are taken in {}", out.unit);
     }
+    if (out.key == "sett" && out.unit.empty() && (word == "epi" || word == "endsperinch"))
+        out.unit = "epi";
     if (out.key.empty() && (word.starts_with("width") || word.starts_with("wide")))
         out.why_not = "the article keeps its own width";
     return out;
@@ -73,15 +77,13 @@ const SuggestionColumn& holder(const std::string& key, const std::vector<Suggest
 
 // "Who" beside no sender is the sender, and the wearer where it names one.
 void settle_who(SuggestionColumn& column, const std::vector<SuggestionColumn>& all) {
-    if (!heading_of_suggestion(column.header).bare_who) return;
+    if (!column.bare_who) return;
     if (std::any_of(all.begin(), all.end(), [](const auto& c) { return c.key == "from"; })) return;
     column.is_sender_too = true;
     column.note =
         "taken for who suggested it, and for whom it is where it names a baby, a child or a pet; "
         "call it 'from' or 'for whom' to be sure";
 }
-
-bool names_an_idea(const std::string& cell) { return heading_of_suggestion(cell).key == "idea"; }
 
 std::size_t count_filled(const std::vector<std::string>& fields) {
     return static_cast<std::size_t>(
@@ -90,18 +92,40 @@ std::size_t count_filled(const std::vector<std::string>& fields) {
 
 // "-", "?", "n/a": nothing is said there.
 bool says_nothing(const std::string& cell) {
-    constexpr std::array nothing{"-",        "--",         "?",         "??",      "n/a",
-                                 "na",       "none",       "unknown",   "tbd",     "tba",
-                                 "not sure", "don't know", "dont know", "no idea", "any"};
+    constexpr std::array nothing{"-",
+                                 "--",
+                                 "?",
+                                 "??",
+                                 "n/a",
+                                 "na",
+                                 "none",
+                                 "unknown",
+                                 "tbd",
+                                 "tba",
+                                 "not sure",
+                                 "don't know",
+                                 "dont know",
+                                 "no idea",
+                                 "any",
+                                 "whatever",
+                                 "one size",
+                                 "os",
+                                 "one size fits all",
+                                 "various",
+                                 "varies",
+                                 "whoever",
+                                 "anyone",
+                                 "anybody"};
     const auto text = plain(cell);
     return std::find(nothing.begin(), nothing.end(), text) != nothing.end();
 }
 
 }  // namespace
 
-std::vector<SuggestionColumn> suggestion_columns(const std::vector<std::string>& headers) {
+std::vector<SuggestionColumn> suggestion_columns(const std::vector<std::string>& headers,
+                                                 const SpokenWords& spoken) {
     std::vector<SuggestionColumn> out;
-    for (const auto& header : headers) out.push_back(column_of(header));
+    for (const auto& header : headers) out.push_back(column_of(header, spoken));
     const bool amounts =
         std::any_of(out.begin(), out.end(), [](const auto& c) { return is_of_the_yarn(c.key); });
     for (auto& column : out)
@@ -124,7 +148,7 @@ std::size_t SuggestionSheet::column(std::string_view key) const {
 
 void SuggestionSheet::take(std::vector<std::string> headers) {
     headers_ = std::move(headers);
-    columns_ = suggestion_columns(headers_);
+    columns_ = suggestion_columns(headers_, spoken_);
     notes_.clear();
     for (const auto& column : columns_)
         if (column.key.empty() && !column.header.empty())
@@ -134,9 +158,14 @@ void SuggestionSheet::take(std::vector<std::string> headers) {
             notes_.push_back(fmt::format("column '{}' is {}", column.header, column.note));
 }
 
+bool SuggestionSheet::names_an_idea(const std::string& cell) const {
+    return heading_of_suggestion(cell, spoken_).key == "idea";
+}
+
 bool SuggestionSheet::header(const std::vector<std::string>& fields) {
     const bool found =
-        titles_ < most_titles && std::any_of(fields.begin(), fields.end(), names_an_idea);
+        titles_ < most_titles &&
+        std::any_of(fields.begin(), fields.end(), [&](const auto& f) { return names_an_idea(f); });
     if (found) try {
             return take(fields), true;
         } catch (const Refused& error) {
@@ -161,7 +190,8 @@ bool SuggestionSheet::is_second_header(const CsvRow& row) const {
 // "Suggestions" alone in the line above looked like a heading.
 bool SuggestionSheet::is_header_below_title(const CsvRow& row) const {
     return rows_ == 0 && count_filled(headers_) == 1 && count_filled(row.fields) > 1 &&
-           std::any_of(row.fields.begin(), row.fields.end(), names_an_idea);
+           std::any_of(row.fields.begin(), row.fields.end(),
+                       [&](const auto& f) { return names_an_idea(f); });
 }
 
 void SuggestionSheet::note_once(std::size_t column, const std::string& note) {
@@ -181,8 +211,9 @@ void SuggestionSheet::take_cell(std::size_t c, const std::string& cell, Suggesti
         return note_once(c, fmt::format("column '{}' is not used in rows where another column "
                                         "holds that",
                                         column.header));
-    const bool bare =
-        !column.unit.empty() && (is_of_the_yarn(column.key) ? lacks_unit(cell) : bare_number(cell));
+    const bool bare = !column.unit.empty() &&
+                      (is_of_the_yarn(column.key) || is_of_a_size(column.key) ? lacks_unit(cell)
+                                                                              : bare_number(cell));
     if (bare && !column.note.empty())
         note_once(c, fmt::format("column '{}': {}", column.header, column.note));
     out[column.key] = bare ? cell + " " + column.unit : cell;
@@ -201,8 +232,13 @@ std::optional<SuggestionText> SuggestionSheet::row(const CsvRow& row) {
     if (is_header_below_title(row)) return take(row.fields), std::nullopt;
     ++rows_;
     SuggestionText out;
-    for (std::size_t c = 0; c < row.fields.size(); ++c)
-        if (!row.fields[c].empty()) take_cell(c, row.fields[c], out);
+    above_.resize(std::max(above_.size(), row.fields.size()));
+    for (std::size_t c = 0; c < row.fields.size(); ++c) {
+        if (row.fields[c].empty()) continue;
+        const bool again = is_ditto(row.fields[c]) && !above_[c].empty();
+        if (!again) above_[c] = row.fields[c];
+        take_cell(c, above_[c], out);
+    }
     const auto idea = out.find("idea");
     if (idea == out.end() || idea->second.size() > longest_total || !names_a_total(idea->second))
         return out;

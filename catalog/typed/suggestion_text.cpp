@@ -6,8 +6,11 @@
 #include <array>
 
 #include "catalog/text/named_reading.hpp"
+#include "catalog/typed/age_reading.hpp"
 #include "catalog/typed/amount_reading.hpp"
 #include "catalog/typed/needle_reading.hpp"
+#include "catalog/typed/number_words.hpp"
+#include "catalog/typed/size_reading.hpp"
 #include "catalog/typed/weight_reading.hpp"
 #include "engine/units/ascii.hpp"
 #include "engine/units/failure.hpp"
@@ -58,16 +61,28 @@ std::vector<Length> read_sizes(const std::string& written) {
 }
 
 // "2", "two", "2 colours".
-int read_colours(const std::string& written) {
-    constexpr std::array names{"one", "two",   "three", "four", "five",
-                               "six", "seven", "eight", "nine"};
-    auto text = plain(written);
+int read_colours(const std::string& written, const SpokenWords& spoken) {
+    auto text = plain(in_figures(written, spoken));
     for (const std::string_view end : {" colours", " colors", " colour", " color"})
         if (text.ends_with(end)) text.resize(text.size() - end.size());
     if (text.size() == 1 && text[0] >= '1' && text[0] <= '9') return text[0] - '0';
-    const auto name = std::find(names.begin(), names.end(), text);
-    if (name != names.end()) return static_cast<int>(name - names.begin()) + 1;
     throw Refused(fmt::format("'{}' is not a number from 1 to 9", shown(written)));
+}
+
+// "850 yards of DK", "1/2 lb fingering": an amount, and the weight of its yarn.
+struct AmountSaid {
+    AmountOfYarn amount{};
+    std::string weight{};
+};
+AmountSaid read_amount_said(const std::string& written, const SpokenWords& spoken) {
+    const auto typed = in_figures(written, spoken);
+    for (auto at = typed.find(' '); at != std::string::npos; at = typed.find(' ', at + 1)) {
+        auto weight = typed.substr(at + 1);
+        if (weight.starts_with("of ") || weight.starts_with("in ")) weight.erase(0, 3);
+        if (!spoken.find("weight", weight)) continue;
+        return {read_amount(typed.substr(0, at)), weight};
+    }
+    return {read_amount(typed), {}};
 }
 
 // Reads cell by cell; where they are kept apart a cell that cannot be read leaves the others.
@@ -97,29 +112,65 @@ class Cells {
     std::vector<LeftOutCell>* left_out_;
 };
 
+// Sizes that it comes in; of one that is no length what it says.
+struct SizesSaid {
+    std::vector<Length> lengths{};
+    SizeSaid one{};
+};
+SizesSaid read_sizes_said(const std::string& written, const SpokenWords& spoken) {
+    try {
+        return {read_sizes(written), {}};
+    } catch (const Unclear&) {
+        throw;
+    } catch (const Refused&) {
+        return {{}, read_size(written, spoken)};
+    }
+}
+
+void take_size(const SizeSaid& size, Suggestion& out) {
+    out.size = size.length;
+    out.beside = size.words;
+    if (!size.age.empty()) out.who += (out.who.empty() ? "" : ", ") + size.age;
+}
+
+// What a name of the trade means that stood with an amount; nothing where it means several.
+std::optional<int> class_meant(const std::string& weight, const Catalogue& catalogue) {
+    try {
+        return read_weight(weight, catalogue.yarn.classes, catalogue.spoken);
+    } catch (const Refused&) {
+        return {};
+    }
+}
+
 Suggestion read_cells(Cells cells, const Catalogue& catalogue) {
     Suggestion out;
     cells.keep("idea", out.idea);
     cells.keep("who", out.who);
+    if (const auto age = as_age(out.who, true); !age.empty()) out.who = age;
     cells.keep("from", out.from);
     cells.keep("when", out.when);
     cells.read("craft", out.craft, read_craft);
-    AmountOfYarn amount;
-    cells.read("needs", amount, read_amount);
-    out.needs = amount.length;
-    out.needs_mass = amount.mass;
+    const auto& spoken = catalogue.spoken;
+    AmountSaid said;
+    cells.read("needs", said, [&](const std::string& t) { return read_amount_said(t, spoken); });
+    out.needs = said.amount.length;
+    out.needs_mass = said.amount.mass;
+    if (!said.weight.empty()) out.weight_class = class_meant(said.weight, catalogue);
     cells.read("weight", out.weight_class, [&](const std::string& t) {
         return read_weight(t, catalogue.yarn.classes, catalogue.spoken);
     });
     cells.read("grist", out.grist, [](const std::string& t) { return read_grist(t); });
     cells.read("gauge", out.gauge, [](const std::string& t) { return read_gauge(t); });
     cells.read("sett", out.sett, [](const std::string& t) { return read_sett(t); });
-    const auto length = [](const std::string& t) { return read_length(t).value; };
-    cells.read("needle", out.needle,
-               [&](const std::string& t) { return read_needle(t, catalogue.spoken); });
-    cells.read("size", out.size, length);
-    cells.read("sizes", out.sizes, read_sizes);
-    cells.read("colours", out.colours, read_colours);
+    cells.read("needle", out.needle, [&](const std::string& t) { return read_needle(t, spoken); });
+    SizeSaid size;
+    cells.read("size", size, [&](const std::string& t) { return read_size(t, spoken); });
+    SizesSaid sizes;
+    cells.read("sizes", sizes, [&](const std::string& t) { return read_sizes_said(t, spoken); });
+    out.sizes = std::move(sizes.lengths);
+    take_size(size.length || !size.age.empty() || !size.words.empty() ? size : sizes.one, out);
+    cells.read("colours", out.colours,
+               [&](const std::string& t) { return read_colours(t, spoken); });
     return out;
 }
 

@@ -132,6 +132,12 @@ bool is_an_idea(const std::string& word) {
                               inert(word)));
 }
 
+// The size is the suggestion's own, and may be said in words: "adult M".
+Arguments without_size(Arguments arguments) {
+    arguments.options.erase("size");
+    return arguments;
+}
+
 Answer run(const Arguments& arguments) {
     std::string batch, file, typed;
     for (const auto& word : arguments.words)
@@ -144,7 +150,7 @@ Answer run(const Arguments& arguments) {
     if (arguments.has("out")) out_file(arguments);  // refused before the work
     if (arguments.has("forget")) return forget(arguments, batch);
     if (arguments.has("remember")) need_remembered(batch, "remember");
-    const auto q = ask(arguments, batch);
+    const auto q = ask(without_size(arguments), batch);
     if (!file.empty()) return answer_file(arguments, q, batch, file);
     if (!arguments.has("idea") && typed.empty() && is_remembered(batch))
         return answer_remembered(arguments, q, batch);
@@ -200,7 +206,7 @@ Command answer_command() {
                    {"at-gauge", "24st/10cm", "stocking-stitch gauge it was meant for"},
                    {"sett", "12epi", "sett it was meant for"},
                    {"with-needle", "4mm", "needle it was meant for"},
-                   {"size", "150cm", "finished size, as the article is measured"},
+                   {"size", "150cm", "finished size: a length, 60 x 8 in, adult M, 6-12 months"},
                    {"sizes", "100,130,160cm", "the sizes it comes in"},
                    {"colours", "2", "how many colours it takes"},
                    {"craft", "woven", "knitted or woven", false, "knitted|woven"},

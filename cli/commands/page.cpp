@@ -28,13 +28,12 @@ std::string answers(const Arguments& arguments, Question& q, const std::string& 
     if (bulk.rows() == 0) return "";
     for (const auto& note : bulk.notes())
         q.measured.notes.push_back(fmt::format("{}: {}", file, note));
-    auto unread = bulk.complaints();
-    for (const auto& complaint : unread)
+    for (const auto& complaint : bulk.complaints())
         q.measured.notes.push_back(fmt::format("{} {}", file, complaint));
-    for (auto& complaint : unread) complaint = capital(inert(complaint));
     if (bulk.more_complaints() > 0)
-        unread.push_back(fmt::format("And {} more of the kind", bulk.more_complaints()));
-    return answers_section(answered(bulk), unread, q);
+        q.measured.notes.push_back(
+            fmt::format("and {} more of the kind, all on the page", bulk.more_complaints()));
+    return answers_section(answered(bulk), not_answered(bulk), q);
 }
 
 std::string kept(const Arguments& arguments, const Question& q, const std::string& batch) {

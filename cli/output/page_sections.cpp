@@ -42,6 +42,16 @@ PageData answer_data(const Answered& one, const Question& q) {
     return out;
 }
 
+// A sender who gets no answer still has a line.
+PageData refused_data(const BadRow& row) {
+    PageData out;
+    out.set("idea", row.idea.empty() ? fmt::format("Row {}", row.number)
+                                     : shortened(inert(row.idea), longest_idea));
+    if (!row.from.empty()) out.set("from", shortened(inert(row.from), longest_idea / 3));
+    out.set("why", inert(row.why));
+    return out;
+}
+
 }  // namespace
 
 std::string split_section(const allocation::Split& s, const SplitAsked& asked, const Question& q) {
@@ -69,15 +79,27 @@ std::vector<Answered> answered(BulkAnswers& bulk) {
     return out;
 }
 
-std::string answers_section(const std::vector<Answered>& answers,
-                            const std::vector<std::string>& unread, const Question& q) {
+NotAnswered not_answered(const BulkAnswers& bulk) {
+    NotAnswered out{bulk.refused(), {}};
+    for (const auto& [row, cells] : bulk.left_out())
+        for (const auto& cell : cells)
+            out.cells.push_back(
+                fmt::format("Row {}: {}; answered without it", row, inert(cell.why)));
+    return out;
+}
+
+std::string answers_section(const std::vector<Answered>& answers, const NotAnswered& unread,
+                            const Question& q) {
     PageData out, rows{PageData::type::list};
     for (std::size_t i = 0; i < std::min(answers.size(), most_answers); ++i)
         rows << answer_data(answers[i], q);
     out.set("rows", rows);
     if (answers.size() > most_answers)
         out.set("more", fmt::format("{}", answers.size() - most_answers));
-    set_list(out, "unread", unread);
+    PageData refused{PageData::type::list};
+    for (const auto& row : unread.refused) refused << refused_data(row);
+    out.set("refused", refused);
+    set_list(out, "unread", unread.cells);
     return rendered(embedded::page_answers, out);
 }
 

@@ -34,8 +34,15 @@ std::string two_section(const Question& a, const Question& b);
 // Empty where nothing is kept.
 std::string kept_section(const KeptWork& work, const Question& q);
 
-// `unread`: what could not be read, and is said below.
-std::string answers_section(const std::vector<Answered>& answers,
-                            const std::vector<std::string>& unread, const Question& q);
+// What of the sheet is not in the answers, all of it: rows that have a line of their own, and cells
+// that are named below.
+struct NotAnswered {
+    std::vector<BadRow> refused;
+    std::vector<std::string> cells;  // "row 3: needs: ..."
+};
+NotAnswered not_answered(const BulkAnswers& bulk);
+
+std::string answers_section(const std::vector<Answered>& answers, const NotAnswered& unread,
+                            const Question& q);
 
 }  // namespace gristwright::cli

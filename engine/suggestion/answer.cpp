@@ -276,7 +276,8 @@ void Answerer::reckon(const Suggestion& s, Best& found, SuggestionAnswer& out) {
 
 SuggestionAnswer Answerer::answer(const Suggestion& suggestion) {
     SuggestionAnswer out;
-    out.taken = understand(suggestion.idea, lexicon_, stemmer_);
+    const auto& [idea, beside] = std::tie(suggestion.idea, suggestion.beside);
+    out.taken = understand(beside.empty() ? idea : idea + ", " + beside, lexicon_, stemmer_);
     if (!suggestion.who.empty() && out.taken.wearer == Wearer::unsaid) {
         const auto who = understand("for the " + suggestion.who, lexicon_, stemmer_);
         out.taken.wearer = who.wearer;

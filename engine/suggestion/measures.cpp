@@ -16,6 +16,7 @@ constexpr std::string_view shoe_systems[] = {"size",    "uk",    "us",      "eu"
                                              "us size", "men's", "women's", "mens",   "womens",
                                              "men",     "women", "ladies'", "ladies", "adult"};
 constexpr double grown_up = 18;            // years
+constexpr double no_baby = 2;              // years
 constexpr double least_without_unit = 10;  // below it a count or a rib is as likely
 
 class Measures {
@@ -43,6 +44,9 @@ class Measures {
             out_.wearer = amount.number < 1 ? Wearer::baby : Wearer::child;
             out_.body.clear();
         }
+        // Who is so young is cared for as a baby, whatever the word: "the twins, 6 months".
+        if (out_.wearer == Wearer::child && out_.years && *out_.years < no_baby)
+            out_.wearer = Wearer::baby;
         if (is_of_somebody_grown(at)) mark(at);
         if (amount.of == Of::mass) take_mass(at);
         if (amount.of == Of::skeins && !out_.wanted.empty() &&

@@ -11,6 +11,7 @@ namespace gristwright {
 
 struct Suggestion {
     std::string idea;        // free words
+    std::string beside;      // of the thing, in words that are read with the idea: "size 60 x 8 in"
     std::string who;         // for whom, in free words
     std::string from, when;  // kept, never interpreted
     std::optional<Craft> craft;

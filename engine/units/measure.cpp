@@ -67,6 +67,8 @@ constexpr std::array unit_words{
     UnitWord{"gms", mass, 1e-3},
     UnitWord{"gram", mass, 1e-3},
     UnitWord{"grams", mass, 1e-3},
+    UnitWord{"grms", mass, 1e-3},
+    UnitWord{"gramm", mass, 1e-3},
     UnitWord{"gramme", mass, 1e-3},
     UnitWord{"grammes", mass, 1e-3},
     UnitWord{"kg", mass, 1},

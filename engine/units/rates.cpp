@@ -37,7 +37,8 @@ constexpr InOneWord twist_word[] = {
     {"tpi", inch}, {"t.p.i.", inch}, {"tpm", 1}, {"tpcm", centimetre}, {"tpc", centimetre}};
 constexpr std::string_view gauge_counted[] = {"stitches", "stitch", "sts", "st", "s"};
 constexpr InOneWord gauge_word[] = {{"spi", inch}, {"s.p.i.", inch}};
-constexpr std::string_view row_counted[] = {"rows", "row", "rounds", "rnds", "rds", "r"};
+constexpr std::string_view row_counted[] = {"rows", "row",  "rws", "rw", "rounds",
+                                            "rnd",  "rnds", "rds", "r"};
 constexpr std::string_view sett_counted[] = {"ends",    "end",   "e",      "picks", "p",
                                              "threads", "warps", "thread", "dents", "dent"};
 constexpr InOneWord sett_word[] = {{"epi", inch},        {"e.p.i.", inch},   {"ppi", inch},
@@ -79,6 +80,7 @@ double count_of(Scanner& from, std::string_view text, const Rate& rate) {
     const auto number = from.number(Fractions::mixed);
     if (!number) throw refused(text, "the number is missing or unclear", rate);
     if (!(number->value > 0)) throw refused(text, "it must be more than zero", rate);
+    from.any(std::array{"ish", "-ish", "or so"});
     // Thousands of turns to the metre are met; thousands of anything to an inch are not.
     return number->thousands && &rate == &twist_rate ? *number->thousands : number->value;
 }
@@ -91,8 +93,8 @@ std::optional<double> take_one_word(Scanner& from, const Rate& rate) {
 }
 
 bool take_stroke(Scanner& from) {
-    return from.any(
-        std::array{"/", "per", "over", "to the", "to an", "to", "=", "in", "on", "across"});
+    return from.any(std::array{"/", "per", "over a", "over", "to the", "to an", "to a", "to", "=",
+                               "in a", "in", "on a", "on", "across a", "across"});
 }
 
 // "10 cm", "cm", "inch", "4\"": what it is counted over, behind the stroke.
@@ -123,9 +125,11 @@ void check(const Counted& counted, std::string_view text, const Rate& rate) {
 // The count, its range, and what is counted. `from` stands at the stroke or at a word like wpi.
 Counted take_count(Scanner& from, std::string_view text, const Rate& rate) {
     Counted out;
+    const bool between = from.take("between");
     out.low = out.high = count_of(from, text, rate);
     auto ahead = from;
-    if (ahead.sign('-') || ahead.take("to"))  // "14 to 15", but "14 to the inch"
+    // "14 to 15", but "14 to the inch"
+    if (ahead.sign('-') || ahead.take("to") || (between && ahead.take("and")))
         if (auto probe = ahead; probe.number(Fractions::mixed)) {
             from = ahead;
             out.high = count_of(from, text, rate);
@@ -136,7 +140,9 @@ Counted take_count(Scanner& from, std::string_view text, const Rate& rate) {
 
 // "gauge: 22 st/10cm", "sett 12 epi": what is wanted here anyway.
 void take_label(Scanner& from) {
-    if (from.any(std::array{"gauge", "tension", "sett", "twist"})) from.any(std::array{":", "="});
+    constexpr std::array labels{"gauge",        "tension", "sett", "twist",
+                                "rigid heddle", "heddle",  "reed"};
+    if (from.any(labels)) from.any(std::array{":", "="});
 }
 
 Counted take_rate(Scanner& from, std::string_view text, const Rate& rate) {
@@ -234,6 +240,7 @@ TwistReading read_twist_or_angle(std::string_view text) {
         check(counted, text, twist_rate);
         out.twist = Twist::from_si(counted.per_metre());
     }
+    from.any(std::array{"twist", "in the ply", "in ply", "plied"});
     from.sign(',');
     if (!out.direction) out.direction = take_direction(from);
     if (!from.done())
@@ -276,8 +283,10 @@ GaugeReading read_gauge_and_rows(std::string_view text) {
     if (stitches.bare && rows && take_stroke(from))
         stitches.over = take_over(from, text, gauge_rate);
     double rows_over = stitches.over;
-    if (rows && !from.done() && take_stroke(from)) rows_over = take_over(from, text, gauge_rate);
-    from.any(std::array{"square", "squared", "sq.", "sq"});  // as wide as it is high
+    // One length for both stands behind both: "over 4 in on 4 mm" counts no rows over a needle.
+    if (rows && !stitches.bare && !from.done() && take_stroke(from))
+        rows_over = take_over(from, text, gauge_rate);
+    from.any(std::array{"square", "squared", "sq.", "sq", "swatch"});  // as wide as it is high
     if (!from.done()) refuse_rest(from, text, gauge_rate);
     check(stitches, text, gauge_rate);
     GaugeReading out{Gauge::from_si(stitches.per_metre()), {}};
@@ -292,6 +301,7 @@ namespace {
 // "30/10", as metric heddles are called: to 10 cm.
 std::optional<double> metric_name(std::string_view typed) {
     Scanner from(typed);
+    from.take("metric");
     const auto count = from.number(Fractions::none);
     if (count && from.sign('/') && from.take("10") && from.done()) return count->value * 10;
     return {};

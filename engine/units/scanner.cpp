@@ -153,10 +153,41 @@ bool Scanner::sign(char sign) {
 }
 
 bool take_about(Scanner& from) {
-    constexpr std::array words{"~",       "about", "approximately", "approx.", "approx", "around",
-                               "roughly", "circa", "ca.",           "ca",      "nearly", "almost",
-                               "c.",      "abt.",  "abt",           "ab.",     "appr.",  "appr",
-                               "say"};
+    constexpr std::array words{"~",
+                               "about",
+                               "approximately",
+                               "approx.",
+                               "approx",
+                               "around",
+                               "roughly",
+                               "circa",
+                               "ca.",
+                               "ca",
+                               "nearly",
+                               "almost",
+                               "c.",
+                               "abt.",
+                               "abt",
+                               "ab.",
+                               "appr.",
+                               "appr",
+                               "say",
+                               "a scant",
+                               "scant",
+                               "env.",
+                               "just over",
+                               "just under",
+                               "a little over",
+                               "a little under",
+                               "a bit over",
+                               "a bit under",
+                               "a good",
+                               "a generous",
+                               "just shy of",
+                               "shy of",
+                               "a touch over",
+                               "a touch under",
+                               "barely"};
     return from.any(words);
 }
 

@@ -165,3 +165,43 @@ TEST_CASE("UTF-16 that is cut short or broken is text, not a fault") {
     CHECK(in_utf8("\xEF\xBB\xBF"
                   "a,b") == "a,b");
 }
+
+TEST_CASE("sheets: a ditto is the cell above it, also across a blank row") {
+    const auto read = read_batch_csv(
+        "skein,yd,oz,fibre\n1,212,3.75,Romney\n2,198,3.5,ditto\n\n3,205,3.6,\"\"\"\"\n4,200,3.5,-"
+        "\"-\n",
+        "s.csv");
+    REQUIRE(read.skeins.size() == 4);
+    for (const auto& skein : read.skeins) CHECK(skein.own.at("fibre")[0].text == "Romney");
+}
+
+TEST_CASE(
+    "sheets: a count of skeins multiplies what is of each, and is asked where it is not said") {
+    // 'Number of skeins' was taken for a name, and three skeins counted as one.
+    const auto read = read_batch_csv(
+        "Yarn name,Qty,yds per skein,grams ea\nwhite,3,150,68\ngrey,1,151,70\nTotal 4 "
+        "sk,4,601,274\n",
+        "s.csv");
+    REQUIRE(read.skeins.size() == 4);
+    CHECK(read.skeins[2].name.text == "white 3");
+    CHECK(read.skeins[3].name.text == "grey");
+    for (const char* head : {"Qty", "# skeins", "Number of skeins", "No. of hanks"}) {
+        CAPTURE(head);
+        const auto sheet = std::string("name,") + head + ",yd,g\nwhite,3,150,68\n";
+        CHECK_THROWS_WITH_AS(read_batch_csv(sheet, "s.csv"), doctest::Contains("which?"), Refused);
+    }
+    CHECK(read_batch_csv("Skein no.,yd,g\n3,150,68\n", "s.csv").skeins.size() == 1);
+}
+
+TEST_CASE("sheets: a skein whole in one cell, and headings in other tongues") {
+    const auto whole =
+        interpret(read_batch_csv("name,length,weight\na,210yd/4oz,\n", "s"), carried());
+    CHECK(in_grams(whole.batch.skeins[0].mass) == doctest::Approx(113.398).epsilon(1e-5));
+    const auto german =
+        read_batch_csv("Strang;Länge in m;Gewicht in g\nA;187,5;98,4\nSumme;187,5;98,4\n", "s");
+    REQUIRE(german.skeins.size() == 1);
+    CHECK(german.skeins[0].length.text == "187,5 m");
+    // 'What's in it' was a length in inches.
+    const auto inside = read_batch_csv("name,m,g,What's in it\nA,171,38.5,merino\n", "s");
+    CHECK(inside.notes.size() == 1);
+}

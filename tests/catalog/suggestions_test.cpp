@@ -88,12 +88,13 @@ TEST_CASE("a fabric's name means what its craft makes of it") {
 TEST_CASE("a word for a fabric that no table holds is refused with its line") {
     const std::string header = "word,class,means\n";
     const auto fabrics = built_in().fabrics;
-    CHECK(read_words(header + "tabby,fabric,/plain\n", "words.csv", fabrics) ==
+    SpokenWords spoken;
+    CHECK(read_words(header + "tabby,fabric,/plain\n", "words.csv", fabrics, spoken) ==
           "tabby\tfabric\t/plain\n");
     for (const char* row :
          {"tabby,fabric,/plane", "lacy,fabric,lase/", "odd,fabric,/", "hat,article,",
           "weft,role,weft alone", "baby,person,infant", "itch,topic,scratch", "hat,headgear,hat"})
-        CHECK_THROWS_WITH_AS(read_words(header + row, "words.csv", fabrics),
+        CHECK_THROWS_WITH_AS(read_words(header + row, "words.csv", fabrics, spoken),
                              doctest::Contains("words.csv:2"), BadText);
 }
 

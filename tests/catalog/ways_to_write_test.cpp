@@ -7,7 +7,6 @@
 #include <functional>
 #include <sstream>
 
-#include "catalog/typed/amount_reading.hpp"
 #include "catalog/typed/batch_text.hpp"
 #include "catalog/typed/suggestion_text.hpp"
 #include "engine/units/reading.hpp"
@@ -105,8 +104,15 @@ Values staple(const std::string& text) {
 
 // "150 g" for a mass, metres for a length.
 std::string amount(const std::string& text) {
-    const auto read = read_amount(text);
-    return read.length ? listed({in_metres(*read.length)}) : listed({in_grams(*read.mass)}) + " g";
+    const auto read = read_suggestion({{"idea", "hat"}, {"needs", text}}, carried());
+    return read.needs ? listed({in_metres(*read.needs)})
+                      : listed({in_grams(*read.needs_mass)}) + " g";
+}
+
+// A length in cm, else the words that are read with the idea, or for whom it is.
+std::string size(const std::string& text) {
+    const auto read = read_suggestion({{"idea", "hat"}, {"size", text}}, carried());
+    return read.size ? listed({in_centimetres(*read.size)}) : read.beside + read.who;
 }
 
 // A cell beside an idea, by its key.
@@ -123,6 +129,7 @@ std::string read(const std::string& kind, const std::string& text) {
     if (kind == "length") return listed({in_metres(read_length(text).value)});
     if (kind == "mass") return listed({in_grams(read_mass(text).value)});
     if (kind == "amount") return amount(text);
+    if (kind == "size") return size(text);
     if (kind == "weight" || kind == "craft" || kind == "colours") return cell(kind, text);
     if (kind == "skein") return listed(skein(text));
     if (kind == "grist") return listed({1e-3 / read_grist(text).si()});

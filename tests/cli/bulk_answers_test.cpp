@@ -112,7 +112,7 @@ TEST_CASE("a cell that cannot be read is left out and said, its idea is answered
         {"hat,,heavy,,,,", "weight: there is no weight class 'heavy'", ""},
         {"hat,,fien,,,,", "weight: there is no weight class 'fien'", "did you mean 'fine'?"},
         {"hat,,,24,,,", "gauge: '24' can mean", "22st/10cm"},
-        {"hat,,,,huge,,", "size: cannot read 'huge'", "171m"},
+        {"hat,,,,huge,,", "size: cannot read 'huge'", "60 x 8 in"},
         {"hat,,,,,ten,", "colours: 'ten' is not a number", "from 1 to 9"},
         {"hat,,,,,0,", "colours: '0' is not a number", "from 1 to 9"},
         {"hat,,,,,,by hand", "craft: knitted or woven, not 'by hand'", "knitted or woven"},

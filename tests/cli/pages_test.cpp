@@ -119,7 +119,13 @@ TEST_CASE("a page shows forty answers and counts the others") {
     CHECK(suggested == 48);
     const auto section = answers_section(answers, {}, q);
     CHECK_FALSE(holds(section, "Could not be read"));
-    CHECK(holds(answers_section(answers, {"row 3: needs: 'lots'"}, q), "<li>Row 3: needs: "));
+    NotAnswered unread{{{3, "<i>hat", "Mags", "more fields than the header names"}}, {}};
+    for (int i = 4; i < 34; ++i) unread.cells.push_back(fmt::format("Row {}: needs: 'lots'", i));
+    const auto with_unread = answers_section(answers, unread, q);  // twenty were named, and no Mags
+    CHECK(times(with_unread, "<li>Row ") == 30);
+    CHECK(holds(with_unread, "from Mags"));
+    CHECK(holds(with_unread, "Could not be read: more fields than the header names"));
+    CHECK_FALSE(holds(with_unread, "<i>hat"));
     CHECK(times(section, "Thank you for ") == std::min<std::size_t>(40, answers.size()));
     CHECK(holds(section, fmt::format("{}", answers.size() - 40)));
     CHECK_FALSE(holds(section, "<blink"));

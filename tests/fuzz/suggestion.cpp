@@ -26,7 +26,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     may_refuse([&] {
         const auto csv = catalog::read_csv(text_of(data, size), "f.csv");
         std::vector<std::string> keys;
-        for (const auto& column : catalog::suggestion_columns(csv.headers))
+        for (const auto& column : catalog::suggestion_columns(csv.headers, catalogue().spoken))
             keys.push_back(column.key);
         promise(keys.size() == csv.headers.size(), "a key for every header");
         for (const auto& row : csv.rows) may_refuse([&] { read_row(row, keys); });

@@ -1,6 +1,6 @@
 "use strict";
 // People's suggestions: typed one a line, pasted or opened; ranked, each with its reply; and before an audience.
-let replies = [], ideasFile = null;
+let replies = [], refused = [], ideasFile = null;
 
 // As a sheet for the program: a spreadsheet as it is, lines as a sheet of one column.
 function ideasSheet() {
@@ -14,17 +14,20 @@ function ideasSheet() {
 async function ideasAsked(fresh) {
   const sheet = ideasSheet(), batch = batchAsked();
   replies = [];
+  refused = [];
   if (!sheet || !batch.skeins) {
     say("ideas-said", sheet ? "Put the skeins on the table first: the answers stand on them." : "");
     return repliesShown();
   }
-  const {code, out, err} = await long.ask(["answer", ...batch.words, Object.keys(sheet)[0], ...wishes(), "--json"], {...batch.files, ...sheet});
+  const {out, err} = await long.ask(["answer", ...batch.words, Object.keys(sheet)[0], ...wishes(), "--json"], {...batch.files, ...sheet});
   if (!fresh()) return;
   if (!out) { say("ideas-said", complaint(err)); return repliesShown(); }
   const answer = JSON.parse(out);
   replies = answer.answers;
   const many = answer.rows === 1 ? "One suggestion." : `${answer.rows} suggestions, ${replies.length} of them different.`;
-  say("ideas-said", code === 0 ? many : many + " Not read: " + complaint(err).replace(/^ideas\.\w+ /gm, ""));
+  refused = answer.refused;
+  const unread = answer.left_out.map(cell => `row ${cell.row}: ${cell.why}; answered without it`);
+  say("ideas-said", unread.length ? many + " Not read: " + unread.join("\n") : many);
   repliesShown();
 }
 
@@ -33,9 +36,9 @@ const replyOf = one => one.answered ? one.reply : one.ask;
 
 function repliesShown() {
   $("ideas-save").disabled = $("show").disabled = !replies.length;
-  if (!replies.length) return $("replies").replaceChildren();
+  if (!replies.length && !refused.length) return $("replies").replaceChildren();
   const head = made("tr", {}, ...["Suits", "Suggestion", "Answer"].map(words => made("th", {scope: "col", textContent: words})));
-  const table = made("table", {className: "replies"}, made("caption", {textContent: "First what the yarn reaches for, then what it falls short of; each by how well it suits, of 100"}), made("thead", {}, head), made("tbody", {}, ...replies.map(replyRow)));
+  const table = made("table", {className: "replies"}, made("caption", {textContent: "First what the yarn reaches for, then what it falls short of; each by how well it suits, of 100"}), made("thead", {}, head), made("tbody", {}, ...replies.map(replyRow), ...refused.map(refusedRow)));
   $("replies").replaceChildren(table);
 }
 
@@ -55,6 +58,15 @@ function replyRow(one) {
     made("td", {className: "score", textContent: one.answered ? Math.round(one.suitability) : "?"}),
     made("th", {scope: "row", textContent: one.idea + times}),
     made("td", {}, made("b", {textContent: verdict(one)}), made("p", {textContent: replyOf(one)}), buttons));
+}
+
+// Who gets no answer still has a line.
+function refusedRow(row) {
+  const idea = row.idea || `row ${row.row}`;
+  return made("tr", {},
+    made("td", {className: "score", textContent: "?"}),
+    made("th", {scope: "row", textContent: row.from ? `${idea}, from ${row.from}` : idea}),
+    made("td", {textContent: "could not be read: " + row.why}));
 }
 
 async function copied(button, words) {
