@@ -164,3 +164,46 @@ TEST_CASE("how wide a piece comes out is told where its length is measured") {
     CHECK(answer.wide < centimetres(80));
     CHECK(asked.answer("how large would a hat be?").wide == Length{});
 }
+
+TEST_CASE("a size without a unit is in the one in which the article is made so large") {
+    Curlew asked;
+    const auto in_cm = asked.answer("a cushion 45 x 45").things.front();
+    CHECK(in_cm.in_cm);
+    CHECK_FALSE(in_cm.in_inches);
+    CHECK(in_cm.size == centimetres(45));
+    const auto in_inches = asked.answer("a scarf 70 x 8").things.front();
+    CHECK(in_inches.in_inches);
+    CHECK_FALSE(in_inches.in_cm);
+    CHECK(in_inches.size > centimetres(177));
+    CHECK(in_inches.size < centimetres(179));
+    // Where it is of neither, or was said, nothing is guessed.
+    const auto neither = asked.answer("a scarf 900 x 700").things.front();
+    CHECK_FALSE(neither.in_cm);
+    CHECK_FALSE(neither.in_inches);
+    const auto said = asked.answer("a cushion 45 x 45 cm").things.front();
+    CHECK_FALSE(said.in_cm);
+    CHECK(said.size == centimetres(45));
+}
+
+TEST_CASE("a part alone takes less than the whole, and all its parts no more") {
+    Curlew asked;
+    const auto sleeves = asked.answer("just the sleeves of a jumper");
+    REQUIRE(sleeves.answered);
+    CHECK(sleeves.part > Length{});
+    CHECK(sleeves.part < sleeves.need.mid);
+    const auto yoke = asked.answer("just the yoke of a jumper");
+    CHECK(yoke.part > Length{});
+    CHECK(sleeves.part + yoke.part < sleeves.need.mid);
+    CHECK(asked.answer("just the lining of a hat").part == Length{});
+    CHECK(asked.answer("a jumper").part == Length{});
+}
+
+TEST_CASE("so many skeins hold so much of the batch") {
+    Curlew asked;
+    const auto one = asked.answer("a hat from one skein");
+    const auto two = asked.answer("a hat from two skeins");
+    CHECK(one.at_hand > Length{});
+    CHECK(two.at_hand >= one.at_hand);
+    CHECK(asked.answer("a hat from forty skeins").at_hand == Length{});
+    CHECK(asked.answer("a hat").at_hand == Length{});
+}
