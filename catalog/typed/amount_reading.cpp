@@ -57,10 +57,12 @@ constexpr std::array parts{"mc",
                            "for the weft",
                            ":"};
 
-// "300+ yd" is what to have at hand, as "at least 300 yd" is.
+// "300+ yd", "300 + yd" is what to have at hand, as "at least 300 yd" is.
 std::string without_plus(std::string typed) {
     for (auto at = typed.find('+'); at != std::string::npos; at = typed.find('+', at + 1))
-        if (at > 0 && typed[at - 1] >= '0' && typed[at - 1] <= '9') typed[at] = ' ';
+        if (const auto end = typed.find_last_not_of(" +", at);
+            end != std::string::npos && ascii::is_digit(typed[end]))
+            typed[at] = ' ';
     return plain(typed);
 }
 

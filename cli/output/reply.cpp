@@ -157,10 +157,23 @@ bool names_alike(std::string_view said, std::string_view fabric) {
     return false;
 }
 
+// Where the first of several has none of its own.
+std::string fabric_of_another(const SuggestionAnswer& a) {
+    if (a.taken.alternatives) return "";
+    for (const auto& thing : a.things)
+        if (thing.article && thing.wanted.fabric.named())
+            return fmt::format("The {} I reckoned in {}.", thing.wanted.kind,
+                               thing.wanted.fabric.in(thing.article->craft));
+    return "";
+}
+
 std::string fabric_sentence(const SuggestionAnswer& a) {
     const auto& wanted = a.things[a.main].wanted;
     if (!left_out(a).empty()) return "";
-    if (!wanted.fabric.named()) return a.plain ? "" : fmt::format("That is in {}.", a.fabric);
+    if (!wanted.fabric.named()) {
+        const auto others = fabric_of_another(a);
+        return !others.empty() || a.plain ? others : fmt::format("That is in {}.", a.fabric);
+    }
     const auto& fabric = wanted.fabric.in(a.article->craft);
     const auto& said = wanted.fabric_said;
     if (said.empty() || fabric.find(said) != std::string::npos || names_alike(said, fabric))

@@ -59,6 +59,7 @@ std::string width_sentence(const SuggestionAnswer& a, const Units& units) {
     const auto& sizes = a.things[a.main].wanted.sizes;
     const bool only = a.things[a.main].wanted.only_width;
     if (sizes.size() < 2 && !only) return "";
+    if (sizes.size() == 2 && sizes[0] == sizes[1] && a.article->measure == "side") return "";
     const bool is_long = only && a.things[a.main].wanted.is_long;
     return fmt::format("The {} of {} is not reckoned: my figure keeps its own shape.",
                        is_long ? "length" : "width", units.size(only ? sizes[0] : sizes[1]));
@@ -85,6 +86,9 @@ std::string unclear_size_sentence(const SuggestionAnswer& a, const Units& units)
                            capital(measured(*a.article, units.size(unfit))),
                            measured(*a.article, units.size(a.size)));
     if (a.taken.no_unit.empty()) return "";
+    if (const auto& main = a.things[a.main]; main.in_cm || main.in_inches)
+        return fmt::format("{}: I read that as {}.", a.taken.no_unit,
+                           main.in_cm ? "centimetres" : "inches");
     return fmt::format("{}: in centimetres or inches? I kept my own size.", a.taken.no_unit);
 }
 
@@ -110,7 +114,9 @@ std::string warp_length_sentence(const SuggestionAnswer& a, const Units& units) 
 std::string at_hand_sentence(const SuggestionAnswer& a, const Units& units) {
     if (a.at_hand <= Length{}) return "";
     const auto& mass = a.taken.at_hand_mass;
-    const auto at_hand = mass ? units.mass(*mass) : units.yarn(a.at_hand);
+    auto at_hand = mass ? units.mass(*mass) : units.yarn(a.at_hand);
+    if (const auto skeins = a.taken.at_hand_skeins)
+        at_hand = fmt::format("{:g} skein{} (about {})", *skeins, *skeins > 1 ? "s" : "", at_hand);
     if (a.at_hand_lacks <= Length{}) return fmt::format("Of this yarn {} would do.", at_hand);
     return fmt::format(
         "Of this yarn {} would not do: with what I set aside for safety it lacks {}.", at_hand,

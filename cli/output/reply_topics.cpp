@@ -100,10 +100,12 @@ std::string spring(const YarnProfile& yarn) {
 std::string sizes(const SuggestionAnswer& a, const Units& units) {
     if (!a.answered) return "";
     const auto& t = *a.article;
+    const auto wide =
+        a.wide > Length{} ? fmt::format(" My own is {} wide.", units.size(a.wide)) : std::string();
     if (a.largest < t.smallest)
-        return fmt::format("It could be at most {}, and it is made from {} on.",
-                           measured(t, units.size(a.largest)), units.size(t.smallest));
-    return fmt::format("It could be up to about {}.", measured(t, units.size(a.largest)));
+        return fmt::format("It could be at most {}, and it is made from {} on.{}",
+                           measured(t, units.size(a.largest)), units.size(t.smallest), wide);
+    return fmt::format("It could be up to about {}.{}", measured(t, units.size(a.largest)), wide);
 }
 
 std::string how_many(const SuggestionAnswer& a) {
@@ -119,6 +121,14 @@ std::string choice(const SuggestionAnswer& a) {
     if (!a.other_craft) return "";
     return fmt::format("Of the two crafts the {} one comes out better in this yarn.",
                        words(a.article->craft));
+}
+
+// Where it is enough, the metres to spare are said already.
+std::string what_is_left(const SuggestionAnswer& a, const YarnProfile& yarn, const Units& units) {
+    if (!a.answered || a.reach == Reach::enough) return "";
+    if (a.need.mid >= yarn.length.mid) return "Nothing would be left over.";
+    return fmt::format("About {} would be left over, if it goes as I expect.",
+                       units.yarn(yarn.length.mid - a.need.mid));
 }
 
 std::string needle(const SuggestionAnswer& a, const Units& units) {
@@ -174,6 +184,8 @@ std::string of_making(Topic topic, const SuggestionAnswer& a, const YarnProfile&
                                units.mass(a.need.mid * yarn.linear_density.mid));
         case Topic::pattern:
             return a.answered ? "My plan for it gives the counts and the steps." : "";
+        case Topic::left:
+            return what_is_left(a, yarn, units);
         case Topic::waste:
             return "Each warp leaves an end on the loom: several pieces on one warp waste least.";
         default:

@@ -55,6 +55,10 @@ std::string role_sentence(const SuggestionAnswer& a, const Units& units) {
                        : fmt::format("With all of it used it comes to about {}.",
                                      measured(*a.article, units.size(a.largest)));
         case YarnRole::part:
+            if (a.part > Length{})
+                return fmt::format("That is all of it; '{}' would take about {}: {}.",
+                                   inert(a.taken.role_said), units.yarn(a.part),
+                                   a.part_reaches ? "enough" : "not surely enough");
             return fmt::format("As to '{}': the figure is for the whole piece.",
                                inert(a.taken.role_said));
         case YarnRole::unsaid:

@@ -267,7 +267,9 @@ void Answerer::reckon(const Suggestion& s, Best& found, SuggestionAnswer& out) {
     count_repeats(plan, out);
     main.size = out.size;
     count_in_strands(found.strands, out);
+    if (out.taken.role == YarnRole::part) look_at_part(ground_, plan, out);
     compare_at_hand(ground_, plan, out);
+    if (out.article->measure == "length") out.wide = plan.pieces.front().outline.width;
     look_around(ground_, plan, out);
     out.usual_sett = found.usual_sett;
 }
@@ -295,6 +297,8 @@ SuggestionAnswer Answerer::answer(const Suggestion& suggestion) {
         if (s.size && out.things.empty()) asked.sizes = {*s.size}, asked.only_width = false;
         const auto craft = wanted.craft && !suggestion.craft ? wanted.craft : s.craft;
         out.things.push_back(look_at(asked, out.taken, craft, one));
+        if (out.things.size() == 1)
+            out.things[0] = with_its_unit(std::move(out.things[0]), out.taken, craft, one);
         auto& read = out.taken.wanted[out.things.size() - 1];
         read.only_width = out.things.back().wanted.only_width;
         if (out.things.back().unfit > Length{}) read.sizes.clear();

@@ -63,6 +63,7 @@ struct ThingAnswer {
     std::string body;                         // whose the size is; empty: nobody's
     Length unfit;          // a size that was said and that no body has; 0: none was
     bool of_warp = false;  // the size is what comes off the warp that was said
+    bool in_inches = false, in_cm = false;  // the size had no unit, and fits in this one alone
     bool of_shoe = false;  // the size is that of the foot in the shoe that was said
     Reach reach{};
 };
@@ -115,6 +116,9 @@ struct [[nodiscard]] SuggestionAnswer {
     bool plain = true;                 // in a cloth that is taken where nobody names one
     Length at_hand;        // yarn that they ask of, or the share of this that they name; 0: none
     Length at_hand_lacks;  // of the need, with what the certainty asked sets aside; 0: it would do
+    Length wide;           // of its own, where a length is measured; 0: of another shape
+    Length part;           // of the need, for the part alone that was named; 0: none, or unknown
+    bool part_reaches = false;   // with the certainty asked
     bool role_reckoned = false;  // the metres are those of the part this yarn plays
 
     std::shared_ptr<const Template>
@@ -136,6 +140,8 @@ class Answerer {
     struct Wish;
     void resolve(Taken& taken) const;
     std::string body_of(const Wanted& wanted, const Taken& taken) const;
+    ThingAnswer with_its_unit(ThingAnswer thing, Taken& taken, std::optional<Craft> craft,
+                              Best*& found);
     bool fits_somebody(const Template& article, Length size) const;
     const YarnProfile& yarn_as(Role role);
     Best& realised(const Template& article, const std::string& fabric, Role role, Sett sett);

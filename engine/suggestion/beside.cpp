@@ -3,6 +3,8 @@
 #include <algorithm>
 
 #include "engine/suggestion/constants.hpp"
+#include "engine/suggestion/in_full.hpp"
+#include "engine/suggestion/limits.hpp"
 #include "engine/suggestion/reading.hpp"
 
 namespace gristwright {
@@ -59,6 +61,17 @@ constexpr std::string_view described[] = {
     "finger",  "fingered", "season",  "seasons",  "shaft",  "layer",   "tier",   "way",
     "block",   "ply",      "piece",   "corner",   "point",  "stripe"};
 
+bool is_behind_with(const std::vector<Item>& items, std::size_t at) {
+    for (auto i = at; i-- > 0 && i + 5 > at && same_clause(items, i, at);) {
+        const auto& item = items[i];
+        if (item.last_word() == "with" || item.text == "plus" ||
+            (item.is(joiner) && item.as(joiner) == "with"))
+            return true;
+        if (is_thing(item)) return false;
+    }
+    return false;
+}
+
 bool is_many(std::string_view person) {
     return person.ends_with("s") || person.ends_with("children") || person.ends_with("men") ||
            person.ends_with("people") || person.ends_with("kin");
@@ -97,6 +110,30 @@ bool is_of_this_yarn(const std::vector<Item>& items, std::size_t at) {
     if (has(of_this, items[next].text)) return true;
     return items[next].text == "of" && next + 1 < items.size() &&
            has(this_yarn, items[next + 1].first_word());
+}
+
+bool is_of_a_part(const std::vector<Item>& items, std::size_t at) {
+    if (at == 0) return false;
+    if (items[at - 1].text == "every") return true;
+    for (auto i = at + 1; i < at + 4 && same_clause(items, at, i); ++i) {
+        if (is_thing(items[i])) return false;
+        if (items[i].is(part) || items[i].is(role) || items[i].is(form) || items[i].is(body))
+            return is_behind_with(items, at);
+    }
+    return false;
+}
+
+bool is_of_squares(const std::vector<Item>& items, std::size_t at, const Wanted& to) {
+    return at + 1 < items.size() && items[at + 1].text == "squares" && to.kind != "blanket" &&
+           to.kind != "squares";
+}
+
+bool is_led_from(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view from[] = {"from", "with", "in",   "using", "of",
+                                         "use",  "only", "just", "on",    "single"};
+    if (at == 0 || !same_clause(items, at - 1, at) || limit_of(items, at) == Limit::least)
+        return false;
+    return has(from, items[at - 1].last_word());
 }
 
 std::size_t thing_behind(const std::vector<Item>& items, std::size_t at) {

@@ -24,6 +24,12 @@ bool each_has_one(const std::vector<Item>& items, std::size_t at, const Wanted& 
 
 // "only 2 oz of this", "100 g of yours".
 bool is_of_this_yarn(const std::vector<Item>& items, std::size_t at);
+// "with a 5 cm border", "beads every 10 cm": of what the thing has, and no size of it.
+bool is_of_a_part(const std::vector<Item>& items, std::size_t at);
+// "4 inch squares, enough for a cushion": of what it is joined from.
+bool is_of_squares(const std::vector<Item>& items, std::size_t at, const Wanted& to);
+// "a hat from one skein": what there is for it.
+bool is_led_from(const std::vector<Item>& items, std::size_t at);
 // "a 2.5 m table runner": of the thing, whatever the yarn takes.
 std::size_t thing_behind(const std::vector<Item>& items, std::size_t at);
 

@@ -42,6 +42,14 @@ inline constexpr Constant far_size{
     "times",
     Mark::judgement,
     "a square of 170 cm is no square of a blanket of nine"};
+inline constexpr Constant unit_told_by{
+    "how far beyond an article's sizes a number without a unit still tells which it is in",
+    1.25,
+    1.1,
+    1.5,
+    "times",
+    Mark::judgement,
+    "an inch is 2.54 cm: in the other unit it is then another article"};
 inline constexpr Constant fancy_unasked{
     "suitability by which a patterned cloth nobody asked for must be better than a plain one",
     20,

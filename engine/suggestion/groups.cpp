@@ -28,7 +28,12 @@ std::string read_besides(const Taken& t) {
     return out +
            fmt::format("|{}|{}|{}|{}|{}|{}", of(t.gauge), of(t.sett), of(t.needle),
                        of(t.loom_width), t.shoe, t.other_yarn) +
-           "|" + t.no_unit + "|" + t.letters + "|" + t.worn_by;
+           fmt::format("|{}|{}|{}|{}|{}|{}|{}", t.no_unit, t.letters, t.worn_by, t.how_big,
+                       t.material_said, t.body, t.colours) +
+           fmt::format("|{}|{}|{}|{}|{}|{}|{}", of(t.at_hand), of(t.at_hand_mass), of(t.warp),
+                       of(t.loom_waste), t.share_of_thing.value_or(0), t.share_of_yarn.value_or(0),
+                       t.one_alone) +
+           fmt::format("|{}", t.at_hand_skeins.value_or(0));
 }
 
 std::string likeness(const Suggestion& s, const SuggestionAnswer& a) {

@@ -56,7 +56,10 @@ std::string style(const std::vector<Item>& items, std::size_t at) {
     const auto& what = items[at - 1];
     const bool named = (what.is(material) && !what.is(article)) || what.bent ||
                        (what.is(everyday) && what.capital && is_plain(what));
-    return named && before_article(items, at) ? what.said + " " + items[at].said : "";
+    const bool behind =
+        items[at].text == "look" && is_plain(what) && !what.asks &&
+        (at + 1 == items.size() || items[at + 1].sign || items[at + 1].text == "please");
+    return behind || (named && before_article(items, at)) ? what.said + " " + items[at].said : "";
 }
 
 // "gloves with no fingertips".

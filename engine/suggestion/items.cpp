@@ -7,8 +7,9 @@ namespace gristwright {
 namespace {
 
 constexpr std::string_view question_words[] = {
-    "how",  "is",    "are", "does",   "do",   "did", "would", "could", "can",  "will",
-    "what", "which", "who", "should", "have", "has", "any",   "where", "when",
+    "how",  "is",     "are",   "does",    "do",     "did",    "would",    "could",    "can",
+    "will", "what",   "which", "who",     "should", "have",   "has",      "any",      "where",
+    "when", "what's", "how's", "where's", "isn't",  "aren't", "wouldn't", "couldn't", "won't",
 };
 
 bool is_word(const Token& token) { return token.kind == Token::Kind::word; }
@@ -20,6 +21,7 @@ bool is_plain_word(const Token& token) {
 void mend_slips(std::vector<Token>& tokens, const Lexicon& lexicon, Stemmer& stemmer,
                 std::vector<std::string>& mended) {
     for (auto& token : tokens) {
+        if (const auto* right = lexicon.spelt(token.text)) token.text = *right;
         if (!is_plain_word(token) || lexicon.knows(token.text, stemmer)) continue;
         const bool name =
             token.capital && !token.new_clause && token.typed.size() > 1 && token.typed[1] >= 'a';
@@ -31,6 +33,17 @@ void mend_slips(std::vector<Token>& tokens, const Lexicon& lexicon, Stemmer& ste
         mended.push_back(token.typed + " as " + meant);
         token.text = meant;
     }
+}
+
+// "socks 4 my dad", "a hat 4 him": no count.
+void read_four_as_for(std::vector<Token>& tokens) {
+    constexpr std::string_view whose[] = {"my",  "me",  "him",     "her",     "his",  "our",
+                                          "us",  "the", "a",       "an",      "your", "them",
+                                          "mum", "dad", "grandpa", "grandma", "gran", "nan"};
+    for (std::size_t i = 1; i + 1 < tokens.size(); ++i)
+        if (tokens[i].text == "4" && is_word(tokens[i - 1]) &&
+            has(whose, without_possessive(tokens[i + 1].text)))
+            tokens[i].kind = Token::Kind::word, tokens[i].text = "for";
 }
 
 Item item_of(std::span<const Token> tokens, const Lexicon& lexicon, Stemmer& stemmer) {
@@ -97,6 +110,7 @@ std::vector<Item> items_of(const std::string& idea, const Lexicon& lexicon, Stem
                            std::vector<std::string>& mended) {
     auto tokens = tokens_of(idea);
     mend_slips(tokens, lexicon, stemmer, mended);
+    read_four_as_for(tokens);
     std::vector<Item> out;
     std::size_t clause = 0, sentence = 0;
     for (std::size_t i = 0; i < tokens.size();) {
@@ -118,6 +132,12 @@ constexpr std::string_view before_an_age[] = {"is",   "aged",    "age",   "turni
                                               "just", "they're", "be",    "turns"};
 
 bool stands_before_an_age(std::string_view word) { return has(before_an_age, word); }
+
+bool is_own(const Item& item) {
+    for (const char* word : {"my", "your", "her", "his", "our", "their", "the", "that"})
+        if (item.text == word) return true;
+    return false;
+}
 
 bool stands_after_age(const std::vector<Item>& items, std::size_t at) {
     if (at == 0) return false;

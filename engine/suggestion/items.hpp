@@ -69,6 +69,9 @@ std::optional<double> figure_of(const std::string& text);
 // Joins numbers and units: "1 3/4 oz", "40 st to 10 cm", "six foot", "6 x 60 in".
 std::vector<Item> with_amounts(const std::vector<Item>& items);
 
+// "my", "your", "that": of something that is there.
+bool is_own(const Item& item);
+
 // "age 7", "ages 5": how old somebody is, and no count.
 bool stands_before_an_age(std::string_view word);  // "turning", "she's"
 bool stands_after_age(const std::vector<Item>& items, std::size_t at);

@@ -9,6 +9,7 @@
 #include "engine/suggestion/link.hpp"
 #include "engine/suggestion/particulars.hpp"
 #include "engine/suggestion/reading.hpp"
+#include "engine/suggestion/tails.hpp"
 
 namespace gristwright {
 namespace {
@@ -31,6 +32,8 @@ class Leftovers {
 
     void find() {
         if (out_.wanted.empty()) return;
+        for (const auto& said : tails_of(items_))
+            if (out_.letters.empty() || !said.ends_with(out_.letters)) tell(said);
         for (std::size_t i = 0; i < items_.size(); ++i) {
             if (!counts(i)) continue;
             if (items_[i].amount)
@@ -69,8 +72,9 @@ class Leftovers {
             if (is_plain(items_[at]) && (item.is(part) || is_trimming(item))) return false;
             if (item.last_word() == "with" || (item.is(joiner) && item.as(joiner) == "with"))
                 return true;
+            const bool sized = item.is(filler) && item.as(filler) == "size";
             const bool passes = has(goes_before, item.text) || is_plain(item) || item.amount ||
-                                item.is(part) || is_trimming(item) || item.is(colour) ||
+                                sized || item.is(part) || is_trimming(item) || item.is(colour) ||
                                 item.is(fabric) || item.is(form) || item.is(craft) ||
                                 item.is(number) || item.is(body) || item.is(technique) ||
                                 (item.is(joiner) && item.as(joiner) == "and");
@@ -82,8 +86,10 @@ class Leftovers {
     bool stands_as_part(std::size_t at) const {
         const auto& item = items_[at];
         // "a 180 cm span": of what is measured.
-        const bool measured = at > 0 && items_[at - 1].amount && items_[at - 1].amount->length;
+        const bool measured = at > 0 && items_[at - 1].amount && items_[at - 1].amount->length &&
+                              !is_of_a_part(items_, at - 1);
         if (is_wanted(item) || is_verb(at) || measured) return false;
+        if (out_.one_alone && item.text == "single") return false;
         if (is_another_yarn(at) || is_a_colour_of_it(at)) return true;
         if (is_trimming(item) || is_of_making(item)) return true;
         if (is_strange_beside(at) || is_one_of_a_set(at)) return true;
@@ -132,7 +138,9 @@ class Leftovers {
         const auto& item = items_[at];
         if (!item.is(colour) || !is_a_colour(item) || out_.colours > 1 || item.asks) return false;
         const bool in = at > 0 && (items_[at - 1].text == "in" || items_[at - 1].is(colour));
-        return in || before_article(items_, at);
+        const bool alone = at > 0 && items_[at - 1].text.find_first_of(",;:(") == 0 &&
+                           (at + 1 == items_.size() || items_[at + 1].sign);
+        return in || alone || before_article(items_, at);
     }
 
     // "would suit me", "I'm after a bag".
@@ -154,6 +162,8 @@ class Leftovers {
         if (at > 0 && items_[at - 1].first_word() == "too") return false;
         const auto next = at + 1;
         if (same_clause(items_, at, next) && items_[next].first_word() == "of") return false;
+        if (same_clause(items_, at, next) && items_[next].is(part) && behind_with(next))
+            return false;
         // "short of yardage", "big 6.5 mm needles": of something else.
         return !same_clause(items_, at, next) || describes_too(items_[next]) ||
                is_thing(items_[next]) || items_[next].is(joiner) || items_[next].is(body) ||
@@ -217,6 +227,9 @@ class Leftovers {
         if (item.is(article)) return stands_beside(item) || is_another(item);
         if (item.is(form) && !item.is(tool) && !item.is(fabric)) {
             const auto& means = item.as(form) == "?" ? item.text : item.as(form);
+            const auto sign = means.find('>');
+            if (sign != std::string::npos)
+                return !any_wanted([&](auto& w) { return w.kind == means.substr(sign + 1); });
             return !any_wanted([&](const Wanted& w) { return w.form == means; });
         }
         if (item.is(fabric) && item.is(weight) && out_.weight == item.as(weight)) return false;
@@ -272,6 +285,13 @@ class Leftovers {
         for (auto i = at;
              i-- > 0 && same_clause(items_, i, at) && !items_[i].idle && is_plain(items_[i]);)
             said = items_[i].said + " " + said;
+        if (at > 0 && items_[at - 1].is(body) && behind_with(at))
+            said = items_[at - 1].said + " " + said;
+        const auto* amount = at > 0 && same_clause(items_, at - 1, at) && items_[at - 1].amount
+                                 ? &*items_[at - 1].amount
+                                 : nullptr;
+        if (amount && (amount->number < 1 || (amount->length && is_of_a_part(items_, at - 1))))
+            said = items_[at - 1].said + " " + said;
         tell(said);
     }
 

@@ -10,9 +10,10 @@ namespace gristwright {
 namespace {
 
 constexpr std::string_view class_names[] = {
-    "article", "part",     "form",   "fabric", "technique", "craft",  "role",     "person",
-    "body",    "material", "colour", "weight", "number",    "unit",   "needle",   "tool",
-    "joiner",  "negation", "topic",  "remark", "idiom",     "filler", "everyday",
+    "article", "part",     "form",     "fabric",   "technique", "craft",  "role",
+    "person",  "body",     "material", "colour",   "weight",    "number", "unit",
+    "needle",  "tool",     "joiner",   "negation", "topic",     "remark", "idiom",
+    "filler",  "everyday", "spelling", "place",
 };
 static_assert(std::size(class_names) == word_class_count);
 
@@ -41,6 +42,32 @@ std::size_t edits(std::string_view a, std::string_view b, std::size_t most) {
         std::swap(row, next);
     }
     return row[b.size()];
+}
+
+// "blnkt", "swetr": in haste the vowels go first, and of two alike one.
+constexpr std::size_t least_consonants = 3;
+
+bool is_vowel(char c) { return std::string_view("aeiou").find(c) != std::string_view::npos; }
+
+std::string consonants(std::string_view word) {
+    std::string out(1, word[0]);
+    for (const char c : word.substr(1))
+        if (!is_vowel(c) && c != out.back()) out += c;
+    return out;
+}
+
+auto vowels(std::string_view word) { return std::count_if(word.begin(), word.end(), is_vowel); }
+
+// "knitted bag" is no knitting bag, though their stems are alike.
+bool bends_alike(std::string_view a, std::string_view b) {
+    while (!a.empty() && !b.empty()) {
+        const auto one = a.substr(0, a.find(' ')), other = b.substr(0, b.find(' '));
+        for (const std::string_view end : {"ing", "ed"})
+            if (one.ends_with(end) != other.ends_with(end)) return false;
+        a.remove_prefix(std::min(one.size() + 1, a.size()));
+        b.remove_prefix(std::min(other.size() + 1, b.size()));
+    }
+    return true;
 }
 
 // Nouns take an s, not -ing and -ed: "throwing" is no throw, "rugged" no rug.
@@ -84,8 +111,19 @@ Lexicon::Lexicon(std::string_view table, const ArticleKinds& kinds) : kinds_(kin
 }
 
 void Lexicon::add(std::string_view word, WordClass of, std::string_view means, Stemmer& stemmer) {
-    const auto tokens = tokens_of(word);
+    auto tokens = tokens_of(word);
     if (tokens.empty()) return;
+    if (of == WordClass::spelling) {
+        const auto& typed = tokens[0].text;
+        spellings_.emplace(typed, means);
+        spelt_lengths_[static_cast<std::size_t>(typed[0] - 'a')] |= 1U << typed.size();
+        return;
+    }
+    for (auto& token : tokens)
+        if (const auto* right = spelt(token.text)) {
+            if (tokens.size() == 1) return;
+            token.text = *right;
+        }
     std::string surface, stems;
     for (const auto& token : tokens) {
         surface += (surface.empty() ? "" : " ") + token.text;
@@ -98,7 +136,7 @@ void Lexicon::add(std::string_view word, WordClass of, std::string_view means, S
             tokens.size() == 1 || of == WordClass::fabric || of == WordClass::technique;
         if (is_trade(of) && alone && token.text.size() + 1 >= least_slip && token.text[0] >= 'a' &&
             token.text[0] <= 'z')
-            trade_[static_cast<std::size_t>(token.text[0] - 'a')].push_back(token.text);
+            add_trade(token.text);
     }
     auto& phrase = phrases_[surface];
     phrase.text = surface;
@@ -111,6 +149,22 @@ void Lexicon::add(std::string_view word, WordClass of, std::string_view means, S
     }
 }
 
+void Lexicon::add_trade(const std::string& word) {
+    trade_[static_cast<std::size_t>(word[0] - 'a')].push_back(word);
+    const auto bare = consonants(word);
+    if (bare.size() < least_consonants) return;
+    auto& one = by_consonants_.try_emplace(bare, word).first->second;
+    if (one != word) one.clear();
+}
+
+const std::string* Lexicon::spelt(const std::string& word) const {
+    if (word[0] < 'a' || word[0] > 'z' || word.size() > 31) return nullptr;
+    const auto lengths = spelt_lengths_[static_cast<std::size_t>(word[0] - 'a')];
+    if (!(lengths >> word.size() & 1U)) return nullptr;
+    const auto found = spellings_.find(word);
+    return found == spellings_.end() ? nullptr : &found->second;
+}
+
 const Phrase* Lexicon::find(const std::string& surface, const std::string& stems,
                             std::string_view last) const {
     if (const auto found = phrases_.find(surface); found != phrases_.end()) return &found->second;
@@ -119,6 +173,12 @@ const Phrase* Lexicon::find(const std::string& surface, const std::string& stems
     const auto& phrase = *found->second;
     // "you knitted" tells of the past, "could you knit" does not.
     if (phrase.size > 1 && phrase.is(WordClass::remark)) return nullptr;
+    if (phrase.size > 1 && phrase.is(WordClass::article) && !bends_alike(phrase.text, surface))
+        return nullptr;
+    // "pieced" is no piece.
+    if (phrase.size == 1 && phrase.is(WordClass::filler) && ends_with(last, "ed") &&
+        !ends_with(phrase.text, "ed"))
+        return nullptr;
     const bool verb = ends_with(last, "ing") || ends_with(last, "ed") || ends_with(last, "y");
     return verb && only_a_noun(phrase) ? nullptr : &phrase;
 }
@@ -151,6 +211,11 @@ bool Lexicon::knows(const std::string& word, Stemmer& stemmer) const {
     for (const std::string_view end : {"er", "est", "ier", "iest", "ish", "y", "r", "st"})
         if (ends_with(bare, end) && bare.size() >= end.size() + 3) {
             const auto base = bare.substr(0, bare.size() - end.size());
+            // "runner" and not "runer" is one who runs.
+            const bool doubles = base.size() == 3 && !is_vowel(base[0]) && is_vowel(base[1]) &&
+                                 !is_vowel(base[2]) &&
+                                 std::string_view("wxy").find(base[2]) == std::string_view::npos;
+            if (doubles && is_vowel(end[0])) continue;
             if (vocabulary_.count(base) || vocabulary_.count(base + "y")) return true;
         }
     return false;
@@ -171,7 +236,10 @@ std::string Lexicon::meant_by_slip(const std::string& word) const {
         least = n;
         best = trade;
     }
-    return best;
+    if (!best.empty()) return best;
+    const auto found = by_consonants_.find(consonants(word));
+    if (found == by_consonants_.end() || vowels(found->second) <= vowels(word)) return {};
+    return found->second;
 }
 
 }  // namespace gristwright

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <array>
+#include <cstdint>
 #include <optional>
 #include <span>
 #include <string>
@@ -40,8 +41,10 @@ enum class WordClass {
     idiom,  // swallowed whole
     filler,
     everyday,  // never taken for a slip of a trade word
+    spelling,  // another way to write a word, which it means
+    place,     // where "a thing" goes that has no other name: "neck"
 };
-inline constexpr std::size_t word_class_count = 23;
+inline constexpr std::size_t word_class_count = 25;
 std::optional<WordClass> word_class_named(std::string_view name);
 
 struct Phrase {
@@ -65,6 +68,8 @@ class Lexicon {
     // The longest phrase that the tokens begin with; nullptr: none. Inflected words count.
     const Phrase* longest(std::span<const Token> tokens, Stemmer& stemmer) const;
     bool knows(const std::string& word, Stemmer& stemmer) const;
+    // "wld", "shes": the word as it is spelt; nullptr: it is spelt so.
+    const std::string* spelt(const std::string& word) const;
     // The trade word that a word not known is a slip of; empty: of none.
     std::string meant_by_slip(const std::string& word) const;
 
@@ -73,6 +78,7 @@ class Lexicon {
 
   private:
     void add(std::string_view word, WordClass of, std::string_view means, Stemmer& stemmer);
+    void add_trade(const std::string& word);
     const Phrase* find(const std::string& surface, const std::string& stems,
                        std::string_view last) const;
 
@@ -81,8 +87,11 @@ class Lexicon {
     std::unordered_map<std::string, const Phrase*> by_stems_;  // by their stems
     std::unordered_map<std::string, std::size_t> longest_;     // by first word and first stem
     std::unordered_set<std::string> meanings_;                 // each once
-    std::unordered_set<std::string> vocabulary_, stems_;       // of single words
-    std::array<std::vector<std::string>, 26> trade_;           // by first letter
+    std::unordered_map<std::string, std::string> spellings_;
+    std::array<std::uint32_t, 26> spelt_lengths_{};       // by first letter, a bit for each length
+    std::unordered_set<std::string> vocabulary_, stems_;  // of single words
+    std::array<std::vector<std::string>, 26> trade_;      // by first letter
+    std::unordered_map<std::string, std::string> by_consonants_;  // trade words; empty: of two
 };
 
 }  // namespace gristwright

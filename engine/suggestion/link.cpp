@@ -15,6 +15,13 @@ static bool is_picture(const Item& item) {
     return static_cast<unsigned char>(item.text[0]) >= 0x80;
 }
 
+// "socks for him mitts for me": nothing of his.
+static bool is_whole_person(const Item& item) {
+    constexpr std::string_view people[] = {"me", "him", "them", "us", "you", "myself"};
+    return has(people, item.text) ||
+           (item.text.starts_with("for ") && has(people, item.last_word()));
+}
+
 Link link(const std::vector<Item>& items, std::size_t a, std::size_t b) {
     auto found = Link::modifies;
     int loose = 0;  // words between that describe nothing
@@ -22,6 +29,7 @@ Link link(const std::vector<Item>& items, std::size_t a, std::size_t b) {
     for (auto i = a + 1; i < b; ++i) {
         const auto& item = items[i];
         const auto first = item.first_word();
+        if (found == Link::of && i + 1 == b && is_whole_person(item)) return Link::listed;
         if (item.sign || (item.is(joiner) && item.as(joiner) != "with")) return Link::listed;
         if (item.is(joiner) || first == "with")
             found = Link::with;

@@ -39,13 +39,19 @@ class Measures {
             out_.years = amount.number, mark(at);
         const bool tells =
             follows_the_word(at) || (amount.of == Of::age && amount.number < grown_up);
-        if (tells && out_.wearer == Wearer::unsaid)
+        // "a bridesmaid, age 8"
+        if (tells && (out_.wearer == Wearer::unsaid || out_.wearer == Wearer::adult)) {
             out_.wearer = amount.number < 1 ? Wearer::baby : Wearer::child;
+            out_.body.clear();
+        }
         // Who is so young is cared for as a baby, whatever the word: "the twins, 6 months".
         if (out_.wearer == Wearer::child && out_.years && *out_.years < no_baby)
             out_.wearer = Wearer::baby;
         if (is_of_somebody_grown(at)) mark(at);
         if (amount.of == Of::mass) take_mass(at);
+        if (amount.of == Of::skeins && !out_.wanted.empty() &&
+            (is_led_from(items_, at) || is_at_hand(at)))
+            out_.at_hand_skeins = amount.number, mark(at);
         if (amount.of == Of::length) take_length(at);
         if (amount.of == Of::number && !amount.read) take_number(at);
     }
@@ -68,6 +74,7 @@ class Measures {
         if (items_[at].amount->times_next) take_without_unit(at);
         if (is_measured_without_unit(at)) {
             out_.no_unit = items_[at].said + " " + items_[at + 1].said;
+            if (items_[at + 1].as(tool) != "width") out_.bare = {items_[at].amount->number};
             mark(at);
         }
         // "a vest, size 8": of clothes.
@@ -134,6 +141,7 @@ class Measures {
         if (!next.amount || next.amount->of != Of::number || next.is(needle)) return;
         if (std::max(items_[at].amount->number, next.amount->number) < least_without_unit) return;
         out_.no_unit = items_[at].said + " by " + next.said;
+        out_.bare = {items_[at].amount->number, next.amount->number};
         mark(at);
         mark(at + 1);
     }
@@ -263,17 +271,11 @@ class Measures {
         if (cue(at, 1) == "needle" && amount.unit != "mm") return mark(at);
         auto* to = owner(at);
         const bool thick = at + 1 < items_.size() && items_[at + 1].text == "thick";
-        if (!to || thick || is_of_squares(at, *to)) return;
+        if (!to || thick || is_of_squares(items_, at, *to) || is_of_a_part(items_, at)) return;
         if (is_yarn(at, what))
             take_needs(at, *to);
         else if (!is_at_hand(at))
             take_size(at, what, *to);
-    }
-
-    // "4 inch squares, enough for a cushion": of what it is joined from.
-    bool is_of_squares(std::size_t at, const Wanted& to) const {
-        return at + 1 < items_.size() && items_[at + 1].text == "squares" && to.kind != "blanket" &&
-               to.kind != "squares";
     }
 
     // Yards are of yarn unless they are said to be long or wide; so are more metres than cloth has.

@@ -58,6 +58,28 @@ void take_stated(const Suggestion& s, const Ground& ground, const Plan& plan, Le
     out.need.mid = of_use ? stated * larger : stated / larger;
 }
 
+// "heel turn" is of the heels, "neck band" the neckband.
+static bool is_named(std::string_view piece, std::string_view said) {
+    while (!piece.empty()) {
+        const auto word = piece.substr(0, piece.find(' '));
+        if (said.find(word) != std::string_view::npos) return true;
+        piece.remove_prefix(std::min(word.size() + 1, piece.size()));
+    }
+    return false;
+}
+
+void look_at_part(const Ground& ground, const Plan& plan, SuggestionAnswer& out) {
+    Length part, all;
+    for (const auto& piece : plan.pieces) {
+        all += piece.metres.mid;
+        if (is_named(piece.piece->name, out.taken.role_said)) part += piece.metres.mid;
+    }
+    if (all <= Length{}) return;
+    out.part = out.need.mid * (part / all);
+    const Estimate<Length> need{out.part, out.need.spread};
+    out.part_reaches = chance_of_enough(need, plan.have) >= ground.request.certainty;
+}
+
 void look_at_sett(const Suggestion& s, const Plan& plan, SuggestionAnswer& out) {
     const auto& first = plan.pieces.front();
     if (!s.sett || !first.woven) return;
@@ -96,6 +118,9 @@ void compare_at_hand(const Ground& ground, const Plan& plan, SuggestionAnswer& o
     if (taken.other_yarn) return;
     if (taken.at_hand) out.at_hand = *taken.at_hand;
     if (taken.at_hand_mass) out.at_hand = *taken.at_hand_mass / ground.yarn.linear_density.mid;
+    const auto skeins = static_cast<double>(ground.yarn.skeins.size());
+    if (taken.at_hand_skeins && *taken.at_hand_skeins <= skeins)
+        out.at_hand = plan.have.mid * (*taken.at_hand_skeins / skeins);
     if (taken.share_of_yarn) out.at_hand = plan.have.mid * *taken.share_of_yarn;
     if (out.at_hand <= Length{}) return;
     const auto used = used_of(out);

@@ -22,6 +22,9 @@ auto of_class(const std::vector<Row>& classes, std::optional<int> number, Get ge
 void take_stated(const Suggestion& s, const Ground& ground, const Plan& plan, Length stated,
                  SuggestionAnswer& out);
 
+// What the pieces take that were named alone: "just the sleeves".
+void look_at_part(const Ground& ground, const Plan& plan, SuggestionAnswer& out);
+
 void look_at_sett(const Suggestion& s, const Plan& plan, SuggestionAnswer& out);
 
 void compare_metres(const Ground& ground, const Plan& plan, SuggestionAnswer& out);

@@ -90,8 +90,16 @@ class Strangers {
         }
         if (at == 0 || !same_clause(at - 1, at) || !is_a_thing(items_[at - 1])) return;
         // What is worn fits somebody: of other things a word before tells only what they are for.
-        if (!kind_named(kinds_, kind_of(items_[at])).worn) return;
+        if (!is_worn(items_[at])) return;
         out_.not_known.push_back({items_[at - 1].said + " " + items_[at].said, {}, false, {}});
+    }
+
+    // "a bonnet", as a hat is.
+    bool is_worn(const Item& item) const {
+        const auto& means = item.as(article);
+        const auto near = means.find('~');
+        if (near == std::string::npos) return kind_named(kinds_, kind_of(item)).worn;
+        return kind_named(kinds_, means.substr(near + 1, means.find('@') - near - 1)).worn;
     }
 
     void become(std::size_t at, const std::string& said) {
@@ -136,8 +144,8 @@ class Strangers {
         if (leads == at) return;
         for (auto i = leads + 1; i < items_.size() && i <= leads + 4 && same_clause(at, i); ++i) {
             // "a waistcoat for a teddy": for a thing that no template makes.
-            const bool unmade = items_[i].live(article) && items_[i].as(article) == "?" &&
-                                kind_named(kinds_, kind_of(items_[at])).worn;
+            const bool unmade =
+                items_[i].live(article) && items_[i].as(article) == "?" && is_worn(items_[at]);
             if (items_[i].amount || (!unmade && (items_[i].is(article) || items_[i].is(person))))
                 return;
             const bool measured = i + 1 < items_.size() && items_[i + 1].amount;

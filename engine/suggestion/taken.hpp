@@ -137,6 +137,7 @@ struct Taken {
     std::optional<Length> warp, loom_waste;  // on the loom: no size of the cloth
     std::optional<Length> at_hand;           // yarn that they ask of: would it do?
     std::optional<Mass> at_hand_mass;
+    std::optional<double> at_hand_skeins;
     std::optional<double> share_of_thing;  // "half a blanket"
     std::optional<double> share_of_yarn;   // "out of half of the yarn"
     std::string material;                  // the table's kind of fibre that was named; empty: none
@@ -144,6 +145,7 @@ struct Taken {
     std::string shoe;              // its size as it was typed; empty: none was
     std::string letters;           // "size M", "XL": which differs from maker to maker
     std::string no_unit;           // "180 by 20": a size of which it was not said in what
+    std::vector<double> bare;      // the numbers of that size
     bool other_yarn = false;       // asked of a yarn of their own
     std::optional<bool> imperial;  // the units they wrote in; nothing: none
     bool not_an_idea = false;

@@ -2,9 +2,11 @@
 #include <cmath>
 
 #include "engine/suggestion/beside.hpp"
+#include "engine/suggestion/by_place.hpp"
 #include "engine/suggestion/counts.hpp"
 #include "engine/suggestion/link.hpp"
 #include "engine/suggestion/reading.hpp"
+#include "engine/suggestion/tails.hpp"
 
 namespace gristwright {
 namespace {
@@ -52,15 +54,27 @@ class Things {
         if (places.empty()) places = heads(article);
         if (places.empty()) places = heads(part);
         for (const auto place : places) add(place);
+        if (places_.empty()) add_by_place();
         take_forms();
         take_fabrics();
         take_crafts();
         take_counts(items_, places_, out_);
-        out_.alternatives = are_alternatives();
+        const bool by_place = places_.size() > 1 && places_.front() == places_.back();
+        out_.alternatives = by_place || are_alternatives();
         return places_;
     }
 
   private:
+    void add_by_place() {
+        const auto at = place_of_a_thing(items_);
+        if (at >= items_.size()) return;
+        for (auto& wanted : things_for(items_[at], kinds_)) {
+            out_.taken_as.push_back("for the " + items_[at].said + " as " + wanted.kind);
+            out_.wanted.push_back(std::move(wanted));
+            places_.push_back(at);
+        }
+    }
+
     // The articles that count: of two without a word between the last is the head.
     std::vector<std::size_t> heads(WordClass of) {
         std::vector<std::size_t> out;
@@ -71,12 +85,17 @@ class Things {
                 continue;
             if (!out.empty()) {
                 if (of == article && is_only_a_form(out.back(), i)) continue;
-                if (is_beside_the_point(i)) continue;
+                if (is_beside_the_point(i) || stands_in_a_tail(items_, out.back(), i)) continue;
                 const auto how = link(items_, out.back(), i);
                 const bool same_clause = items_[out.back()].sentence == items_[i].sentence;
                 if (how == Link::of && same_clause) continue;
                 if ((items_[i].is(part) || items_[i].is(form)) && same_clause && is_had(i))
                     continue;
+                if (how == Link::with && same_clause && items_[i].is(article) &&
+                    items_[i].as(article) == "?" && !is_own(items_[i - 1])) {
+                    out_.left_out.push_back(items_[i].said);
+                    continue;
+                }
                 if ((how == Link::modifies || how == Link::as) && same_clause) {
                     dropped_.push_back(out.back());
                     out.pop_back();
@@ -94,6 +113,8 @@ class Things {
         constexpr std::string_view likens[] = {"like", "resembling", "than"};
         if (items_[at - 1].clause != items_[at].clause) return false;
         const auto& before = items_[at - 1].text;
+        if (before == "each" && (items_[at].is(form) || kind_of(items_[at]) == "panel"))
+            return true;
         if (items_[at].is(form) && (before == "that" || before == "which")) return true;
         const bool one = at > 1 && is_determiner(before);
         if (has(likens, items_[one ? at - 2 : at - 1].last_word())) return true;
@@ -130,6 +151,8 @@ class Things {
 
     bool can_be_a_part(std::size_t i) const {
         if (i == 0) return items_.size() < 3;  // "Cosy?"
+        constexpr std::string_view unnamed[] = {"something", "anything", "summat"};
+        if (has(unnamed, items_[i - 1].last_word())) return false;  // "something cosy"
         return items_[i - 1].clause == items_[i].clause &&
                (items_[i - 1].text == "a" || items_[i - 1].text == "an" ||
                 items_[i - 1].is(craft) || items_[i - 1].is(number) || items_[i - 1].is(fabric) ||
@@ -190,6 +213,10 @@ class Things {
                 (i + 1 == items_.size() || !items_[i + 1].is(article)))
                 continue;
             const auto& means = items_[i].as(form);
+            if (means.find('>') != std::string::npos) {
+                make_another(i, means);
+                continue;
+            }
             if (auto* to = nearest_thing(i); to && to->form.empty())
                 to->form = means == "?" ? items_[i].text : means;
         }
@@ -198,6 +225,17 @@ class Things {
             const auto sense = article_sense(items_[i].as(article), items_[i].text);
             if (auto* to = nearest_thing(i); to && to->form.empty()) to->form = sense.form;
         }
+    }
+
+    // "gloves, the fingers cut off": mitts, as the table says.
+    void make_another(std::size_t i, const std::string& means) {
+        const auto sign = means.find('>');
+        auto* to = nearest_thing(i);
+        if (!to || to->kind != means.substr(0, sign)) return;
+        out_.taken_as.push_back(to->said + ", " + items_[i].said + " as " + means.substr(sign + 1));
+        to->kind = means.substr(sign + 1);
+        to->nearest.clear();
+        to->known = kind_named(kinds_, to->kind);
     }
 
     bool is_head(std::size_t i) const {
@@ -229,12 +267,31 @@ class Things {
                 to->fabric = sense;
                 to->fabric_said = items_[i].text;
             }
+            if (is_of_all(i)) give_to_all(i, sense);
             if (out_.fabric.named()) continue;
             out_.fabric = sense;
             out_.fabric_said = items_[i].text;
             const auto& as = sense.knitted.empty() ? sense.woven : sense.knitted;
             if (items_[i].text != as) out_.taken_as.push_back(items_[i].text + " as " + as);
         }
+    }
+
+    // "socks and a scarf in 2x2 rib": behind all that are listed.
+    bool is_of_all(std::size_t at) const {
+        constexpr std::string_view in[] = {"in", "of", "all", "both", "each", "everything"};
+        if (places_.size() < 2 || places_.back() > at || !has(in, items_[at - 1].last_word()))
+            return false;
+        const auto& last = items_[places_.back()];
+        return last.sentence == items_[at].sentence &&
+               items_[places_.front()].sentence == last.sentence &&
+               std::none_of(items_.begin(), items_.end(), [](const Item& item) {
+                   return item.is(joiner) && item.as(joiner) == "or";
+               });
+    }
+
+    void give_to_all(std::size_t at, const NamedFabric& sense) {
+        for (auto& wanted : out_.wanted)
+            if (!wanted.fabric.named()) wanted.fabric = sense, wanted.fabric_said = items_[at].text;
     }
 
     // "a hat with a garter brim": of that part alone.

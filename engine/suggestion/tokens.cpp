@@ -110,6 +110,7 @@ class Cutter {
         token.kind = kind;
         token.typed = text_.substr(at_, std::min(end - at_, most_bytes));
         token.text = ascii::lowered(token.typed);
+        if (token.text == "&") token.kind = Token::Kind::word, token.text = "and";
         token.capital = is_capital(token.typed[0]);
         token.new_clause = clause_;
         clause_ = kind == Token::Kind::sign && token.text.find_first_of(",;:.!?()") == 0;

@@ -70,6 +70,31 @@ bool speaks_of_something(const std::vector<Item>& items) {
     });
 }
 
+// "A cover for my old hymn book, the spine is gone".
+bool names_a_part_for(const std::vector<Item>& items) {
+    constexpr std::string_view leads[] = {"a", "an", "some", "new", "two", "little", "make"};
+    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
+        if (!items[i].live(part) || items[i].asks || items[i + 1].text != "for") continue;
+        if (i == 0 || has(leads, items[i - 1].last_word())) return true;
+    }
+    return false;
+}
+
+// "Do that!", "would you weave another?"
+bool tells_to_do_so(const std::vector<Item>& items) {
+    constexpr std::string_view do_so[] = {
+        "do that",          "make that",     "weave that",   "knit that",       "do one",
+        "make one",         "weave one",     "knit one",     "weaving another", "making another",
+        "knitting another", "weave another", "make another", "knit another"};
+    for (std::size_t i = 0; i + 1 < items.size(); ++i) {
+        const bool ends = i + 2 == items.size() || items[i + 2].sign;
+        if (ends && !items[i].idle && has(do_so, items[i].text + " " + items[i + 1].text))
+            return true;
+        if ((i + 1 == items.size() || items[i + 1].sign) && has(do_so, items[i].text)) return true;
+    }
+    return false;
+}
+
 // "Cap sleeve shell, 36 bust": a form that some article has.
 bool names_a_form(const std::vector<Item>& items) {
     constexpr std::size_t most = 12;
@@ -83,6 +108,7 @@ bool is_an_idea(const std::vector<Item>& items, const Taken& taken) {
     if (!taken.wanted.empty() || taken.fabric.named() || !taken.not_known.empty()) return true;
     if (!taken.topics.empty() || !taken.ruled_out.empty()) return true;
     if (taken.role != YarnRole::unsaid && taken.role != YarnRole::all) return true;
+    if (names_a_part_for(items) || tells_to_do_so(items)) return true;
     if (chats(items)) return false;
     if (speaks_of_something(items) || names_in_short(items) || names_a_form(items)) return true;
     if (!taken.weight.empty() || taken.needle || taken.gauge || taken.sett) return true;

@@ -177,6 +177,16 @@ class Words {
         return !what.is(article) && (what.is(part) || what.is(form));
     }
 
+    // "black for the edging": ours is then the rest.
+    bool is_in_another(std::size_t at) const {
+        constexpr std::string_view others[] = {"other", "contrast", "contrasting", "else"};
+        for (auto i = at; i-- > 0 && i + 4 > at && items_[i].clause == items_[at].clause;)
+            if (items_[i].is(colour) || items_[i].text.starts_with("another") ||
+                has(others, items_[i].last_word()))
+                return true;
+        return false;
+    }
+
     void take_role(std::size_t at) {
         const auto& item = items_[at];
         if (is_of_the_piece(at)) return;
@@ -185,7 +195,8 @@ class Words {
                                     item.said);
             return;
         }
-        const auto role = yarn_role_named(item.as(WordClass::role));
+        auto role = yarn_role_named(item.as(WordClass::role));
+        if (role == YarnRole::border && is_in_another(at)) role = YarnRole::with_another;
         if (!role || (out_.role != YarnRole::unsaid && out_.role != YarnRole::with_another)) return;
         // A question whether it would felt asks; "fulled" orders.
         if (*role == YarnRole::fulled && item.asks && item.is(topic)) return;

@@ -52,6 +52,7 @@ std::string measures(const Taken& t) {
     if (t.loom_waste) out += "; waste " + tenth(in_centimetres(*t.loom_waste));
     if (t.at_hand) out += fmt::format("; at hand {:.0f} m", in_metres(*t.at_hand));
     if (t.at_hand_mass) out += fmt::format("; at hand {:.0f} g", in_grams(*t.at_hand_mass));
+    if (t.at_hand_skeins) out += fmt::format("; at hand {:g} skeins", *t.at_hand_skeins);
     if (t.share_of_thing) out += fmt::format("; {:g} of one", *t.share_of_thing);
     if (t.share_of_yarn) out += fmt::format("; {:g} of the yarn", *t.share_of_yarn);
     for (const auto& said : t.left_out) out += "; left out " + said;

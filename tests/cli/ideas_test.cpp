@@ -46,11 +46,19 @@ TEST_CASE("a limit is answered in the unit that was said") {
     CHECK_FALSE(holds(heron.reply_to("a cowl, no more than 150 g"), "is said to take"));
 }
 
-TEST_CASE("a part alone is said to be reckoned as the whole piece") {
+TEST_CASE("a part alone takes what its pieces do, one that no piece is, is said") {
     Heron heron;
     CHECK(holds(heron.reply_to("just the sleeves of a jumper"),
-                "As to 'just the sleeves': the figure is for the whole piece."));
-    CHECK(holds(heron.reply_to("for the heels and toes of socks"), "the whole piece"));
+                "That is all of it; 'just the sleeves' would take about 293 m: enough."));
+    CHECK(holds(heron.reply_to("for the heels and toes of socks"), "would take about 57 m"));
+    CHECK(holds(heron.reply_to("just the lining of a hat"), "the figure is for the whole piece"));
+}
+
+TEST_CASE("so many skeins are what they hold, a size without a unit is in the one that fits") {
+    Heron heron;
+    CHECK(holds(heron.reply_to("a hat from one skein"), "1 skein (about 134 m) would not do"));
+    CHECK(holds(heron.reply_to("a cushion 45x45"), "45 by 45: I read that as centimetres."));
+    CHECK(holds(heron.reply_to("a scarf, 70 x 8"), "70 by 8: I read that as inches."));
 }
 
 TEST_CASE("held with another yarn is not shared between two") {
