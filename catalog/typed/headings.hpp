@@ -5,7 +5,21 @@
 
 namespace gristwright::catalog {
 
-enum class Holds { nothing_known, name, length, mass, state, wraps, fibre, colour, count, other };
+enum class Holds {
+    nothing_known,
+    name,
+    length,
+    mass,
+    state,
+    wraps,
+    fibre,
+    colour,
+    count,
+    preparation,
+    draw,
+    plies,
+    other
+};
 
 struct Heading {
     Holds holds = Holds::nothing_known;
@@ -25,6 +39,9 @@ bool names_a_total(const std::string& cell);
 
 // `"`, "ditto", "same": the cell above says it.
 bool is_ditto(const std::string& cell);
+
+// "-", "?", "n/a": nothing is said there.
+bool says_nothing(const std::string& cell);
 
 // "171", "38,5", "1 3/4", "~220": a number without a unit.
 bool bare_number(const std::string& cell);

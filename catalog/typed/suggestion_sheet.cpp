@@ -3,14 +3,12 @@
 #include <fmt/core.h>
 
 #include <algorithm>
-#include <array>
 
 #include "catalog/text/bad_text.hpp"
 #include "catalog/typed/headings.hpp"
 #include "catalog/typed/suggestion_headings.hpp"
 #include "engine/units/ascii.hpp"
 #include "engine/units/failure.hpp"
-#include "engine/units/plain.hpp"
 
 namespace gristwright::catalog {
 namespace {
@@ -88,36 +86,6 @@ void settle_who(SuggestionColumn& column, const std::vector<SuggestionColumn>& a
 std::size_t count_filled(const std::vector<std::string>& fields) {
     return static_cast<std::size_t>(
         std::count_if(fields.begin(), fields.end(), [](const auto& f) { return !f.empty(); }));
-}
-
-// "-", "?", "n/a": nothing is said there.
-bool says_nothing(const std::string& cell) {
-    constexpr std::array nothing{"-",
-                                 "--",
-                                 "?",
-                                 "??",
-                                 "n/a",
-                                 "na",
-                                 "none",
-                                 "unknown",
-                                 "tbd",
-                                 "tba",
-                                 "not sure",
-                                 "don't know",
-                                 "dont know",
-                                 "no idea",
-                                 "any",
-                                 "whatever",
-                                 "one size",
-                                 "os",
-                                 "one size fits all",
-                                 "various",
-                                 "varies",
-                                 "whoever",
-                                 "anyone",
-                                 "anybody"};
-    const auto text = plain(cell);
-    return std::find(nothing.begin(), nothing.end(), text) != nothing.end();
 }
 
 }  // namespace
