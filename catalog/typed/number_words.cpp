@@ -59,7 +59,7 @@ std::optional<double> take_and_part(std::string_view& text, const SpokenWords& s
     auto ahead = text;
     if (!take_word(ahead, "and")) return {};
     const auto part = take_phrase(ahead, spoken);
-    if (!part || *part >= 1 || !ahead.empty()) return {};
+    if (!part || *part >= 1 || !(ahead.empty() || ahead.starts_with(','))) return {};
     text = ahead;
     return part;
 }
