@@ -251,7 +251,9 @@ bool names_a_total(const std::string& cell) {
 bool is_ditto(const std::string& cell) {
     constexpr std::array marks{"\"",       "-\"-",          "ditto", "dito", "do.", "do",    "same",
                                "as above", "same as above", "idem",  "id.",  "^",   "\u3003"};
-    return std::find(marks.begin(), marks.end(), plain(cell)) != marks.end();
+    constexpr std::size_t longest = 20;  // "same as above", with some space about it
+    return cell.size() <= longest &&
+           std::find(marks.begin(), marks.end(), plain(cell)) != marks.end();
 }
 
 bool says_nothing(const std::string& cell) {
