@@ -4,8 +4,10 @@
 #include <array>
 #include <initializer_list>
 #include <optional>
+#include <sstream>
 
 #include "catalog/text/words_of.hpp"
+#include "engine/units/ascii.hpp"
 #include "engine/units/measure.hpp"
 #include "engine/units/plain.hpp"
 
@@ -211,6 +213,17 @@ std::optional<Heading> of_skein_itself(const std::vector<std::string>& words) {
     return {};
 }
 
+// The way a size is measured: "22 head", "60 long x 8 wide".
+bool is_way_measured(const std::string& word) {
+    constexpr std::array ways{
+        "head",     "chest",      "bust",   "waist", "hip",          "hips",   "hand",
+        "wrist",    "long",       "wide",   "high",  "tall",         "deep",   "across",
+        "around",   "round",      "square", "sq",    "diameter",     "length", "width",
+        "wingspan", "wingspread", "span",   "circ",  "circumference"};
+    const auto bare = ascii::lowered_letters(word);
+    return std::find(ways.begin(), ways.end(), bare) != ways.end();
+}
+
 }  // namespace
 
 Heading heading_of(const std::string& header) {
@@ -299,6 +312,25 @@ bool lacks_unit(const std::string& cell) {
     const auto words = words_of(text);
     return text.find_first_of("'\"") == std::string::npos &&
            std::none_of(words.begin(), words.end(), [](const auto& w) { return unit_word(w); });
+}
+
+std::string with_unit(const std::string& cell, const std::string& unit) {
+    const auto words = words_of(cell);
+    constexpr std::array others{"shoe", "shoes", "age", "aged", "eu", "us", "uk"};  // no lengths
+    if (std::any_of(words.begin(), words.end(),
+                    [&](const auto& w) {
+                        return unit_word(w) ||
+                               std::find(others.begin(), others.end(), w) != others.end();
+                    }) ||
+        cell.find_first_of("'\"") != std::string::npos)
+        return cell;
+    std::istringstream parts(cell);
+    std::string out, before;
+    for (std::string part; parts >> part; before = part) {
+        if (bare_number(before) && is_way_measured(part)) out += " " + unit;
+        out += (out.empty() ? "" : " ") + part;
+    }
+    return lacks_unit(cell) ? out + " " + unit : out;
 }
 
 }  // namespace gristwright::catalog

@@ -49,4 +49,8 @@ bool bare_number(const std::string& cell);
 // Also "up to 200" and "150 to 200": no unit stands in it, and a number ends it.
 bool lacks_unit(const std::string& cell);
 
+// A size with its heading's unit behind each figure that has none of its own: "22 in head" of "22
+// head", "60 x 8 in"; "shoe 42" and "age 8" are no lengths.
+std::string with_unit(const std::string& cell, const std::string& unit);
+
 }  // namespace gristwright::catalog
