@@ -18,7 +18,7 @@ namespace gristwright::catalog {
 namespace {
 
 constexpr std::string_view right = "such as 440yd, 400m or 150g";
-constexpr Wanted wanted{"an amount of yarn", right};
+constexpr WantedMeasure wanted{"an amount of yarn", right};
 
 // A pattern's "at least" and "up to" both say what to have at hand.
 constexpr std::array before{

@@ -2,7 +2,6 @@
 // words, units in the headings or in the cells, a total below.
 #include <algorithm>
 #include <charconv>
-#include <cmath>
 #include <optional>
 
 #include "catalog/text/bad_text.hpp"
@@ -11,6 +10,7 @@
 #include "catalog/typed/batch_text.hpp"
 #include "catalog/typed/headings.hpp"
 #include "catalog/typed/several_skeins.hpp"
+#include "catalog/typed/skein_sums.hpp"
 #include "engine/units/failure.hpp"
 #include "engine/units/plain.hpp"
 #include "engine/units/reading.hpp"
@@ -251,33 +251,6 @@ int take_several(SkeinText& skein) {
                                  [](const std::string& text) { return several_skeins(text); });
     skein.length.text = said.one;
     return said.count;
-}
-
-using Sizes = std::optional<std::pair<double, double>>;
-
-Sizes sizes_of(const SkeinText& skein) {
-    try {
-        const auto [length, mass] = read_skein(skein.length.text, skein.mass.text);
-        return std::pair{length.value.si(), mass.value.si()};
-    } catch (const Refused&) {
-        return {};
-    }
-}
-
-// A last row without a name that holds the sums of all the others.
-bool sums_up(const std::vector<SkeinText>& skeins) {
-    if (skeins.size() < 3 || !skeins.back().name.text.empty() || skeins[0].name.text.empty())
-        return false;
-    std::pair<double, double> sum{0, 0};
-    for (std::size_t s = 0; s + 1 < skeins.size(); ++s) {
-        const auto one = sizes_of(skeins[s]);
-        if (!one) return false;
-        sum.first += one->first, sum.second += one->second;
-    }
-    constexpr double rounding = 0.01;
-    const auto last = sizes_of(skeins.back());
-    return last && std::abs(last->first / sum.first - 1) < rounding &&
-           std::abs(last->second / sum.second - 1) < rounding;
 }
 
 // Whether the row is no skein, and says so.

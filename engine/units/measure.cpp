@@ -102,14 +102,14 @@ Number settled(Number number, bool imperial) {
     return Number{comma ? *number.thousands : number.value, comma ? 1 : number.step, {}, 0};
 }
 
-std::string complaint(std::string_view word, std::string_view rest, const Wanted& wanted) {
+std::string complaint(std::string_view word, std::string_view rest, const WantedMeasure& wanted) {
     if (word.empty() && rest.empty()) return fmt::format("{} needs a unit", wanted.name);
     if (const auto other = measured_by(word); !other.empty())
         return fmt::format("this is {}, and {} is wanted here", other, wanted.name);
     return fmt::format("'{}' is no unit for {}", shown(word.empty() ? rest : word), wanted.name);
 }
 
-Measure one_measure(Scanner& from, std::string_view text, const Wanted& wanted) {
+Measure one_measure(Scanner& from, std::string_view text, const WantedMeasure& wanted) {
     const bool near = take_about(from);
     auto number = from.number(Fractions::any);
     if (!number) throw Unreadable(text, "the number is missing or unclear", wanted.right);
@@ -130,7 +130,7 @@ Measure one_measure(Scanner& from, std::string_view text, const Wanted& wanted) 
 }
 
 // "2 oz" behind "1 lb": the same kind of unit, smaller, and less than one of the first.
-bool joins(const Measure& first, Scanner& from, std::string_view text, const Wanted& wanted,
+bool joins(const Measure& first, Scanner& from, std::string_view text, const WantedMeasure& wanted,
            Measure& second) {
     auto ahead = from;
     ahead.sign(',');
@@ -177,7 +177,7 @@ std::string Measure::way(double value) const {
     return fmt::format("{} {}", plainly(value / unit.si), unit.word);
 }
 
-Measure take_measure(Scanner& from, std::string_view text, const Wanted& wanted) {
+Measure take_measure(Scanner& from, std::string_view text, const WantedMeasure& wanted) {
     auto out = one_measure(from, text, wanted);
     for (Measure more; !out.other && joins(out, from, text, wanted, more) && !more.other;) {
         const auto unit = more.unit;

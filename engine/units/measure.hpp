@@ -36,12 +36,12 @@ struct Measure {
 };
 
 // What is wanted, for complaints: "a length", "such as 171m or 187yd".
-struct Wanted {
+struct WantedMeasure {
     std::string_view name, right;
 };
 
 // Takes one measure from the front. Throws Unreadable; `text` is quoted.
-Measure take_measure(Scanner& from, std::string_view text, const Wanted& wanted);
+Measure take_measure(Scanner& from, std::string_view text, const WantedMeasure& wanted);
 
 // The unit behind a number: its word and a full stop. Nothing when it is not a known one.
 const UnitWord* take_unit(Scanner& from);

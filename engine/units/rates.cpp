@@ -23,7 +23,7 @@ struct InOneWord {
 };
 
 struct Rate {
-    Wanted wanted;
+    WantedMeasure wanted;
     std::span<const std::string_view> counted;  // what may stand behind the count
     std::span<const InOneWord> in_one_word;     // "wpi"
     const Constant &least, &most;               // per inch

@@ -13,8 +13,9 @@
 namespace gristwright {
 namespace {
 
-constexpr Wanted length_wanted{"a length", "such as 171m or 187yd (units: m, cm, mm, yd, ft, in)"};
-constexpr Wanted mass_wanted{"a mass", "such as 38.5g or 1 3/4 oz (units: g, kg, oz, lb)"};
+constexpr WantedMeasure length_wanted{"a length",
+                                      "such as 171m or 187yd (units: m, cm, mm, yd, ft, in)"};
+constexpr WantedMeasure mass_wanted{"a mass", "such as 38.5g or 1 3/4 oz (units: g, kg, oz, lb)"};
 
 // The one way in which it can be: that lies within, or the only one there is.
 template <class Q>
@@ -30,7 +31,7 @@ Reading<Q> chosen(const Measure& m, std::string_view text, const Within<Q>& can_
 }
 
 template <class Q>
-Reading<Q> read(std::string_view text, Dimension dimension, const Wanted& wanted,
+Reading<Q> read(std::string_view text, Dimension dimension, const WantedMeasure& wanted,
                 const Within<Q>& can_be) {
     const auto typed = plain(text);
     Scanner from(typed);
@@ -95,7 +96,7 @@ Reading<Mass> read_mass(std::string_view text, Within<Mass> can_be) {
 }
 
 std::pair<Length, Length> read_length_range(std::string_view text) {
-    constexpr Wanted wanted{"a range of lengths", "such as 75mm, 75-100mm or 3-4 in"};
+    constexpr WantedMeasure wanted{"a range of lengths", "such as 75mm, 75-100mm or 3-4 in"};
     const auto typed = plain(text);
     Scanner from(typed);
     const auto bare = bare_low(from);

@@ -13,11 +13,12 @@
 namespace gristwright {
 namespace {
 
-constexpr Wanted skein_wanted{"a length or a mass",
-                              "such as 171m/38.5g (units: m, cm, mm, yd, ft, in; g, kg, oz, lb)"};
-constexpr Wanted length_wanted{"a length", "such as 171m or 187yd (units: m, cm, mm, yd, ft, in)"};
-constexpr Wanted mass_wanted{"a mass", "such as 38.5g or 1 3/4 oz (units: g, kg, oz, lb)"};
-constexpr Wanted grist_wanted{"a grist", "such as 400m/100g or 1200 yd/lb"};
+constexpr WantedMeasure skein_wanted{
+    "a length or a mass", "such as 171m/38.5g (units: m, cm, mm, yd, ft, in; g, kg, oz, lb)"};
+constexpr WantedMeasure length_wanted{"a length",
+                                      "such as 171m or 187yd (units: m, cm, mm, yd, ft, in)"};
+constexpr WantedMeasure mass_wanted{"a mass", "such as 38.5g or 1 3/4 oz (units: g, kg, oz, lb)"};
+constexpr WantedMeasure grist_wanted{"a grist", "such as 400m/100g or 1200 yd/lb"};
 
 bool at_negative_number(const Scanner& from) {
     const auto rest = from.rest();
@@ -69,7 +70,8 @@ struct Pair {
 };
 
 // A measure and its own text.
-Measure take_quoted(Scanner& from, std::string_view text, const Wanted& wanted, std::string& own) {
+Measure take_quoted(Scanner& from, std::string_view text, const WantedMeasure& wanted,
+                    std::string& own) {
     const auto before = from.rest();
     const auto out = take_measure(from, text, wanted);
     own = before.substr(0, before.size() - from.rest().size());
@@ -170,7 +172,7 @@ std::pair<std::string, std::string> split_skein(std::string_view text) {
 }
 
 Read read_skein(std::string_view length, std::string_view mass) {
-    const auto one = [](std::string_view text, Dimension dimension, const Wanted& wanted) {
+    const auto one = [](std::string_view text, Dimension dimension, const WantedMeasure& wanted) {
         const auto typed = plain(text);
         Scanner from(typed);
         const auto measure = take_measure(from, text, wanted);
