@@ -55,7 +55,8 @@ constexpr Filled filled[] = {
 catalog::BatchText typed_batch(const Arguments& arguments) {
     catalog::BatchText text;
     for (const auto& skein : arguments.all("skein"))
-        text.skeins.push_back(catalog::read_skein_said(skein, "--skein"));
+        for (auto& one : catalog::read_skeins_said(skein, "--skein"))
+            text.skeins.push_back(std::move(one));
     for (const auto& [option, key] : filled)
         for (const auto& value : arguments.all(option))
             text.fields[std::string(key)].push_back({value, "--" + std::string(option)});

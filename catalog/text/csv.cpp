@@ -191,11 +191,11 @@ void for_each_row(const std::string& path,
 
 std::string csv_cell(std::string_view text) {
     std::string out = would_run(text) ? "\"'" : "\"";
-    for (const char c : text) {
-        if (c == '"') out += '"';
-        out += c;
+    for (auto quote = text.find('"'); quote != std::string_view::npos; quote = text.find('"')) {
+        out.append(text.substr(0, quote)).append("\"\"");
+        text.remove_prefix(quote + 1);
     }
-    return out += '"';
+    return out.append(text) += '"';
 }
 
 }  // namespace gristwright::catalog

@@ -7,9 +7,12 @@
 
 #include "catalog/text/bad_text.hpp"
 #include "catalog/text/csv.hpp"
+#include "catalog/text/named_reading.hpp"
 #include "catalog/typed/batch_text.hpp"
 #include "catalog/typed/headings.hpp"
+#include "catalog/typed/several_skeins.hpp"
 #include "engine/units/failure.hpp"
+#include "engine/units/plain.hpp"
 #include "engine/units/reading.hpp"
 
 namespace gristwright::catalog {
@@ -27,8 +30,9 @@ class Columns {
   public:
     Columns(const Row& header, const std::string& file) : line_(header.number), file_(file) {
         for (const auto& text : header.fields) columns_.push_back({text, heading_of(text)});
-        for (const auto what : {Holds::name, Holds::length, Holds::mass, Holds::state, Holds::wraps,
-                                Holds::fibre, Holds::colour, Holds::count})
+        for (const auto what :
+             {Holds::name, Holds::length, Holds::mass, Holds::state, Holds::wraps, Holds::fibre,
+              Holds::colour, Holds::count, Holds::preparation, Holds::draw, Holds::plies})
             choose(what);
     }
 
@@ -141,11 +145,47 @@ SkeinText skein_of(const Row& row, const Columns& columns, const std::string& fi
     for (const auto& [key, what] :
          {std::pair{"wraps", Holds::wraps}, std::pair{"fibre", Holds::fibre},
           std::pair{"colour", Holds::colour}})
-        if (auto said = of(what); !said.text.empty()) out.own[key].push_back(std::move(said));
+        if (auto said = of(what); !said.text.empty() && !says_nothing(said.text))
+            out.own[key].push_back(std::move(said));
     const auto length = columns.at(Holds::length);
     if (out.state.text.empty() && columns.column(*length).heading.before_washing)
         out.state = {"before washing", out.length.where};
     return out;
+}
+
+// What is of the whole batch, though a sheet says it row by row: its key, and where it stands.
+constexpr std::pair<const char*, Holds> of_all[] = {
+    {"preparation", Holds::preparation}, {"draw", Holds::draw}, {"plies", Holds::plies}};
+
+// Adds the row's own words, where no row above says the same.
+void add_of_all(const Row& row, const Columns& columns, const std::string& file, BatchText& out) {
+    for (const auto& [key, what] : of_all) {
+        const auto c = columns.at(what);
+        if (!c || row.fields[*c].empty() || says_nothing(row.fields[*c])) continue;
+        auto& texts = out.fields[key];
+        const auto now = cell(row, *c, columns.column(*c), file);
+        if (std::none_of(texts.begin(), texts.end(), [&](const Written& above) {
+                return plain(above.text) == plain(now.text);
+            }))
+            texts.push_back(now);
+    }
+}
+
+// Rows that do not say what the others say of the batch.
+void note_unsaid(const std::vector<Row>& skeins, const Columns& columns, const std::string& file,
+                 BatchText& out) {
+    for (const auto& [key, what] : of_all) {
+        const auto c = columns.at(what);
+        if (!c || !out.fields.contains(key)) continue;
+        const auto silent = std::count_if(skeins.begin(), skeins.end(), [&](const Row& row) {
+            return row.fields[*c].empty() || says_nothing(row.fields[*c]);
+        });
+        if (silent)
+            out.notes.push_back(
+                fmt::format("{}: {}: {} of {} rows do not say it and are taken as "
+                            "the others",
+                            file, columns.column(*c).header, silent, skeins.size()));
+    }
 }
 
 // What stands above a `"`, a "ditto", is said again.
@@ -192,6 +232,15 @@ void add_skeins(const SkeinText& skein, int count, std::vector<SkeinText>& out) 
         out.push_back(skein);
         if (count > 1 && !skein.name.text.empty()) out.back().name.text += fmt::format(" {}", n);
     }
+}
+
+// "3 x 110 yd @ 57 g" whole in one cell: how many there are; the skein is one of them.
+int take_several(SkeinText& skein) {
+    if (!skein.mass.text.empty()) return 1;
+    const auto said = read_named(skein.length.where, skein.length.text,
+                                 [](const std::string& text) { return several_skeins(text); });
+    skein.length.text = said.one;
+    return said.count;
 }
 
 using Sizes = std::optional<std::pair<double, double>>;
@@ -268,6 +317,7 @@ BatchText read_batch_csv(std::string_view text, const std::string& file) {
     BatchText out;
     out.notes = columns.notes();
     std::vector<std::string> above;
+    std::vector<Row> skeins;
     for (auto& row : rows) {
         while (row.fields.size() > columns.size() && row.fields.back().empty())
             row.fields.pop_back();
@@ -277,10 +327,14 @@ BatchText read_batch_csv(std::string_view text, const std::string& file) {
                                       columns.size()));
         row.fields.resize(columns.size());
         repeat_above(row, above);
-        const auto skein = skein_of(row, columns, file);
-        if (!left_out(row, skein, file, out.notes))
-            add_skeins(skein, count_of(row, columns, file), out.skeins);
+        auto skein = skein_of(row, columns, file);
+        if (left_out(row, skein, file, out.notes)) continue;
+        const int alike = take_several(skein);
+        add_skeins(skein, alike * count_of(row, columns, file), out.skeins);
+        add_of_all(row, columns, file, out);
+        skeins.push_back(row);
     }
+    note_unsaid(skeins, columns, file, out);
     if (sums_up(out.skeins)) {
         out.notes.push_back(fmt::format("{} is the sum of the others and is left out",
                                         out.skeins.back().length.where));

@@ -52,6 +52,23 @@ class Meaning {
   private:
     const Written* one(std::string_view key) const { return one_text(text_, key); }
 
+    // What a sheet says row by row of a batch that has it once: all must mean the same.
+    template <class Read>
+    const Written* alike(std::string_view key, Read read) {
+        const auto found = text_.fields.find(key);
+        if (found == text_.fields.end()) return nullptr;
+        const Written* first = nullptr;
+        for (const auto& at : found->second) {
+            if (at.text.empty()) continue;
+            if (!first) first = &at;
+            if (read(at) != read(*first))
+                throw wrong(at, fmt::format("'{}', but {}: '{}': which? A batch is of one: say it "
+                                            "once, or keep the others in a sheet of their own",
+                                            at.text, first->where, first->text));
+        }
+        return first;
+    }
+
     void read_skeins() {
         auto& batch = out_.batch;
         if (text_.skeins.empty())
@@ -159,7 +176,8 @@ class Meaning {
             batch.variegated = one_of<bool>(*at, {{"yes", true}, {"no", false}});
         read_colour();
         read_spinning();
-        if (const auto* at = one("plies")) batch.plies = plies_of(*at);
+        if (const auto* at = alike("plies", [&](const Written& w) { return plies_of(w); }))
+            batch.plies = plies_of(*at);
         read_wraps();
         if (const auto* at = one("twist")) read_ply_twist(*at);
         if (const auto* at = one("gauge")) {
@@ -192,8 +210,12 @@ class Meaning {
 
     // A word such as woollen says both; what is said by itself comes first.
     void read_spinning() {
-        const auto* prepared = one("preparation");
-        const auto* drawn = one("draw");
+        const auto* prepared = alike("preparation", [&](const Written& at) {
+            return meant(at, "preparation", {"carded", "combed"});
+        });
+        const auto* drawn = alike("draw", [&](const Written& at) {
+            return meant(at, "draw", {"long", "short"});
+        });
         if (prepared)
             out_.batch.preparation =
                 meant(*prepared, "preparation", {"carded", "combed"}) == "carded"

@@ -4,8 +4,10 @@
 #include <array>
 #include <initializer_list>
 #include <optional>
+#include <sstream>
 
 #include "catalog/text/words_of.hpp"
+#include "engine/units/ascii.hpp"
 #include "engine/units/measure.hpp"
 #include "engine/units/plain.hpp"
 
@@ -24,11 +26,12 @@ constexpr General general[] = {
     {"gewicht", Holds::mass},    {"poids", Holds::mass},      {"vikt", Holds::mass},
     {"längd", Holds::length},    {"longueur", Holds::length}, {"métrage", Holds::length},
     {"grms", Holds::mass},       {"gramm", Holds::mass},      {"grm", Holds::mass},
-    {"ball", Holds::name},       {"label", Holds::name},      {"id", Holds::name},
-    {"bobbin", Holds::name},     {"no", Holds::name},         {"number", Holds::name},
-    {"length", Holds::length},   {"yardage", Holds::length},  {"meterage", Holds::length},
-    {"metreage", Holds::length}, {"mass", Holds::mass},       {"weight", Holds::mass},
-    {"state", Holds::state},     {"measured", Holds::state},
+    {"h\u00E4rva", Holds::name}, {"docka", Holds::name},      {"ball", Holds::name},
+    {"label", Holds::name},      {"id", Holds::name},         {"bobbin", Holds::name},
+    {"no", Holds::name},         {"number", Holds::name},     {"length", Holds::length},
+    {"yardage", Holds::length},  {"meterage", Holds::length}, {"metreage", Holds::length},
+    {"mass", Holds::mass},       {"weight", Holds::mass},     {"state", Holds::state},
+    {"measured", Holds::state},
 };
 
 struct Other {
@@ -125,12 +128,6 @@ bool among(const std::vector<std::string>& words, std::initializer_list<const ch
     });
 }
 
-bool all_among(const std::vector<std::string>& words, std::initializer_list<const char*> these) {
-    return std::all_of(words.begin(), words.end(), [&](const auto& word) {
-        return std::find(these.begin(), these.end(), word) != these.end();
-    });
-}
-
 // "Qty", "# skeins", "Number of skeins": how many there are alike; "Skein no." is a name.
 bool counts_skeins(const std::string& header, const std::vector<std::string>& words) {
     if (words.size() == 1 && among(words, {"qty", "quantity", "count"})) return true;
@@ -152,21 +149,79 @@ bool take_each(std::vector<std::string>& words) {
     return false;
 }
 
-// "WPI", "Wraps per inch", "Fibre", "Colour name": what a skein is, and nothing else with it.
+using Names = std::initializer_list<const char*>;
+
+// What a skein is: one of `these` words at least, and nothing but `besides` with them.
+struct OfItself {
+    Holds holds;
+    Names these, besides;
+};
+constexpr Names of_the{"of", "the", "yarn", "skein", "in", "or", "how", "type", "used"};
+constexpr OfItself of_itself[] = {
+    {Holds::wraps, {"wpi", "wraps"}, {"per", "inch", "cm"}},
+    {Holds::preparation,
+     {"prep", "preparation", "prepared", "vorbereitung", "aufbereitung", "pr\u00E9paration"},
+     {"fibre", "fiber", "wool", "was", "carded", "combed", "method"}},
+    {Holds::draw,
+     {"draw", "drafting", "drafted", "auszug"},
+     {"method", "style", "technique", "spun", "spinning", "was"}},
+    {Holds::plies,
+     {"ply", "plies", "zwirn", "tr\u00E5d", "tr\u00E5dar", "strands"},
+     {"no", "number", "many", "count"}},
+    {Holds::fibre,
+     {"fibre", "fiber", "fibres", "fibers", "breed", "faser", "fasern", "mati\u00E8re"},
+     {"content", "blend", "composition"}},
+    {Holds::colour,
+     {"colour", "color", "colours", "colors", "colourway", "colorway", "farbe", "couleur",
+      "f\u00E4rg"},
+     {"name"}},
+};
+
+// The same where each of the words says little by itself.
+struct Phrase {
+    Holds holds;
+    Names words;
+};
+constexpr Phrase phrases[] = {
+    {Holds::preparation, {"carded", "combed"}},
+    {Holds::preparation, {"carded", "or", "combed"}},
+    {Holds::preparation, {"kardat", "kammat"}},
+    {Holds::draw, {"how", "spun"}},
+    {Holds::draw, {"spun", "how"}},
+    {Holds::draw, {"spinning", "method"}},
+    {Holds::draw, {"spinning", "style"}},
+    {Holds::draw, {"spinning", "technique"}},
+    {Holds::fibre, {"what", "s", "in", "it"}},
+};
+
+// "WPI", "Wraps per inch", "Fibre prep", "Colour name": what a skein is, and nothing else with it.
 std::optional<Heading> of_skein_itself(const std::vector<std::string>& words) {
-    if (among(words, {"wpi", "wraps"}) &&
-        all_among(words, {"wpi", "wraps", "per", "inch", "in", "cm", "of", "the", "yarn", "skein"}))
-        return Heading{
-            Holds::wraps, among(words, {"cm"}) ? "wraps/cm" : "wpi", false, false, false, ""};
-    if (among(words, {"fibre", "fiber", "fibres", "fibers", "breed"}) &&
-        all_among(words, {"fibre", "fiber", "fibres", "fibers", "breed", "type", "content", "blend",
-                          "composition", "of", "the", "yarn", "skein"}))
-        return Heading{Holds::fibre, "", false, false, false, ""};
-    if (among(words, {"colour", "color", "colours", "colors", "colourway", "colorway"}) &&
-        all_among(words, {"colour", "color", "colours", "colors", "colourway", "colorway", "name",
-                          "of", "the", "yarn", "skein"}))
-        return Heading{Holds::colour, "", false, false, false, ""};
+    const auto heading = [](Holds holds, const char* unit = "") {
+        return Heading{holds, unit, false, false, false, ""};
+    };
+    for (const auto& phrase : phrases)
+        if (std::equal(words.begin(), words.end(), phrase.words.begin(), phrase.words.end()))
+            return heading(phrase.holds);
+    for (const auto& one : of_itself) {
+        const bool only = std::all_of(words.begin(), words.end(), [&](const auto& word) {
+            return among({word}, one.these) || among({word}, one.besides) || among({word}, of_the);
+        });
+        if (!only || !among(words, one.these)) continue;
+        if (one.holds != Holds::wraps) return heading(one.holds);
+        return heading(one.holds, among(words, {"cm"}) ? "wraps/cm" : "wpi");
+    }
     return {};
+}
+
+// The way a size is measured: "22 head", "60 long x 8 wide".
+bool is_way_measured(const std::string& word) {
+    constexpr std::array ways{
+        "head",     "chest",      "bust",   "waist", "hip",          "hips",   "hand",
+        "wrist",    "long",       "wide",   "high",  "tall",         "deep",   "across",
+        "around",   "round",      "square", "sq",    "diameter",     "length", "width",
+        "wingspan", "wingspread", "span",   "circ",  "circumference"};
+    const auto bare = ascii::lowered_letters(word);
+    return std::find(ways.begin(), ways.end(), bare) != ways.end();
 }
 
 }  // namespace
@@ -209,7 +264,38 @@ bool names_a_total(const std::string& cell) {
 bool is_ditto(const std::string& cell) {
     constexpr std::array marks{"\"",       "-\"-",          "ditto", "dito", "do.", "do",    "same",
                                "as above", "same as above", "idem",  "id.",  "^",   "\u3003"};
-    return std::find(marks.begin(), marks.end(), plain(cell)) != marks.end();
+    constexpr std::size_t longest = 20;  // "same as above", with some space about it
+    return cell.size() <= longest &&
+           std::find(marks.begin(), marks.end(), plain(cell)) != marks.end();
+}
+
+bool says_nothing(const std::string& cell) {
+    constexpr std::array nothing{"-",
+                                 "--",
+                                 "?",
+                                 "??",
+                                 "n/a",
+                                 "na",
+                                 "none",
+                                 "unknown",
+                                 "tbd",
+                                 "tba",
+                                 "not sure",
+                                 "don't know",
+                                 "dont know",
+                                 "no idea",
+                                 "any",
+                                 "whatever",
+                                 "one size",
+                                 "os",
+                                 "one size fits all",
+                                 "various",
+                                 "varies",
+                                 "whoever",
+                                 "anyone",
+                                 "anybody"};
+    const auto text = plain(cell);
+    return std::find(nothing.begin(), nothing.end(), text) != nothing.end();
 }
 
 bool bare_number(const std::string& cell) {
@@ -226,6 +312,25 @@ bool lacks_unit(const std::string& cell) {
     const auto words = words_of(text);
     return text.find_first_of("'\"") == std::string::npos &&
            std::none_of(words.begin(), words.end(), [](const auto& w) { return unit_word(w); });
+}
+
+std::string with_unit(const std::string& cell, const std::string& unit) {
+    const auto words = words_of(cell);
+    constexpr std::array others{"shoe", "shoes", "age", "aged", "eu", "us", "uk"};  // no lengths
+    if (std::any_of(words.begin(), words.end(),
+                    [&](const auto& w) {
+                        return unit_word(w) ||
+                               std::find(others.begin(), others.end(), w) != others.end();
+                    }) ||
+        cell.find_first_of("'\"") != std::string::npos)
+        return cell;
+    std::istringstream parts(cell);
+    std::string out, before;
+    for (std::string part; parts >> part; before = part) {
+        if (bare_number(before) && is_way_measured(part)) out += " " + unit;
+        out += (out.empty() ? "" : " ") + part;
+    }
+    return lacks_unit(cell) ? out + " " + unit : out;
 }
 
 }  // namespace gristwright::catalog

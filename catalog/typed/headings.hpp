@@ -5,7 +5,21 @@
 
 namespace gristwright::catalog {
 
-enum class Holds { nothing_known, name, length, mass, state, wraps, fibre, colour, count, other };
+enum class Holds {
+    nothing_known,
+    name,
+    length,
+    mass,
+    state,
+    wraps,
+    fibre,
+    colour,
+    count,
+    preparation,
+    draw,
+    plies,
+    other
+};
 
 struct Heading {
     Holds holds = Holds::nothing_known;
@@ -26,10 +40,17 @@ bool names_a_total(const std::string& cell);
 // `"`, "ditto", "same": the cell above says it.
 bool is_ditto(const std::string& cell);
 
+// "-", "?", "n/a": nothing is said there.
+bool says_nothing(const std::string& cell);
+
 // "171", "38,5", "1 3/4", "~220": a number without a unit.
 bool bare_number(const std::string& cell);
 
 // Also "up to 200" and "150 to 200": no unit stands in it, and a number ends it.
 bool lacks_unit(const std::string& cell);
+
+// A size with its heading's unit behind each figure that has none of its own: "22 in head" of "22
+// head", "60 x 8 in"; "shoe 42" and "age 8" are no lengths.
+std::string with_unit(const std::string& cell, const std::string& unit);
 
 }  // namespace gristwright::catalog

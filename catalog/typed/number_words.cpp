@@ -59,7 +59,7 @@ std::optional<double> take_and_part(std::string_view& text, const SpokenWords& s
     auto ahead = text;
     if (!take_word(ahead, "and")) return {};
     const auto part = take_phrase(ahead, spoken);
-    if (!part || *part >= 1 || !ahead.empty()) return {};
+    if (!part || *part >= 1 || !(ahead.empty() || ahead.starts_with(','))) return {};
     text = ahead;
     return part;
 }
@@ -113,7 +113,8 @@ std::string in_figures(const std::string& text, const SpokenWords& spoken) {
         const bool begins = out.empty() || (!in_word(out.back()) && out.back() != '\'');
         const bool figure = !out.empty() && (ascii::is_digit(out.back()) || out.ends_with(". "));
         auto ahead = rest;
-        auto value = begins && !figure ? take_number_words(ahead, spoken) : std::nullopt;
+        std::optional<double> value;
+        if (begins && !figure) value = take_number_words(ahead, spoken);
         if (!value && begins && (take_word(ahead, "a") || take_word(ahead, "an")) &&
             !unit_at(ahead).empty()) {
             if (out.ends_with(" of ")) {  // "3/4 of a pound"

@@ -24,8 +24,10 @@ int count_of_plies(const std::string& typed, const SpokenWords& spoken) {
     };
     double out = count();
     if (from.take("x")) out *= count();
-    from.any(std::array{"ply", "plies", "plied", "strands", "strand", "singles"});
-    from.any(std::array{"plied together", "plied", "together"});
+    from.any(std::array{"ply", "plies", "plied", "strands", "strand", "singles", "fach",
+                        "f\u00E4dig", "tr\u00E5dig", "tr\u00E5digt", "tr\u00E5dar", "fils",
+                        "brins"});
+    from.any(std::array{"plied together", "plied", "together", "verzwirnt", "retors"});
     if (from.any(ways)) from.any(std::array{"plied", "ply"});
     from.take("yarn");
     return from.done() && out >= 1 && out <= 12 && out == std::floor(out) ? static_cast<int>(out)

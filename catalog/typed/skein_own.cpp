@@ -11,6 +11,8 @@
 #include "catalog/text/named_reading.hpp"
 #include "catalog/typed/colour_reading.hpp"
 #include "catalog/typed/fibre_reading.hpp"
+#include "catalog/typed/number_words.hpp"
+#include "catalog/typed/several_skeins.hpp"
 #include "catalog/typed/written_reading.hpp"
 #include "engine/units/ascii.hpp"
 #include "engine/units/failure.hpp"
@@ -24,6 +26,7 @@ namespace gristwright::catalog {
 namespace {
 
 using Words = std::vector<Written>;
+using Parts = std::vector<std::string>;
 
 constexpr std::string_view between = " \t,;";  // a skein's words
 
@@ -164,20 +167,26 @@ void settle_all(const BatchText& text, MeasuredBatch& out) {
         out.batch.wraps, out);
 }
 
-// "250g of 8/2 cotton", "8/2 cotton, 250 g": its count with the words for it, and its mass. Empty:
-// the text holds no count.
+// "250g of 8/2 cotton", "8/2 cotton, 250 g", "Nm 6/1 250 g": its count with the words for it, and
+// its mass. Empty: the text holds no count.
 std::pair<std::string, std::string> split_count(const std::string& text) {
-    std::istringstream words(text);
-    std::vector<std::string> count, mass;
+    std::istringstream parts(text);
+    Parts words, count, mass;
+    for (std::string word; parts >> word;)
+        if (word = trimmed(word, between); !word.empty() && word != "of") words.push_back(word);
     bool counted = false;
-    for (std::string word; words >> word;) {
-        word = trimmed(word, between);
-        const bool digit = !word.empty() && ascii::is_digit(word[0]);
+    for (std::size_t w = 0; w < words.size(); ++w) {
+        const auto& word = words[w];
+        if (!counted && w + 1 < words.size() && begins_as_a_count(word + " " + words[w + 1])) {
+            counted = true;
+            count.insert(count.end(), {word, words[++w]});
+            continue;
+        }
         const auto* known = mass.empty() ? nullptr : unit_word(ascii::lowered(word));
         const bool unit = known && known->dimension == Dimension::mass;
-        counted = counted || is_a_count(word);
-        if (word.empty() || word == "of") continue;
-        (unit || (digit && !is_a_count(word)) ? mass : count).push_back(word);
+        const bool one = is_a_count(word);
+        counted = counted || one;
+        (unit || (ascii::is_digit(word[0]) && !one) ? mass : count).push_back(word);
     }
     if (!counted) return {};
     return {fmt::format("{}", fmt::join(count, " ")), fmt::format("{}", fmt::join(mass, ""))};
@@ -186,6 +195,7 @@ std::pair<std::string, std::string> split_count(const std::string& text) {
 }  // namespace
 
 bool is_a_count(const std::string& length) {
+    if (begins_as_a_count(length)) return true;
     std::size_t at = 0;
     const auto digits = [&] {
         const auto from = at;
@@ -193,6 +203,7 @@ bool is_a_count(const std::string& length) {
         return at > from;
     };
     if (!digits() || at >= length.size() || length[at++] != '/' || !digits()) return false;
+    if (at < length.size() && length[at] == 's') ++at;  // "2/12s"
     if (at < length.size() && length[at] != ' ') return false;
     std::istringstream after(ascii::lowered(length.substr(at)));
     std::string word;
@@ -226,13 +237,38 @@ std::pair<std::string, std::string> size_of(const std::string& text) {
     }
 }
 
+struct SizesSaid {
+    Several said;
+    std::string length, mass;
+};
+
+SizesSaid sizes_in_figures(const std::string& text) {
+    const auto said = several_skeins(text);
+    const auto [length, mass] = size_of(said.one);
+    return {said, length, mass};
+}
+
+// "two skeins of half a pound, 600 yd each": numbers in words are looked up where figures alone
+// do not do.
+SizesSaid sizes_of(const std::string& text) {
+    try {
+        return sizes_in_figures(text);
+    } catch (const Unclear&) {
+        throw;
+    } catch (const Unreadable&) {
+        const auto figures = in_figures(text, built_in().spoken);
+        if (figures == text) throw;
+        return sizes_in_figures(figures);
+    }
+}
+
 }  // namespace
 
-SkeinText read_skein_said(const std::string& text, const std::string& where) {
+std::vector<SkeinText> read_skeins_said(const std::string& text, const std::string& where) {
     const auto lower = ascii::lowered(text);
     auto [at, key] = next_key(lower, 0);
-    const auto [length, mass] = size_of(trimmed(text.substr(0, at), between));
-    SkeinText out{{}, {length, where}, {mass, where}, {}, {}};
+    const auto [said, length, mass] = sizes_of(trimmed(text.substr(0, at), between));
+    SkeinText out{{said.name, where}, {length, where}, {mass, where}, {}, {}};
     while (key) {
         const auto from = at + key->word.size();
         const auto [next, following] = next_key(lower, from);
@@ -244,7 +280,7 @@ SkeinText read_skein_said(const std::string& text, const std::string& where) {
         at = next;
         key = following;
     }
-    return out;
+    return std::vector<SkeinText>(static_cast<std::size_t>(said.count), out);
 }
 
 void read_own(const BatchText& text, const Catalogue& catalogue, WrapsHow how, MeasuredBatch& out) {

@@ -3,14 +3,12 @@
 #include <fmt/core.h>
 
 #include <algorithm>
-#include <array>
 
 #include "catalog/text/bad_text.hpp"
 #include "catalog/typed/headings.hpp"
 #include "catalog/typed/suggestion_headings.hpp"
 #include "engine/units/ascii.hpp"
 #include "engine/units/failure.hpp"
-#include "engine/units/plain.hpp"
 
 namespace gristwright::catalog {
 namespace {
@@ -90,34 +88,12 @@ std::size_t count_filled(const std::vector<std::string>& fields) {
         std::count_if(fields.begin(), fields.end(), [](const auto& f) { return !f.empty(); }));
 }
 
-// "-", "?", "n/a": nothing is said there.
-bool says_nothing(const std::string& cell) {
-    constexpr std::array nothing{"-",
-                                 "--",
-                                 "?",
-                                 "??",
-                                 "n/a",
-                                 "na",
-                                 "none",
-                                 "unknown",
-                                 "tbd",
-                                 "tba",
-                                 "not sure",
-                                 "don't know",
-                                 "dont know",
-                                 "no idea",
-                                 "any",
-                                 "whatever",
-                                 "one size",
-                                 "os",
-                                 "one size fits all",
-                                 "various",
-                                 "varies",
-                                 "whoever",
-                                 "anyone",
-                                 "anybody"};
-    const auto text = plain(cell);
-    return std::find(nothing.begin(), nothing.end(), text) != nothing.end();
+// What the cell says, in its heading's unit where it has none.
+std::string with_heading(const SuggestionColumn& column, const std::string& cell) {
+    if (column.unit.empty()) return cell;
+    if (is_of_a_size(column.key)) return with_unit(cell, column.unit);
+    const bool bare = is_of_the_yarn(column.key) ? lacks_unit(cell) : bare_number(cell);
+    return bare ? cell + " " + column.unit : cell;
 }
 
 }  // namespace
@@ -211,12 +187,10 @@ void SuggestionSheet::take_cell(std::size_t c, const std::string& cell, Suggesti
         return note_once(c, fmt::format("column '{}' is not used in rows where another column "
                                         "holds that",
                                         column.header));
-    const bool bare = !column.unit.empty() &&
-                      (is_of_the_yarn(column.key) || is_of_a_size(column.key) ? lacks_unit(cell)
-                                                                              : bare_number(cell));
-    if (bare && !column.note.empty())
+    const auto said = with_heading(column, cell);
+    if (said != cell && !column.note.empty())
         note_once(c, fmt::format("column '{}': {}", column.header, column.note));
-    out[column.key] = bare ? cell + " " + column.unit : cell;
+    out[column.key] = said;
     if (column.is_sender_too) out["from"] = cell;
 }
 

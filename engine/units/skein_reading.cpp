@@ -27,7 +27,8 @@ bool at_negative_number(const Scanner& from) {
 // What may stand between the length and the mass of a skein: "90m - 30g" is two measures,
 // "90m/-30g" has a sign that no mass has.
 void take_between(Scanner& from) {
-    constexpr std::array words{"and", "weighing", "weighs", "weigh", "in", "at", "for", "of"};
+    constexpr std::array words{"and", "weighing", "weighs", "weigh",   "in",  "at",
+                               "for", "of",       "auf",    "p\u00E5", "pour"};
     bool taken = false;
     while (!(taken && at_negative_number(from)) &&
            (from.any(std::array{"/", ",", ";", ":", "=", "-", "@", "|", "+", "&", "("}) ||

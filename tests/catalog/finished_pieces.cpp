@@ -191,12 +191,12 @@ double scatter(const std::vector<Piece>& of) {
     return std::sqrt(std::max(0.0, squares / n - sum * sum / n / n));
 }
 
-// Half-width of the least range about our middles, upwards, that 85 in a hundred of them meet.
+// Half-width of the least range about our middles that 85 in a hundred of them meet.
 double least_honest(const std::vector<Piece>& of) {
     std::vector<double> apart;
     for (const auto& p : of) apart.push_back(std::abs(std::log(p.ratio())));
     std::sort(apart.begin(), apart.end());
-    return std::exp(apart[static_cast<std::size_t>(std::ceil(0.85 * double(of.size()))) - 1]) - 1;
+    return apart[static_cast<std::size_t>(std::ceil(0.85 * double(of.size()))) - 1];
 }
 
 std::string summary_row(const std::string& name, const std::vector<Piece>& of) {
@@ -277,7 +277,7 @@ double Piece::widening() const { return std::abs(std::log(ratio())) / margin90(o
 
 bool Piece::inside() const { return ours.high() >= least && ours.low() <= most; }
 
-double Piece::half_width() const { return ours.high() / ours.mid - 1; }
+double Piece::half_width() const { return margin90(ours.spread); }
 
 const std::vector<Piece>& pieces(Known known) {
     static const std::map<Known, std::vector<Piece>> all{
@@ -323,15 +323,17 @@ std::string section() {
            "skeins are all but one to all; a pattern sheet's requirement is an upper bound that "
            "may\n"
            "hold an allowance of 20 %. Where no grist is printed, the middle of the named weight\n"
-           "stands for it. *85 in 100 lie within*: the least half-width, upwards, that would "
-           "do.\n\n"
-           "Before any swatch 25 % was hoped for of hats, socks and garments, 35 % of lace and "
-           "shawls.\n"
-           "The print does not allow it: as the last column says, people's own pieces lie wider "
-           "than\n"
-           "that about any middle, so ranges so narrow would miss three in ten. What the ranges "
-           "are made\n"
-           "of, and which part a needle or a swatch takes away, stands in docs/models.md.\n" +
+           "stands for it. *Half-width*: what `makes` prints behind the metres, \u00b135 %, of "
+           "the\n"
+           "logarithm: upwards a little more, downwards less. *85 in 100 lie within*: the least\n"
+           "that would do.\n\n"
+           "Before any swatch 35 % was hoped for of lace and shawls, which they have, and 25 % of\n"
+           "hats, socks and garments. Hats and socks have that on a needle that is named; from "
+           "the\n"
+           "yarn alone the print does not allow it of hats and garments: as the last column says,\n"
+           "people's own pieces lie wider than that about any middle. What the ranges are made "
+           "of,\n"
+           "and which part a needle or a swatch takes away, stands in docs/models.md.\n" +
            summary(pieces(Known::yarn)) + left_out_by_turns(pieces(Known::yarn)) +
            rows_of(pieces(Known::yarn)) + without() +
            "\n### The same on the needle that the piece names\n" + summary(pieces(Known::needle)) +

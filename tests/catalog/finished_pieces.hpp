@@ -27,7 +27,7 @@ struct Piece {
     double ratio() const;
     double widening() const;    // our range must be so many times as wide to meet the print
     bool inside() const;        // our 90 % range meets the print
-    double half_width() const;  // upwards, relative
+    double half_width() const;  // as makes prints it
 };
 
 const std::vector<Piece>& pieces(Known known);

@@ -203,5 +203,26 @@ TEST_CASE("sheets: a skein whole in one cell, and headings in other tongues") {
     CHECK(german.skeins[0].length.text == "187,5 m");
     // 'What's in it' was a length in inches.
     const auto inside = read_batch_csv("name,m,g,What's in it\nA,171,38.5,merino\n", "s");
-    CHECK(inside.notes.size() == 1);
+    CHECK(inside.notes.empty());
+    CHECK(inside.skeins[0].own.at("fibre")[0].text == "merino");
+}
+
+TEST_CASE("sheets: preparation, draw and plies are the batch's, and asked where rows differ") {
+    const auto texts = read_batch_csv(
+        "no,m,g,Carded/combed?,How spun,Ply\n1,200,100,hand carded rolags,long draw,2\n"
+        "2,190,95,ditto,long draw,2-ply\n3,180,90,rolags,?,two\n",
+        "s.csv");
+    const auto read = interpret(texts, carried()).batch;
+    CHECK(read.preparation == Preparation::carded);
+    CHECK(read.draw == Draw::long_draw);
+    CHECK(read.plies == 2);
+    REQUIRE(texts.notes.size() == 1);
+    CHECK(texts.notes[0] ==
+          "s.csv: How spun: 1 of 3 rows do not say it and are taken as the others");
+    auto differ = read_batch_csv("no,m,g,Ply,Prep\n1,200,100,2,top\n2,190,95,3,top\n", "s.csv");
+    CHECK_THROWS_WITH_AS(interpret(differ, carried()),
+                         doctest::Contains("s.csv:3: Ply: '3', but s.csv:2: Ply: '2': which?"),
+                         Refused);
+    differ.fields["plies"] = {{"3", "--ply"}};  // said over it
+    CHECK(interpret(differ, carried()).batch.plies == 3);
 }

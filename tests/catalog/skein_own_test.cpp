@@ -20,7 +20,8 @@ MeasuredBatch read_csv(const std::string& text) {
 }
 MeasuredBatch typed(std::initializer_list<const char*> skeins) {
     BatchText text;
-    for (const auto* skein : skeins) text.skeins.push_back(read_skein_said(skein, "--skein"));
+    for (const auto* skein : skeins)
+        for (const auto& one : read_skeins_said(skein, "--skein")) text.skeins.push_back(one);
     return interpret(text, built_in());
 }
 
@@ -129,6 +130,11 @@ TEST_CASE("bought yarn is a skein by its count and its mass") {
     CHECK(in_metres(file.batch.skeins[0].length) == doctest::Approx(1693).epsilon(1e-3));
     CHECK(holds(heard([] { typed({"8/2 wool 250g"}); }), "wool is sold by either of the last two"));
     CHECK(holds(heard([] { typed({"8/2 cotton"}); }), "weighs how much"));
+    for (const char* text : {"Nm 6/1 250 g", "250 g of Nm 6/1", "Nm 6/1, 250g"})
+        CHECK(in_metres(typed({text}).batch.skeins[0].length) == doctest::Approx(1500));
+    CHECK(in_metres(typed({"R 50 tex/2 250g"}).batch.skeins[0].length) == doctest::Approx(5000));
+    CHECK(in_metres(typed({"16/2 linen 250g"}).batch.skeins[0].length) ==
+          doctest::Approx(1209.6).epsilon(1e-3));
     CHECK(in_metres(typed({"220m/100g"}).batch.skeins[0].length) == doctest::Approx(220));
     // A fraction is no count.
     CHECK(in_grams(typed({"180yd/1 3/4 oz"}).batch.skeins[0].mass) ==

@@ -135,3 +135,23 @@ TEST_CASE("suggestion sheet: a total and a second line of headings are no sugges
     CHECK_FALSE(sheet.row({5, {"Total", "500", ""}}));
     CHECK(sheet.notes() == Keys{"line 5: 'Total' is no suggestion and is left out"});
 }
+
+TEST_CASE("suggestion sheet: a figure before the way it is measured takes the heading's unit") {
+    const auto size = [](const char* heading, const char* cell) {
+        SuggestionSheet sheet("ideas.csv", spoken());
+        REQUIRE(sheet.header({"idea", heading}));
+        const auto row = sheet.row({2, {"hat", cell}});
+        return row->contains("size") ? row->at("size") : "";
+    };
+    CHECK(size("finished dims (in)", "22 head") == "22 in head");
+    CHECK(size("size (in)", "60 long x 8 wide") == "60 in long x 8 in wide");
+    CHECK(size("size (in)", "60 x 8") == "60 x 8 in");
+    CHECK(size("size (cm)", "150") == "150 cm");
+    CHECK(size("size (in)", "22") == "22 in");
+    CHECK(size("size (in)", "55 cm head") == "55 cm head");
+    CHECK(size("size (in)", "22\" head") == "22\" head");
+    CHECK(size("size (in)", "shoe 42") == "shoe 42");
+    CHECK(size("size (in)", "age 8") == "age 8");
+    CHECK(size("size (in)", "adult M") == "adult M");
+    CHECK(size("size", "22 head") == "22 head");
+}

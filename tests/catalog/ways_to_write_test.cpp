@@ -8,8 +8,11 @@
 #include <sstream>
 
 #include "catalog/typed/batch_text.hpp"
+#include "catalog/typed/headings.hpp"
+#include "catalog/typed/skein_own.hpp"
 #include "catalog/typed/suggestion_text.hpp"
 #include "engine/units/reading.hpp"
+#include "engine/yarn/described.hpp"
 #include "tests/cases.hpp"
 
 using namespace gristwright;
@@ -83,6 +86,26 @@ Values skein(const std::string& text) {
     return {in_metres(whole.first.value), in_grams(whole.second.value)};
 }
 
+// How many, and the metres and grams of each.
+std::string skeins(const std::string& text) {
+    const auto said = read_skeins_said(text, "");
+    BatchText out;
+    out.skeins = said;
+    const auto read = interpret(out, carried()).batch.skeins;
+    return fmt::format("{} x {}", read.size(),
+                       listed({in_metres(read[0].length), in_grams(read[0].mass)}));
+}
+
+// What a heading of a sheet of skeins says, and its unit.
+std::string heading(const std::string& text) {
+    const auto read = heading_of(text);
+    constexpr const char* names[] = {"nothing", "name",  "length", "mass",  "state",
+                                     "wraps",   "fibre", "colour", "count", "preparation",
+                                     "draw",    "plies", "other"};
+    const auto unit = read.unit.empty() ? "" : " " + read.unit;
+    return names[static_cast<int>(read.holds)] + unit + (read.of_each ? " each" : "");
+}
+
 Values heddles(const std::string& text) {
     Values out;
     for (const auto& heddle : batch("heddles", text).owned.heddles)
@@ -132,6 +155,9 @@ std::string read(const std::string& kind, const std::string& text) {
     if (kind == "size") return size(text);
     if (kind == "weight" || kind == "craft" || kind == "colours") return cell(kind, text);
     if (kind == "skein") return listed(skein(text));
+    if (kind == "skeins") return skeins(text);
+    if (kind == "heading") return heading(text);
+    if (kind == "count") return listed({1e-3 / read_described_yarn(text).si()});
     if (kind == "grist") return listed({1e-3 / read_grist(text).si()});
     if (kind == "wraps")
         return listed({in_wraps_per_inch(batch("wraps", text).batch.wraps->count)});
