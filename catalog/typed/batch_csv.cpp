@@ -157,11 +157,16 @@ SkeinText skein_of(const Row& row, const Columns& columns, const std::string& fi
 constexpr std::pair<const char*, Holds> of_all[] = {
     {"preparation", Holds::preparation}, {"draw", Holds::draw}, {"plies", Holds::plies}};
 
+bool says_it(const Row& row, std::size_t c) {
+    const auto& text = row.fields[c];
+    return !text.empty() && !says_nothing(text) && !names_a_tool(text);
+}
+
 // Adds the row's own words, where no row above says the same.
 void add_of_all(const Row& row, const Columns& columns, const std::string& file, BatchText& out) {
     for (const auto& [key, what] : of_all) {
         const auto c = columns.at(what);
-        if (!c || row.fields[*c].empty() || says_nothing(row.fields[*c])) continue;
+        if (!c || !says_it(row, *c)) continue;
         auto& texts = out.fields[key];
         const auto now = cell(row, *c, columns.column(*c), file);
         if (std::none_of(texts.begin(), texts.end(), [&](const Written& above) {
@@ -176,15 +181,20 @@ void note_unsaid(const std::vector<Row>& skeins, const Columns& columns, const s
                  BatchText& out) {
     for (const auto& [key, what] : of_all) {
         const auto c = columns.at(what);
-        if (!c || !out.fields.contains(key)) continue;
-        const auto silent = std::count_if(skeins.begin(), skeins.end(), [&](const Row& row) {
-            return row.fields[*c].empty() || says_nothing(row.fields[*c]);
-        });
+        if (!c) continue;
+        const auto& header = columns.column(*c).header;
+        if (!out.fields.contains(key)) {
+            out.notes.push_back(
+                fmt::format("{}: column '{}' says nothing of the {}", file, header, key));
+            continue;
+        }
+        const auto silent = std::count_if(skeins.begin(), skeins.end(),
+                                          [&](const Row& row) { return !says_it(row, *c); });
         if (silent)
             out.notes.push_back(
                 fmt::format("{}: {}: {} of {} rows do not say it and are taken as "
                             "the others",
-                            file, columns.column(*c).header, silent, skeins.size()));
+                            file, header, silent, skeins.size()));
     }
 }
 

@@ -298,6 +298,15 @@ bool says_nothing(const std::string& cell) {
     return std::find(nothing.begin(), nothing.end(), text) != nothing.end();
 }
 
+bool names_a_tool(const std::string& cell) {
+    const auto words = words_of(cell);
+    const Names tools{"wheel", "spindle", "spinner", "espinner", "charkha"};
+    const Names which{"drop", "support", "supported", "turkish", "e", "electric", "great", "on"};
+    return among(words, tools) && std::all_of(words.begin(), words.end(), [&](const auto& word) {
+               return among({word}, tools) || among({word}, which);
+           });
+}
+
 bool bare_number(const std::string& cell) {
     const auto text = plain(cell);
     return text.find_first_of("0123456789") != std::string::npos &&

@@ -43,6 +43,9 @@ bool is_ditto(const std::string& cell);
 // "-", "?", "n/a": nothing is said there.
 bool says_nothing(const std::string& cell);
 
+// "wheel", "drop spindle": what it was spun on, which says nothing of the draw.
+bool names_a_tool(const std::string& cell);
+
 // "171", "38,5", "1 3/4", "~220": a number without a unit.
 bool bare_number(const std::string& cell);
 

@@ -80,3 +80,14 @@ TEST_CASE("cells in which nothing is said are not given") {
     const auto none = of_sheet("no,m,g,Ply\n1,200,100,?\n");
     CHECK(none.plies == Batch{}.plies);
 }
+
+TEST_CASE("what it was spun on is no draw, and it is said") {
+    for (const char* cell : {"wheel", "drop spindle", "e-spinner"}) CHECK(names_a_tool(cell));
+    for (const char* cell : {"long draw", "wheel, long draw", "on"})
+        CHECK_FALSE(names_a_tool(cell));
+    const auto text =
+        read_batch_csv("no,m,g,How spun\n1,200,100,wheel\n2,190,95,spindle\n", "s.csv");
+    REQUIRE(text.notes.size() == 1);
+    CHECK(text.notes[0] == "s.csv: column 'How spun' says nothing of the draw");
+    CHECK(interpret(text, carried()).batch.draw == Batch{}.draw);
+}
