@@ -182,7 +182,7 @@ TEST_CASE("an edge that a thing has is no border in this yarn") {
     }
 }
 
-TEST_CASE("a thing that is like somebody's is wanted; one that somebody had is not") {
+TEST_CASE("a thing like somebody's is wanted, one that somebody had is not") {
     Reader reader;
     for (const std::string thing : {"scarf", "hat", "shawl"}) {
         CAPTURE(thing);
