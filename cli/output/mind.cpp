@@ -66,7 +66,10 @@ std::vector<std::string> whole(const std::vector<Caution>& cautions) {
 
 std::string with_care(std::string reply, const std::vector<Caution>& cautions, std::size_t most) {
     constexpr std::size_t said = 2;
+    constexpr std::string_view of_holes = "holes or loose loops";  // a baby's, which is said once
     auto all = briefs(cautions, true);
+    if (reply.find(of_holes) != std::string::npos)
+        std::erase_if(all, [&](const auto& one) { return one.ends_with(of_holes); });
     if (all.size() > said) all.resize(said);
     for (const auto& one : all) {
         const auto sentence = " " + capital(one) + ".";

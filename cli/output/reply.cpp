@@ -238,8 +238,10 @@ std::vector<std::string> plain_sentences(const SuggestionAnswer& a, const YarnPr
         for (const auto& word : a.taken.not_known)
             if (word.craft || word.other_craft) known.push_back(word.said);
         if (!known.empty()) out.push_back("I have no figures for " + listed(known, "or") + ".");
-        if (!a.taken.ruled_out.empty())
-            out.push_back("Not " + listed(a.taken.ruled_out, "nor") + ", then.");
+        auto not_wanted = a.taken.ruled_out;
+        for (const auto& fabric : a.taken.fabrics_out)
+            not_wanted.push_back(fabric.knitted.empty() ? fabric.woven : fabric.knitted);
+        if (!not_wanted.empty()) out.push_back("Not " + listed(not_wanted, "nor") + ", then.");
         out.push_back(capital(a.ask));
         return out;
     }

@@ -61,8 +61,12 @@ std::string width_sentence(const SuggestionAnswer& a, const Units& units) {
     if (sizes.size() < 2 && !only) return "";
     if (sizes.size() == 2 && sizes[0] == sizes[1] && a.article->measure == "side") return "";
     const bool is_long = only && a.things[a.main].wanted.is_long;
+    const bool is_tall = only && a.things[a.main].wanted.is_tall;
     return fmt::format("The {} of {} is not reckoned: my figure keeps its own shape.",
-                       is_long ? "length" : "width", units.size(only ? sizes[0] : sizes[1]));
+                       is_tall   ? "height"
+                       : is_long ? "length"
+                                 : "width",
+                       units.size(only ? sizes[0] : sizes[1]));
 }
 
 // A size in numbers of the trade of shoes, or without a unit, is not a length to us.
@@ -148,21 +152,34 @@ std::string weight_sentence(const SuggestionAnswer& a, const YarnProfile& yarn) 
                                                    : yarn.class_by_grist.front().name);
 }
 
+// Small fingers enter holes.
+static std::string_view small_loops(const SuggestionAnswer& a) {
+    return a.taken.wearer == Wearer::baby ? ", holes or loose loops" : " or loose loops";
+}
+
+static std::string_view small_cords(const SuggestionAnswer& a, const std::string& body) {
+    const auto own = a.things[a.main].wanted.wearer;
+    if (is_grown(body)) return "";
+    return (own == Wearer::unsaid ? a.taken.wearer : own) == Wearer::baby
+               ? ": no cords, fringes, holes or loose loops"
+               : ": no cords or long fringes";
+}
+
 // Where another of the things is for somebody small.
 static std::string care_for_another(const SuggestionAnswer& a) {
     const auto own = a.things[a.main].wanted.wearer;
     const bool small = a.taken.wearer == Wearer::baby || a.taken.wearer == Wearer::child;
     if (!small || own == Wearer::unsaid || own == a.taken.wearer) return "";
-    return fmt::format("For the {}: no cords, fringes or loose loops.", words(a.taken.wearer));
+    return fmt::format("For the {}: no cords, fringes{}.", words(a.taken.wearer), small_loops(a));
 }
 
 std::string wearer_sentence(const SuggestionAnswer& a, const Units& units) {
     const auto& body = a.things[a.main].body;
     const auto care = care_for_another(a);
     if (!body.empty())
-        return fmt::format(
-            "For {} I took {}{}.{}", body_words(body), measured(*a.article, units.size(a.size)),
-            is_grown(body) ? "" : ": no cords or long fringes", care.empty() ? "" : " " + care);
+        return fmt::format("For {} I took {}{}.{}", body_words(body),
+                           measured(*a.article, units.size(a.size)), small_cords(a, body),
+                           care.empty() ? "" : " " + care);
     if (!care.empty()) return care;
     switch (a.taken.wearer) {
         case Wearer::baby:
@@ -170,9 +187,13 @@ std::string wearer_sentence(const SuggestionAnswer& a, const Units& units) {
                 return "The figure is for a grown-up's size: a baby wears nothing long round the "
                        "neck.";
             if (a.made_for != Wearer::baby && is_worn(a))
-                return "The figure is for a grown-up's size: a baby's takes far less. No cords, "
-                       "fringes or loose loops, and nothing that prickles.";
-            return "For a baby: no cords, fringes or loose loops, and nothing that prickles.";
+                return fmt::format(
+                    "The figure is for a {} size: a baby's takes {}less. No cords, fringes, holes "
+                    "or loose loops, and nothing that prickles.",
+                    a.made_for == Wearer::child ? "child's" : "grown-up's",
+                    a.made_for == Wearer::child ? "" : "far ");
+            return "For a baby: no cords, fringes, holes or loose loops, and nothing that "
+                   "prickles.";
         case Wearer::child:
             if (a.made_for == Wearer::child)
                 return "That is for a child: no cords or long fringes.";

@@ -111,7 +111,14 @@ std::string sizes(const SuggestionAnswer& a, const Units& units) {
 std::string how_many(const SuggestionAnswer& a) {
     if (!a.answered) return "";
     if (a.possible < 1) return "The yarn is not enough for even one of them.";
-    return fmt::format("The yarn would do for about {} of them.", a.possible);
+    const auto& wanted = a.things[a.main].wanted;
+    // What is set aside for safety may be all that the next one lacks.
+    const auto one = a.need.mid / wanted.count;
+    const bool one_more =
+        one > Length{} && one * (a.possible + 1) <= a.left + a.need.mid && a.reach == Reach::enough;
+    const auto* why = one_more ? ", with something set aside for safety" : "";
+    if (wanted.known.in_pairs) return fmt::format("How many pairs: about {}{}.", a.possible, why);
+    return fmt::format("The yarn would do for about {} of them{}.", a.possible, why);
 }
 
 std::string choice(const SuggestionAnswer& a) {

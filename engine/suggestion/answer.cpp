@@ -177,7 +177,8 @@ ThingAnswer Answerer::look_at(const Wanted& wanted, const Taken& taken, std::opt
     if (!found) return out;
     out.article = found->plan.article;
     const auto& t = *out.article;
-    const bool no_size = wish.size && wanted.is_long && goes_round(t);
+    const bool round_only = wanted.is_tall && t.measure == "round";
+    const bool no_size = wish.size && (round_only || (wanted.is_long && goes_round(t)));
     if (no_size || (wish.size && !fits_somebody(t, *wish.size))) {
         auto without = wanted;
         without.sizes.clear();

@@ -53,6 +53,11 @@ bool is_ruled_out(const Template& t, const std::vector<NamedFabric>& out) {
     });
 }
 
+// Nobody can make it with what there is here.
+bool is_stopped(const Plan& plan) {
+    return std::any_of(plan.obstacles.begin(), plan.obstacles.end(), stops);
+}
+
 // Bed socks are not what one walks in: answered with only where they are asked for.
 bool is_for_one_use(const std::string& form) { return form == "bed"; }
 
@@ -152,13 +157,14 @@ Length Answerer::size_wished(const Wish& wish, const Template& article) const {
     return body && article.fitted ? body->mid : article.ideal;
 }
 
-// Hard fulling, which cannot be undone, comes last unless it was asked for. A smaller one, and a
+// Hard fulling, which cannot be undone, comes last unless it was asked for, and what the equipment
+// stops comes behind what it does not. A smaller one, and a
 // cloth that nobody named, must be better by so much. A sett that is said changes the metres, not
 // the article.
 Answerer::Best* Answerer::best(const Wish& wish) {
     Best* best = nullptr;
     const Template* chosen = nullptr;
-    std::tuple<bool, bool, bool, bool, bool, bool, bool, bool, double> rank;
+    std::tuple<bool, bool, bool, bool, bool, bool, bool, bool, bool, double> rank;
     for (const auto& t : ground_.templates) {
         if (t.article != wish.kind || (wish.craft && t.craft != *wish.craft)) continue;
         const auto& fabric = wish.fabric.in(t.craft);
@@ -189,6 +195,7 @@ Answerer::Best* Answerer::best(const Wish& wish) {
         const std::tuple next_rank(
             !wish.form.empty() && has_form(t, wish.form), next.made_for == cared_for(wish.wearer),
             next.drawn, next.in_role, t.fitted ? fits : near, hard == wish.fulled,
+            !is_stopped(next.plan),
             !next.unasked && (next.purpose.empty() || next.purpose == wish.form), reaches > 0,
             next.judgement.score - (next.plain || wish.fabric.named() ? 0 : fancy_unasked) -
                 (reaches == 2 ? 0 : 100 * smaller_costs * (1 - reach)));

@@ -78,9 +78,15 @@ class Counts {
         for (std::size_t i = 0; i < items_.size(); ++i) {
             auto& item = items_[i];
             if (!item.amount || item.amount->of != Amount::Of::number || item.idle) continue;
-            if (stands_after_age(items_, i) || describes(items_, i)) continue;
+            if (stands_after_age(items_, i) || is_of_ages(items_, i) || describes(items_, i))
+                continue;
             if (i > 0 && names_a_number(items_[i - 1])) continue;
             if (is_of_a_size(i)) continue;
+            // "how many pairs of socks" asks for the number.
+            if (i > 0 && items_[i - 1].text.starts_with("how many")) {
+                item.idle = true;
+                continue;
+            }
             const double n = is_a_pair(i) ? 2 : item.amount->number;
             if (n < 2 || n > 999 || n != std::floor(n)) continue;
             if (auto* to = counted(i)) {

@@ -142,7 +142,40 @@ bool is_own(const Item& item) {
 bool stands_after_age(const std::vector<Item>& items, std::size_t at) {
     if (at == 0) return false;
     const auto& before = items[at - 1].text;
-    return before == "age" || before == "ages" || before == "aged";
+    return before == "age" || before == "ages" || before == "aged" || is_own_age(items, at);
+}
+
+static bool is_bare(const std::vector<Item>& items, std::size_t at) {
+    return at < items.size() && items[at].amount && !items[at].amount->times_next &&
+           items[at].amount->of == Amount::Of::number;
+}
+
+bool is_own_age(const std::vector<Item>& items, std::size_t at) {
+    if (at == 0 || !is_bare(items, at) || items[at].amount->number < 1) return false;
+    const auto& before = items[at - 1];
+    const bool am = before.text == "am" && at > 1 && items[at - 2].last_word() == "i";
+    if (!am && before.last_word() != "i'm" && before.text != "i am") return false;
+    const auto next = at + 1;
+    return next == items.size() || items[next].sign || items[next].clause != items[at].clause ||
+           items[next].is(WordClass::joiner);
+}
+
+bool is_of_ages(const std::vector<Item>& items, std::size_t at) {
+    auto first = at, last = at;
+    if (at > 0 && is_bare(items, at - 1))
+        first = at - 1;
+    else if (at > 1 && items[at - 1].text == "to" && is_bare(items, at - 2))
+        first = at - 2;
+    else if (is_bare(items, at + 1))
+        last = at + 1;
+    else if (at + 1 < items.size() && items[at + 1].text == "to" && is_bare(items, at + 2))
+        last = at + 2;
+    if (first == last || first == 0 || !is_bare(items, at)) return false;
+    if (items[first].amount->number >= items[last].amount->number) return false;
+    if (stands_after_age(items, first)) return true;
+    const auto& who = items[first - 1];
+    return who.is(WordClass::person) && (who.as(WordClass::person).starts_with("child") ||
+                                         who.as(WordClass::person).starts_with("baby"));
 }
 
 }  // namespace gristwright

@@ -75,5 +75,7 @@ bool is_own(const Item& item);
 // "age 7", "ages 5": how old somebody is, and no count.
 bool stands_before_an_age(std::string_view word);  // "turning", "she's"
 bool stands_after_age(const std::vector<Item>& items, std::size_t at);
+bool is_own_age(const std::vector<Item>& items, std::size_t at);  // "I am 7"
+bool is_of_ages(const std::vector<Item>& items, std::size_t at);  // "child 6-8"
 
 }  // namespace gristwright

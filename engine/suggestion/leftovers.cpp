@@ -56,10 +56,13 @@ class Leftovers {
             (item.phrase == nullptr && !item.amount && !item.unknown && !item.bent))
             return false;
         std::size_t words = 0;
-        for (const auto& other : items_) {
+        for (std::size_t i = 0; i < items_.size(); ++i) {
+            const auto& other = items_[i];
             if (other.sentence != item.sentence || other.sign) continue;
             if (is_thing(other) && !other.idle) return true;
-            if (other.is(remark)) return false;
+            // Praise of a thing ("a squishy cowl") is no talk of something else.
+            if (other.is(remark) && !(other.as(remark) == "praise" && before_article(items_, i)))
+                return false;
             ++words;
         }
         return words < 5;

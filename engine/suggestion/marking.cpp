@@ -58,6 +58,25 @@ bool tells_of_making(const std::vector<Item>& items, std::size_t at) {
     return before.clause == items[at].clause && (before.is(person) || has(pronouns, before.text));
 }
 
+// "a cape like my grandmother wore", "the kind of hat grandad had": an idea all the same, and only
+// the likeness is hers. Where the tale begins; its own place: nothing is likened to it.
+std::size_t tale_behind_a_likeness(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view likens[] = {"like", "as", "such", "similar"};
+    constexpr std::string_view of_a_sort[] = {"sort", "kind", "type", "style"};
+    auto likeness = at;
+    bool of_its_sort = false;
+    for (auto i = at; i-- > 0 && items[i].clause == items[at].clause;) {
+        const bool sort =
+            has(of_a_sort, items[i].first_word()) || has(of_a_sort, items[i].last_word()) ||
+            (items[i].first_word() == "of" && i > 0 && has(of_a_sort, items[i - 1].last_word()));
+        if (items[i].is(article) && likeness < at) return likeness;
+        if (items[i].is(article)) of_its_sort = true;
+        if (sort && of_its_sort) return at > 0 ? at - 1 : at;
+        if (has(likens, items[i].first_word()) || has(likens, items[i].last_word())) likeness = i;
+    }
+    return at;
+}
+
 // "The blanket on your sofa", "that hat on your head": a thing they see.
 bool is_seen(const std::vector<Item>& items, std::size_t at) {
     if (!items[at].is(article) || at == 0 || at + 2 >= items.size()) return false;
@@ -191,6 +210,8 @@ void set_remarks_aside(std::vector<Item>& items) {
         const auto clause = items[i].clause;
         if (items[i].is(remark) && items[i].as(remark) == "aside") {
             set_aside_from(items, i);
+        } else if (tells_of_making(items, i) && tale_behind_a_likeness(items, i) < i) {
+            set_aside_from(items, tale_behind_a_likeness(items, i));
         } else if (tells_a_tale(items, i) || tells_of_making(items, i) || is_seen(items, i) ||
                    is_of_their_own(items, i) || is_anothers_say(items, i)) {
             for (auto& item : items)

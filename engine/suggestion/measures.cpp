@@ -35,6 +35,8 @@ class Measures {
         take_system(amount.unit);
         if (amount.of == Of::gauge && !out_.gauge) out_.gauge = amount.gauge, mark(at);
         if (amount.of == Of::sett && !out_.sett) out_.sett = amount.sett, mark(at);
+        // "a hat for my dad, I am 7": not the wearer's.
+        if (is_own_age(items_, at) && out_.wearer != Wearer::unsaid) return mark(at);
         if (amount.of == Of::age || is_an_age(at) || follows_the_word(at))
             out_.years = amount.number, mark(at);
         const bool tells =
@@ -102,13 +104,14 @@ class Measures {
         const auto& amount = *items_[at].amount;
         if (amount.number >= grown_up || amount.times_next) return false;
         if (amount.of != Of::number && amount.of != Of::time) return false;
-        return stands_after_age(items_, at);
+        return stands_after_age(items_, at) || is_of_ages(items_, at);
     }
 
     // "my nana who's 91": no count.
     bool is_of_somebody_grown(std::size_t at) const {
         const auto& amount = *items_[at].amount;
         if (amount.of != Of::number || amount.number < grown_up || at == 0) return false;
+        if (is_own_age(items_, at)) return true;
         if (!stands_before_an_age(items_[at - 1].last_word())) return false;
         return std::any_of(items_.begin(), items_.end(), [&](const Item& i) {
             return i.sentence == items_[at].sentence && i.is(person);
@@ -310,12 +313,17 @@ class Measures {
         return at + 1 < items_.size() && has(lengths, items_[at + 1].text);
     }
 
+    bool is_said_tall(std::size_t at) const {
+        constexpr std::string_view heights[] = {"tall", "high", "in height", "deep"};
+        return at + 1 < items_.size() && has(heights, items_[at + 1].text);
+    }
+
     void take_size(std::size_t at, const std::string& what, Wanted& to) {
         if (to.sizes.size() >= 3 || is_of_the_wearer(at)) return;
         const auto length = *items_[at].amount->length;
         mark(at);
         const bool width = what == "width";
-        if (to.sizes.empty()) to.is_long = is_said_long(at);
+        if (to.sizes.empty()) to.is_long = is_said_long(at), to.is_tall = is_said_tall(at);
         to.only_width = to.sizes.empty() && width;
         if (!to.sizes.empty() && widths_ > 0 && !width)
             to.sizes.insert(to.sizes.begin(), length);

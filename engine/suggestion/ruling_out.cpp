@@ -50,6 +50,14 @@ bool is_of_another(const std::vector<Item>& items, std::size_t negation_at, std:
         [&](const Item& i) { return i.live(article) && kind_of(i) == kind_of(items[at]); });
 }
 
+// "nothing lacy", "nothing cabled": with no word between.
+bool is_nothing_of(const std::vector<Item>& items, std::size_t at) {
+    const auto next = at + 1;
+    return items[at].text == "nothing" && !items[at].idle && next < items.size() &&
+           items[next].clause == items[at].clause && !items[next].is(article) &&
+           (items[next].is(fabric) || items[next].is(technique) || items[next].is(craft));
+}
+
 // A question whether it is too scratchy for a cowl rules out no cowl.
 bool rules_out(const Item& item) {
     if (!item.is(negation) || item.idle) return false;
@@ -154,7 +162,8 @@ void reach(std::vector<Item>& items, std::size_t from, Taken& out) {
 
 void rule_out(std::vector<Item>& items, Taken& out) {
     for (std::size_t i = 0; i < items.size(); ++i) {
-        if (rules_out(items[i]) && !is_a_doubt(items, i)) reach(items, i, out);
+        if ((rules_out(items[i]) && !is_a_doubt(items, i)) || is_nothing_of(items, i))
+            reach(items, i, out);
         if (const auto to = too_much_for(items, i); to > i) reach(items, to, out);
         if (items[i].idle || items[i].out || !is_left_out(items, i)) continue;
         items[i].out = true;

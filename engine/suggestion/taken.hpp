@@ -93,6 +93,7 @@ struct Wanted {
     std::vector<Length> sizes;   // of the article's own measure first
     bool only_width = false;     // the one size is a width
     bool is_long = false;        // the first size was said to be a length: "20 cm long"
+    bool is_tall = false;        // and to be a height: "20 cm tall"
     std::optional<Length> needs;
     std::optional<Mass> needs_mass;
     bool needs_each = false;  // what it is said to need is for one

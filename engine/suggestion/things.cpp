@@ -55,6 +55,7 @@ class Things {
         if (places.empty()) places = heads(part);
         for (const auto place : places) add(place);
         if (places_.empty()) add_by_place();
+        set_verbs_aside();
         take_forms();
         take_fabrics();
         take_crafts();
@@ -143,10 +144,27 @@ class Things {
 
     // "wrap it up", "throw me that": a verb, unless an article stands before it.
     bool is_verb(std::size_t i) const {
+        if (is_done_with_it(i)) return true;
         if (i + 1 >= items_.size() || items_[i].text.find(' ') != std::string::npos) return false;
         if (!is_pronoun(items_[i + 1].text) || items_[i + 1].clause != items_[i].clause)
             return false;
         return i == 0 || !is_determiner(items_[i - 1].text);
+    }
+
+    // "a scarf I can wrap three times round", "a shawl that wraps right over".
+    bool is_done_with_it(std::size_t i) const {
+        constexpr std::string_view verbs[] = {"wrap", "wraps", "throw", "throws", "cover"};
+        constexpr std::string_view does[] = {"can", "could", "to",   "i",  "you",
+                                             "she", "he",    "that", "we", "they"};
+        if (i == 0 || items_[i - 1].clause != items_[i].clause) return false;
+        const auto before = items_[i - 1].last_word();
+        return has(verbs, items_[i].text) && has(does, before) &&
+               (before != "that" || items_[i].text.ends_with('s'));
+    }
+
+    void set_verbs_aside() {
+        for (std::size_t i = 0; i < items_.size(); ++i)
+            if (is_done_with_it(i) && !is_head(i)) items_[i].idle = true;
     }
 
     bool can_be_a_part(std::size_t i) const {
@@ -162,9 +180,11 @@ class Things {
 
     void add(std::size_t place) {
         const auto& item = items_[place];
-        const auto sense =
-            item.stranger ? ArticleSense{item.text, {}, {}, {}}
-                          : article_sense(item.as(item.is(article) ? article : part), item.text);
+        auto sense = item.stranger
+                         ? ArticleSense{item.text, {}, {}, {}}
+                         : article_sense(item.as(item.is(article) ? article : part), item.text);
+        if (sense.kind == "rug" && is_for_the_lap(place))
+            sense.kind = "blanket", sense.form = "lap";
         if (!sense.person.empty() && out_.wearer == Wearer::unsaid) {
             out_.wearer = *wearer_named(sense.person);
             out_.wearer_said = item.said;
@@ -186,6 +206,16 @@ class Things {
             out_.taken_as.push_back(item.text + " as " + sense.kind);
         out_.wanted.push_back(std::move(wanted));
         places_.push_back(place);
+    }
+
+    // "a rug for the knees": nothing that is walked on.
+    bool is_for_the_lap(std::size_t place) const {
+        constexpr std::string_view where[] = {"knees", "knee", "lap", "legs", "wheelchair"};
+        for (auto i = place + 1; i < items_.size() && i <= place + 4; ++i) {
+            if (items_[i].sentence != items_[place].sentence || items_[i].sign) return false;
+            if (has(where, items_[i].last_word())) return true;
+        }
+        return false;
     }
 
     // Whose it is by the word before it or by its own: "baby blanket", "men's socks".

@@ -106,7 +106,8 @@ bool names_a_form(const std::vector<Item>& items) {
 // Something to make is spoken of, or something that can be asked.
 bool is_an_idea(const std::vector<Item>& items, const Taken& taken) {
     if (!taken.wanted.empty() || taken.fabric.named() || !taken.not_known.empty()) return true;
-    if (!taken.topics.empty() || !taken.ruled_out.empty()) return true;
+    if (!taken.topics.empty() || !taken.ruled_out.empty() || !taken.fabrics_out.empty())
+        return true;
     if (taken.role != YarnRole::unsaid && taken.role != YarnRole::all) return true;
     if (names_a_part_for(items) || tells_to_do_so(items)) return true;
     if (chats(items)) return false;

@@ -158,16 +158,30 @@ class Words {
         if (!out_.craft) out_.craft = craft;
     }
 
-    // "with a garter border": of the piece, and no part for this yarn.
+    // "with a garter border", "a shawl, lace edge": of the piece, and no part for this yarn.
     bool is_of_the_piece(std::size_t at) const {
         const auto& item = items_[at];
-        if (item.as(WordClass::role) != "border" || item.text.find(' ') != std::string::npos)
-            return false;
-        for (auto i = at; i-- > 0 && i + 4 > at && items_[i].clause == item.clause;) {
+        if (item.as(WordClass::role) != "border" || !names_an_edge(item)) return false;
+        bool described = item.text.find(' ') != std::string::npos;
+        for (auto i = at; i-- > 0 && i + 4 > at && items_[i].sentence == item.sentence;) {
+            if (items_[i].sign)
+                return described &&
+                       std::any_of(items_.begin(), items_.begin() + static_cast<std::ptrdiff_t>(i),
+                                   [](const Item& x) { return is_thing(x); });
             if (items_[i].is(joiner)) return items_[i].as(joiner) == "with";
             if (items_[i].last_word() == "with") return true;
+            described = described || items_[i].is(fabric);
         }
         return false;
+    }
+
+    // "lace edge", but not "as a border", "just the edge".
+    static bool names_an_edge(const Item& item) {
+        constexpr std::string_view edges[] = {"edge",   "edges",   "edging", "edgings",
+                                              "border", "borders", "trim",   "trimming"};
+        constexpr std::string_view uses[] = {"as",  "just",  "only",   "for",
+                                             "the", "round", "around", "contrast"};
+        return has(edges, item.last_word()) && !has(uses, item.first_word());
     }
 
     // "the brim worked double": of the cloth there, and not of the yarn.

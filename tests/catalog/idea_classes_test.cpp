@@ -166,3 +166,43 @@ TEST_CASE("ideas that are answered in other words are not listed as one") {
     }
     CHECK(groups.ranked().size() == std::size(ideas));
 }
+
+TEST_CASE("an edge that a thing has is no border in this yarn") {
+    Reader reader;
+    for (const std::string edge :
+         {"with a lace edge", "with a garter border", "with lace edging", "with a trim"}) {
+        CAPTURE(edge);
+        const auto taken = reader.read("a shawl " + edge);
+        CHECK(taken.role == YarnRole::unsaid);
+        CHECK(!taken.left_out.empty());
+    }
+    for (const std::string use : {"just the border of", "as a border on", "lace edging for"}) {
+        CAPTURE(use);
+        CHECK(reader.read(use + " a shawl").role == YarnRole::border);
+    }
+}
+
+TEST_CASE("a thing like somebody's is wanted, one that somebody had is not") {
+    Reader reader;
+    for (const std::string thing : {"scarf", "hat", "shawl"}) {
+        CAPTURE(thing);
+        for (const std::string likeness : {" like my grandmother wore", " like the one my dad had",
+                                           " as my grandpa wore at sea"})
+            CHECK(reader.read("a " + thing + likeness).wanted.size() == 1);
+        CHECK(reader.read("my grandmother wore a " + thing).wanted.empty());
+    }
+}
+
+TEST_CASE("a number that is somebody's age counts nothing") {
+    Reader reader;
+    for (const std::string idea :
+         {"child 6-8 hat", "hat, kids 4 to 6", "I am 7 and I want a hat", "age 6-8 hat"}) {
+        CAPTURE(idea);
+        const auto taken = reader.read(idea);
+        REQUIRE(taken.wanted.size() == 1);
+        CHECK(taken.wanted.front().count == 1);
+        CHECK(taken.wearer == Wearer::child);
+        CHECK(taken.years.has_value());
+        CHECK(taken.left_out.empty());
+    }
+}

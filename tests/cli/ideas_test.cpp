@@ -2,6 +2,7 @@
 #include <doctest/doctest.h>
 
 #include "cli/bulk_answers.hpp"
+#include "cli/output/answer_words.hpp"
 #include "cli/output/reply.hpp"
 #include "engine/suggestion/answer.hpp"
 #include "tests/cli/asked.hpp"
@@ -23,6 +24,13 @@ class Heron {
         Suggestion s;
         s.idea = idea;
         return reply(s, answerer_.answer(s), asked::heron().yarn, asked::heron().units, 2000);
+    }
+    std::string told(const std::string& idea) {
+        Suggestion s;
+        s.idea = idea;
+        const auto a = answerer_.answer(s);
+        const auto& q = asked::heron();
+        return reply_with_care(s, a, cautions_on_answer(s, a, q), q);
     }
 
   private:
@@ -104,7 +112,7 @@ TEST_CASE("of two things for two people the caution is for the small one, the si
     Heron heron;
     const auto said = heron.reply_to("a hat for grandpa and mittens for the baby");
     CHECK(holds(said, "for a baby"));
-    CHECK(holds(said, "For the baby: no cords, fringes or loose loops."));
+    CHECK(holds(said, "For the baby: no cords, fringes, holes or loose loops."));
     CHECK_FALSE(holds(said, "The figure is for a grown-up's size"));
 }
 
@@ -134,4 +142,36 @@ TEST_CASE("what is said of each is of one, and two may be of two stitches") {
     REQUIRE(two.things.size() == 2);
     CHECK(two.things[0].wanted.fabric.knitted == "eyelet lace");
     CHECK(two.things[1].wanted.fabric.knitted == "garter");
+}
+
+TEST_CASE("what a baby must not meet is said once, in its full words") {
+    Heron heron;
+    for (const std::string idea : {"a hat for a newborn", "baby bonnet and mittens",
+                                   "baby cardigan and a hat", "mittens for a 6 month old"}) {
+        CAPTURE(idea);
+        const auto said = heron.told(idea);
+        const auto first = said.find("holes or loose loops");
+        CHECK(first != std::string::npos);
+        CHECK(said.find("loose loops", first + 20) == std::string::npos);
+        CHECK(said.find("grown-up") == std::string::npos);
+    }
+}
+
+TEST_CASE("what the loom cannot weave comes behind what can be made") {
+    Heron heron;
+    for (const std::string idea : {"wash cloths", "a rug for beside the bed"}) {
+        CAPTURE(idea);
+        CHECK(!holds(heron.reply_to(idea), "needs four shafts"));
+    }
+    CHECK(holds(heron.reply_to("woven wash cloths"), "needs four shafts"));
+}
+
+TEST_CASE("how many are asked for, and what is ruled out, is answered as such") {
+    Heron heron;
+    CHECK(
+        holds(heron.reply_to("how many pairs of socks could you get"), "How many pairs: about 1"));
+    CHECK(holds(heron.reply_to("how many hats would it make"), "about 3 of them"));
+    CHECK(holds(heron.reply_to("nothing with cables please"), "Not cables, then."));
+    CHECK(holds(heron.reply_to("nothing lacy"), "Not eyelet lace, then."));
+    CHECK(holds(heron.reply_to("cowl, 9 in tall"), "The height of 9.0 in is not reckoned"));
 }
