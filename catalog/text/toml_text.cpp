@@ -1,4 +1,3 @@
-#define TOML_IMPLEMENTATION  // of toml++, here alone
 #include "catalog/text/toml_text.hpp"
 
 #include <algorithm>
