@@ -2,9 +2,9 @@
 
 #include <fmt/core.h>
 
-#include <algorithm>
 #include <array>
 
+#include "engine/units/has.hpp"
 #include "engine/units/plain.hpp"
 #include "engine/units/scanner.hpp"
 
@@ -22,7 +22,7 @@ constexpr std::array years{"years", "year", "yrs", "yr", "yo", "y/o", "t"};
 bool says_whom(const std::string& typed) {
     constexpr std::array small{"newborn",  "newborns", "baby", "babies", "toddler",
                                "toddlers", "child",    "kid",  "kids",   "children"};
-    return std::find(small.begin(), small.end(), typed) != small.end();
+    return has(small, typed);
 }
 
 }  // namespace

@@ -237,7 +237,9 @@ bool is_by_size(const std::string& typed) {
     Scanner from(typed);
     int sizes = 0;
     constexpr std::array letters{"xxl", "xs", "xl", "s", "m", "l", "small", "medium", "large"};
-    while (from.any(letters) && (from.sign(':') || true) && from.number(Fractions::any)) {
+    while (from.any(letters)) {
+        from.sign(':');
+        if (!from.number(Fractions::any)) break;
         ++sizes;
         if (auto unit = from; take_unit(unit) && (unit.done() || !ascii::is_digit(unit.rest()[0])))
             from = unit;

@@ -5,6 +5,7 @@
 
 #include "catalog/typed/number_words.hpp"
 #include "engine/units/ascii.hpp"
+#include "engine/units/has.hpp"
 #include "engine/units/measure.hpp"
 #include "engine/units/plain.hpp"
 
@@ -12,11 +13,6 @@ namespace gristwright::catalog {
 namespace {
 
 bool is_figure(char c) { return ascii::is_digit(c) || c == '.'; }
-
-template <std::size_t n>
-bool among(const std::string_view (&words)[n], std::string_view word) {
-    return std::find(std::begin(words), std::end(words), word) != std::end(words);
-}
 
 constexpr std::string_view marks[] = {"/",   ",",    ";", "+",  "&",    ":",       "(",  ")", "%",
                                       "and", "with", "w", "to", "plus", "percent", "of", "in"};
@@ -93,12 +89,12 @@ class Blend {
         if (take_in_words()) return;
         const auto token = take_token(rest_);
         if (is_figure(token[0])) return take_figure(token);
-        if (among(marks, token)) return mark();
-        if (among(rests, token)) return share({0, By::hundred, true});
-        if (among(equal_words, token)) return take_equal();
-        vague_ = vague_ || among(vague, token);
-        if (among(vague, token) || among(idle, token) || (!open_ && among(articles, token))) return;
-        if (among(articles, token) && among(rests, next_token(rest_))) return mark();
+        if (has(marks, token)) return mark();
+        if (has(rests, token)) return share({0, By::hundred, true});
+        if (has(equal_words, token)) return take_equal();
+        vague_ = vague_ || has(vague, token);
+        if (has(vague, token) || has(idle, token) || (!open_ && has(articles, token))) return;
+        if (has(articles, token) && has(rests, next_token(rest_))) return mark();
         if (!open_) {
             events_.push_back({Event::Kind::name, names_.size()});
             names_.push_back({});
@@ -112,7 +108,7 @@ class Blend {
     bool take_in_words() {
         auto ahead = rest_;
         auto value = take_number_words(ahead, spoken_);
-        if (!value && !open_ && among(articles, next_token(ahead))) take_token(ahead), value = 1;
+        if (!value && !open_ && has(articles, next_token(ahead))) take_token(ahead), value = 1;
         if (!value) return false;
         const auto next = next_token(ahead);
         const bool part = next == "part" || next == "parts";
@@ -134,7 +130,7 @@ class Blend {
     void take_figure(std::string_view token) {
         const double value = std::strtod(std::string(token).c_str(), nullptr);
         const auto next = next_token(rest_);
-        if (among(micron_words, next) && !names_.empty()) {
+        if (has(micron_words, next) && !names_.empty()) {
             names_.back().micron = value;
             take_token(rest_);
             return mark();

@@ -8,6 +8,7 @@
 
 #include "catalog/text/words_of.hpp"
 #include "engine/units/ascii.hpp"
+#include "engine/units/has.hpp"
 #include "engine/units/measure.hpp"
 #include "engine/units/plain.hpp"
 
@@ -122,17 +123,13 @@ void read_word(const std::string& word, Heading& out) {
         if (word == done) out.finished = true;
 }
 
-bool among(const std::vector<std::string>& words, std::initializer_list<const char*> these) {
-    return std::any_of(words.begin(), words.end(), [&](const auto& word) {
-        return std::find(these.begin(), these.end(), word) != these.end();
-    });
-}
+using Names = std::initializer_list<const char*>;
 
 // "Qty", "# skeins", "Number of skeins": how many there are alike; "Skein no." is a name.
 bool counts_skeins(const std::string& header, const std::vector<std::string>& words) {
-    if (words.size() == 1 && among(words, {"qty", "quantity", "count"})) return true;
-    const bool several = among(words, {"skeins", "hanks", "balls", "cakes"});
-    return several && (among(words, {"no", "number", "many", "qty", "count"}) ||
+    if (words.size() == 1 && has_any(Names{"qty", "quantity", "count"}, words)) return true;
+    const bool several = has_any(Names{"skeins", "hanks", "balls", "cakes"}, words);
+    return several && (has_any(Names{"no", "number", "many", "qty", "count"}, words) ||
                        header.find('#') != std::string::npos);
 }
 
@@ -140,7 +137,7 @@ bool counts_skeins(const std::string& header, const std::vector<std::string>& wo
 bool take_each(std::vector<std::string>& words) {
     for (std::size_t w = 0; w < words.size(); ++w) {
         const bool per = words[w] == "per" && w + 1 < words.size() &&
-                         among({words[w + 1]}, {"skein", "hank", "ball", "cake", "one"});
+                         has(Names{"skein", "hank", "ball", "cake", "one"}, words[w + 1]);
         if (!per && words[w] != "each" && words[w] != "ea") continue;
         const auto from = words.begin() + static_cast<std::ptrdiff_t>(w);
         words.erase(from, from + (per ? 2 : 1));
@@ -148,8 +145,6 @@ bool take_each(std::vector<std::string>& words) {
     }
     return false;
 }
-
-using Names = std::initializer_list<const char*>;
 
 // What a skein is: one of `these` words at least, and nothing but `besides` with them.
 struct OfItself {
@@ -204,11 +199,11 @@ std::optional<Heading> of_skein_itself(const std::vector<std::string>& words) {
             return heading(phrase.holds);
     for (const auto& one : of_itself) {
         const bool only = std::all_of(words.begin(), words.end(), [&](const auto& word) {
-            return among({word}, one.these) || among({word}, one.besides) || among({word}, of_the);
+            return has(one.these, word) || has(one.besides, word) || has(of_the, word);
         });
-        if (!only || !among(words, one.these)) continue;
+        if (!only || !has_any(one.these, words)) continue;
         if (one.holds != Holds::wraps) return heading(one.holds);
-        return heading(one.holds, among(words, {"cm"}) ? "wraps/cm" : "wpi");
+        return heading(one.holds, has_any(Names{"cm"}, words) ? "wraps/cm" : "wpi");
     }
     return {};
 }
@@ -221,7 +216,7 @@ bool is_way_measured(const std::string& word) {
         "around",   "round",      "square", "sq",    "diameter",     "length", "width",
         "wingspan", "wingspread", "span",   "circ",  "circumference"};
     const auto bare = ascii::lowered_letters(word);
-    return std::find(ways.begin(), ways.end(), bare) != ways.end();
+    return has(ways, bare);
 }
 
 }  // namespace
@@ -232,8 +227,7 @@ Heading heading_of(const std::string& header) {
     if (counts_skeins(header, words)) return {Holds::count, "", false, false, false, ""};
     out.of_each = take_each(words);
     if (const auto itself = of_skein_itself(words)) return *itself;
-    const bool of_yarn = std::find(words.begin(), words.end(), "yarn") != words.end() ||
-                         std::find(words.begin(), words.end(), "skein") != words.end();
+    const bool of_yarn = has(words, "yarn") || has(words, "skein");
     for (const auto& word : words) {
         for (const auto& other : others)
             if (word == other.word && out.why_not.empty()) out.why_not = other.why;
@@ -253,9 +247,7 @@ bool names_a_total(const std::string& cell) {
                                 "altogether", "summa",  "somme",   "sub"};
     constexpr std::array besides{"skeins", "yarn", "of",  "the", "in",    "m",    "g",
                                  "sk",     "yd",   "yds", "oz",  "hanks", "balls"};
-    const auto in = [](const auto& list, const std::string& word) {
-        return std::find(list.begin(), list.end(), word) != list.end();
-    };
+    const auto in = [](const auto& list, const std::string& word) { return has(list, word); };
     return std::any_of(words.begin(), words.end(), [&](const auto& w) { return in(totals, w); }) &&
            std::all_of(words.begin(), words.end(),
                        [&](const auto& w) { return in(totals, w) || in(besides, w); });
@@ -265,8 +257,7 @@ bool is_ditto(const std::string& cell) {
     constexpr std::array marks{"\"",       "-\"-",          "ditto", "dito", "do.", "do",    "same",
                                "as above", "same as above", "idem",  "id.",  "^",   "\u3003"};
     constexpr std::size_t longest = 20;  // "same as above", with some space about it
-    return cell.size() <= longest &&
-           std::find(marks.begin(), marks.end(), plain(cell)) != marks.end();
+    return cell.size() <= longest && has(marks, plain(cell));
 }
 
 bool says_nothing(const std::string& cell) {
@@ -294,16 +285,15 @@ bool says_nothing(const std::string& cell) {
                                  "whoever",
                                  "anyone",
                                  "anybody"};
-    const auto text = plain(cell);
-    return std::find(nothing.begin(), nothing.end(), text) != nothing.end();
+    return has(nothing, plain(cell));
 }
 
 bool names_a_tool(const std::string& cell) {
     const auto words = words_of(cell);
     const Names tools{"wheel", "spindle", "spinner", "espinner", "charkha"};
     const Names which{"drop", "support", "supported", "turkish", "e", "electric", "great", "on"};
-    return among(words, tools) && std::all_of(words.begin(), words.end(), [&](const auto& word) {
-               return among({word}, tools) || among({word}, which);
+    return has_any(tools, words) && std::all_of(words.begin(), words.end(), [&](const auto& word) {
+               return has(tools, word) || has(which, word);
            });
 }
 
@@ -327,10 +317,7 @@ std::string with_unit(const std::string& cell, const std::string& unit) {
     const auto words = words_of(cell);
     constexpr std::array others{"shoe", "shoes", "age", "aged", "eu", "us", "uk"};  // no lengths
     if (std::any_of(words.begin(), words.end(),
-                    [&](const auto& w) {
-                        return unit_word(w) ||
-                               std::find(others.begin(), others.end(), w) != others.end();
-                    }) ||
+                    [&](const auto& w) { return unit_word(w) || has(others, w); }) ||
         cell.find_first_of("'\"") != std::string::npos)
         return cell;
     std::istringstream parts(cell);

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "engine/units/ascii.hpp"
+#include "engine/units/has.hpp"
 #include "engine/units/plain.hpp"
 #include "engine/units/reading.hpp"
 
@@ -28,11 +29,6 @@ constexpr std::array skein_words{"skein",         "skeins",         "hank",   "h
 constexpr std::array each_words{"each", "ea", "apiece", "chacun", "chacune", "je"};
 constexpr std::array total_words{"total", "totals", "altogether", "together", "all", "combined"};
 constexpr std::array joiners{"of", "\u00E0", "de", "zu"};  // behind the word for a skein
-
-template <class Words>
-bool is_in(const Words& words, std::string_view word) {
-    return std::find(words.begin(), words.end(), word) != words.end();
-}
 
 std::string_view bare(std::string_view word) {
     const auto first = word.find_first_not_of(marks);
@@ -111,12 +107,12 @@ class Words {
     }
 
     static bool starts_with_skein(std::string_view text) {
-        return is_in(skein_words, bare(text.substr(0, text.find(' '))));
+        return has(skein_words, bare(text.substr(0, text.find(' '))));
     }
 
     // "Skein 3: 166 m".
     void take_name() {
-        if (words_.size() < 3 || !is_in(skein_words, words_[0])) return;
+        if (words_.size() < 3 || !has(skein_words, words_[0])) return;
         std::string_view number = words_[1];
         if (take_number(number) < 1 || number != ":") return;
         name_ = words_[0] + " " + words_[1].substr(0, words_[1].size() - 1);
@@ -125,7 +121,7 @@ class Words {
     }
 
     void take_number_of_skeins() {
-        if (times_ || words_.size() < 2 || !is_in(skein_words, bare(words_[1]))) return;
+        if (times_ || words_.size() < 2 || !has(skein_words, bare(words_[1]))) return;
         std::string_view number = words_[0];
         const int count = take_number(number);
         if (count < 1 || !number.empty()) return;
@@ -140,11 +136,10 @@ class Words {
     void take_what_says_each() {
         for (std::size_t w = 0; w < words_.size();) {
             const auto word = bare(words_[w]);
-            total_ = total_ || is_in(total_words, word);
-            if (before(w) == "and" && is_in(std::array{"a", "some"}, word) &&
-                w + 1 <= words_.size())
+            total_ = total_ || has(total_words, word);
+            if (before(w) == "and" && has(std::array{"a", "some"}, word) && w + 1 <= words_.size())
                 and_a_bit(w);
-            if (!is_in(each_words, word)) {
+            if (!has(each_words, word)) {
                 ++w;
                 continue;
             }
@@ -161,15 +156,15 @@ class Words {
 
     void and_a_bit(std::size_t w) const {
         const auto what = w + 1 < words_.size() ? bare(words_[w + 1]) : "";
-        if (is_in(std::array{"bit", "little", "few", "bits"}, what) || bare(words_[w]) == "some")
+        if (has(std::array{"bit", "little", "few", "bits"}, what) || bare(words_[w]) == "some")
             throw Unclear(text_, "that figure, or somewhat more", "as it was measured");
     }
 
     void drop_skein_words() {
         for (std::size_t w = 0; w < words_.size();) {
             const auto word = bare(words_[w]);
-            const bool joins = skein_before_ && is_in(joiners, word);
-            skein_before_ = is_in(skein_words, word);
+            const bool joins = skein_before_ && has(joiners, word);
+            skein_before_ = has(skein_words, word);
             if (!skein_before_ && !joins) {
                 ++w;
                 continue;

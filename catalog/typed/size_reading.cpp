@@ -3,6 +3,7 @@
 #include <fmt/core.h>
 
 #include <algorithm>
+#include <array>
 #include <sstream>
 
 #include "catalog/text/words_of.hpp"
@@ -10,6 +11,7 @@
 #include "catalog/typed/number_words.hpp"
 #include "engine/units/ascii.hpp"
 #include "engine/units/failure.hpp"
+#include "engine/units/has.hpp"
 #include "engine/units/measure.hpp"
 #include "engine/units/plain.hpp"
 #include "engine/units/reading.hpp"
@@ -64,23 +66,16 @@ bool has_unit(const std::string& typed) {
                        [](const auto& word) { return unit_word(word); });
 }
 
-bool among(const std::vector<std::string>& words, std::initializer_list<std::string_view> these) {
-    return std::any_of(words.begin(), words.end(), [&](const auto& word) {
-        return std::find(these.begin(), these.end(), word) != these.end();
-    });
-}
-
 // "shoe 42" is "42", "US mens 9 foot" is "us mens 9": no foot of twelve inches.
 std::string without_shoe(const std::string& typed) {
     const auto words = words_of(typed);
-    const bool by_maker =
-        among(words, {"us", "uk", "eu", "mens", "womens", "ladies", "men", "women"});
-    if (!by_maker && !among(words, {"shoe", "shoes"})) return typed;
+    constexpr std::array makers{"us", "uk", "eu", "mens", "womens", "ladies", "men", "women"};
+    if (!has_any(makers, words) && !has_any(std::array{"shoe", "shoes"}, words)) return typed;
+    constexpr std::array besides{"shoe", "shoes", "size", "foot", "feet"};
     std::string out;
     std::istringstream parts(typed);
     for (std::string word; parts >> word;)
-        if (!among({word}, {"shoe", "shoes", "size", "foot", "feet"}))
-            out += (out.empty() ? "" : " ") + word;
+        if (!has(besides, word)) out += (out.empty() ? "" : " ") + word;
     return out;
 }
 

@@ -134,9 +134,9 @@ constexpr std::string_view before_an_age[] = {"is",   "aged",    "age",   "turni
 bool stands_before_an_age(std::string_view word) { return has(before_an_age, word); }
 
 bool is_own(const Item& item) {
-    for (const char* word : {"my", "your", "her", "his", "our", "their", "the", "that"})
-        if (item.text == word) return true;
-    return false;
+    constexpr std::string_view whose[] = {"my",  "your",  "her", "his",
+                                          "our", "their", "the", "that"};
+    return has(whose, item.text);
 }
 
 bool stands_after_age(const std::vector<Item>& items, std::size_t at) {

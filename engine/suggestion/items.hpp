@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "engine/suggestion/lexicon.hpp"
+#include "engine/units/has.hpp"
 #include "engine/units/quantity.hpp"
 
 namespace gristwright {
@@ -51,12 +52,6 @@ struct Item {
         return std::string_view(text).substr(text.find_last_of(' ') + 1);
     }
 };
-
-// Whether the text is one of a list of words.
-template <std::size_t n>
-bool has(const std::string_view (&words)[n], std::string_view text) {
-    return std::find(std::begin(words), std::end(words), text) != std::end(words);
-}
 
 // The longest phrases first, slips mended, then numbers joined with their units. What was mended is
 // told in `mended` ("blankit as blanket").

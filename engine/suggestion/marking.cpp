@@ -109,9 +109,9 @@ constexpr std::string_view own_say[] = {"i", "i'd", "i'll", "my", "me", "mine"};
 // "Gran would say a shawl, I say a hat": what somebody else would like, where the writer says
 // another thing after it.
 bool is_anothers_say(const std::vector<Item>& items, std::size_t at) {
-    constexpr std::string_view others[] = {"she",      "he",     "they", "everyone", "everybody",
-                                           "people",   "others", "most", "someone",  "somebody",
-                                           "everyone", "folk",   "chat"};
+    constexpr std::string_view others[] = {"she",       "he",       "they",   "everyone",
+                                           "everybody", "people",   "others", "most",
+                                           "someone",   "somebody", "folk",   "chat"};
     if (!items[at].is(article)) return false;
     bool said = false, by_another = false;
     for (auto i = at; i-- > 0 && items[i].clause == items[at].clause;) {
@@ -210,8 +210,10 @@ void set_remarks_aside(std::vector<Item>& items) {
         const auto clause = items[i].clause;
         if (items[i].is(remark) && items[i].as(remark) == "aside") {
             set_aside_from(items, i);
-        } else if (tells_of_making(items, i) && tale_behind_a_likeness(items, i) < i) {
-            set_aside_from(items, tale_behind_a_likeness(items, i));
+        } else if (const auto tale =
+                       tells_of_making(items, i) ? tale_behind_a_likeness(items, i) : i;
+                   tale < i) {
+            set_aside_from(items, tale);
         } else if (tells_a_tale(items, i) || tells_of_making(items, i) || is_seen(items, i) ||
                    is_of_their_own(items, i) || is_anothers_say(items, i)) {
             for (auto& item : items)

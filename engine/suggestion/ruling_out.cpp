@@ -125,6 +125,14 @@ bool is_left_out(const std::vector<Item>& items, std::size_t at) {
     return !in_clause(not_at) || has(goes_on, items[not_at].first_word());
 }
 
+void put_out(Item& item, Taken& out) {
+    item.out = true;
+    if (item.is(article) &&
+        std::count(out.ruled_out.begin(), out.ruled_out.end(), kind_of(item)) == 0)
+        out.ruled_out.push_back(kind_of(item));
+    if (item.is(fabric)) out.fabrics_out.push_back(fabric_of(item));
+}
+
 // From a negation to what it rules out; further things only after "or", "nor", "and".
 void reach(std::vector<Item>& items, std::size_t from, Taken& out) {
     bool hit = false;
@@ -146,11 +154,8 @@ void reach(std::vector<Item>& items, std::size_t from, Taken& out) {
             if (hit && !joins_on(items[i - 1]) && !can_be_ruled_out(items[i - 1]) &&
                 !is_own(items[i - 1]) && !items[i - 1].is(filler))
                 return;
-            item.out = hit = true;
-            if (item.is(article) &&
-                std::count(out.ruled_out.begin(), out.ruled_out.end(), kind_of(item)) == 0)
-                out.ruled_out.push_back(kind_of(item));
-            if (item.is(fabric)) out.fabrics_out.push_back(fabric_of(item));
+            hit = true;
+            put_out(item, out);
             if (item.is(article) && !joins_on(items[std::min(i + 1, items.size() - 1)])) return;
         } else if (hit || ++skipped > 4) {
             return;
@@ -166,9 +171,7 @@ void rule_out(std::vector<Item>& items, Taken& out) {
             reach(items, i, out);
         if (const auto to = too_much_for(items, i); to > i) reach(items, to, out);
         if (items[i].idle || items[i].out || !is_left_out(items, i)) continue;
-        items[i].out = true;
-        if (items[i].is(article)) out.ruled_out.push_back(kind_of(items[i]));
-        if (items[i].is(fabric)) out.fabrics_out.push_back(fabric_of(items[i]));
+        put_out(items[i], out);
     }
     rule_out_everywhere(items, out);
 }

@@ -4,17 +4,13 @@
 #include <doctest/doctest.h>
 
 #include "catalog/text/bad_text.hpp"
+#include "tests/catalog/carried.hpp"
 #include "tests/near.hpp"
 
 using namespace gristwright;
 using namespace gristwright::catalog;
 
 namespace {
-
-const Catalogue& carried() {
-    static const auto catalogue = built_in();
-    return catalogue;
-}
 
 std::string complaint(BatchText (*read)(std::string_view, const std::string&), const char* text) {
     try {

@@ -1,12 +1,11 @@
 // What the headings of people's sheets of skeins mean, and cells that say the one above again.
 #include "catalog/typed/headings.hpp"
+#include "tests/catalog/carried.hpp"
 
 #include <doctest/doctest.h>
 
 #include <string>
 #include <vector>
-
-#include "catalog/reference/catalogue.hpp"
 
 using namespace gristwright::catalog;
 
@@ -17,11 +16,6 @@ struct Case {
     Holds holds;
     const char* unit;
 };
-
-const SpokenWords& spoken() {
-    static const auto catalogue = built_in();
-    return catalogue.spoken;
-}
 
 }  // namespace
 
@@ -112,13 +106,13 @@ TEST_CASE("totals: rows that sum the others up, and names that only look so") {
 
 TEST_CASE("spoken words: a longer text says what one of them does, unless it denies it") {
     using Words = std::vector<std::string>;
-    CHECK(spoken().found_in("preparation", "commercial top, predrafted") ==
+    CHECK(carried().spoken.found_in("preparation", "commercial top, predrafted") ==
           Words{"commercial top"});
-    CHECK(spoken().found_in("preparation", "Drum-carded batt (3 passes)") ==
+    CHECK(carried().spoken.found_in("preparation", "Drum-carded batt (3 passes)") ==
           Words{"drum carded batt"});
-    CHECK(spoken().found_in("draw", "semi-worsted, mostly") == Words{"semi worsted"});
+    CHECK(carried().spoken.found_in("draw", "semi-worsted, mostly") == Words{"semi worsted"});
     for (const char* denied : {"not carded at all", "never combed", "no rolags here"})
-        CHECK(spoken().found_in("preparation", denied).empty());
-    CHECK(spoken().found_in("preparation", "stopped").empty());
-    CHECK(spoken().found_in("preparation", "").empty());
+        CHECK(carried().spoken.found_in("preparation", denied).empty());
+    CHECK(carried().spoken.found_in("preparation", "stopped").empty());
+    CHECK(carried().spoken.found_in("preparation", "").empty());
 }

@@ -9,28 +9,13 @@
 #include "catalog/typed/suggestion_text.hpp"
 #include "engine/suggestion/groups.hpp"
 #include "engine/suggestion/understand.hpp"
+#include "tests/catalog/carried.hpp"
 
 using namespace gristwright;
 
 namespace {
 
-class Reader {
-  public:
-    Taken read(const std::string& idea) { return understand(idea, lexicon_, stemmer_); }
-    const Lexicon& lexicon() const { return lexicon_; }
-
-    std::vector<std::string> kinds(const std::string& idea) {
-        std::vector<std::string> out;
-        for (const auto& wanted : read(idea).wanted) out.push_back(wanted.kind);
-        return out;
-    }
-
-  private:
-    catalog::Catalogue catalogue_ = catalog::built_in();
-    Lexicon lexicon_{catalogue_.words.text(), catalogue_.kinds};
-    Stemmer stemmer_;
-};
-
+using Reader = catalog::IdeaReader;
 using Kinds = std::vector<std::string>;
 
 constexpr const char* things[] = {"a hat", "a scarf", "two cowls", "a woven blanket", "mittens"};

@@ -8,26 +8,13 @@
 #include "catalog/typed/batch_text.hpp"
 #include "engine/suggestion/answer.hpp"
 #include "engine/suggestion/understand.hpp"
+#include "tests/catalog/carried.hpp"
 
 using namespace gristwright;
 
 namespace {
 
-class Reader {
-  public:
-    Taken read(const std::string& idea) { return understand(idea, lexicon_, stemmer_); }
-
-    std::vector<std::string> kinds(const std::string& idea) {
-        std::vector<std::string> out;
-        for (const auto& wanted : read(idea).wanted) out.push_back(wanted.kind);
-        return out;
-    }
-
-  private:
-    catalog::Catalogue catalogue_ = catalog::built_in();
-    Lexicon lexicon_{catalogue_.words.text(), catalogue_.kinds};
-    Stemmer stemmer_;
-};
+using Reader = catalog::IdeaReader;
 
 class Curlew {
   public:

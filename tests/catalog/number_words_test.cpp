@@ -1,5 +1,6 @@
 // Numbers in words, written as figures before an amount is read.
 #include "catalog/typed/number_words.hpp"
+#include "tests/catalog/carried.hpp"
 
 #include <doctest/doctest.h>
 #include <fmt/format.h>
@@ -7,16 +8,9 @@
 #include <string>
 #include <utility>
 
-#include "catalog/reference/catalogue.hpp"
-
 using namespace gristwright::catalog;
 
 namespace {
-
-const SpokenWords& spoken() {
-    static const auto catalogue = built_in();
-    return catalogue.spoken;
-}
 
 constexpr const char* ones[] = {"",        "one",     "two",       "three",    "four",
                                 "five",    "six",     "seven",     "eight",    "nine",
@@ -40,7 +34,7 @@ TEST_CASE("number words: every number below a thousand comes out as its figure")
         for (const char* join : {" ", "-"}) {
             const auto words = in_words(n, join);
             CAPTURE(words);
-            CHECK(in_figures(words + " yards", spoken()) == fmt::format("{} yards", n));
+            CHECK(in_figures(words + " yards", carried().spoken) == fmt::format("{} yards", n));
         }
 }
 
@@ -59,7 +53,7 @@ TEST_CASE("number words: parts and dozens, of a unit or of things") {
     };
     for (const auto& [words, figures] : cases) {
         CAPTURE(words);
-        CHECK(in_figures(words, spoken()) == figures);
+        CHECK(in_figures(words, carried().spoken) == figures);
     }
 }
 
@@ -67,11 +61,11 @@ TEST_CASE("number words: a text without them stays as it is") {
     for (const char* text : {"440yd", "3 x 50g", "1 1/2 lb", "S. likes it", "Onerous", "stone",
                              "a hat", "22\" head", "weighty", "none", ""}) {
         CAPTURE(text);
-        CHECK(in_figures(text, spoken()) == text);
+        CHECK(in_figures(text, carried().spoken) == text);
     }
 }
 
 TEST_CASE("number words: a pair counts things, and is no amount") {
-    CHECK(in_figures("a pair of skeins", spoken()) == "a pair of skeins");
-    CHECK(in_figures("set of four", spoken()) == "set of 4");
+    CHECK(in_figures("a pair of skeins", carried().spoken) == "a pair of skeins");
+    CHECK(in_figures("set of four", carried().spoken) == "set of 4");
 }

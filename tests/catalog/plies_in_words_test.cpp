@@ -3,21 +3,16 @@
 
 #include <string>
 
-#include "catalog/reference/catalogue.hpp"
 #include "catalog/typed/batch_text.hpp"
 #include "catalog/typed/headings.hpp"
 #include "catalog/typed/ply_reading.hpp"
 #include "engine/units/failure.hpp"
+#include "tests/catalog/carried.hpp"
 
 using namespace gristwright;
 using namespace gristwright::catalog;
 
 namespace {
-
-const Catalogue& carried() {
-    static const auto catalogue = built_in();
-    return catalogue;
-}
 
 Batch of_sheet(const std::string& text) {
     return interpret(read_batch_csv(text, "s.csv"), carried()).batch;

@@ -4,17 +4,13 @@
 #include "catalog/text/bad_text.hpp"
 #include "catalog/text/encoding.hpp"
 #include "catalog/typed/batch_text.hpp"
+#include "tests/catalog/carried.hpp"
 #include "tests/near.hpp"
 
 using namespace gristwright;
 using namespace gristwright::catalog;
 
 namespace {
-
-const Catalogue& carried() {
-    static const auto catalogue = built_in();
-    return catalogue;
-}
 
 struct Sheet {
     std::vector<Skein> skeins;

@@ -6,38 +6,29 @@
 
 #include <string>
 
-#include "catalog/reference/catalogue.hpp"
 #include "catalog/text/words_of.hpp"
 #include "catalog/typed/age_reading.hpp"
 #include "engine/units/failure.hpp"
+#include "tests/catalog/carried.hpp"
 
 using namespace gristwright;
 using namespace gristwright::catalog;
 
-namespace {
-
-const SpokenWords& spoken() {
-    static const auto catalogue = built_in();
-    return catalogue.spoken;
-}
-
-}  // namespace
-
 TEST_CASE("sizes: one length is a length, two sides go with the idea") {
     for (int cm = 10; cm < 300; cm += 7) {
-        CHECK(in_centimetres(*read_size(fmt::format("{} cm", cm), spoken()).length) ==
+        CHECK(in_centimetres(*read_size(fmt::format("{} cm", cm), carried().spoken).length) ==
               doctest::Approx(cm));
-        const auto sides = read_size(fmt::format("{} x {} cm", cm, cm + 5), spoken());
+        const auto sides = read_size(fmt::format("{} x {} cm", cm, cm + 5), carried().spoken);
         CHECK_FALSE(sides.length);
         CHECK(sides.words == fmt::format("{} x {} cm", cm, cm + 5));
     }
 }
 
 TEST_CASE("sizes: feet and inches by their signs are spelt out") {
-    CHECK(in_centimetres(*read_size("5'6\"", spoken()).length) == doctest::Approx(167.64));
-    CHECK(in_centimetres(*read_size("4 ft 6", spoken()).length) == doctest::Approx(137.16));
-    CHECK(read_size("22\" head", spoken()).words == "22 in head");
-    CHECK(read_size("5' wingspan", spoken()).words == "5 ft wingspan");
+    CHECK(in_centimetres(*read_size("5'6\"", carried().spoken).length) == doctest::Approx(167.64));
+    CHECK(in_centimetres(*read_size("4 ft 6", carried().spoken).length) == doctest::Approx(137.16));
+    CHECK(read_size("22\" head", carried().spoken).words == "22 in head");
+    CHECK(read_size("5' wingspan", carried().spoken).words == "5 ft wingspan");
 }
 
 TEST_CASE("sizes: a remark is no size, whatever figures stand in it") {
@@ -45,13 +36,13 @@ TEST_CASE("sizes: a remark is no size, whatever figures stand in it") {
          {"see p. 42", "lot 7731", "20% off at the fair", "call at 4 m-f", "took 14 hrs",
           "S. likes this one", "huge", "-3cm", "bin 4, shelf 2", "soak 30 min at 40 C"}) {
         CAPTURE(text);
-        CHECK_THROWS_AS(read_size(text, spoken()), Refused);
+        CHECK_THROWS_AS(read_size(text, carried().spoken), Refused);
     }
 }
 
 TEST_CASE("sizes: a shoe's foot has no twelve inches") {
-    CHECK(read_size("US mens 9 foot", spoken()).words == "size us mens 9");
-    CHECK(read_size("shoe 42", spoken()).words == "size 42");
+    CHECK(read_size("US mens 9 foot", carried().spoken).words == "size us mens 9");
+    CHECK(read_size("shoe 42", carried().spoken).words == "size 42");
 }
 
 TEST_CASE("ages: the upper end, in months or in years") {

@@ -3,22 +3,18 @@
 
 #include <doctest/doctest.h>
 
-#include "catalog/reference/catalogue.hpp"
 #include "engine/units/failure.hpp"
+#include "tests/catalog/carried.hpp"
 
 using namespace gristwright;
 using namespace gristwright::catalog;
 
 namespace {
 
-const SpokenWords& spoken() {
-    static const auto catalogue = built_in();
-    return catalogue.spoken;
-}
-
 std::vector<std::string> keys(const std::vector<std::string>& headers) {
     std::vector<std::string> out;
-    for (const auto& column : suggestion_columns(headers, spoken())) out.push_back(column.key);
+    for (const auto& column : suggestion_columns(headers, carried().spoken))
+        out.push_back(column.key);
     return out;
 }
 
@@ -34,18 +30,18 @@ TEST_CASE("suggestion sheet: headings are read in people's words, with and witho
           Keys{"idea", "needs", "size", "who"});
     CHECK(keys({"idea", "grams", "needle size"}) == Keys{"idea", "needs", "needle"});
     CHECK(keys({"idea", "Weight (g)"}) == Keys{"idea", "needs"});
-    CHECK(suggestion_columns({"idea", "needs (yd)"}, spoken())[1].unit == "yd");
+    CHECK(suggestion_columns({"idea", "needs (yd)"}, carried().spoken)[1].unit == "yd");
 }
 
 TEST_CASE("suggestion sheet: a length beside an amount is the article's, alone it is asked") {
     CHECK(keys({"What", "Length", "Amount"}) == Keys{"idea", "size", "needs"});
     CHECK(keys({"What", "Length (in)"}) == Keys{"idea", "size"});
-    CHECK_THROWS_AS(suggestion_columns({"What", "Length"}, spoken()), Refused);
-    CHECK_THROWS_AS(suggestion_columns({"What", "Length (m)"}, spoken()), Refused);
+    CHECK_THROWS_AS(suggestion_columns({"What", "Length"}, carried().spoken), Refused);
+    CHECK_THROWS_AS(suggestion_columns({"What", "Length (m)"}, carried().spoken), Refused);
 }
 
 TEST_CASE("suggestion sheet: a column that is not used is said once") {
-    SuggestionSheet sheet("ideas.csv", spoken());
+    SuggestionSheet sheet("ideas.csv", carried().spoken);
     REQUIRE(sheet.header({"idea", "width", "mood", "needs", "size", "size"}));
     CHECK(sheet.notes() == Keys{"column 'width' is not used: the article keeps its own width",
                                 "column 'mood' is not used",
@@ -56,18 +52,18 @@ TEST_CASE("suggestion sheet: who sent an idea is known by many headings") {
     for (const char* head : {"Who", "Name", "By", "From", "Sender", "Suggested by", "Your name",
                              "Submitted by", "Username", "Person"}) {
         CAPTURE(head);
-        SuggestionSheet sheet("ideas.csv", spoken());
+        SuggestionSheet sheet("ideas.csv", carried().spoken);
         REQUIRE(sheet.header({"Idea", head}));
         CHECK(sheet.row({2, {"hat", "Mags"}})->at("from") == "Mags");
     }
 }
 
 TEST_CASE("suggestion sheet: 'Who' alone is the sender and perhaps the wearer, and it is said so") {
-    SuggestionSheet alone("ideas.csv", spoken());
+    SuggestionSheet alone("ideas.csv", carried().spoken);
     REQUIRE(alone.header({"Idea", "Who"}));
     REQUIRE(alone.notes().size() == 1);
     CHECK(alone.notes()[0].starts_with("column 'Who' is taken for who suggested it, and for whom"));
-    SuggestionSheet beside("ideas.csv", spoken());
+    SuggestionSheet beside("ideas.csv", carried().spoken);
     REQUIRE(beside.header({"Idea", "Who", "From"}));
     CHECK(beside.notes().empty());
     const auto row = beside.row({2, {"hat", "baby", "Mags"}});
@@ -76,7 +72,7 @@ TEST_CASE("suggestion sheet: 'Who' alone is the sender and perhaps the wearer, a
 }
 
 TEST_CASE("suggestion sheet: what says it outright goes before what may say it") {
-    SuggestionSheet sheet("ideas.csv", spoken());
+    SuggestionSheet sheet("ideas.csv", carried().spoken);
     REQUIRE(sheet.header({"Comment", "Name", "Idea", "Suggested by"}));
     const auto row = sheet.row({2, {"lovely", "blue hat", "hat", "Mags"}});
     CHECK(row->at("idea") == "hat");
@@ -92,7 +88,7 @@ TEST_CASE("suggestion sheet: a pattern's own figures are known with that word be
 }
 
 TEST_CASE("suggestion sheet: what is left out cell by cell is said once") {
-    SuggestionSheet sheet("ideas.csv", spoken());
+    SuggestionSheet sheet("ideas.csv", carried().spoken);
     REQUIRE(sheet.header({"Idea", "Yards", "Grams", "", "Yardage"}));
     CHECK(sheet.row({2, {"hat", "200", "50", "x", ""}})->at("needs") == "200 yards");
     CHECK(sheet.row({3, {"hat", "300", "90", "y", ""}})->at("needs") == "300 yards");
@@ -107,18 +103,18 @@ TEST_CASE("suggestion sheet: what is left out cell by cell is said once") {
 }
 
 TEST_CASE("suggestion sheet: a title 'Suggestions' above the headings is a title") {
-    SuggestionSheet sheet("ideas.csv", spoken());
+    SuggestionSheet sheet("ideas.csv", carried().spoken);
     REQUIRE(sheet.header({"Suggestions", "", ""}));
     CHECK_FALSE(sheet.row({2, {"Idea", "Who from", "Needs"}}));
     CHECK(sheet.columns() == 3);
     CHECK(sheet.row({3, {"hat", "Mags", "200m"}})->at("needs") == "200m");
-    SuggestionSheet only("ideas.csv", spoken());
+    SuggestionSheet only("ideas.csv", carried().spoken);
     REQUIRE(only.header({"Suggestions", "", ""}));
     CHECK(only.row({2, {"hat", "", ""}})->at("idea") == "hat");
 }
 
 TEST_CASE("suggestion sheet: bare numbers take the heading's unit, and the amount that is there") {
-    SuggestionSheet sheet("ideas.csv", spoken());
+    SuggestionSheet sheet("ideas.csv", carried().spoken);
     REQUIRE_FALSE(sheet.header({"What they said on Sunday", "", ""}));
     REQUIRE(sheet.header({"Idea", "Yards", "Grams"}));
     CHECK(sheet.row({3, {"scarf", "300", ""}})->at("needs") == "300 yards");
@@ -127,7 +123,7 @@ TEST_CASE("suggestion sheet: bare numbers take the heading's unit, and the amoun
 }
 
 TEST_CASE("suggestion sheet: a total and a second line of headings are no suggestions") {
-    SuggestionSheet sheet("ideas.csv", spoken());
+    SuggestionSheet sheet("ideas.csv", carried().spoken);
     REQUIRE(sheet.header({"Idea", "Yarn needed", ""}));
     CHECK_FALSE(sheet.row({2, {"", "yards", "size"}}));
     CHECK(sheet.row({3, {"scarf", "300", "60 in"}})->at("size") == "60 in");
@@ -138,7 +134,7 @@ TEST_CASE("suggestion sheet: a total and a second line of headings are no sugges
 
 TEST_CASE("suggestion sheet: a figure before the way it is measured takes the heading's unit") {
     const auto size = [](const char* heading, const char* cell) {
-        SuggestionSheet sheet("ideas.csv", spoken());
+        SuggestionSheet sheet("ideas.csv", carried().spoken);
         REQUIRE(sheet.header({"idea", heading}));
         const auto row = sheet.row({2, {"hat", cell}});
         return row->contains("size") ? row->at("size") : "";

@@ -14,6 +14,7 @@
 #include "engine/units/reading.hpp"
 #include "engine/yarn/described.hpp"
 #include "tests/cases.hpp"
+#include "tests/catalog/carried.hpp"
 
 using namespace gristwright;
 using namespace gristwright::catalog;
@@ -21,11 +22,6 @@ using namespace gristwright::catalog;
 namespace {
 
 using Values = std::vector<double>;
-
-const Catalogue& carried() {
-    static const auto catalogue = built_in();
-    return catalogue;
-}
 
 // A batch with one skein and one more text.
 MeasuredBatch batch(const char* key, const std::string& text) {

@@ -3,22 +3,17 @@
 
 #include <doctest/doctest.h>
 
-#include "catalog/reference/catalogue.hpp"
 #include "catalog/reference/tables.hpp"
 #include "catalog/text/bad_text.hpp"
 #include "catalog/typed/suggestion_text.hpp"
 #include "engine/suggestion/understand.hpp"
 #include "engine/units/failure.hpp"
+#include "tests/catalog/carried.hpp"
 
 using namespace gristwright;
 using namespace gristwright::catalog;
 
 namespace {
-
-const Catalogue& carried() {
-    static const auto catalogue = built_in();
-    return catalogue;
-}
 
 constexpr const char* header = "name,means,in_ideas,mark,source,question\n";
 

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <map>
 
+#include "engine/project/role.hpp"
 #include "tests/cli/asked.hpp"
 
 using namespace gristwright;
@@ -188,4 +189,29 @@ TEST_CASE("articles that are made together fit into the batch together") {
         CHECK(set.certainty >= 0.5);
         for (const auto& member : set.members) CHECK_FALSE(member.article->sample);
     }
+}
+
+// What is left out before it is planned would not have served: no plan scores more than was hoped.
+TEST_CASE("no plan of any article scores more than the best that it could") {
+    const std::vector<std::vector<std::string>> yarns{
+        {"--skein", "900m/100g", "--fibre", "Merino", "--ply", "2"},
+        {"--skein", "300m/150g", "--wraps", "10wpi", "--fibre", "Shetland", "--prep", "carded"},
+        {"--skein", "250m/100g", "--fibre", "cotton", "--ply", "3"},
+        {"--skein", "90m/150g", "--fibre", "Corriedale", "--ply", "1"}};
+    std::size_t looked = 0, near = 0;
+    for (const auto& options : yarns) {
+        const auto q = asked::of_options(options);
+        for (const auto& whole : q.catalogue->templates)
+            for (const auto role : {Role::whole, Role::weft}) {
+                if (role == Role::weft && whole.craft != Craft::woven) continue;
+                const auto article = in_role(whole, role);
+                const double most = best_score(whole, role, q.yarn);
+                const auto j =
+                    judged_plan(article, q.yarn, q.catalogue->fabrics, q.measured.owned, q.request);
+                CAPTURE(whole.name);
+                CHECK(j.judgement.score <= most + 1e-9);
+                ++looked, near += j.judgement.score > 0.9 * most;
+            }
+    }
+    CHECK((looked > 400 && near > looked / 3));
 }
