@@ -67,8 +67,9 @@ class Measures {
             (items_[next].amount->of == Of::age || items_[next].amount->of == Of::time))
             return mark(at);
         if (is_of_a_shoe(at)) {
-            out_.shoe =
-                (items_[at - 1].text == "size" ? "" : items_[at - 1].said + " ") + items_[at].said;
+            const bool system = at > 0 && has(shoe_systems, items_[at - 1].text);
+            out_.shoe = (!system || items_[at - 1].text == "size" ? "" : items_[at - 1].said + " ") +
+                        items_[at].said;
             if (at > 1 && (items_[at - 2].text == "us" || items_[at - 2].text == "uk"))
                 out_.shoe = items_[at - 2].said + " " + out_.shoe;
             mark(at);
@@ -132,6 +133,7 @@ class Measures {
 
     // "size 10 feet", "socks, EU 42".
     bool is_of_a_shoe(std::size_t at) const {
+        if (is_in_shoes(items_, at)) return true;
         if (at == 0) return false;
         return has(shoe_systems, items_[at - 1].text) &&
                (is_for_the_foot(out_) || cue(at, 2) == "foot");
@@ -267,7 +269,8 @@ class Measures {
         }
         if (amount.unit == "mm" && what != "width" && what != "size" &&
             length <= millimetres(constants::thickest_needle)) {
-            if (!out_.needle) out_.needle = length, mark(at);
+            if (!out_.needle) out_.needle = length;
+            if (*out_.needle == length) mark(at);
             return;
         }
         // A circular needle's own length stands right beside it.
@@ -275,6 +278,7 @@ class Measures {
         auto* to = owner(at);
         const bool thick = at + 1 < items_.size() && items_[at + 1].text == "thick";
         if (!to || thick || is_of_squares(items_, at, *to) || is_of_a_part(items_, at)) return;
+        if (is_a_body_height(items_, at)) return;  // told
         if (is_yarn(at, what))
             take_needs(at, *to);
         else if (!is_at_hand(at))

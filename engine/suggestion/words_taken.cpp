@@ -113,14 +113,15 @@ class Words {
             out_.shoe = said.substr(said.starts_with("size ") ? 5 : 0);
             return;
         }
-        if (item.text.starts_with("size ") && is_of_a_person()) {
+        if (item.text.starts_with("size ") && !are_many(item) && is_of_a_person()) {
             out_.letters = item.said;
             return;
         }
         const auto& means = item.as(WordClass::needle);
         const auto stroke = means.find('/');
         const bool uk = std::any_of(items_.begin(), items_.end(), [](const Item& i) {
-            return i.text.find("uk") != std::string::npos || i.text.find("old") == 0;
+            return i.text.find("uk") != std::string::npos || i.text.find("old") == 0 ||
+                   i.text == "imperial";
         });
         const auto size =
             stroke != std::string::npos && uk ? means.substr(stroke + 1) : means.substr(0, stroke);
@@ -130,9 +131,15 @@ class Words {
         out_.taken_as.push_back(fmt::format("{} as {} mm", item.text, size));
     }
 
+    // "on size 8s", "number eights": needles, and never of somebody.
+    static bool are_many(const Item& item) {
+        constexpr std::string_view leads[] = {"on", "with", "using"};
+        return item.text.ends_with('s') || has(leads, item.first_word());
+    }
+
     // "socks, size UK 7": worn on the foot, and no needle is spoken of.
     bool is_of_a_shoe(std::size_t at) const {
-        if (!is_for_the_foot(out_)) return false;
+        if (!is_for_the_foot(out_) || are_many(items_[at])) return false;
         for (std::size_t n = 1; n <= 2; ++n) {
             if (at + n < items_.size() && items_[at + n].is(tool))
                 return items_[at + n].as(tool) != "needle";
