@@ -6,6 +6,7 @@
 #include "engine/suggestion/leftovers.hpp"
 #include "engine/suggestion/particulars.hpp"
 #include "engine/suggestion/reading.hpp"
+#include "engine/suggestion/unanswered.hpp"
 #include "engine/suggestion/wearers.hpp"
 
 namespace gristwright {
@@ -162,6 +163,7 @@ Taken understand(const std::string& idea, const Lexicon& lexicon, Stemmer& stemm
     take_colours(items, out);
     forget_talk(items, out);
     find_leftovers(items, out);
+    out.unanswered = unanswered(items);
     // A long text without a trade word is talk, whatever words in it are not known.
     const auto words =
         std::count_if(items.begin(), items.end(), [](const Item& i) { return !i.sign; });

@@ -208,6 +208,20 @@ class Words {
         return false;
     }
 
+    // "would it go stripy?", "do the colours end up in stripes?": of this yarn alone.
+    bool asks_how_it_stripes(std::size_t at) const {
+        constexpr std::string_view becomes[] = {"go",     "turn", "end",  "up",  "out",   "get",
+                                                "come",   "look", "make", "be",  "its",   "own",
+                                                "itself", "show", "give", "all", "colours"};
+        if (!items_[at].asks || at == 0) return false;
+        if (items_[at].first_word() != "in" && !items_[at].text.starts_with("strip")) return false;
+        const bool pools = std::any_of(items_.begin(), items_.end(), [&](const Item& i) {
+            return i.sentence == items_[at].sentence && i.asks && i.is(topic) &&
+                   i.as(topic).starts_with("pooling");
+        });
+        return pools || has(becomes, items_[at - 1].last_word());
+    }
+
     void take_role(std::size_t at) {
         const auto& item = items_[at];
         if (is_of_the_piece(at)) return;
@@ -219,6 +233,10 @@ class Words {
         auto role = yarn_role_named(item.as(WordClass::role));
         if (role == YarnRole::border && is_in_another(at)) role = YarnRole::with_another;
         if (!role || (out_.role != YarnRole::unsaid && out_.role != YarnRole::with_another)) return;
+        if (role == YarnRole::with_another && asks_how_it_stripes(at)) {
+            if (!out_.about(Topic::pooling)) out_.topics.push_back(Topic::pooling);
+            return;
+        }
         // A question whether it would felt asks; "fulled" orders.
         if (*role == YarnRole::fulled && item.asks && item.is(topic)) return;
         out_.role = *role;
@@ -284,6 +302,10 @@ class Words {
     void take_topic(std::size_t at) {
         const auto& item = items_[at];
         auto means = item.as(topic);
+        // Words of every talk ask about the yarn only beside what is to be made.
+        const bool beside = !means.empty() && means.back() == '?';
+        if (beside && out_.wanted.empty() && !out_.fabric.named()) return;
+        if (beside) means.pop_back();
         const bool always = !means.empty() && means.back() == '!';
         if (always) means.pop_back();
         // "a warm hat" asks nothing about warmth.
