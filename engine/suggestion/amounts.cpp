@@ -129,7 +129,8 @@ class Joiner {
     // "to 10 cm", "per inch", "/ 4 in", "over 10": what a count is counted over.
     std::optional<Length> take_over() {
         std::size_t n = 0;
-        for (const char* word : {"to", "per", "/", "=", "in", "over", "for", "a", "an", "the", "each"})
+        for (const char* word :
+             {"to", "per", "/", "=", "in", "over", "for", "a", "an", "the", "each"})
             if (says(word, n)) {
                 ++n;
                 break;

@@ -148,9 +148,9 @@ std::size_t thing_behind(const std::vector<Item>& items, std::size_t at) {
 }
 
 bool is_a_body_height(const std::vector<Item>& items, std::size_t at) {
-    constexpr std::string_view is[] = {"i'm",  "im",  "he's",  "hes",  "she's",   "shes", "he",
-                                       "she",  "who", "who's", "they're", "is",   "am",   "stands",
-                                       "being"};
+    constexpr std::string_view is[] = {"i'm",     "im", "he's", "hes",    "she's",
+                                       "shes",    "he", "she",  "who",    "who's",
+                                       "they're", "is", "am",   "stands", "being"};
     constexpr std::string_view passed[] = {"of",  "is",     "am",   "at",     "about", "nearly",
                                            "and", "almost", "only", "barely", "just",  "over",
                                            "a",   "all",    ",",    "(",      "long",  "whole"};
@@ -173,14 +173,20 @@ bool is_a_body_height(const std::vector<Item>& items, std::size_t at) {
     return false;
 }
 
+bool is_what_remains(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view remains[] = {"left",     "left over", "over",
+                                            "leftover", "to spare",  "leftovers",
+                                            "spare",    "behind",    "remaining"};
+    return same_clause(items, at, at + 1) && has(remains, items[at + 1].text);
+}
+
 bool is_in_shoes(const std::vector<Item>& items, std::size_t at) {
     constexpr std::string_view joins[] = {"in", "a", "in a", "his", "her", "in his", "in her"};
-    constexpr std::string_view on_feet[] = {"shoe", "shoes", "boots", "trainers", "foot",
-                                            "feet", "boot"};
+    constexpr std::string_view on_feet[] = {"shoe", "shoes", "boots", "trainers",
+                                            "foot", "feet",  "boot"};
     auto i = at + 1;
     while (i < at + 4 && same_clause(items, at, i) && has(joins, items[i].text)) ++i;
-    return same_clause(items, at, i) && has(on_feet, items[i].text) &&
-           items[at].amount->number > 0;
+    return same_clause(items, at, i) && has(on_feet, items[i].text) && items[at].amount->number > 0;
 }
 
 bool is_of_two_meanings(const Item& weight) {

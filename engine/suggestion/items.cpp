@@ -78,11 +78,11 @@ bool ends_clause(const Item& item) {
 // "would it", "does the", "how warm", "what needle": the beginning of a question, and not "what I
 // like", "which is nice".
 bool begins_a_question(const std::vector<Item>& items, std::size_t at) {
-    constexpr std::string_view turned[] = {"would", "wouldn't", "could", "can",  "will", "won't",
-                                           "does",  "do",       "did",   "is",   "isn't", "are",
-                                           "should"};
-    constexpr std::string_view subjects[] = {"it",  "they",  "i",    "you", "we",  "he",  "she",
-                                             "that", "this", "the",  "a",   "an",  "my",  "there",
+    constexpr std::string_view turned[] = {"would", "wouldn't", "could", "can", "will",
+                                           "won't", "does",     "do",    "did", "is",
+                                           "isn't", "are",      "should"};
+    constexpr std::string_view subjects[] = {"it",    "they",  "i",    "you", "we",  "he", "she",
+                                             "that",  "this",  "the",  "a",   "an",  "my", "there",
                                              "these", "those", "your", "one", "them"};
     if (items[at].is(WordClass::topic) && items[at].text.find(' ') != std::string::npos)
         return items[at].first_word() == "how" || items[at].first_word() == "what" ||

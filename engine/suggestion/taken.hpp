@@ -134,7 +134,7 @@ struct Taken {
     std::vector<Topic> topics;
     bool asks = false;
     std::string unanswered;  // a question on which nothing here has a word, as it was typed
-    std::string weight;  // class of the yarn it was meant for; empty: none was named
+    std::string weight;      // class of the yarn it was meant for; empty: none was named
     std::optional<Gauge> gauge;
     std::optional<Sett> sett;
     std::optional<Length> needle;

@@ -101,8 +101,8 @@ class Parts {
         const double lower = items_[at].amount->number;
         if (!upper.length && !upper.mass) return;
         if (lower >= upper.number || lower * widest_range < upper.number) return;
-        items_[to].said = items_[at].said + (word ? " " + items_[at + 1].said + " " : "-") +
-                          items_[to].said;
+        items_[to].said =
+            items_[at].said + (word ? " " + items_[at + 1].said + " " : "-") + items_[to].said;
         items_[at].idle = true;
     }
 

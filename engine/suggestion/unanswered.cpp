@@ -11,29 +11,31 @@ constexpr std::size_t longest_told = 16;  // items
 
 constexpr std::string_view open_words[] = {"how", "what", "which", "where", "why", "when"};
 constexpr std::string_view closed_words[] = {
-    "would",    "will",     "could",   "can",    "does",  "do",   "is",      "are",   "should",
-    "wouldn't", "couldn't", "doesn't", "won't",  "isn't", "aren't", "can't", "don't", "did",
-    "wouldnt",  "couldnt",  "doesnt",  "wont",   "isnt",  "arent",  "cant",  "dont"};
+    "would",    "will",     "could",   "can",   "does",  "do",     "is",    "are",   "should",
+    "wouldn't", "couldn't", "doesn't", "won't", "isn't", "aren't", "can't", "don't", "did",
+    "wouldnt",  "couldnt",  "doesnt",  "wont",  "isnt",  "arent",  "cant",  "dont"};
 // Behind "what", "how", "why": a way to suggest.
 constexpr std::string_view suggests_openly[] = {"about", "if", "not", "do", "else", "say"};
 // What a yes-or-no question may ask to be done, which is to suggest it.
 constexpr std::string_view suggests[] = {
-    "make",    "made",   "knit",     "knitted", "weave",   "woven",   "do",     "be",    "become",
-    "try",     "tried",  "have",     "got",     "get",     "use",     "used",   "turn",  "turned",
-    "go",      "want",   "like",     "love",    "fancy",   "think",   "see",    "imagine",
-    "picture", "say",    "consider", "suggest", "vote",    "ask",     "crying", "calling", "begging",
-    "meant",   "work",   "perfect",  "nice",    "lovely",  "good",    "great",  "possible",
-    "done",    "start",  "begin",    "cast",    "warp",    "give",    "put",    "need",  "call",
-    "please",  "just",   "suit",     "look",    "looks",   "spin",    "spun",   "beautiful",
-    "fun",     "gorgeous", "too",    "time",    "allowed", "allow",   "interest", "tempted",
-    "tempt",   "persuade", "ready",  "thought", "add",     "donate",  "send",   "share", "show"};
+    "make",    "made",    "knit",     "knitted",   "weave",    "woven",    "do",    "be",
+    "become",  "try",     "tried",    "have",      "got",      "get",      "use",   "used",
+    "turn",    "turned",  "go",       "want",      "like",     "love",     "fancy", "think",
+    "see",     "imagine", "picture",  "say",       "consider", "suggest",  "vote",  "ask",
+    "crying",  "calling", "begging",  "meant",     "work",     "perfect",  "nice",  "lovely",
+    "good",    "great",   "possible", "done",      "start",    "begin",    "cast",  "warp",
+    "give",    "put",     "need",     "call",      "please",   "just",     "suit",  "look",
+    "looks",   "spin",    "spun",     "beautiful", "fun",      "gorgeous", "too",   "time",
+    "allowed", "allow",   "interest", "tempted",   "tempt",    "persuade", "ready", "thought",
+    "add",     "donate",  "send",     "share",     "show"};
 constexpr std::string_view passed[] = {
-    "it",   "that", "this",  "i",    "you",   "we",    "they", "he",   "she",  "there", "one",
-    "a",    "an",   "the",   "my",   "your",  "his",   "her",  "our",  "some", "in",    "of",
-    "from", "with", "any",   "not",  "even",  "ever",  "maybe", "really", "these", "those", "for",
-    "to",   "by",   "on",    "them", "me",    "us",    "anyone", "anybody", "someone", "somebody",
-    "yarn", "wool", "batch", "lot",  "stuff", "also",  "all",  "so",   "be",   "still", "going",
-    "gonna", "want", "yourself", "ya", "y'all"};
+    "it",    "that",  "this",     "i",      "you",     "we",      "they",     "he",    "she",
+    "there", "one",   "a",        "an",     "the",     "my",      "your",     "his",   "her",
+    "our",   "some",  "in",       "of",     "from",    "with",    "any",      "not",   "even",
+    "ever",  "maybe", "really",   "these",  "those",   "for",     "to",       "by",    "on",
+    "them",  "me",    "us",       "anyone", "anybody", "someone", "somebody", "yarn",  "wool",
+    "batch", "lot",   "stuff",    "also",   "all",     "so",      "be",       "still", "going",
+    "gonna", "want",  "yourself", "ya",     "y'all"};
 
 bool is_said(const Item& item) { return !item.sign || item.text == "\"" || item.text == "/"; }
 

@@ -140,6 +140,14 @@ void forget_talk(const std::vector<Item>& items, Taken& out) {
             });
 }
 
+// "Hats till it runs out": of one, and how many there would be.
+void ask_how_many(Taken& out) {
+    if (out.role != YarnRole::all || out.wanted.size() != 1 || out.about(Topic::count)) return;
+    const auto& wanted = out.wanted.front();
+    if (wanted.plural && wanted.count < 2 && !wanted.known.in_pairs)
+        out.topics.push_back(Topic::count);
+}
+
 }  // namespace
 
 Taken understand(const std::string& idea, const Lexicon& lexicon, Stemmer& stemmer) {
@@ -156,6 +164,7 @@ Taken understand(const std::string& idea, const Lexicon& lexicon, Stemmer& stemm
     take_words(items, out);
     take_measures(items, out);
     take_shares(items, out);
+    ask_how_many(out);
     part_by_thing(items, places, out);
     part_by_wearer(items, out);
     part_by_craft(items, out);

@@ -210,8 +210,8 @@ class Words {
 
     // "would it go stripy?", "do the colours end up in stripes?": of this yarn alone.
     bool asks_how_it_stripes(std::size_t at) const {
-        constexpr std::string_view becomes[] = {"go",     "turn", "end",  "up",  "out",   "get",
-                                                "come",   "look", "make", "be",  "its",   "own",
+        constexpr std::string_view becomes[] = {"go",     "turn", "end",  "up",  "out",    "get",
+                                                "come",   "look", "make", "be",  "its",    "own",
                                                 "itself", "show", "give", "all", "colours"};
         if (!items_[at].asks || at == 0) return false;
         if (items_[at].first_word() != "in" && !items_[at].text.starts_with("strip")) return false;
@@ -220,6 +220,12 @@ class Words {
                    i.as(topic).starts_with("pooling");
         });
         return pools || has(becomes, items_[at - 1].last_word());
+    }
+
+    static bool speaks_of_this(const Item& item) {
+        for (const char* word : {"this ", "yours ", "your "})
+            if (item.text.find(word) != std::string::npos) return true;
+        return false;
     }
 
     void take_role(std::size_t at) {
@@ -232,7 +238,13 @@ class Words {
         }
         auto role = yarn_role_named(item.as(WordClass::role));
         if (role == YarnRole::border && is_in_another(at)) role = YarnRole::with_another;
-        if (!role || (out_.role != YarnRole::unsaid && out_.role != YarnRole::with_another)) return;
+        if (!role) return;
+        // "a stronger yarn for warp and beat this in as weft": what this one is to be.
+        const bool on_the_loom = *role == YarnRole::weft_only || *role == YarnRole::warp_only;
+        const bool of_this = on_the_loom && out_.role != YarnRole::unsaid && speaks_of_this(item);
+        const bool free =
+            out_.role == YarnRole::unsaid || out_.role == YarnRole::with_another || of_this;
+        if (!free) return;
         if (role == YarnRole::with_another && asks_how_it_stripes(at)) {
             if (!out_.about(Topic::pooling)) out_.topics.push_back(Topic::pooling);
             return;
