@@ -112,8 +112,8 @@ void Answerer::resolve(Taken& taken) const {
     if (taken.role == YarnRole::weft_only || taken.role == YarnRole::warp_only ||
         (loom && !taken.craft))
         taken.craft = Craft::woven;
-    const bool needles = taken.gauge || taken.needle || taken.about(Topic::needle) ||
-                         taken.about(Topic::gauge);
+    const bool needles =
+        taken.gauge || taken.needle || taken.about(Topic::needle) || taken.about(Topic::gauge);
     if (!taken.craft && needles) taken.craft = Craft::knitted;
 }
 

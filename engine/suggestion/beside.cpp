@@ -155,7 +155,7 @@ bool is_a_body_height(const std::vector<Item>& items, std::size_t at) {
                                            "and", "almost", "only", "barely", "just",  "over",
                                            "a",   "all",    ",",    "(",      "long",  "whole"};
     const auto length = items[at].amount->length;
-    if (!length || *length < centimetres(constants::least_height) ||
+    if (!length || items[at].amount->times_next || *length < centimetres(constants::least_height) ||
         *length > centimetres(constants::greatest_height))
         return false;
     const auto next = at + 1;
@@ -165,8 +165,9 @@ bool is_a_body_height(const std::vector<Item>& items, std::size_t at) {
     if (thing_behind(items, at) != at) return false;
     for (auto i = at; i-- > 0 && i + 6 > at && items[i].sentence == items[at].sentence;) {
         if (is_thing(items[i])) return false;
-        if (has(is, items[i].text) || has(is, items[i].last_word()) || items[i].is(person))
-            return true;
+        const bool who = items[i].is(person) && !items[i].as(person).starts_with("home") &&
+                         !items[i].as(person).starts_with("animal");
+        if (who || has(is, items[i].text) || has(is, items[i].last_word())) return true;
         const bool age = items[i].amount && !items[i].amount->length;
         if (!age && !has(passed, items[i].text)) return false;
     }

@@ -134,7 +134,8 @@ class Words {
     // "on size 8s", "number eights": needles, and never of somebody.
     static bool are_many(const Item& item) {
         constexpr std::string_view leads[] = {"on", "with", "using"};
-        return item.text.ends_with('s') || has(leads, item.first_word());
+        const auto last = item.last_word();
+        return (last.ends_with('s') && last != "us") || has(leads, item.first_word());
     }
 
     // "socks, size UK 7": worn on the foot, and no needle is spoken of.
@@ -316,8 +317,9 @@ class Words {
         auto means = item.as(topic);
         // Words of every talk ask about the yarn only beside what is to be made.
         const bool beside = !means.empty() && means.back() == '?';
-        if (beside && out_.wanted.empty() && !out_.fabric.named()) return;
         if (beside) means.pop_back();
+        const bool said = !means.empty() && means.back() == '!';
+        if (beside && out_.wanted.empty() && !out_.fabric.named() && !(said && item.asks)) return;
         const bool always = !means.empty() && means.back() == '!';
         if (always) means.pop_back();
         // "a warm hat" asks nothing about warmth.
