@@ -5,6 +5,7 @@
 #include <set>
 
 #include "catalog/text/bad_text.hpp"
+#include "catalog/text/spelt_out.hpp"
 #include "catalog/text/table_row.hpp"
 #include "engine/suggestion/lexicon.hpp"
 #include "engine/suggestion/taken.hpp"
@@ -106,6 +107,14 @@ bool counts_things(const std::string& number) {
            number.find("trio") != std::string::npos;
 }
 
+std::vector<std::string> words_of_row(const Row& row) {
+    try {
+        return spelt_out(row.text("word"));
+    } catch (const std::invalid_argument& error) {
+        throw row.wrong(fmt::format("word: {}", error.what()));
+    }
+}
+
 Density density_of(const std::string& kind, const std::string& category) {
     using namespace constants;
     if (kind == "silk") return grams_per_cm3(silk_density);
@@ -201,16 +210,18 @@ std::string read_words(const std::string& text, const std::string& file, const F
     std::set<std::pair<std::string, WordClass>> seen;
     for (const auto& line : csv.rows) {
         const Row row(csv, line, file);
-        const auto& word = row.text("word");
         const auto of = row.word("class", word_class_named);
-        if (const auto* wrong = wrong_meaning(of, row.text("means"), fabrics))
-            throw row.wrong(wrong);
-        if (!seen.emplace(word, of).second) throw row.wrong("this word stands twice in its class");
-        if (of == WordClass::number && !counts_things(word))
-            spoken.add("number", word, {row.text("means"), ""});
-        if (of == WordClass::tool && row.text("means") == "letters")
-            spoken.add("size letters", word, {"letters", ""});
-        out += word + '\t' + row.text("class") + '\t' + row.text("means") + '\n';
+        const auto& means = row.text("means");
+        if (const auto* wrong = wrong_meaning(of, means, fabrics)) throw row.wrong(wrong);
+        for (const auto& word : words_of_row(row)) {
+            if (!seen.emplace(word, of).second)
+                throw row.wrong(fmt::format("'{}' stands twice in its class", word));
+            if (of == WordClass::number && !counts_things(word))
+                spoken.add("number", word, {means, ""});
+            if (of == WordClass::tool && means == "letters")
+                spoken.add("size letters", word, {"letters", ""});
+            out += word + '\t' + row.text("class") + '\t' + means + '\n';
+        }
     }
     return out;
 }

@@ -1,0 +1,36 @@
+// Phrases that are alike, written as one.
+#include "catalog/text/spelt_out.hpp"
+
+#include <doctest/doctest.h>
+
+#include <stdexcept>
+
+#include "catalog/reference/spoken.hpp"
+#include "catalog/reference/tables.hpp"
+#include "catalog/text/bad_text.hpp"
+#include "tests/catalog/carried.hpp"
+
+using namespace gristwright;
+using namespace gristwright::catalog;
+using Phrases = std::vector<std::string>;
+
+TEST_CASE("braces stand for each of what they hold") {
+    CHECK(spelt_out("shrink it") == Phrases{"shrink it"});
+    CHECK(spelt_out("{shrink|boil} it {hard|}") ==
+          Phrases{"shrink it hard", "shrink it", "boil it hard", "boil it"});
+    CHECK(spelt_out("as {big|long} as {it goes}") ==
+          Phrases{"as big as it goes", "as long as it goes"});
+    for (const char* wrong : {"{a|b", "a|b}", "{a {b} c}", "}{", "x {"})
+        CHECK_THROWS_AS(spelt_out(wrong), std::invalid_argument);
+}
+
+TEST_CASE("a row of the words may hold many; a phrase that stands in two rows is told") {
+    const auto read = [](const std::string& rows) {
+        SpokenWords spoken;
+        return read_words("word,class,means\n" + rows, "words.csv", carried().fabrics, spoken);
+    };
+    CHECK(read("{full|boil} it,role,fulled\n") == "full it\trole\tfulled\nboil it\trole\tfulled\n");
+    CHECK_THROWS_WITH_AS(read("{full|boil} it,role,fulled\nboil it,role,fulled\n"),
+                         doctest::Contains("'boil it' stands twice"), BadText);
+    CHECK_THROWS_WITH_AS(read("{full it,role,fulled\n"), doctest::Contains("other half"), BadText);
+}
