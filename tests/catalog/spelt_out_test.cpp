@@ -24,7 +24,7 @@ TEST_CASE("braces stand for each of what they hold") {
         CHECK_THROWS_AS(spelt_out(wrong), std::invalid_argument);
 }
 
-TEST_CASE("a row of the words may hold many; a phrase that stands in two rows is told") {
+TEST_CASE("a row of the words may hold many, and a phrase that stands in two rows is told") {
     const auto read = [](const std::string& rows) {
         SpokenWords spoken;
         return read_words("word,class,means\n" + rows, "words.csv", carried().fabrics, spoken);
