@@ -140,7 +140,7 @@ class Joiner {
         if (n == 0 && !said_on_) return {};
         if (says("the", n) || says("an", n)) ++n;
         const auto k = figure(n);
-        if (on && (!k || *k > constants::counted_over)) return {};
+        if (on && (!k || *k > constants::counted_over_most)) return {};
         const auto* u = unit(n + (k ? 1 : 0));
         if (!u || (*u != "cm" && *u != "in")) {
             if (!k || *k != 10) return {};

@@ -26,7 +26,7 @@ inline constexpr Constant stated_allowance{
 inline constexpr Constant longest_cloth{
     "a length beyond which yarn is meant and not cloth",   5, 4, 10, "m", Mark::judgement,
     "the longest piece of one warp or one pair of needles"};
-inline constexpr Constant counted_over{
+inline constexpr Constant counted_over_most{
     "the greatest number of inches or centimetres that stitches or ends are counted over",
     10,
     10,

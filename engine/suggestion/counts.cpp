@@ -85,11 +85,15 @@ class Counts {
             if (wanted.count > 1 || (wanted.plural && !wanted.known.in_pairs)) continue;
             for (auto i = places_[n] + 1; i < items_.size(); ++i) {
                 if (!items_[i].live(article) || items_[i].text != wanted.said) continue;
-                const bool for_one = i + 1 < items_.size() && items_[i + 1].first_word() == "for" &&
-                                     !is_an_or_before(i);
+                const bool for_one =
+                    is_for_somebody(i) && is_for_somebody(places_[n]) && !is_an_or_before(i);
                 if (for_one || has(more, items_[i - 1].last_word())) ++wanted.count;
             }
         }
+    }
+
+    bool is_for_somebody(std::size_t at) const {
+        return at + 1 < items_.size() && items_[at + 1].first_word() == "for";
     }
 
     bool is_an_or_before(std::size_t at) const {

@@ -4,6 +4,7 @@
 
 #include "engine/suggestion/beside.hpp"
 #include "engine/suggestion/reading.hpp"
+#include "engine/suggestion/unanswered.hpp"
 
 namespace gristwright {
 namespace {
@@ -341,6 +342,7 @@ class Words {
                                items_[at + 1].live(article);
         if (!always && (!item.asks || adjective)) return;
         const auto topic = topic_named(means);
+        if (topic == Topic::count && counts_something_else(items_, at)) return;
         if (topic && !out_.about(*topic)) out_.topics.push_back(*topic);
     }
 

@@ -257,7 +257,7 @@ TEST_CASE("yarn that is asked of is at hand, and what a thing takes is not") {
 TEST_CASE("a thing named again for another one is as many of it") {
     Reader reader;
     const std::pair<const char*, int> named[] = {
-        {"a hat for me, a hat for you, a hat for the moderator", 3},
+        {"a hat for me, a hat for you, a hat for the neighbour", 3},
         {"a scarf and another scarf", 2},
         {"mitts for me and mitts for my sister", 2},
         {"a scarf, maybe a ribbed scarf", 1},
