@@ -34,6 +34,10 @@ std::size_t characters(std::string_view text) {
     return count;
 }
 
+bool fit_together(std::string_view a, std::string_view b, std::size_t most) {
+    return a.size() + b.size() <= most || characters(a) + characters(b) <= most;
+}
+
 std::string_view first_bytes(std::string_view text, std::size_t most) {
     if (text.size() <= most) return text;
     while (most > 0 && !starts_character(text[most])) --most;

@@ -22,6 +22,8 @@ std::string joined(const std::vector<std::string>& parts, std::string_view separ
 std::string capital(std::string text);
 std::string uncapital(std::string text);
 std::size_t characters(std::string_view text);
+// Whether two texts have at most so many characters together: most are seen to by their bytes.
+bool fit_together(std::string_view a, std::string_view b, std::size_t most);
 // The beginning of a text in at most so many bytes, no character cut in two.
 std::string_view first_bytes(std::string_view text, std::size_t most);
 // Text padded with spaces to a width in characters.

@@ -57,7 +57,7 @@ std::string with_care(std::string reply, const std::vector<Caution>& cautions, s
     if (all.size() > said) all.resize(said);
     for (const auto& one : all) {
         const auto sentence = " " + capital(one) + ".";
-        if (characters(reply) + characters(sentence) <= most) reply += sentence;
+        if (fit_together(reply, sentence, most)) reply += sentence;
     }
     return reply;
 }

@@ -282,7 +282,7 @@ std::string reply(const Suggestion& s, const SuggestionAnswer& a, const YarnProf
         a.answered ? answered_sentences(s, a, yarn, theirs) : plain_sentences(a, yarn, theirs);
     std::string out;
     for (const auto& sentence : sentences) {
-        if (sentence.empty() || characters(out) + characters(sentence) + 1 > most) continue;
+        if (sentence.empty() || !fit_together(out, sentence, most - 1)) continue;
         out += (out.empty() ? "" : " ") + sentence;
     }
     return out;

@@ -1,8 +1,10 @@
 #include "engine/suggestion/lexicon.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cstdlib>
 #include <stdexcept>
+#include <utility>
 
 #include "engine/units/failure.hpp"
 
@@ -25,23 +27,30 @@ bool ends_with(std::string_view word, std::string_view end) {
     return word.size() > end.size() && word.substr(word.size() - end.size()) == end;
 }
 
+constexpr std::size_t longest_slip = 31;  // letters: longer words are taken as they are
+
 // Edits between two words, a swap of neighbours counting once; more than `most` is `most` + 1.
 std::size_t edits(std::string_view a, std::string_view b, std::size_t most) {
     if (a.size() > b.size() + most || b.size() > a.size() + most) return most + 1;
-    std::vector<std::size_t> before(b.size() + 1), row(b.size() + 1), next(b.size() + 1);
-    for (std::size_t j = 0; j <= b.size(); ++j) row[j] = j;
+    if (a.size() > longest_slip || b.size() > longest_slip) return most + 1;
+    std::array<std::array<std::size_t, longest_slip + 1>, 3> rows;
+    auto *before = &rows[0], *last = &rows[1], *now = &rows[2];
+    for (std::size_t j = 0; j <= b.size(); ++j) (*last)[j] = j;
     for (std::size_t i = 1; i <= a.size(); ++i) {
+        auto &row = *last, &next = *now;
         next[0] = i;
+        auto least = i;
         for (std::size_t j = 1; j <= b.size(); ++j) {
             next[j] = std::min(
                 {row[j] + 1, next[j - 1] + 1, row[j - 1] + (a[i - 1] == b[j - 1] ? 0U : 1U)});
             if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
-                next[j] = std::min(next[j], before[j - 2] + 1);
+                next[j] = std::min(next[j], (*before)[j - 2] + 1);
+            least = std::min(least, next[j]);
         }
-        std::swap(before, row);
-        std::swap(row, next);
+        if (least > most + 1) return most + 1;  // a swap takes one of the row before
+        now = std::exchange(before, std::exchange(last, now));
     }
-    return row[b.size()];
+    return std::min((*last)[b.size()], most + 1);
 }
 
 // "blnkt", "swetr": in haste the vowels go first, and of two alike one.

@@ -91,6 +91,13 @@ TEST_CASE("what hangs on a label stands under its first line") {
     CHECK(labelled("", "", 0).empty());
 }
 
+TEST_CASE("texts fit together by their characters, not their bytes") {
+    CHECK(fit_together("3 cm", " wide", 9));
+    CHECK_FALSE(fit_together("3 cm", " wide", 8));
+    CHECK(fit_together("3½ cm", " à peu près", 16));
+    CHECK_FALSE(fit_together("3½ cm", " à peu près", 15));
+}
+
 TEST_CASE("columns are as wide as asked, counted in characters") {
     std::mt19937 random{4};
     for (std::size_t width = 20; width <= 200; ++width) {
