@@ -13,7 +13,7 @@ constexpr std::string_view class_names[] = {
     "article", "part",     "form",     "fabric",   "technique", "craft",  "role",
     "person",  "body",     "material", "colour",   "weight",    "number", "unit",
     "needle",  "tool",     "joiner",   "negation", "topic",     "remark", "idiom",
-    "filler",  "everyday", "spelling", "place",
+    "filler",  "everyday", "spelling", "place",    "tone",
 };
 static_assert(std::size(class_names) == word_class_count);
 
