@@ -33,6 +33,11 @@ bool ends(const std::vector<Item>& items, std::size_t at) {
     return at + 1 >= items.size() || items[at + 1].sign || items[at + 1].clause != items[at].clause;
 }
 
+// A picture that says no.
+bool is_crossed(const Item& item) {
+    return static_cast<unsigned char>(item.text[0]) >= 0x80 && item.sounds("no");
+}
+
 // "a hat over a scarf any day".
 bool gives_way(const std::vector<Item>& items, std::size_t at) {
     const bool one = at > 0 && is_determiner(items[at - 1].text);
@@ -57,6 +62,10 @@ bool is_refused(const std::vector<Item>& items, std::size_t at) {
     if (!can_be_refused(items[at])) return false;
     if (gives_way(items, at) || is_too_much(items, at)) return true;
     auto i = behind_the_things(items, at);
+    // "socks ❌ mittens ✅", and "❌ socks ✅ mittens".
+    if (i < items.size() && is_crossed(items[i])) return true;
+    if (at > 0 && is_crossed(items[at - 1]) && (at == 1 || !can_be_refused(items[at - 2])))
+        return true;
     if (i >= items.size()) return false;
     // "scarves are boring": said of it, and not asked.
     if (!items[i].sign) return items[i].sounds("no") && !items[i].asks && ends(items, i);

@@ -91,7 +91,8 @@ class Tales {
     }
     // "I'd knitted him three jumpers".
     bool is_had_done(std::size_t at) const {
-        return items_[at].text.ends_with("'d") && same(at, at + 1) && is_past(items_[at + 1]);
+        return items_[at].text.ends_with("'d") && same(at, at + 1) && is_past(items_[at + 1]) &&
+               !items_[at + 1].sounds("does");
     }
     bool sentence_wishes(std::size_t at) const {
         for (const auto& item : items_)
@@ -110,7 +111,7 @@ class Tales {
     bool is_past(const Item& i) const {
         constexpr std::string_view names[] = {"called", "named", "nicknamed"};
         if (has(names, i.text)) return false;
-        if (i.sounds("did") || i.sounds("done")) return true;
+        if (i.sounds("did") || i.sounds("done") || i.sounds("does")) return true;
         return is_plain(i) && i.text.size() > 4 && i.text.ends_with("ed") && !i.sounds("wish");
     }
 
@@ -214,7 +215,7 @@ class Tales {
         if (item.asks) return has(strangers, s.text) || has(strangers, s.last_word());
         const bool sure = has(people, s.text) || has(people, s.last_word()) || s.is(person) ||
                           items_[at - 1].is(person) || items_[at - 1].capital;
-        return sure || item.sounds("did") || takes_object(at);
+        return sure || item.sounds("did") || item.sounds("does") || takes_object(at);
     }
 
     // "You've dropped your scarf" tells by itself; "mind your bag", "please move her afghan" ask.

@@ -211,3 +211,32 @@ TEST_CASE("two negations wish") {
             CHECK(taken.ruled_out.empty());
         }
 }
+
+TEST_CASE("notices, adverts and cries are talk") {
+    Reader reader;
+    const std::string talk[] = {
+        "The tea urn wants filling if anybody's near it",
+        "Subs are due, twelve pounds, see me at the back",
+        "Next month is natural dyes, bring an apron and a jar",
+        "Sorry I'm late, the cat got in the bag",
+        "Speak up dear, we can't hear you",
+        "could somebody recap, I missed the first half",
+        "can someone open a window",
+        "the hall has to be locked by ten",
+        "I sell ready made blankets, message me",
+        "Sign up to my newsletter for a free hat pattern",
+        "Hand knitted socks for sale, cash only",
+        "New pattern release: the Harbour cowl, half price until Sunday",
+        "oooooh",
+        "drooling",
+        "bookmarking this",
+        "look at that sheen",
+        "well I never",
+        "I'd put it on the mantel and pet it once a day",
+        "no idea, sorry, I only came for the cake",
+    };
+    for (const auto& text : talk) {
+        CAPTURE(text);
+        CHECK(reader.read(text).not_an_idea);
+    }
+}
