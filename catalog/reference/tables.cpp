@@ -93,6 +93,7 @@ const char* wrong_meaning(WordClass of, std::string means, const Fabrics& fabric
             for (const std::string_view body : {":man", ":woman", ":newborn"}) without_last(body);
             return wearer_named(means) ? nullptr : "there is no such wearer";
         case WordClass::topic:
+            without_last("?");
             without_last("!");
             return topic_named(means) ? nullptr : "there is no such topic";
         default:

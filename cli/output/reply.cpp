@@ -138,6 +138,12 @@ std::string left_out_sentence(const SuggestionAnswer& a, const Units& units) {
                                                         measured(*a.article, units.size(a.size)));
 }
 
+// A question on which nothing here has a word.
+std::string unanswered_sentence(const SuggestionAnswer& a) {
+    if (a.taken.unanswered.empty()) return "";
+    return fmt::format("That I cannot tell: '{}'.", inert(a.taken.unanswered));
+}
+
 std::string form_sentence(const SuggestionAnswer& a) {
     const auto& main = a.things[a.main];
     if (!main.form_missed) return "";
@@ -201,6 +207,7 @@ std::vector<std::string> answered_sentences(const Suggestion& s, const Suggestio
                                  share_sentence(a, units),
                                  each_sentence(a, units)};
     for (const auto topic : a.taken.topics) out.push_back(topic_sentence(topic, a, yarn, units));
+    out.push_back(unanswered_sentence(a));
     out.push_back(wearer_sentence(a, units));
     out.push_back(role_sentence(a, units));
     out.push_back(gauge_sentence(a, s, units));

@@ -177,8 +177,9 @@ std::string of_making(Topic topic, const SuggestionAnswer& a, const YarnProfile&
         case Topic::choice:
             return choice(a);
         case Topic::skeins:
-            return fmt::format("The batch has {} skein{}.", yarn.skeins.size(),
-                               yarn.skeins.size() == 1 ? "" : "s");
+            if (yarn.skeins.size() == 1) return "The batch is one skein.";
+            return fmt::format("The batch has {} skeins: where they differ, alternate two of them.",
+                               yarn.skeins.size());
         case Topic::metres:
             if (a.answered) return "";
             return fmt::format("I have {} of it.", units.yarn(yarn.length.mid));
@@ -243,9 +244,16 @@ std::string topic_sentence(Topic topic, const SuggestionAnswer& a, const YarnPro
         case Topic::ply:
             return "Plied again it is another yarn: measure it anew.";
         case Topic::dye:
-            return "Whether the colour runs a wet corner pressed on a white cloth tells.";
+            return "How it takes a dye a few metres in the pot tell, and whether its colour runs a "
+                   "wet corner pressed on a white cloth.";
         case Topic::time:
             return "How long it takes I have not reckoned.";
+        case Topic::cost:
+            return "What it costs I have not reckoned.";
+        case Topic::skill:
+            return "How hard it is to make I cannot tell from a yarn.";
+        case Topic::cutting:
+            return "Where it is cut it frays: sew along both sides of the line first, or full it.";
         default:
             return of_making(topic, a, yarn, units);
     }

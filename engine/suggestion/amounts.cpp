@@ -23,7 +23,7 @@ class Joiner {
             else
                 out_.push_back(items_[at_++]);
         }
-        multiply();
+        join_parts(out_);
         return std::move(out_);
     }
 
@@ -66,9 +66,28 @@ class Joiner {
             if (says(pairs)) return use(1);
     }
 
+    // "a yard and a half", "a metre wide", "a pound of wool": one of them.
+    bool is_one_of_a_unit() const {
+        constexpr std::string_view plain[] = {"m", "cm", "in", "ft", "yd", "kg", "oz", "lb"};
+        constexpr std::string_view by[] = {"by", "x", "of", "each", "square"};
+        if (!says("a") && !says("an")) return false;
+        const auto* what = unit(1);
+        const auto* next = peek(2);
+        if (!what || !has(plain, *what) || !next) return false;
+        if (says("and", 2)) return word(3).value_or(1) < 1;
+        const bool sized = next->is(WordClass::tool) && (next->as(WordClass::tool) == "size" ||
+                                                         next->as(WordClass::tool) == "width");
+        return sized || has(by, next->text);
+    }
+
     // "3/4", "1 3/4", "170", "a dozen", "half a".
     std::optional<double> take_number() {
         const auto* first = peek();
+        if (is_one_of_a_unit()) {
+            begin(1);
+            now_.phrase = nullptr;
+            return 1;
+        }
         if (first->is(WordClass::number)) {
             double value = take_word();
             if (value >= 1) value += take_and_a_half();
@@ -110,13 +129,14 @@ class Joiner {
     // "to 10 cm", "per inch", "/ 4 in", "over 10": what a count is counted over.
     std::optional<Length> take_over() {
         std::size_t n = 0;
-        for (const char* word : {"to", "per", "/", "in", "over", "for", "a", "an", "the", "each"})
+        for (const char* word :
+             {"to", "per", "/", "=", "in", "over", "for", "a", "an", "the", "each"})
             if (says(word, n)) {
                 ++n;
                 break;
             }
         if (n == 0) return {};
-        if (says("the", n)) ++n;
+        if (says("the", n) || says("an", n)) ++n;
         const auto k = figure(n);
         const auto* u = unit(n + (k ? 1 : 0));
         if (!u || (*u != "cm" && *u != "in")) {
@@ -134,6 +154,8 @@ class Joiner {
         for (const auto c : {WordClass::colour, WordClass::fabric, WordClass::material,
                              WordClass::weight, WordClass::technique})
             if (next->is(c)) return true;
+        // "he takes a 7 in shoes".
+        if (next->is(WordClass::tool) && next->as(WordClass::tool) == "foot") return true;
         for (const char* word :
              {"a", "an", "the", "this", "that", "my", "your", "one", "total", "all"})
             if (next->first_word() == word) return true;
@@ -152,7 +174,14 @@ class Joiner {
             use(2);  // "50/10", as a heddle is named
             return made(Of::sett, [&] { amount.sett = ends_per_10cm(number); });
         }
+        if (is_of_wraps()) return use(1), made(Of::wraps, [] {});
         const auto* u = unit();
+        if (!u && is_a_heddle()) {
+            use(1);
+            return made(Of::sett, [&] { amount.sett = ends_per_inch(number); });
+        }
+        if ((!u || unit_is_a_preposition(*u)) && (says("to") || says("per") || says("an")))
+            if (const auto what = counted_here(); !what.empty()) return counted(what, 0);
         if (!u || unit_is_a_preposition(*u)) return person_or_number();
         if (*u == "ft" && after_size()) return std::move(now_);  // "size 10 feet": of shoes
         amount.unit = *u;
@@ -177,6 +206,31 @@ class Joiner {
         return std::move(now_);
     }
 
+    // "it looks like 12 wraps": round a ruler; "ten wraps for the choir" are to be made.
+    bool is_of_wraps() const {
+        return now_.amount->number >= constants::least_wraps && says("wraps") && !says("for", 1);
+    }
+
+    // "the 7.5 heddle", "a 12 reed": ends to an inch, where it is no metric one.
+    bool is_a_heddle() const {
+        return now_.amount->number <= constants::closest_heddle && (says("heddle") || says("reed"));
+    }
+
+    // "woven at 12 to the inch", "knitted at 5 to the inch": what is counted is told by the craft.
+    std::string counted_here() const {
+        bool stitches = false, ends = false;
+        for (const auto& item : items_) {
+            const auto* craft = item.is(WordClass::craft) ? &item.as(WordClass::craft) : nullptr;
+            const auto* tool = item.is(WordClass::tool) ? &item.as(WordClass::tool) : nullptr;
+            stitches = stitches || (craft && *craft == "knitted") ||
+                       (tool && (*tool == "gauge" || *tool == "needle"));
+            ends = ends || (craft && *craft == "woven") ||
+                   (tool && (*tool == "sett" || *tool == "loom")) ||
+                   (item.is(WordClass::unit) && item.as(WordClass::unit) == "ends");
+        }
+        return stitches == ends ? "" : stitches ? "st" : "ends";
+    }
+
     // "28 sts and 36 rows to 4 in": the rows are over the same length.
     void pass_rows() {
         const std::size_t from = says("and") || says("&") || says(",") || says("x") ? 1 : 0;
@@ -184,13 +238,16 @@ class Joiner {
         if (figure(from) && rows && *rows == "row") use(from + 2);
     }
 
-    Item counted(const std::string& what) {
-        use(1);
+    Item counted(const std::string& what, std::size_t units = 1) {
+        use(units);
         auto& amount = *now_.amount;
         amount.of = Of::other;
         if (what == "st") pass_rows();
         const auto over = take_over();
-        if (!over) return std::move(now_);
+        if (!over) {
+            if (units == 0) amount.of = Of::number;
+            return std::move(now_);
+        }
         if (what == "st") {
             amount.of = Of::gauge;
             amount.gauge = Gauge::from_si(amount.number / over->si());
@@ -248,67 +305,6 @@ class Joiner {
         return made(old ? Of::age : Of::time, [&] {
             if (months) now_.amount->number /= 12;
         });
-    }
-
-    // "6 x 60 in" lends its unit; "4 x 100 g" and "3/4 of a 100 g" multiply.
-    void multiply() {
-        for (std::size_t i = 0; i + 1 < out_.size(); ++i) {
-            auto& first = out_[i];
-            if (!first.amount) continue;
-            if (first.amount->of == Of::length) share_unit_with_next(i);
-            if (first.amount->of == Of::skeins) multiply_skeins(i);
-            if (first.amount->of != Of::number) continue;
-            auto next = i + 1;
-            const bool share = first.amount->number < 1 && first.amount->number > 0;
-            while (share && next + 1 < out_.size() && next < i + 3 &&
-                   (out_[next].text == "of" || out_[next].text == "a" || out_[next].text == "of a"))
-                ++next;
-            auto& second = out_[next];
-            if (!second.amount || (next == i + 1 && !first.amount->times_next && !share)) continue;
-            if (second.amount->of == Of::mass || share)
-                scale(first, second);
-            else if (second.amount->length && first.amount->times_next)
-                lend_unit(first, *second.amount);
-        }
-    }
-
-    static void scale(Item& by, Item& what) {
-        if (what.amount->mass) what.amount->mass = *what.amount->mass * by.amount->number;
-        if (what.amount->length) what.amount->length = *what.amount->length * by.amount->number;
-        by.idle = true;
-    }
-
-    // "seven feet by two", "7 inches wide and 60 long": a bare number takes the unit before it.
-    void share_unit_with_next(std::size_t at) {
-        const bool times = out_[at].amount->times_next;
-        for (auto i = at + 1; i < out_.size() && i <= at + 4; ++i) {
-            auto& item = out_[i];
-            if (item.sign && item.text != "," && item.text != "(") return;
-            if (!item.amount) continue;
-            if (item.amount->of != Of::number || item.is(WordClass::needle)) return;
-            const bool sized = i + 1 < out_.size() && out_[i + 1].is(WordClass::tool) &&
-                               (out_[i + 1].as(WordClass::tool) == "size" ||
-                                out_[i + 1].as(WordClass::tool) == "width");
-            if ((times && i == at + 1) || sized) lend_unit(item, *out_[at].amount);
-            return;
-        }
-    }
-
-    // "two skeins of 50 g".
-    void multiply_skeins(std::size_t at) {
-        const auto next = at + 1 < out_.size() && out_[at + 1].text == "of" ? at + 2 : at + 1;
-        if (next < out_.size() && out_[next].amount && out_[next].amount->of == Of::mass)
-            scale(out_[at], out_[next]);
-    }
-
-    static void lend_unit(Item& to, const Amount& from) {
-        to.amount->of = Of::length;
-        to.amount->unit = from.unit;
-        to.amount->length = *from.length * (to.amount->number / from.number);
-        // "1.2 m by 60": no cloth is 60 m wide.
-        if (from.unit == "m" && *to.amount->length > metres(constants::longest_cloth))
-            to.amount->unit = "cm", to.amount->length = centimetres(to.amount->number);
-        to.phrase = nullptr;
     }
 
     const std::vector<Item>& items_;

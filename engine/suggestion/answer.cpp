@@ -112,7 +112,9 @@ void Answerer::resolve(Taken& taken) const {
     if (taken.role == YarnRole::weft_only || taken.role == YarnRole::warp_only ||
         (loom && !taken.craft))
         taken.craft = Craft::woven;
-    if (!taken.craft && (taken.gauge || taken.needle)) taken.craft = Craft::knitted;
+    const bool needles =
+        taken.gauge || taken.needle || taken.about(Topic::needle) || taken.about(Topic::gauge);
+    if (!taken.craft && needles) taken.craft = Craft::knitted;
 }
 
 // A child or a baby of so many years, as the table of bodies has them; empty: no age was said.

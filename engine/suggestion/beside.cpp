@@ -147,6 +147,49 @@ std::size_t thing_behind(const std::vector<Item>& items, std::size_t at) {
     return at;
 }
 
+bool is_a_body_height(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view is[] = {"i'm",     "im", "he's", "hes",    "she's",
+                                       "shes",    "he", "she",  "who",    "who's",
+                                       "they're", "is", "am",   "stands", "being"};
+    constexpr std::string_view passed[] = {"of",  "is",     "am",   "at",     "about", "nearly",
+                                           "and", "almost", "only", "barely", "just",  "over",
+                                           "a",   "all",    ",",    "(",      "long",  "whole"};
+    const auto length = items[at].amount->length;
+    if (!length || items[at].amount->times_next || *length < centimetres(constants::least_height) ||
+        *length > centimetres(constants::greatest_height))
+        return false;
+    const auto next = at + 1;
+    if (next < items.size() && !items[next].sign && items[next].is(tool) &&
+        items[next].text != "tall")
+        return false;
+    if (thing_behind(items, at) != at) return false;
+    for (auto i = at; i-- > 0 && i + 6 > at && items[i].sentence == items[at].sentence;) {
+        if (is_thing(items[i])) return false;
+        const bool who = items[i].is(person) && !items[i].as(person).starts_with("home") &&
+                         !items[i].as(person).starts_with("animal");
+        if (who || has(is, items[i].text) || has(is, items[i].last_word())) return true;
+        const bool age = items[i].amount && !items[i].amount->length;
+        if (!age && !has(passed, items[i].text)) return false;
+    }
+    return false;
+}
+
+bool is_what_remains(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view remains[] = {"left",     "left over", "over",
+                                            "leftover", "to spare",  "leftovers",
+                                            "spare",    "behind",    "remaining"};
+    return same_clause(items, at, at + 1) && has(remains, items[at + 1].text);
+}
+
+bool is_in_shoes(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view joins[] = {"in", "a", "in a", "his", "her", "in his", "in her"};
+    constexpr std::string_view on_feet[] = {"shoe", "shoes", "boots", "trainers",
+                                            "foot", "feet",  "boot"};
+    auto i = at + 1;
+    while (i < at + 4 && same_clause(items, at, i) && has(joins, items[i].text)) ++i;
+    return same_clause(items, at, i) && has(on_feet, items[i].text) && items[at].amount->number > 0;
+}
+
 bool is_of_two_meanings(const Item& weight) {
     constexpr std::string_view words[] = {"worsted", "aran", "double knit"};
     return has(words, weight.text);

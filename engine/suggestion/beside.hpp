@@ -33,6 +33,13 @@ bool is_led_from(const std::vector<Item>& items, std::size_t at);
 // "a 2.5 m table runner": of the thing, whatever the yarn takes.
 std::size_t thing_behind(const std::vector<Item>& items, std::size_t at);
 
+// "for a lad of six foot three", "he is 6'2\"": how tall somebody is, and no size of the thing.
+bool is_a_body_height(const std::vector<Item>& items, std::size_t at);
+// "not one yard left over", "20 m to spare": of what is left, and no size.
+bool is_what_remains(const std::vector<Item>& items, std::size_t at);
+// "he takes a 7 in shoes", "10 1/2 shoes", "a size 9 foot".
+bool is_in_shoes(const std::vector<Item>& items, std::size_t at);
+
 // "worsted", "aran": of a way of spinning or a stitch pattern as often as of a weight.
 bool is_of_two_meanings(const Item& weight);
 // "200 g of aran", "worsted yarn": here of a weight.

@@ -26,6 +26,27 @@ inline constexpr Constant stated_allowance{
 inline constexpr Constant longest_cloth{
     "a length beyond which yarn is meant and not cloth",   5, 4, 10, "m", Mark::judgement,
     "the longest piece of one warp or one pair of needles"};
+inline constexpr Constant closest_heddle{
+    "the greatest bare number that is a heddle of so many ends to an inch",
+    24,
+    20,
+    30,
+    "ends per inch",
+    Mark::judgement,
+    "metric heddles and reeds are named from 25 to 10 cm on"};
+inline constexpr Constant least_wraps{
+    "the least number of wraps round a ruler's inch that anybody counts",
+    6,
+    5,
+    8,
+    "wraps",
+    Mark::judgement,
+    "fewer are wraps to wear"};
+inline constexpr Constant least_height{
+    "the least length that is how tall somebody is", 140, 130, 150, "cm", Mark::judgement,
+    "of who is called tall or short by a figure"};
+inline constexpr Constant greatest_height{
+    "the greatest length that is how tall somebody is", 215, 205, 230, "cm", Mark::judgement, ""};
 inline constexpr Constant smaller_costs{
     "suitability that a percent of the wished size is worth",
     1,

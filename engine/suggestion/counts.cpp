@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "engine/suggestion/beside.hpp"
+#include "engine/suggestion/reading.hpp"
 
 namespace gristwright {
 namespace {
@@ -81,6 +82,7 @@ class Counts {
             if (stands_after_age(items_, i) || is_of_ages(items_, i) || describes(items_, i))
                 continue;
             if (i > 0 && names_a_number(items_[i - 1])) continue;
+            if (is_in_shoes(items_, i) || is_of_a_foot(i)) continue;
             if (is_of_a_size(i)) continue;
             // "how many pairs of socks" asks for the number.
             if (i > 0 && items_[i - 1].text.starts_with("how many")) {
@@ -94,6 +96,13 @@ class Counts {
                 item.idle = true;
             }
         }
+    }
+
+    // "men's 9 socks", "women's 8": of the foot.
+    bool is_of_a_foot(std::size_t at) const {
+        constexpr std::string_view whose[] = {"men's",   "mens",   "women's", "womens",
+                                              "ladies'", "ladies", "eu",      "uk"};
+        return at > 0 && has(whose, items_[at - 1].text) && is_for_the_foot(out_);
     }
 
     // "12 by 12": sides, and no count.

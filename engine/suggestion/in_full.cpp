@@ -91,8 +91,10 @@ bool is_plain(const Item& i) {
     if (i.unknown || i.bent) return true;
     if (!i.is(everyday) || i.text.size() < 3) return false;
     for (const auto c : {article, form, fabric, technique, craft, role, person, colour, number,
-                         unit, tool, joiner, negation, topic, remark, idiom, filler})
+                         unit, tool, joiner, negation, remark, idiom, filler})
         if (i.is(c)) return false;
+    // "a strong bag" asks nothing: told like any other word.
+    if (i.is(topic) && (i.asks || !i.as(topic).ends_with('?'))) return false;
     return true;
 }
 

@@ -117,6 +117,37 @@ bool ends_clause(const Item& item) {
     return item.is(WordClass::joiner) && item.as(WordClass::joiner) == "but";
 }
 
+// "would it", "does the", "how warm", "what needle": the beginning of a question, and not "what I
+// like", "which is nice".
+bool begins_a_question(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view turned[] = {"would", "wouldn't", "could", "can", "will",
+                                           "won't", "does",     "do",    "did", "is",
+                                           "isn't", "are",      "should"};
+    constexpr std::string_view subjects[] = {"it",    "they",  "i",    "you", "we",  "he", "she",
+                                             "that",  "this",  "the",  "a",   "an",  "my", "there",
+                                             "these", "those", "your", "one", "them"};
+    if (items[at].is(WordClass::topic) && items[at].text.find(' ') != std::string::npos)
+        return items[at].first_word() == "how" || items[at].first_word() == "what" ||
+               items[at].first_word() == "which" || has(turned, items[at].first_word());
+    const auto first = items[at].first_word();
+    const auto space = items[at].text.find(' ');
+    auto second = space == std::string::npos ? std::string_view()
+                                             : std::string_view(items[at].text).substr(space + 1);
+    if (second.empty() && at + 1 < items.size()) second = items[at + 1].first_word();
+    second = second.substr(0, second.find(' '));
+    return has(turned, first) && has(subjects, second);
+}
+
+// "stocking stitch scarf, would it slant": what asks stands behind, and no mark follows.
+void mark_asking_clause(std::vector<Item>& items, std::size_t from, std::size_t to) {
+    for (auto i = from + 1; i < to; ++i) {
+        const bool begins = items[i].clause != items[i - 1].clause || items[i - 1].sign ||
+                            items[i - 1].is(WordClass::joiner);
+        if (!begins || items[i].sign || !begins_a_question(items, i)) continue;
+        for (; i < to; ++i) items[i].asks = true;
+    }
+}
+
 // A sentence asks when it ends with a question mark, or begins with a word that asks.
 void mark_questions(std::vector<Item>& items) {
     for (std::size_t from = 0; from < items.size();) {
@@ -130,6 +161,7 @@ void mark_questions(std::vector<Item>& items) {
                     std::end(question_words);
         for (auto i = from; i < to; ++i) asks = asks || items[i].text == "?";
         for (auto i = from; i < to; ++i) items[i].asks = asks;
+        if (!asks) mark_asking_clause(items, from, to);
         from = to;
     }
 }

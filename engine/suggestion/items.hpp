@@ -68,6 +68,8 @@ std::optional<double> figure_of(const std::string& text);
 
 // Joins numbers and units: "1 3/4 oz", "40 st to 10 cm", "six foot", "6 x 60 in".
 std::vector<Item> with_amounts(const std::vector<Item>& items);
+// What is told in two pieces: "five foot six", "a yard and a half", "24-26 in", "6 balls of 50 g".
+void join_parts(std::vector<Item>& items);
 
 // "my", "your", "that": of something that is there.
 bool is_own(const Item& item);

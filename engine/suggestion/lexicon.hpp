@@ -36,7 +36,7 @@ enum class WordClass {
     tool,    // tells what a number beside it measures
     joiner,
     negation,
-    topic,  // what a question is about; "!": also where nothing is asked
+    topic,  // what a question is about; "!": also where nothing is asked; "?": beside a thing
     remark,
     idiom,  // swallowed whole
     filler,

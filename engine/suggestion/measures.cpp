@@ -67,8 +67,10 @@ class Measures {
             (items_[next].amount->of == Of::age || items_[next].amount->of == Of::time))
             return mark(at);
         if (is_of_a_shoe(at)) {
+            const bool system = at > 0 && has(shoe_systems, items_[at - 1].text);
             out_.shoe =
-                (items_[at - 1].text == "size" ? "" : items_[at - 1].said + " ") + items_[at].said;
+                (!system || items_[at - 1].text == "size" ? "" : items_[at - 1].said + " ") +
+                items_[at].said;
             if (at > 1 && (items_[at - 2].text == "us" || items_[at - 2].text == "uk"))
                 out_.shoe = items_[at - 2].said + " " + out_.shoe;
             mark(at);
@@ -132,6 +134,7 @@ class Measures {
 
     // "size 10 feet", "socks, EU 42".
     bool is_of_a_shoe(std::size_t at) const {
+        if (is_in_shoes(items_, at)) return true;
         if (at == 0) return false;
         return has(shoe_systems, items_[at - 1].text) &&
                (is_for_the_foot(out_) || cue(at, 2) == "foot");
@@ -267,7 +270,8 @@ class Measures {
         }
         if (amount.unit == "mm" && what != "width" && what != "size" &&
             length <= millimetres(constants::thickest_needle)) {
-            if (!out_.needle) out_.needle = length, mark(at);
+            if (!out_.needle) out_.needle = length;
+            if (*out_.needle == length) mark(at);
             return;
         }
         // A circular needle's own length stands right beside it.
@@ -275,10 +279,26 @@ class Measures {
         auto* to = owner(at);
         const bool thick = at + 1 < items_.size() && items_[at + 1].text == "thick";
         if (!to || thick || is_of_squares(items_, at, *to) || is_of_a_part(items_, at)) return;
+        if (is_a_body_height(items_, at) || take_remainder(at)) return;  // told
         if (is_yarn(at, what))
             take_needs(at, *to);
         else if (!is_at_hand(at))
             take_size(at, what, *to);
+    }
+
+    // "I don't want to see one yard left over": all of it is to be used.
+    bool take_remainder(std::size_t at) {
+        if (!is_what_remains(items_, at)) return false;
+        const bool denied = std::any_of(items_.begin(), items_.end(), [&](const Item& i) {
+            return i.sentence == items_[at].sentence &&
+                   (i.is(negation) || i.text.find("n't") != std::string::npos ||
+                    i.first_word() == "no" || i.first_word() == "not");
+        });
+        if (!denied) return true;
+        mark(at);
+        if (out_.role == YarnRole::unsaid)
+            out_.role = YarnRole::all, out_.role_said = items_[at].said;
+        return true;
     }
 
     // Yards are of yarn unless they are said to be long or wide; so are more metres than cloth has.

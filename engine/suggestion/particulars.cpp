@@ -43,9 +43,40 @@ int colours_in_a_row(const std::vector<Item>& items) {
     return static_cast<int>(best.size());
 }
 
+// "some of that cream you've got", "your grey", "the brown": a yarn by its colour alone, and not
+// "a red brim".
+bool stands_for_a_yarn(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view goes_on[] = {"you",   "you've", "that", "from", "we",    "i",
+                                            "for",   "one",    "yarn", "wool", "stuff", "handspun",
+                                            "skein", "ball",   "at",   "in",   "left",  "she"};
+    if (!items[at].live(colour)) return false;
+    const auto next = at + 1;
+    return next == items.size() || items[next].sign || items[next].clause != items[at].clause ||
+           has(goes_on, items[next].first_word());
+}
+
+// "with" or "and" before it, and only "some of that" between.
+bool is_joined_to_ours(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view between[] = {"some", "of",   "that",   "the",   "your", "a",
+                                            "bit",  "this", "little", "those", "my",   "bits"};
+    constexpr std::string_view ours[] = {"this", "it", "yours", "yarn"};
+    bool any = false;
+    for (auto i = at; i-- > 0 && i + 7 > at && items[i].clause == items[at].clause;) {
+        if (items[i].last_word() == "with") return any;
+        if (items[i].is(joiner) && items[i].as(joiner) == "and")
+            return any && i > 0 && has(ours, items[i - 1].last_word());
+        if (!has(between, items[i].first_word()) || !has(between, items[i].last_word()))
+            return items[i].first_word() == "with" && has(between, items[i].last_word());
+        any = true;
+    }
+    return false;
+}
+
 // "in your yarn and black", "this with cream".
 bool has_a_colour_beside_ours(const std::vector<Item>& items) {
     constexpr std::string_view ours[] = {"yarn", "yours", "this", "it", "that"};
+    for (std::size_t i = 1; i < items.size(); ++i)
+        if (stands_for_a_yarn(items, i) && is_joined_to_ours(items, i)) return true;
     for (std::size_t i = 2; i < items.size(); ++i)
         if (is_a_colour(items[i]) && items[i - 1].is(joiner) && items[i - 1].as(joiner) == "and" &&
             has(ours, items[i - 2].last_word()))

@@ -143,7 +143,9 @@ void settle_people(std::vector<Item>& items) {
     bool grown = false;
     for (std::size_t i = 0; i < items.size(); ++i) {
         if (tells_of_a_grown_up(items, i)) make_grown(items, i), grown = true;
-        if (is_height_of(items, i)) items[i].idle = true;
+        // "He is 6'2\"" is told as no size of the piece, "my six foot son" tells who he is.
+        if (is_height_of(items, i) && i + 1 < items.size() && !items[i + 1].sign)
+            items[i].idle = true;
     }
     for (std::size_t i = 0; i < items.size(); ++i)
         if (is_of_a_person(items[i]) && !is_grown_up(items[i]) && is_only_of(items, i, grown))

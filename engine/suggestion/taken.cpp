@@ -10,10 +10,10 @@ constexpr std::string_view roles[] = {
     "fulled", "all",       "part"};
 constexpr std::string_view wearers[] = {"", "baby", "child", "adult", "animal", "home"};
 constexpr std::string_view topics[] = {
-    "itch",    "enough",   "size",      "count",   "metres",   "skeins",  "wear",   "warmth",
-    "drape",   "blocking", "care",      "felting", "stitches", "pooling", "needle", "gauge",
-    "sett",    "left",     "spin more", "choice",  "mass",     "bias",    "warp",   "waste",
-    "pattern", "time",     "ply",       "spring",  "dye",      "weight",  "allergy"};
+    "itch",      "enough", "size",    "count",    "metres",  "skeins", "wear",    "warmth", "drape",
+    "blocking",  "care",   "felting", "stitches", "pooling", "needle", "gauge",   "sett",   "left",
+    "spin more", "choice", "mass",    "bias",     "warp",    "waste",  "pattern", "time",   "ply",
+    "spring",    "dye",    "weight",  "allergy",  "cost",    "skill",  "cutting"};
 
 template <class Enum, std::size_t n>
 std::optional<Enum> named(const std::string_view (&names)[n], std::string_view name) {

@@ -74,6 +74,9 @@ enum class Topic {
     dye,
     weight,
     allergy,
+    cost,
+    skill,
+    cutting,
 };
 std::string_view words(Topic topic);
 std::optional<Topic> topic_named(std::string_view name);
@@ -130,7 +133,8 @@ struct Taken {
     std::optional<double> years;  // of age
     std::vector<Topic> topics;
     bool asks = false;
-    std::string weight;  // class of the yarn it was meant for; empty: none was named
+    std::string unanswered;  // a question on which nothing here has a word, as it was typed
+    std::string weight;      // class of the yarn it was meant for; empty: none was named
     std::optional<Gauge> gauge;
     std::optional<Sett> sett;
     std::optional<Length> needle;

@@ -44,6 +44,14 @@ std::string_view with_for_short(std::string_view idea, std::size_t at) {
     return next == 'o' && !is_letter(after) ? " without " : " with ";
 }
 
+// "5'4\"", "6' long": feet, behind a number and before no letter ("6's", "the '80s").
+std::string_view foot_mark(std::string_view idea, std::size_t at, std::string_view one) {
+    if (one != "'" || at == 0 || !is_digit(idea[at - 1])) return {};
+    const auto next = at + 1 < idea.size() ? idea[at + 1] : ' ';
+    if (next == '\'') return "\"";
+    return is_letter(next) ? std::string_view() : " ft ";
+}
+
 std::string fold(std::string_view idea) {
     std::string out;
     for (std::size_t i = 0; i < idea.size() && out.size() < most_tokens * most_bytes;) {
@@ -53,6 +61,11 @@ std::string fold(std::string_view idea) {
             for (const auto& f : folded)
                 if (f.typed == one) one = f.read;
         if (is_a_number_sign(idea, i)) one = " number ";
+        if (const auto mark = foot_mark(idea, i, one); !mark.empty()) {
+            out += mark;
+            i += size + (mark == "\"" ? 1 : 0);
+            continue;
+        }
         const auto with = with_for_short(idea, i);
         out += with.empty() ? one : with;
         i += with.empty() ? size : with == " with " ? 2 : 3;

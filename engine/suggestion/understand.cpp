@@ -9,6 +9,7 @@
 #include "engine/suggestion/particulars.hpp"
 #include "engine/suggestion/people.hpp"
 #include "engine/suggestion/reading.hpp"
+#include "engine/suggestion/unanswered.hpp"
 #include "engine/suggestion/wearers.hpp"
 
 namespace gristwright {
@@ -152,6 +153,14 @@ void forget_talk(const std::vector<Item>& items, Taken& out) {
             });
 }
 
+// "Hats till it runs out": of one, and how many there would be.
+void ask_how_many(Taken& out) {
+    if (out.role != YarnRole::all || out.wanted.size() != 1 || out.about(Topic::count)) return;
+    const auto& wanted = out.wanted.front();
+    if (wanted.plural && wanted.count < 2 && !wanted.known.in_pairs)
+        out.topics.push_back(Topic::count);
+}
+
 }  // namespace
 
 Taken understand(const std::string& idea, const Lexicon& lexicon, Stemmer& stemmer) {
@@ -170,6 +179,7 @@ Taken understand(const std::string& idea, const Lexicon& lexicon, Stemmer& stemm
     take_words(items, out);
     take_measures(items, out);
     take_shares(items, out);
+    ask_how_many(out);
     part_by_thing(items, places, out);
     part_by_wearer(items, out);
     part_by_craft(items, out);
@@ -177,6 +187,7 @@ Taken understand(const std::string& idea, const Lexicon& lexicon, Stemmer& stemm
     take_colours(items, out);
     forget_talk(items, out);
     find_leftovers(items, out);
+    out.unanswered = unanswered(items);
     // A long text without a trade word is talk, whatever words in it are not known.
     const auto words =
         std::count_if(items.begin(), items.end(), [](const Item& i) { return !i.sign; });

@@ -113,14 +113,15 @@ class Words {
             out_.shoe = said.substr(said.starts_with("size ") ? 5 : 0);
             return;
         }
-        if (item.text.starts_with("size ") && is_of_a_person()) {
+        if (item.text.starts_with("size ") && !are_many(item) && is_of_a_person()) {
             out_.letters = item.said;
             return;
         }
         const auto& means = item.as(WordClass::needle);
         const auto stroke = means.find('/');
         const bool uk = std::any_of(items_.begin(), items_.end(), [](const Item& i) {
-            return i.text.find("uk") != std::string::npos || i.text.find("old") == 0;
+            return i.text.find("uk") != std::string::npos || i.text.find("old") == 0 ||
+                   i.text == "imperial";
         });
         const auto size =
             stroke != std::string::npos && uk ? means.substr(stroke + 1) : means.substr(0, stroke);
@@ -130,9 +131,16 @@ class Words {
         out_.taken_as.push_back(fmt::format("{} as {} mm", item.text, size));
     }
 
+    // "on size 8s", "number eights": needles, and never of somebody.
+    static bool are_many(const Item& item) {
+        constexpr std::string_view leads[] = {"on", "with", "using"};
+        const auto last = item.last_word();
+        return (last.ends_with('s') && last != "us") || has(leads, item.first_word());
+    }
+
     // "socks, size UK 7": worn on the foot, and no needle is spoken of.
     bool is_of_a_shoe(std::size_t at) const {
-        if (!is_for_the_foot(out_)) return false;
+        if (!is_for_the_foot(out_) || are_many(items_[at])) return false;
         for (std::size_t n = 1; n <= 2; ++n) {
             if (at + n < items_.size() && items_[at + n].is(tool))
                 return items_[at + n].as(tool) != "needle";
@@ -201,6 +209,26 @@ class Words {
         return false;
     }
 
+    // "would it go stripy?", "do the colours end up in stripes?": of this yarn alone.
+    bool asks_how_it_stripes(std::size_t at) const {
+        constexpr std::string_view becomes[] = {"go",     "turn", "end",  "up",  "out",    "get",
+                                                "come",   "look", "make", "be",  "its",    "own",
+                                                "itself", "show", "give", "all", "colours"};
+        if (!items_[at].asks || at == 0) return false;
+        if (items_[at].first_word() != "in" && !items_[at].text.starts_with("strip")) return false;
+        const bool pools = std::any_of(items_.begin(), items_.end(), [&](const Item& i) {
+            return i.sentence == items_[at].sentence && i.asks && i.is(topic) &&
+                   i.as(topic).starts_with("pooling");
+        });
+        return pools || has(becomes, items_[at - 1].last_word());
+    }
+
+    static bool speaks_of_this(const Item& item) {
+        for (const char* word : {"this ", "yours ", "your "})
+            if (item.text.find(word) != std::string::npos) return true;
+        return false;
+    }
+
     void take_role(std::size_t at) {
         const auto& item = items_[at];
         if (is_of_the_piece(at)) return;
@@ -211,7 +239,17 @@ class Words {
         }
         auto role = yarn_role_named(item.as(WordClass::role));
         if (role == YarnRole::border && is_in_another(at)) role = YarnRole::with_another;
-        if (!role || (out_.role != YarnRole::unsaid && out_.role != YarnRole::with_another)) return;
+        if (!role) return;
+        // "a stronger yarn for warp and beat this in as weft": what this one is to be.
+        const bool on_the_loom = *role == YarnRole::weft_only || *role == YarnRole::warp_only;
+        const bool of_this = on_the_loom && out_.role != YarnRole::unsaid && speaks_of_this(item);
+        const bool free =
+            out_.role == YarnRole::unsaid || out_.role == YarnRole::with_another || of_this;
+        if (!free) return;
+        if (role == YarnRole::with_another && asks_how_it_stripes(at)) {
+            if (!out_.about(Topic::pooling)) out_.topics.push_back(Topic::pooling);
+            return;
+        }
         // A question whether it would felt asks; "fulled" orders.
         if (*role == YarnRole::fulled && item.asks && item.is(topic)) return;
         out_.role = *role;
@@ -268,6 +306,11 @@ class Words {
     void take_topic(std::size_t at) {
         const auto& item = items_[at];
         auto means = item.as(topic);
+        // Words of every talk ask about the yarn only beside what is to be made.
+        const bool beside = !means.empty() && means.back() == '?';
+        if (beside) means.pop_back();
+        const bool said = !means.empty() && means.back() == '!';
+        if (beside && out_.wanted.empty() && !out_.fabric.named() && !(said && item.asks)) return;
         const bool always = !means.empty() && means.back() == '!';
         if (always) means.pop_back();
         // "a warm hat" asks nothing about warmth.

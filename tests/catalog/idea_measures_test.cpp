@@ -1,0 +1,225 @@
+// Measures as people write them, and questions on what a yarn does: each class with what must not
+// be caught beside it.
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+#include "engine/suggestion/understand.hpp"
+#include "tests/catalog/carried.hpp"
+
+using namespace gristwright;
+
+namespace {
+
+using Reader = catalog::IdeaReader;
+
+double size_of(Reader& reader, const std::string& idea) {
+    const auto taken = reader.read(idea);
+    if (taken.wanted.empty() || taken.wanted.front().sizes.empty()) return 0;
+    return in_centimetres(taken.wanted.front().sizes.front());
+}
+
+double needle_of(Reader& reader, const std::string& idea) {
+    const auto needle = reader.read(idea).needle;
+    return needle ? in_millimetres(*needle) : 0;
+}
+
+double grams_of(Reader& reader, const std::string& idea) {
+    const auto taken = reader.read(idea);
+    const bool stated = !taken.wanted.empty() && taken.wanted.front().needs_mass;
+    return stated ? in_grams(*taken.wanted.front().needs_mass) : 0;
+}
+
+struct Question {
+    const char* idea;
+    Topic topic;
+};
+
+}  // namespace
+
+TEST_CASE("a length told in two pieces is their sum, in feet and inches as in halves") {
+    Reader reader;
+    const std::pair<const char*, double> told[] = {
+        {"a scarf, 5'4\" long", 64 * 2.54},
+        {"a scarf 5' 4\" long", 64 * 2.54},
+        {"a scarf, 5 ft 4 in", 64 * 2.54},
+        {"a runner, five foot six", 66 * 2.54},
+        {"a runner, four foot nine, done by Easter", 57 * 2.54},
+        {"a shawl 6' across", 72 * 2.54},
+        {"a scarf a yard and a half long", 137.16},
+        {"a shawl a metre and a half across", 150},
+        {"a stole two yards and a quarter long", 205.74},
+        {"a rug a metre wide", 100},
+        {"table runner 14\" x 6'", 72 * 2.54},
+        {"a cowl 24-26 inches round", 26 * 2.54},
+        {"a scarf 150 to 180 cm long", 180},
+        {"a scarf between 150 and 180 cm long", 180},
+        {"a scarf six foot, two hats", 72 * 2.54},  // beside it: a count
+    };
+    for (const auto& [idea, cm] : told) {
+        CAPTURE(std::string(idea));
+        CHECK(size_of(reader, idea) == doctest::Approx(cm));
+    }
+}
+
+TEST_CASE("how tall somebody is, is told, and is no size of what is made") {
+    Reader reader;
+    for (const char* idea :
+         {"scarf for a lad of six foot three", "a jumper for my husband, he is 6'2\"",
+          "muffler for a gentleman of 80, six foot one and cold",
+          "cardigan for my aunt, who is five foot two"}) {
+        CAPTURE(std::string(idea));
+        const auto taken = reader.read(idea);
+        REQUIRE(taken.wanted.size() == 1);
+        CHECK(taken.wanted.front().sizes.empty());
+        CHECK_FALSE(taken.left_out.empty());
+    }
+    CHECK(size_of(reader, "a scarf for my aunt, five foot long") == doctest::Approx(152.4));
+}
+
+TEST_CASE("needles by number, in either system, are what the published tables say") {
+    Reader reader;
+    const std::pair<const char*, double> told[] = {
+        {"a hat on 5 mms", 5},
+        {"an afghan on size 10s", 6},
+        {"a cowl on 8s", 5},
+        {"mittens on number sevens", 4.5},
+        {"a vest, 22 sts over 4 inches on 6s", 4},
+        {"a scarf on 10s (UK)", 3.25},
+        {"on the old size 8s, a hat", 4},
+        {"a cardigan on a size six needle", 4},
+        {"a hat on 5.5s", 5.5},
+        {"a hat for my gran on size 10s", 6},
+        {"socks on size 2s", 2.75},
+    };
+    for (const auto& [idea, mm] : told) {
+        CAPTURE(std::string(idea));
+        CHECK(needle_of(reader, idea) == doctest::Approx(mm));
+    }
+    for (const char* idea : {"a vest, size 8", "socks, size UK 7", "hats for size 6 dolls"})
+        CHECK(needle_of(reader, idea) == 0);
+}
+
+TEST_CASE("balls at so much each are so many times that") {
+    Reader reader;
+    const std::pair<const char*, double> told[] = {
+        {"a vest took 6 balls at 50 g each", 300},
+        {"a vest takes 12 50g balls", 600},
+        {"a pullover takes seven 100g skeins", 700},
+        {"a shawl: 4 balls of 25 g", 100},
+        {"three 100 g skeins for a shawl", 300},
+        {"a vest wants a pound of wool", 453.592},
+        {"mittens, 2-3 oz", 85.0486},
+        {"a hat took 50 g", 50},
+    };
+    for (const auto& [idea, grams] : told) {
+        CAPTURE(std::string(idea));
+        CHECK(grams_of(reader, idea) == doctest::Approx(grams));
+    }
+}
+
+TEST_CASE("so many to the inch are ends on the loom, stitches on needles, wraps round a ruler") {
+    Reader reader;
+    CHECK(in_ends_per_10cm(*reader.read("a bag, woven tight, 12 to the inch").sett) ==
+          doctest::Approx(47.244).epsilon(0.001));
+    CHECK(in_ends_per_10cm(*reader.read("a stole with the 7.5 heddle").sett) ==
+          doctest::Approx(29.528).epsilon(0.001));
+    CHECK(in_stitches_per_10cm(*reader.read("a hat knitted at 5 to the inch").gauge) ==
+          doctest::Approx(19.685).epsilon(0.001));
+    CHECK_FALSE(reader.read("a bag, 12 to the inch").sett);
+    CHECK(reader.read("my yarn is about 11 wraps, a hat").wanted.front().kind == "hat");
+    CHECK(reader.read("ten wraps for the choir").wanted.front().kind == "wrap");
+}
+
+TEST_CASE("a number in shoes is their size, and no inches") {
+    Reader reader;
+    for (const char* idea :
+         {"walking socks, he takes a 7 in shoes", "socks, a size eleven in boots",
+          "socks for a man who wears 10 1/2 shoes"}) {
+        CAPTURE(std::string(idea));
+        const auto taken = reader.read(idea);
+        CHECK_FALSE(taken.shoe.empty());
+        CHECK(taken.wanted.front().sizes.empty());
+    }
+    CHECK(reader.read("men's 9 socks").wanted.front().count == 1);
+    CHECK(reader.read("socks, 7 in tall").shoe.empty());
+}
+
+TEST_CASE("a question is taken by what it asks, however it is put") {
+    Reader reader;
+    const Question questions[] = {
+        {"would seed stitch hide the slubs in a cowl?", Topic::stitches},
+        {"What size needles for a cowl?", Topic::needle},
+        {"would I need to alternate skeins in a vest?", Topic::skeins},
+        {"stocking stitch scarf, would it slant on me", Topic::bias},
+        {"what happens to a hat if it goes through her dryer?", Topic::care},
+        {"a blanket, everything there goes in the hot wash", Topic::care},
+        {"Will the colours go stripy on socks?", Topic::pooling},
+        {"would mittens keep the wind out?", Topic::warmth},
+        {"would the elbows go on a cardigan in a week? it must not fall apart", Topic::wear},
+        {"would a cowl drive me mad on bare skin?", Topic::itch},
+        {"can you cut it up for a vest?", Topic::cutting},
+        {"would a shawl stand up by itself?", Topic::drape},
+        {"would the cuffs go baggy on mitts?", Topic::spring},
+        {"could I dye a shawl afterwards?", Topic::dye},
+        {"how many evenings is a cardigan?", Topic::time},
+        {"what would a pullover cost me?", Topic::cost},
+        {"would a beginner manage a shawl?", Topic::skill},
+        {"would a cardigan be pushing it?", Topic::enough},
+    };
+    for (const auto& [idea, topic] : questions) {
+        CAPTURE(std::string(idea));
+        CHECK(reader.read(idea).about(topic));
+    }
+    // Told, not asked.
+    for (const char* idea : {"a hat that will not cost much", "a strong bag", "a quick cowl"})
+        CHECK(reader.read(idea).topics.empty());
+}
+
+TEST_CASE("a question that nothing answers is told, and one that only suggests is not") {
+    Reader reader;
+    for (const char* idea : {"would it smell of sheep, a pullover?",
+                             "Will it scare the cat, a rug?", "a hat, does it float?"}) {
+        CAPTURE(std::string(idea));
+        CHECK_FALSE(reader.read(idea).unanswered.empty());
+    }
+    for (const char* idea : {"could you make a hat?", "isn't it crying out to be a shawl?",
+                             "how about mittens?", "why not a cowl?", "what about a vest?",
+                             "would you knit a scarf for my sister?", "a hat?"}) {
+        CAPTURE(std::string(idea));
+        CHECK(reader.read(idea).unanswered.empty());
+    }
+}
+
+TEST_CASE("all of it is to be used, by whatever is not to be left") {
+    Reader reader;
+    for (const char* idea :
+         {"as big a blanket as it'll go", "a rug, I don't want to see one yard left over",
+          "a scarf and not a metre to spare", "a stole until there's no more yarn",
+          "a shawl as large as you can manage", "a throw till you're out of yarn"}) {
+        CAPTURE(std::string(idea));
+        CHECK(reader.read(idea).role == YarnRole::all);
+    }
+    CHECK(reader.read("hats till it runs out").about(Topic::count));
+    CHECK(reader.read("a hat, with 20 yards left over").role == YarnRole::unsaid);
+}
+
+TEST_CASE("a yarn named by its colour is another one, and a coloured part is not") {
+    Reader reader;
+    for (const char* idea :
+         {"a scarf with some of that cream you've got", "a hat in this and your grey",
+          "a cowl with the brown you have", "mittens with a bit of red"}) {
+        CAPTURE(std::string(idea));
+        CHECK(reader.read(idea).role == YarnRole::with_another);
+    }
+    for (const char* idea : {"a hat with a red brim", "a bag with yellow buttons", "a red hat"})
+        CHECK(reader.read(idea).role == YarnRole::unsaid);
+}
+
+TEST_CASE("what is shrunk on purpose is fulled, and what may shrink is asked") {
+    Reader reader;
+    for (const char* idea : {"mittens, knit too big and then shrunk in the washer on purpose",
+                             "slippers, boil them after", "a bag, felt it afterwards"})
+        CHECK(reader.read(idea).role == YarnRole::fulled);
+    CHECK(reader.read("would a hat shrink in the wash?").role == YarnRole::unsaid);
+}
