@@ -275,7 +275,8 @@ Question ask(const Arguments& arguments, const std::string& batch, Skeins skeins
     Question q;
     q.asked_about = batch;
     q.catalogue = lasting(whole_catalogue());
-    q.words = std::make_shared<WordsAsked>(q.catalogue->cautions);
+    q.cautions = std::make_shared<Cautions>(
+        std::shared_ptr<const std::vector<Caution>>(q.catalogue, &q.catalogue->cautions));
     const auto book = book_of(arguments, batch);
     if (book && !book->has_batch(batch) && q.catalogue->template_named(batch))
         throw Refused(

@@ -13,7 +13,7 @@
 #include "catalog/typed/batch_text.hpp"
 #include "cli/command.hpp"
 #include "cli/output/units.hpp"
-#include "engine/caution/caution.hpp"
+#include "engine/caution/cautions.hpp"
 #include "engine/project/plan.hpp"
 
 namespace gristwright::cli {
@@ -30,7 +30,7 @@ struct Question {
     bool json = false, working = false, insist = false;
     std::string which_yarn;  // where the skeins are several: which of them this is about
     std::shared_ptr<const Question> whole;  // ... and the same of all of them
-    std::shared_ptr<WordsAsked> words;      // by the cautions, of steps and ideas
+    std::shared_ptr<Cautions> cautions;     // the catalogue's
 };
 
 inline constexpr Option units_option{"units", "metric",

@@ -250,15 +250,13 @@ void read_own(TomlTable& from, Template& t, const Fabrics& fabrics) {
 
 // A thing for a baby has nothing to catch in or to tighten.
 void check_for_baby(TomlTable& from, const Template& t, const Fabrics& fabrics) {
-    Facts facts;
-    add_facts(t, fabrics, facts);
+    const auto facts = facts_of(t, fabrics);
     const auto refuse = [&](const std::string& what) {
         throw from.wrong("for_baby", "a thing for a baby has " + what);
     };
-    if (facts.find("loops") != facts.end())
-        refuse("no holes, floats or loose loops: choose a closed fabric");
+    if (facts.contains("loops")) refuse("no holes, floats or loose loops: choose a closed fabric");
     for (const char* word : {"fringe", "tassel", "cord", "ribbon", "tie", "drawstring", "strap"})
-        if (facts.find(std::string("says:") + word) != facts.end())
+        if (facts.contains(std::string(says) + word))
             refuse(fmt::format("no cords of any kind, and a step says '{}'", word));
 }
 

@@ -5,48 +5,32 @@
 #include "cli/output/layout.hpp"
 
 namespace gristwright::cli {
-namespace {
-
-// In the table's order those that hold for any of these.
-std::vector<Caution> any_of(const std::vector<Caution>& table, const std::vector<Facts>& all) {
-    std::vector<Caution> out;
-    for (const auto& caution : table)
-        if (std::any_of(all.begin(), all.end(),
-                        [&](const Facts& facts) { return holds(caution.when, facts); }))
-            out.push_back(caution);
-    return out;
-}
-
-Facts of_article(const Question& q, const Template& article, std::string_view said) {
-    Facts out;
-    add_facts(q.measured.batch, out);
-    q.words->add_facts(article, q.catalogue->fabrics, out);
-    q.words->add_words(said, out);
-    return out;
-}
-
-}  // namespace
-
 std::vector<Caution> cautions_on(const Question& q, const std::vector<const Template*>& articles,
                                  std::string_view said) {
-    std::vector<Facts> all;
-    for (const auto* article : articles) all.push_back(of_article(q, *article, said));
-    if (articles.empty()) add_facts(q.measured.batch, all.emplace_back(Facts{"skein"}));
-    return any_of(q.catalogue->cautions, all);
+    Cautions::Known always;
+    q.cautions->add_facts(q.measured.batch, always);
+    q.cautions->add_words(said, always);
+    if (articles.empty()) q.cautions->add_fact("skein", always);
+    std::vector all(std::max<std::size_t>(articles.size(), 1), always);
+    for (std::size_t i = 0; i < articles.size(); ++i)
+        q.cautions->add_facts(*articles[i], q.catalogue->fabrics, all[i]);
+    return q.cautions->holding(all);
 }
 
 std::vector<Caution> cautions_on_words(const Question& q, std::string_view said) {
-    Facts facts;
-    q.words->add_words(said, facts);
-    return any_of(q.catalogue->cautions, {facts});
+    Cautions::Known known;
+    q.cautions->add_words(said, known);
+    return q.cautions->holding({known});
 }
 
 std::vector<Caution> cautions_on_spinning(const catalog::Catalogue& catalogue,
                                           const Template& article) {
-    Facts facts{"spin"};
-    add_facts(Batch{}, facts);
-    add_facts(article, catalogue.fabrics, facts);
-    return any_of(catalogue.cautions, {facts});
+    Cautions cautions(std::make_shared<const std::vector<Caution>>(catalogue.cautions));
+    Cautions::Known known;
+    cautions.add_fact("spin", known);
+    cautions.add_facts(Batch{}, known);
+    cautions.add_facts(article, catalogue.fabrics, known);
+    return cautions.holding({known});
 }
 
 std::vector<std::string> briefs(const std::vector<Caution>& cautions, bool harm_only) {

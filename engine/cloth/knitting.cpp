@@ -102,8 +102,8 @@ double needle_margin(const KnitCloth& cloth) {
 
 // What is not known of the cloth itself; what its pieces add is their article's (PieceRange).
 double metres_margin(const KnitCloth& cloth) {
-    return std::hypot(together(cloth.gauge.spread, needle_margin(cloth)),
-                      together(besides_gauge, fabric_range(cloth)));
+    return together(together(cloth.gauge.spread, needle_margin(cloth)),
+                    together(besides_gauge, fabric_range(cloth)));
 }
 
 // What weighed swatches tell of this fabric: its own swatch all of it; those of other fabrics only

@@ -11,7 +11,7 @@ namespace gristwright {
 double normal_below(double z);
 double normal_quantile(double p);
 
-inline double together(double a, double b) { return std::hypot(a, b); }  // independent margins
+inline double together(double a, double b) { return std::sqrt(a * a + b * b); }  // independent
 
 // Half of the central 90 % range of a normal, from its standard deviation.
 constexpr double margin90(double deviation) { return 1.6448536269514722 * deviation; }
