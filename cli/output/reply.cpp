@@ -109,6 +109,11 @@ std::string each_sentence(const SuggestionAnswer& a, const Units& units) {
     if (main.wanted.count > 1)
         each = fmt::format("That is about {} {}.", units.yarn(main.need.mid / main.wanted.count),
                            main.wanted.known.in_pairs ? "for each pair" : "each");
+    // "hats": of one, since nobody said how many.
+    const auto& wanted = main.wanted;
+    if (wanted.plural && wanted.count < 2 && !wanted.known.in_pairs && a.things.size() < 2 &&
+        !a.taken.about(Topic::count))
+        return fmt::format("That is for one {}.", wanted.kind);
     if (a.things.size() < 2) return each;
     std::vector<std::string> parts;
     for (std::size_t i = 0; i < a.things.size(); ++i) {

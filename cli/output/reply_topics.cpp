@@ -123,9 +123,11 @@ std::string how_many(const SuggestionAnswer& a) {
 
 std::string choice(const SuggestionAnswer& a) {
     if (!a.answered) return "";
+    const std::string cannot = "Which would be the better I cannot tell.";
     if (a.taken.fabric.woven == "2/2 twill")
         return "Twill is softer and drapes better than plain weave, and takes a closer sett.";
-    if (!a.other_craft) return "";
+    if (a.taken.alternatives) return "";
+    if (!a.other_craft) return cannot;
     return fmt::format("Of the two crafts the {} one comes out better in this yarn.",
                        words(a.article->craft));
 }

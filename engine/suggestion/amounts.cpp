@@ -130,14 +130,17 @@ class Joiner {
     std::optional<Length> take_over() {
         std::size_t n = 0;
         for (const char* word :
-             {"to", "per", "/", "=", "in", "over", "for", "a", "an", "the", "each"})
+             {"to", "per", "/", "=", "in", "over", "for", "a", "an", "the", "each", "on", "auf"})
             if (says(word, n)) {
                 ++n;
                 break;
             }
-        if (n == 0) return {};
+        // "20 stitches on 10 cm", but not "on a 10 inch loom".
+        const bool on = said_on_ || says("on") || says("auf");
+        if (n == 0 && !said_on_) return {};
         if (says("the", n) || says("an", n)) ++n;
         const auto k = figure(n);
+        if (on && (!k || *k > constants::counted_over_most)) return {};
         const auto* u = unit(n + (k ? 1 : 0));
         if (!u || (*u != "cm" && *u != "in")) {
             if (!k || *k != 10) return {};
@@ -180,10 +183,14 @@ class Joiner {
             use(1);
             return made(Of::sett, [&] { amount.sett = ends_per_inch(number); });
         }
-        if ((!u || unit_is_a_preposition(*u)) && (says("to") || says("per") || says("an")))
+        if ((!u || unit_is_a_preposition(*u)) &&
+            (says("to") || says("per") || says("an") || says("/")))
             if (const auto what = counted_here(); !what.empty()) return counted(what, 0);
         if (!u || unit_is_a_preposition(*u)) return person_or_number();
         if (*u == "ft" && after_size()) return std::move(now_);  // "size 10 feet": of shoes
+        // "5 dents per cm", "40 dents on 10 cm"; bare ones are to an inch.
+        const bool over = says("per", 1) || says("to", 1) || says("/", 1) || says("on", 1);
+        if (*u == "dpi" && over) return counted("ends");
         amount.unit = *u;
         if (*u == "st" || *u == "row" || *u == "ends") return counted(*u);
         use(1);
@@ -198,7 +205,7 @@ class Joiner {
             now_.amount->number /= months ? 12.0 : 1.0;
             now_.amount->of = Of::age;
         }
-        if ((says("x") || says("by")) &&
+        if ((says("x") || says("by") || says("times") || says("auf")) &&
             (figure(1) || (peek(1) && peek(1)->is(WordClass::number)))) {
             now_.amount->times_next = true;
             ++at_;
@@ -226,7 +233,9 @@ class Joiner {
                        (tool && (*tool == "gauge" || *tool == "needle"));
             ends = ends || (craft && *craft == "woven") ||
                    (tool && (*tool == "sett" || *tool == "loom")) ||
-                   (item.is(WordClass::unit) && item.as(WordClass::unit) == "ends");
+                   (item.is(WordClass::unit) && item.as(WordClass::unit) == "ends") ||
+                   item.first_word() == "warp" || item.last_word() == "warp" ||
+                   item.first_word() == "weft" || item.last_word() == "weft";
         }
         return stitches == ends ? "" : stitches ? "st" : "ends";
     }
@@ -239,6 +248,7 @@ class Joiner {
     }
 
     Item counted(const std::string& what, std::size_t units = 1) {
+        said_on_ = units > 0 && peek()->last_word() == "on";
         use(units);
         auto& amount = *now_.amount;
         amount.of = Of::other;
@@ -309,6 +319,7 @@ class Joiner {
 
     const std::vector<Item>& items_;
     std::size_t at_ = 0;
+    bool said_on_ = false;  // "stitches on" is one phrase of the table
     Item now_;
     std::vector<Item> out_;
 };

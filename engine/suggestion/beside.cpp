@@ -92,8 +92,31 @@ void take_loom_lengths(std::vector<Item>& items, Taken& out) {
     }
 }
 
+// "500 m, is this enough for a vest?", "the 140 m skein alone, does it give a hat?": behind it the
+// question, by a word that points back.
+static bool is_asked_behind(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view points[] = {"this", "that", "it", "they", "those", "these"};
+    constexpr std::string_view does[] = {"is", "does", "would", "will",
+                                         "do", "can",  "could", "are"};
+    constexpr std::string_view gives[] = {"give", "gives", "yield"};
+    for (auto i = at; i-- > 0 && items[i].sentence == items[at].sentence;)
+        if (items[i].is(tool) && items[i].as(tool) == "needs") return false;
+    bool pointed = false;
+    for (auto i = at + 1; i < items.size() && items[i].sentence == items[at].sentence; ++i) {
+        const auto first = items[i].first_word(), last = items[i].last_word();
+        pointed = pointed || (has(points, first) && has(does, items[i - 1].first_word())) ||
+                  (has(does, first) && has(points, last));
+        const bool enough = has(suffices, first) || has(suffices, last) || has(gives, first);
+        if (pointed && enough) return true;
+        if (!pointed && enough && i + 1 < items.size() && items[i + 1].text == "for") return true;
+        if (is_thing(items[i]) && !pointed) return false;
+    }
+    return false;
+}
+
 bool is_asked_of(const std::vector<Item>& items, std::size_t at) {
     if (!items[at].asks) return false;
+    if (is_asked_behind(items, at)) return true;
     for (auto i = at + 1; i <= at + 3 && in_sentence(items, i, at); ++i) {
         if (has(suffices, items[i].first_word()) || has(suffices, items[i].last_word()))
             return true;
@@ -211,7 +234,8 @@ bool describes(const std::vector<Item>& items, std::size_t at) {
     if (has(described, items[next].first_word())) return true;
     // Of a single article only a number right before it counts.
     for (auto i = next; i < next + 4 && in_sentence(items, i, at); ++i) {
-        if (items[i].text == "x" || items[i].first_word() == "of" || items[i].is(joiner))
+        if (items[i].text == "x" || items[i].first_word() == "of" || items[i].is(joiner) ||
+            items[i].first_word() == "for")
             return false;
         if (items[i].amount || items[i].is(person)) return false;
         if (items[i].live(article))

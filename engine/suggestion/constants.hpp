@@ -26,6 +26,14 @@ inline constexpr Constant stated_allowance{
 inline constexpr Constant longest_cloth{
     "a length beyond which yarn is meant and not cloth",   5, 4, 10, "m", Mark::judgement,
     "the longest piece of one warp or one pair of needles"};
+inline constexpr Constant counted_over_most{
+    "the greatest number of inches or centimetres that stitches or ends are counted over",
+    10,
+    10,
+    10,
+    "1",
+    Mark::common_practice,
+    ""};
 inline constexpr Constant closest_heddle{
     "the greatest bare number that is a heddle of so many ends to an inch",
     24,
@@ -135,6 +143,8 @@ inline constexpr Constant shoe_eu_least{"the least number that is a European siz
                                         "a first walker's shoe"};
 inline constexpr Constant shoe_eu_most{"the greatest European size", 50, 48, 52, "sizes",
                                        Mark::common_practice,        ""};
+inline constexpr Constant greatest_clothes{
+    "the greatest size of clothes by number", 60, 56, 64, "sizes", Mark::common_practice, ""};
 inline constexpr Constant shoe_adult_most{
     "the greatest British or American size", 15, 14, 16, "sizes", Mark::common_practice, ""};
 

@@ -13,8 +13,9 @@ using enum WordClass;
 
 // "men's size 44", "turns 70": no count.
 bool names_a_number(const Item& before) {
-    return before.last_word() == "size" || before.last_word() == "turns" ||
-           before.last_word() == "turning" || before.last_word() == "turned";
+    return before.last_word() == "size" || before.text == "cast on" ||
+           before.last_word() == "turns" || before.last_word() == "turning" ||
+           before.last_word() == "turned";
 }
 
 class Counts {
@@ -56,6 +57,7 @@ class Counts {
         take_two_people();
         take_all_counts();
         take_one_more();
+        take_repeats();
     }
 
     // "two towels and one with stripes".
@@ -73,6 +75,31 @@ class Counts {
             auto* to = last_before(i);
             if (to && to->count > 1 && !told_apart) ++to->count;
         }
+    }
+
+    // "a hat for me, a hat for you", "a scarf and another scarf": as many as are named.
+    void take_repeats() {
+        constexpr std::string_view more[] = {"another", "second", "third"};
+        for (std::size_t n = 0; n < places_.size(); ++n) {
+            auto& wanted = out_.wanted[n];
+            if (wanted.count > 1 || (wanted.plural && !wanted.known.in_pairs)) continue;
+            for (auto i = places_[n] + 1; i < items_.size(); ++i) {
+                if (!items_[i].live(article) || items_[i].text != wanted.said) continue;
+                const bool for_one =
+                    is_for_somebody(i) && is_for_somebody(places_[n]) && !is_an_or_before(i);
+                if (for_one || has(more, items_[i - 1].last_word())) ++wanted.count;
+            }
+        }
+    }
+
+    bool is_for_somebody(std::size_t at) const {
+        return at + 1 < items_.size() && items_[at + 1].first_word() == "for";
+    }
+
+    bool is_an_or_before(std::size_t at) const {
+        for (auto i = at; i-- > 0 && i + 4 > at;)
+            if (items_[i].is(joiner) && items_[i].as(joiner) == "or") return true;
+        return false;
     }
 
     void take_all_counts() {
@@ -144,6 +171,7 @@ class Counts {
     }
 
     Wanted* counted(std::size_t at) {
+        constexpr std::string_view one_of_it[] = {"a", "an", "one", "the"};
         if (is_set_of(at)) return last_before(at);
         if (stands_alone(at)) {
             auto* to = last_before(at);
@@ -155,6 +183,9 @@ class Counts {
         }
         for (auto i = at + 1; i < items_.size() && i <= at + 5; ++i) {
             const auto& item = items_[i];
+            if (item.text == "for a" ||
+                (item.text == "for" && i + 1 < items_.size() && has(one_of_it, items_[i + 1].text)))
+                return nullptr;                          // "120 for a cowl"
             if (item.text == "squares") return nullptr;  // "eight squares for a blanket"
             if (item.text.substr(0, 2) == "of" && item.text != "of" && last_before(at))
                 return last_before(at);

@@ -88,6 +88,21 @@ void read_four_as_for(std::vector<Token>& tokens) {
             tokens[i].kind = Token::Kind::word, tokens[i].text = "for";
 }
 
+// "double knitting, with two layers", "so there is no wrong side": the fabric and not the weight.
+void read_double_knitting(std::vector<Token>& tokens) {
+    constexpr std::string_view two_faces[] = {"layers",   "layered", "layer", "reversible",
+                                              "inverted", "faces",   "faced", "sided"};
+    bool faces = false;
+    for (std::size_t i = 0; i < tokens.size(); ++i) {
+        const auto& word = tokens[i].text;
+        const bool side = word.starts_with("side") && i > 0 &&
+                          (tokens[i - 1].text == "both" || tokens[i - 1].text == "wrong");
+        faces = faces || side || has(two_faces, word);
+    }
+    for (std::size_t i = 1; faces && i < tokens.size(); ++i)
+        if (tokens[i].text == "knitting" && tokens[i - 1].text == "double") tokens[i].text = "knit";
+}
+
 Item item_of(std::span<const Token> tokens, const Lexicon& lexicon, Stemmer& stemmer) {
     Item out;
     const auto& first = tokens[0];
@@ -159,6 +174,11 @@ void mark_questions(std::vector<Item>& items) {
         const auto first = open ? head.text.substr(0, head.text.find(' ')) : std::string();
         bool asks = std::find(std::begin(question_words), std::end(question_words), first) !=
                     std::end(question_words);
+        // "Do the snap test first" orders.
+        constexpr std::string_view whom[] = {"you", "they", "i", "we", "these", "those", "your"};
+        if (first == "do" && from + 1 < to && open)
+            asks =
+                has(whom, items[from + 1].first_word()) || head.text.find(' ') != std::string::npos;
         for (auto i = from; i < to; ++i) asks = asks || items[i].text == "?";
         for (auto i = from; i < to; ++i) items[i].asks = asks;
         if (!asks) mark_asking_clause(items, from, to);
@@ -203,6 +223,7 @@ std::vector<Item> items_of(const std::string& idea, const Lexicon& lexicon, Stem
     mend_slips(tokens, lexicon, stemmer, mended);
     read_four_as_for(tokens);
     read_wrap_as_warp(tokens, lexicon, stemmer, mended);
+    read_double_knitting(tokens);
     std::vector<Item> out;
     std::size_t clause = 0, sentence = 0;
     for (std::size_t i = 0; i < tokens.size();) {

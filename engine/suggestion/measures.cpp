@@ -75,6 +75,7 @@ class Measures {
                 out_.shoe = items_[at - 2].said + " " + out_.shoe;
             mark(at);
         }
+        if (!items_[at].amount->read && is_bought_in(at)) take_bought_size(at);
         if (items_[at].amount->times_next) take_without_unit(at);
         if (is_measured_without_unit(at)) {
             out_.no_unit = items_[at].said + " " + items_[at + 1].said;
@@ -87,6 +88,33 @@ class Measures {
             out_.letters = "size " + items_[at].said;
             mark(at);
         }
+    }
+
+    // "socks in 43", "a cardigan in 42": as they are bought.
+    bool is_bought_in(std::size_t at) const {
+        const double n = items_[at].amount->number;
+        const bool ends = at + 1 == items_.size() || items_[at + 1].sign ||
+                          items_[at + 1].first_word() == "for" || items_[at + 1].is(joiner);
+        const bool led = at > 0 && (items_[at - 1].last_word() == "in" ||
+                                    items_[at - 1].last_word() == "number");
+        return ends && led && !items_[at].amount->times_next && n >= constants::shoe_eu_least &&
+               n <= constants::greatest_clothes;
+    }
+
+    void take_bought_size(std::size_t at) {
+        if (is_for_the_foot(out_) && items_[at].amount->number <= constants::shoe_eu_most) {
+            if (out_.shoe.empty()) out_.shoe = items_[at].said, mark(at);
+        } else if (out_.letters.empty() && items_[at - 1].last_word() == "in" && wants_clothes()) {
+            out_.letters = "size " + items_[at].said;
+            mark(at);
+        }
+    }
+
+    bool wants_clothes() const {
+        constexpr std::string_view clothes[] = {"pullover", "cardigan", "vest", "top",
+                                                "jacket",   "dress",    "coat", "skirt"};
+        return std::any_of(out_.wanted.begin(), out_.wanted.end(),
+                           [&](const Wanted& w) { return has(clothes, w.kind); });
     }
 
     // Lengths and masses tell what they think in; a sett or a gauge only where nothing else does.
@@ -170,7 +198,7 @@ class Measures {
             if (items_[at + n].amount) break;
         }
         for (std::size_t n = 1; n <= reach && n <= at; ++n) {
-            if (items_[at - n].sign || items_[at - n].amount) break;
+            if (items_[at - n].sign || items_[at - n].amount || items_[at - n].text == "and") break;
             if (items_[at - n].is(tool)) return items_[at - n].as(tool);
         }
         return {};

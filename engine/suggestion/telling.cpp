@@ -49,7 +49,8 @@ class Tales {
             if (items_[i].idle) {
                 // What other steps set aside begins a story too.
                 told_ = told_ || items_[i].is(remark);
-                if (is_past(items_[i])) told_ = true, go_on(i);
+                const bool past = items_[i].is(remark) && items_[i].as(remark) == "past";
+                if (past || is_past(items_[i])) told_ = true, go_on(i);
                 continue;
             }
             if (is_about_theirs(i) || lies_about(i) || (tells(i) && is_a_notice(i)))

@@ -66,6 +66,7 @@ std::string fold(std::string_view idea) {
             i += size + (mark == "\"" ? 1 : 0);
             continue;
         }
+        if (one == "*" && i > 0 && is_digit(idea[i - 1])) one = " x ";
         const auto with = with_for_short(idea, i);
         out += with.empty() ? one : with;
         i += with.empty() ? size : with == " with " ? 2 : 3;
@@ -112,8 +113,9 @@ class Cutter {
         while (is(end, is_letter) || is(end, is_digit) ||
                (end < text_.size() && text_[end] == '\'' && is(end + 1, is_letter)))
             ++end;
-        // "x45": a sign between two measures, not a name.
-        if (text_[at_] == 'x' && is(at_ + 1, is_digit)) return at_ + 1;
+        // "x45", "1m20": a sign between two measures, a unit inside one; no names.
+        const bool inside = at_ > 0 && is_digit(text_[at_ - 1]) && text_[at_] == 'm';
+        if ((text_[at_] == 'x' || inside) && is(at_ + 1, is_digit)) return at_ + 1;
         return end;
     }
 

@@ -10,6 +10,7 @@ namespace {
 using Of = Amount::Of;
 
 constexpr double inches_in_a_foot = 12;
+constexpr double centimetres_in_a_metre = 100;
 constexpr double widest_range = 2;  // "two 30 inch cushions": a count, "24-30 inches" a range
 
 class Parts {
@@ -19,6 +20,7 @@ class Parts {
     void join() {
         for (std::size_t i = 0; i < items_.size(); ++i) {
             add_inches(i);
+            add_centimetres(i);
             add_half(i);
         }
         for (std::size_t i = 0; i + 1 < items_.size(); ++i) {
@@ -61,6 +63,19 @@ class Parts {
         if (!inches && !bare) return;
         items_[at].amount->length = *items_[at].amount->length + gristwright::inches(more.number);
         items_[at].amount->number += more.number / inches_in_a_foot;
+        swallow(at, 1);
+    }
+
+    // "1m20", "1 m 20": so many centimetres more, of two figures.
+    void add_centimetres(std::size_t at) {
+        if (!is_amount(at, Of::length) || items_[at].amount->unit != "m" ||
+            items_[at].amount->times_next || !is_amount(at + 1, Of::number))
+            return;
+        const double more = items_[at + 1].amount->number;
+        if (more < 10 || more > 99 || items_[at + 1].said.size() != 2) return;
+        if (is_followed_by_a_thing(at + 1)) return;
+        items_[at].amount->length = *items_[at].amount->length + centimetres(more);
+        items_[at].amount->number += more / centimetres_in_a_metre;
         swallow(at, 1);
     }
 
@@ -153,7 +168,8 @@ class Parts {
             const bool sized = i + 1 < items_.size() && items_[i + 1].is(WordClass::tool) &&
                                (items_[i + 1].as(WordClass::tool) == "size" ||
                                 items_[i + 1].as(WordClass::tool) == "width");
-            if ((times && i == at + 1) || sized) lend_unit(item, *items_[at].amount);
+            const bool by = says(i - 1, "by") || says(i - 1, "x");
+            if ((times && i == at + 1) || sized || by) lend_unit(item, *items_[at].amount);
             return;
         }
     }

@@ -39,8 +39,10 @@ constexpr std::string_view passed[] = {
 
 bool is_said(const Item& item) { return !item.sign || item.text == "\"" || item.text == "/"; }
 
-// Where the question begins that the item at `at` stands in, and what says so.
-bool is_a_topic(const Item& item) { return item.is(topic) && item.asks; }
+// What is asked there has an answer of its own.
+bool is_a_topic(const std::vector<Item>& items, std::size_t at) {
+    return items[at].is(topic) && items[at].asks && !counts_something_else(items, at);
+}
 
 // The word that the question turns on, behind its subject; its end: there is none.
 std::size_t turns_on(const std::vector<Item>& items, std::size_t from, std::size_t to) {
@@ -66,7 +68,7 @@ class Question {
 
     bool is_open() const {
         for (auto i = from_; i < to_; ++i)
-            if (is_a_topic(items_[i]) || items_[i].idle || items_[i].is(remark)) return false;
+            if (is_a_topic(items_, i) || items_[i].idle || items_[i].is(remark)) return false;
         const auto& head = items_[from_];
         if (head.text.find(' ') != std::string::npos && (head.is(filler) || head.is(idiom)))
             return false;
@@ -105,14 +107,21 @@ std::size_t begins(const std::vector<Item>& items, std::size_t from, std::size_t
 
 }  // namespace
 
+bool counts_something_else(const std::vector<Item>& items, std::size_t at) {
+    const auto next = at + 1;
+    if (!items[at].text.starts_with("how many") || next >= items.size()) return false;
+    const auto& what = items[next];
+    if (items[at].last_word() != "many" || what.sign || is_thing(what) || what.amount) return false;
+    return what.is(unit) || what.is(everyday) || what.is(part) || what.is(topic) || what.unknown;
+}
+
 std::string unanswered(const std::vector<Item>& items) {
     for (std::size_t from = 0; from < items.size();) {
         auto to = from;
         while (to < items.size() && items[to].sentence == items[from].sentence) ++to;
         auto first = from;
         while (first < to && !items[first].asks) ++first;
-        first = begins(items, first, to);
-        if (first < to) {
+        for (first = begins(items, first, to); first < to; first = begins(items, first + 1, to)) {
             const Question question(items, first, to);
             if (question.is_open()) return question.said();
         }

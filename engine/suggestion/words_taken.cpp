@@ -4,6 +4,7 @@
 
 #include "engine/suggestion/beside.hpp"
 #include "engine/suggestion/reading.hpp"
+#include "engine/suggestion/unanswered.hpp"
 
 namespace gristwright {
 namespace {
@@ -209,6 +210,16 @@ class Words {
         return false;
     }
 
+    // "will there be stripes?", "comes there stripes?": of what comes by itself.
+    bool is_asked_of_the_yarn(std::size_t at) const {
+        constexpr std::string_view it[] = {"it", "there", "they", "get", "gives", "come", "comes"};
+        for (auto i = at; i-- > 0 && items_[i].sentence == items_[at].sentence;) {
+            if (items_[i].first_word() == "you" || items_[i].last_word() == "you") return false;
+            if (has(it, items_[i].first_word()) || has(it, items_[i].last_word())) return true;
+        }
+        return false;
+    }
+
     // "would it go stripy?", "do the colours end up in stripes?": of this yarn alone.
     bool asks_how_it_stripes(std::size_t at) const {
         constexpr std::string_view becomes[] = {"go",     "turn", "end",  "up",  "out",    "get",
@@ -220,7 +231,11 @@ class Words {
             return i.sentence == items_[at].sentence && i.asks && i.is(topic) &&
                    i.as(topic).starts_with("pooling");
         });
-        return pools || has(becomes, items_[at - 1].last_word());
+        const auto next = at + 1;
+        const bool of_a_thing =
+            next < items_.size() && (is_thing(items_[next]) || items_[next].last_word() == "with");
+        return pools || has(becomes, items_[at - 1].last_word()) ||
+               (!of_a_thing && is_asked_of_the_yarn(at));
     }
 
     static bool speaks_of_this(const Item& item) {
@@ -318,6 +333,7 @@ class Words {
                                items_[at + 1].live(article);
         if (!always && (!item.asks || adjective)) return;
         const auto topic = topic_named(means);
+        if (topic == Topic::count && counts_something_else(items_, at)) return;
         if (topic && !out_.about(*topic)) out_.topics.push_back(*topic);
     }
 

@@ -223,3 +223,60 @@ TEST_CASE("what is shrunk on purpose is fulled, and what may shrink is asked") {
         CHECK(reader.read(idea).role == YarnRole::fulled);
     CHECK(reader.read("would a hat shrink in the wash?").role == YarnRole::unsaid);
 }
+
+TEST_CASE("what another tongue puts in its own order is measured all the same") {
+    Reader reader;
+    CHECK(in_stitches_per_10cm(*reader.read("a cowl on 4,5 mm, 20 stitches on 10 cm").gauge) ==
+          doctest::Approx(20));
+    CHECK(in_ends_per_10cm(*reader.read("a stole, 40 ends on 10 cm").sett) == doctest::Approx(40));
+    CHECK(in_ends_per_10cm(*reader.read("cotton warp, 6 per cm, table runner").sett) ==
+          doctest::Approx(60));
+    CHECK(in_ends_per_10cm(*reader.read("5 dents per cm, a shawl").sett) == doctest::Approx(50));
+    CHECK(size_of(reader, "a blanket 1m20 x 1m50") == doctest::Approx(150));
+    CHECK(size_of(reader, "a scarf 30 cm broad and 2 m long") == doctest::Approx(200));
+    CHECK(size_of(reader, "a runner seventy inches long by fifteen") == doctest::Approx(177.8));
+    CHECK(size_of(reader, "a strap 1 1/2 inches wide and 4 ft") == doctest::Approx(121.92));
+    CHECK(reader.read("socks in 43 for my man").shoe == "43");
+    CHECK(reader.read("a cardigan in 42").letters == "size 42");
+    CHECK(reader.read("a hat in 2 colours").letters.empty());
+}
+
+TEST_CASE("yarn that is asked of is at hand, and what a thing takes is not") {
+    Reader reader;
+    for (const char* idea :
+         {"500 m, is this enough for a cardigan?", "the 140 m skein alone, does it give a hat?",
+          "120 m in the smallest, enough for mitts?"}) {
+        CAPTURE(std::string(idea));
+        const auto taken = reader.read(idea);
+        CHECK(taken.at_hand);
+        CHECK_FALSE(taken.wanted.front().needs);
+    }
+    CHECK(reader.read("a hat takes 140 m, is there enough?").wanted.front().needs);
+}
+
+TEST_CASE("a thing named again for another one is as many of it") {
+    Reader reader;
+    const std::pair<const char*, int> named[] = {
+        {"a hat for me, a hat for you, a hat for the neighbour", 3},
+        {"a scarf and another scarf", 2},
+        {"mitts for me and mitts for my sister", 2},
+        {"a scarf, maybe a ribbed scarf", 1},
+        {"a hat for dad or a hat for mum", 1},
+        {"cast on 120 for a cowl", 1},
+    };
+    for (const auto& [idea, count] : named) {
+        CAPTURE(std::string(idea));
+        CHECK(reader.read(idea).wanted.front().count == count);
+    }
+}
+
+TEST_CASE("what a yarn must be is spoken of, and two faces are the fabric of that name") {
+    Reader reader;
+    CHECK(reader.read("a chemo cap, very soft").about(Topic::itch));
+    CHECK(reader.read("a scarf that does not itch").about(Topic::itch));
+    CHECK(reader.read("a hat, super warm please").about(Topic::warmth));
+    CHECK(reader.read("blanket, it has to survive the dog").about(Topic::wear));
+    CHECK(reader.read("double knitting cushion, no wrong side").fabric.knitted ==
+          "double knitting");
+    CHECK(reader.read("a vest in double knitting wool").weight == "light");
+}

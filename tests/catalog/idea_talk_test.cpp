@@ -172,6 +172,8 @@ TEST_CASE("a story goes on until a sentence wishes") {
     CHECK(things_of(reader.read(story + " I'd make a hat.")) == "hat");
     CHECK(things_of(reader.read(story + " A hat would do.")) == "hat");
     CHECK(things_of(reader.read("A hat. " + story)) == "hat");
+    CHECK(reader.read("I knitted the elbows every spring, then the cuffs, then the hat.")
+              .not_an_idea);
 }
 
 TEST_CASE("a doll's owner, a child's teacher: whose word stands last") {
@@ -238,5 +240,20 @@ TEST_CASE("notices, adverts and cries are talk") {
     for (const auto& text : talk) {
         CAPTURE(text);
         CHECK(reader.read(text).not_an_idea);
+    }
+}
+
+TEST_CASE("one for me and one for you are two") {
+    Reader reader;
+    for (const std::string thing : things) {
+        CAPTURE(thing);
+        const auto a = "a " + thing;
+        const auto three = reader.read(a + " for me, " + a + " for you, " + a + " for the rector");
+        REQUIRE(three.wanted.size() == 1);
+        CHECK(three.wanted.front().count == 3);
+        // Named again, and still one.
+        const auto one = reader.read(a + " for me. I'd love " + a);
+        REQUIRE(one.wanted.size() == 1);
+        CHECK(one.wanted.front().count == 1);
     }
 }
