@@ -190,13 +190,11 @@ class Things {
             out_.wearer_said = item.said;
         }
         const auto whose = own_person(place, sense.person);
-        for (std::size_t n = 0; n < out_.wanted.size(); ++n) {
-            auto& other = out_.wanted[n];
-            if (other.kind != sense.kind || is_anothers(place, whose)) continue;
-            if (other.form.empty()) other.form = sense.form;
-            if (is_one_for_each(places_[n]) && is_one_for_each(place)) ++other.count;
-            return;
-        }
+        for (auto& other : out_.wanted)
+            if (other.kind == sense.kind && !is_anothers(place, whose)) {
+                if (other.form.empty()) other.form = sense.form;
+                return;
+            }
         Wanted wanted;
         wanted.kind = sense.kind;
         wanted.said = item.text;
@@ -208,13 +206,6 @@ class Things {
             out_.taken_as.push_back(item.text + " as " + sense.kind);
         out_.wanted.push_back(std::move(wanted));
         places_.push_back(place);
-    }
-
-    // "a hat for me, a hat for you": two.
-    bool is_one_for_each(std::size_t at) const {
-        constexpr std::string_view ones[] = {"a", "an", "one", "another"};
-        if (at == 0 || at + 1 >= items_.size() || !has(ones, items_[at - 1].text)) return false;
-        return items_[at + 1].clause == items_[at].clause && items_[at + 1].first_word() == "for";
     }
 
     // "a rug for the knees": nothing that is walked on.
