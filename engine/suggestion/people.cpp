@@ -104,10 +104,10 @@ bool is_height_of(const std::vector<Item>& items, std::size_t at) {
 
 // "at uni", "he's 34", "my 45 year old daughter", "six foot": what only a grown-up can be.
 bool tells_of_a_grown_up(const std::vector<Item>& items, std::size_t at) {
-    constexpr double grown = 16, tall = 5.2;  // years, feet
+    constexpr double grown = 16, tall = 62;  // years, inches
     if (items[at].sounds("grown")) return true;
     const auto& amount = items[at].amount;
-    if (is_height_of(items, at)) return amount->number >= tall;
+    if (is_height_of(items, at)) return *amount->length >= inches(tall);
     if (!amount || amount->number < grown || amount->number > 110) return false;
     if (amount->of == Amount::Of::age) return true;
     return amount->of == Amount::Of::number && at > 0 &&
