@@ -163,6 +163,33 @@ void mark_asking_clause(std::vector<Item>& items, std::size_t from, std::size_t 
     }
 }
 
+// "I wonder whether", "not sure it is", "provided it", "might be too": what follows is asked,
+// though no question is put.
+bool asks_indirectly(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view leads[] = {"wonder",  "wondering", "unsure",   "worried",
+                                          "depends", "provided",  "assuming", "whether",
+                                          "curious", "doubt",     "depending"};
+    constexpr std::string_view ifs[] = {"if", "as long as", "so long as", "only if", "as"};
+    constexpr std::string_view it[] = {"it", "it's", "they", "they're", "it'd", "it'll"};
+    const auto& item = items[at];
+    if (has(leads, item.first_word()) || has(leads, item.last_word())) return true;
+    if (item.text.find("not sure") != std::string::npos) return true;
+    const auto next = at + 1;
+    if (next >= items.size()) return false;
+    const auto second = items[next].first_word();
+    if (item.last_word() == "not" && second == "sure") return true;
+    if ((item.text == "might" || item.text == "may") && second == "be") return true;
+    return has(ifs, item.text) && has(it, second);
+}
+
+void mark_indirect(std::vector<Item>& items, std::size_t from, std::size_t to) {
+    for (auto i = from; i < to; ++i) {
+        if (items[i].sign || !asks_indirectly(items, i)) continue;
+        const auto clause = items[i].clause;
+        for (; i < to && items[i].clause == clause; ++i) items[i].asks = true;
+    }
+}
+
 // A sentence asks when it ends with a question mark, or begins with a word that asks.
 void mark_questions(std::vector<Item>& items) {
     for (std::size_t from = 0; from < items.size();) {
@@ -181,7 +208,10 @@ void mark_questions(std::vector<Item>& items) {
                 has(whom, items[from + 1].first_word()) || head.text.find(' ') != std::string::npos;
         for (auto i = from; i < to; ++i) asks = asks || items[i].text == "?";
         for (auto i = from; i < to; ++i) items[i].asks = asks;
-        if (!asks) mark_asking_clause(items, from, to);
+        if (!asks) {
+            mark_asking_clause(items, from, to);
+            mark_indirect(items, from, to);
+        }
         from = to;
     }
 }
