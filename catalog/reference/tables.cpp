@@ -77,6 +77,7 @@ const char* wrong_meaning(WordClass of, std::string means, const Fabrics& fabric
     };
     switch (of) {
         case WordClass::article:
+            without_last("&");
             if (means.empty()) return "an article means a kind, or '?'";
             if (const auto at = means.find('@');
                 at != std::string::npos && !wearer_named(means.substr(at + 1)))

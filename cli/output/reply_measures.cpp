@@ -203,8 +203,10 @@ std::string wearer_sentence(const SuggestionAnswer& a, const Units& units) {
                               : "For a child no cords or long fringes.";
         case Wearer::animal:
             if (a.made_for == Wearer::animal) return "Measure the animal first.";
-            return fmt::format("For the {} I have no sizes: measure first.",
-                               a.taken.wearer_said.empty() ? "animal" : a.taken.wearer_said);
+            return a.taken.wearer_said.empty()
+                       ? "For an animal I have no sizes: measure first."
+                       : fmt::format("For an animal ({}) I have no sizes: measure first.",
+                                     a.taken.wearer_said);
         default:
             return "";
     }

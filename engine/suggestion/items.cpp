@@ -17,12 +17,33 @@ bool is_plain_word(const Token& token) {
     return is_word(token) && token.text[0] >= 'a' && token.text[0] <= 'z';
 }
 
+// "ooooh", "sooo", "yesss": of a letter that goes on, as many as a word of the table has.
+std::string drawn_in(const std::string& word, const Lexicon& lexicon, Stemmer& stemmer) {
+    constexpr std::size_t drawn = 3;
+    for (const std::size_t kept : {std::size_t{2}, std::size_t{1}}) {
+        std::string out;
+        std::size_t run = 0, longest = 0;
+        for (const char c : word) {
+            run = !out.empty() && out.back() == c ? run + 1 : 1;
+            longest = std::max(longest, run);
+            if (run <= kept) out += c;
+        }
+        if (longest < drawn) return {};
+        if (lexicon.knows(out, stemmer)) return out;
+    }
+    return {};
+}
+
 // Words that are in no table and that are a slip of a trade word; a name inside a sentence is none.
 void mend_slips(std::vector<Token>& tokens, const Lexicon& lexicon, Stemmer& stemmer,
                 std::vector<std::string>& mended) {
     for (auto& token : tokens) {
         if (const auto* right = lexicon.spelt(token.text)) token.text = *right;
         if (!is_plain_word(token) || lexicon.knows(token.text, stemmer)) continue;
+        if (const auto drawn = drawn_in(token.text, lexicon, stemmer); !drawn.empty()) {
+            token.text = drawn;
+            continue;
+        }
         const bool name =
             token.capital && !token.new_clause && token.typed.size() > 1 && token.typed[1] >= 'a';
         if (name) continue;
@@ -32,6 +53,27 @@ void mend_slips(std::vector<Token>& tokens, const Lexicon& lexicon, Stemmer& ste
         if (meant.empty()) continue;
         mended.push_back(token.typed + " as " + meant);
         token.text = meant;
+    }
+}
+
+// "cotton wrap, this as weft": beside a weft it is the warp, unless a warp is named too.
+void read_wrap_as_warp(std::vector<Token>& tokens, const Lexicon& lexicon, Stemmer& stemmer,
+                       std::vector<std::string>& mended) {
+    const auto names = [&](std::string_view word) {
+        return std::any_of(tokens.begin(), tokens.end(), [&](const Token& t) {
+            return t.text == word || (t.text.size() == word.size() + 1 && t.text.ends_with('s') &&
+                                      t.text.starts_with(word));
+        });
+    };
+    if (!names("weft") || names("warp")) return;
+    constexpr std::string_view leads[] = {"as", "for", "on", "the"};
+    for (std::size_t i = 1; i < tokens.size(); ++i) {
+        if (tokens[i].text != "wrap") continue;
+        const auto* before = lexicon.longest(std::span(tokens).subspan(i - 1, 1), stemmer);
+        const bool of_fibre = before && before->is(WordClass::material);
+        if (!of_fibre && !has(leads, tokens[i - 1].text)) continue;
+        mended.push_back(tokens[i].typed + " as warp");
+        tokens[i].text = "warp";
     }
 }
 
@@ -121,6 +163,33 @@ void mark_asking_clause(std::vector<Item>& items, std::size_t from, std::size_t 
     }
 }
 
+// "I wonder whether", "not sure it is", "provided it", "might be too": what follows is asked,
+// though no question is put.
+bool asks_indirectly(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view leads[] = {"wonder",  "wondering", "unsure",   "worried",
+                                          "depends", "provided",  "assuming", "whether",
+                                          "curious", "doubt",     "depending"};
+    constexpr std::string_view ifs[] = {"if", "as long as", "so long as", "only if", "as"};
+    constexpr std::string_view it[] = {"it", "it's", "they", "they're", "it'd", "it'll"};
+    const auto& item = items[at];
+    if (has(leads, item.first_word()) || has(leads, item.last_word())) return true;
+    if (item.text.find("not sure") != std::string::npos) return true;
+    const auto next = at + 1;
+    if (next >= items.size()) return false;
+    const auto second = items[next].first_word();
+    if (item.last_word() == "not" && second == "sure") return true;
+    if ((item.text == "might" || item.text == "may") && second == "be") return true;
+    return has(ifs, item.text) && has(it, second);
+}
+
+void mark_indirect(std::vector<Item>& items, std::size_t from, std::size_t to) {
+    for (auto i = from; i < to; ++i) {
+        if (items[i].sign || !asks_indirectly(items, i)) continue;
+        const auto clause = items[i].clause;
+        for (; i < to && items[i].clause == clause; ++i) items[i].asks = true;
+    }
+}
+
 // A sentence asks when it ends with a question mark, or begins with a word that asks.
 void mark_questions(std::vector<Item>& items) {
     for (std::size_t from = 0; from < items.size();) {
@@ -139,8 +208,28 @@ void mark_questions(std::vector<Item>& items) {
                 has(whom, items[from + 1].first_word()) || head.text.find(' ') != std::string::npos;
         for (auto i = from; i < to; ++i) asks = asks || items[i].text == "?";
         for (auto i = from; i < to; ++i) items[i].asks = asks;
-        if (!asks) mark_asking_clause(items, from, to);
+        if (!asks) {
+            mark_asking_clause(items, from, to);
+            mark_indirect(items, from, to);
+        }
         from = to;
+    }
+}
+
+// "13 wraps, what class is that?", "11 wraps to the inch": a yarn's thickness, and no things.
+void read_wraps(std::vector<Item>& items) {
+    constexpr double least = 5, most = 60;
+    for (std::size_t i = 1; i < items.size(); ++i) {
+        auto& amount = items[i - 1].amount;
+        if (items[i].text != "wraps" || !amount || amount->of != Amount::Of::number) continue;
+        if (amount->number < least || amount->number > most) continue;
+        const auto next = i + 1 < items.size() ? items[i + 1].text : std::string();
+        const bool over = next.starts_with("to the inch") || next == "per" || next == "to" ||
+                          next == "an" || next == "in";
+        const bool asked = items[i].asks && i + 1 < items.size() && items[i + 1].sign;
+        if (!over && !asked) continue;
+        amount->of = Amount::Of::wraps;
+        items[i].idle = true;
     }
 }
 
@@ -163,6 +252,7 @@ std::vector<Item> items_of(const std::string& idea, const Lexicon& lexicon, Stem
     auto tokens = tokens_of(idea);
     mend_slips(tokens, lexicon, stemmer, mended);
     read_four_as_for(tokens);
+    read_wrap_as_warp(tokens, lexicon, stemmer, mended);
     read_double_knitting(tokens);
     std::vector<Item> out;
     std::size_t clause = 0, sentence = 0;
@@ -177,12 +267,22 @@ std::vector<Item> items_of(const std::string& idea, const Lexicon& lexicon, Stem
         out.push_back(std::move(item));
     }
     mark_questions(out);
-    return with_amounts(out);
+    out = with_amounts(out);
+    read_wraps(out);
+    return out;
 }
 
 constexpr std::string_view before_an_age[] = {"is",   "aged",    "age",   "turning", "turned",
                                               "he's", "she's",   "who's", "nearly",  "almost",
                                               "just", "they're", "be",    "turns"};
+
+bool stands_after_for(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view leads[] = {"for", "on", "wants"};
+    for (std::size_t back = 1; back <= 3 && back <= at; ++back)
+        if (has(leads, items[at - back].last_word()) || has(leads, items[at - back].first_word()))
+            return true;
+    return false;
+}
 
 bool stands_before_an_age(std::string_view word) { return has(before_an_age, word); }
 

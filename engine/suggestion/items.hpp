@@ -42,10 +42,15 @@ struct Item {
     bool out = false;       // ruled out by a negation
     bool idle = false;      // in a remark, or used up: not read any more
     bool stranger = false;  // names a thing that no table has as an article
+    bool grown = false;     // a "son" or "niece" who is said to be grown up
 
     bool is(WordClass c) const { return phrase && phrase->is(c); }
     bool live(WordClass c) const { return is(c) && !idle && !out; }
     const std::string& as(WordClass c) const { return phrase->as(c); }
+    // Exactly that word of the table, and no other that bends like it: "dropped", not "drop".
+    bool sounds(std::string_view what) const {
+        return is(WordClass::tone) && as(WordClass::tone) == what && phrase->text == text;
+    }
 
     std::string_view first_word() const { return std::string_view(text).substr(0, text.find(' ')); }
     std::string_view last_word() const {
@@ -70,6 +75,8 @@ void join_parts(std::vector<Item>& items);
 bool is_own(const Item& item);
 
 // "age 7", "ages 5": how old somebody is, and no count.
+// "for my boss", "on the wall", "the postman wants".
+bool stands_after_for(const std::vector<Item>& items, std::size_t at);
 bool stands_before_an_age(std::string_view word);  // "turning", "she's"
 bool stands_after_age(const std::vector<Item>& items, std::size_t at);
 bool is_own_age(const std::vector<Item>& items, std::size_t at);  // "I am 7"

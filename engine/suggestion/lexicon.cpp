@@ -15,7 +15,7 @@ constexpr std::string_view class_names[] = {
     "article", "part",     "form",     "fabric",   "technique", "craft",  "role",
     "person",  "body",     "material", "colour",   "weight",    "number", "unit",
     "needle",  "tool",     "joiner",   "negation", "topic",     "remark", "idiom",
-    "filler",  "everyday", "spelling", "place",
+    "filler",  "everyday", "spelling", "place",    "tone",
 };
 static_assert(std::size(class_names) == word_class_count);
 
@@ -133,6 +133,9 @@ void Lexicon::add(std::string_view word, WordClass of, std::string_view means, S
             if (tokens.size() == 1) return;
             token.text = *right;
         }
+    // A word of another tongue: no English slip is mended towards it.
+    const bool foreign = means.ends_with('&');
+    if (foreign) means.remove_suffix(1);
     std::string surface, stems;
     for (const auto& token : tokens) {
         surface += (surface.empty() ? "" : " ") + token.text;
@@ -141,8 +144,8 @@ void Lexicon::add(std::string_view word, WordClass of, std::string_view means, S
         vocabulary_.insert(token.text);
         stems_.insert(stem);
         // Of "hat stand" or "blanket for the cat" no word is of the trade by itself.
-        const bool alone =
-            tokens.size() == 1 || of == WordClass::fabric || of == WordClass::technique;
+        const bool alone = !foreign && (tokens.size() == 1 || of == WordClass::fabric ||
+                                        of == WordClass::technique);
         if (is_trade(of) && alone && token.text.size() + 1 >= least_slip && token.text[0] >= 'a' &&
             token.text[0] <= 'z')
             add_trade(token.text);

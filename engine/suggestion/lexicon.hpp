@@ -43,8 +43,9 @@ enum class WordClass {
     everyday,  // never taken for a slip of a trade word
     spelling,  // another way to write a word, which it means
     place,     // where "a thing" goes that has no other name: "neck"
+    tone,      // what a sentence does by it: "did" tells, "wish" wishes, "no" refuses, ...
 };
-inline constexpr std::size_t word_class_count = 25;
+inline constexpr std::size_t word_class_count = 26;
 std::optional<WordClass> word_class_named(std::string_view name);
 
 struct Phrase {

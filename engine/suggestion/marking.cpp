@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "engine/suggestion/reading.hpp"
+#include "engine/suggestion/telling.hpp"
 
 namespace gristwright {
 namespace {
@@ -28,6 +29,17 @@ bool tells_a_tale(const std::vector<Item>& items, std::size_t at) {
     for (std::size_t back = 1; back <= 2 && back <= at; ++back)
         if (is_own(items[at - back])) return true;
     return false;
+}
+
+// Up to an "and" behind which a wish begins: "I made socks of mine and I'd make socks of yours".
+void set_clause_aside(std::vector<Item>& items, std::size_t at) {
+    const auto clause = items[at].clause;
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        if (items[i].clause != clause) continue;
+        const bool joins = i > at && items[i].is(joiner) && i + 1 < items.size();
+        if (joins && items[i + 1].clause == clause && items[i + 1].sounds("wish")) return;
+        items[i].idle = true;
+    }
 }
 
 // "a shawl like my gran's": what follows is hers.
@@ -65,6 +77,10 @@ std::size_t tale_behind_a_likeness(const std::vector<Item>& items, std::size_t a
     constexpr std::string_view of_a_sort[] = {"sort", "kind", "type", "style"};
     auto likeness = at;
     bool of_its_sort = false;
+    // "the hat your mother wore": a thing stands right before her.
+    const auto who = at > 1 && is_own(items[at - 2]) ? at - 2 : at - 1;
+    if (who > 0 && items[who - 1].is(article) && items[who - 1].clause == items[at].clause)
+        return who;
     for (auto i = at; i-- > 0 && items[i].clause == items[at].clause;) {
         const bool sort =
             has(of_a_sort, items[i].first_word()) || has(of_a_sort, items[i].last_word()) ||
@@ -138,6 +154,13 @@ bool is_a_name(const std::vector<Item>& items, std::size_t at) {
     return at > 0 && items[at].is(article) && items[at].capital && has(calls, items[at - 1].text);
 }
 
+// "The lad who left last week needs a hat": only a time.
+bool tells_only_when(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view times[] = {"last week", "yesterday", "years ago"};
+    return has(times, items[at].text) &&
+           in_clause(items, items[at].clause, [](const Item& i) { return i.sounds("wish"); });
+}
+
 bool turns_away(const Item& item) {
     if (!item.is(remark)) return false;
     const auto& what = item.as(remark);
@@ -204,10 +227,17 @@ static void take_back(std::vector<Item>& items) {
         }
 }
 
+// "You wore a lovely cowl last week, do another": what is told of is what is wanted.
+static bool wants_it_again(const std::vector<Item>& items) {
+    return std::any_of(items.begin(), items.end(), [](const Item& i) { return i.sounds("again"); });
+}
+
 void set_remarks_aside(std::vector<Item>& items) {
     take_back(items);
+    const bool again = wants_it_again(items);
     for (std::size_t i = 0; i < items.size(); ++i) {
         const auto clause = items[i].clause;
+        if (again && !(items[i].is(remark) && items[i].as(remark) == "spam")) continue;
         if (items[i].is(remark) && items[i].as(remark) == "aside") {
             set_aside_from(items, i);
         } else if (const auto tale =
@@ -216,23 +246,23 @@ void set_remarks_aside(std::vector<Item>& items) {
             set_aside_from(items, tale);
         } else if (tells_a_tale(items, i) || tells_of_making(items, i) || is_seen(items, i) ||
                    is_of_their_own(items, i) || is_anothers_say(items, i)) {
-            for (auto& item : items)
-                if (item.clause == clause) item.idle = true;
+            set_clause_aside(items, i);
         } else if (is_a_name(items, i)) {
             items[i].idle = true;
         } else if (is_told_of_another(items, i)) {
             for (auto j = i - 2; j <= i; ++j) items[j].idle = true;
         } else if (turns_away(items[i]) && items[i].as(remark) == "spam") {
             for (auto& item : items) item.idle = true;
-        } else if (turns_away(items[i]) && !in_clause(items, clause, [](const Item& x) {
+        } else if (turns_away(items[i]) && !tells_only_when(items, i) &&
+                   !in_clause(items, clause, [](const Item& x) {
                        return x.amount && x.amount->of != Amount::Of::number &&
                               x.amount->of != Amount::Of::time;
                    })) {
-            for (auto& item : items)
-                if (item.clause == clause) item.idle = true;
+            set_clause_aside(items, i);
             if (items[i].as(remark) == "past") set_aside_what_goes_on(items, i);
         }
     }
+    if (!again) set_tales_aside(items);
 }
 
 }  // namespace gristwright

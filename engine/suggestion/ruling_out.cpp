@@ -3,6 +3,7 @@
 
 #include "engine/suggestion/in_full.hpp"
 #include "engine/suggestion/reading.hpp"
+#include "engine/suggestion/refusing.hpp"
 
 namespace gristwright {
 namespace {
@@ -170,8 +171,8 @@ void rule_out(std::vector<Item>& items, Taken& out) {
         if ((rules_out(items[i]) && !is_a_doubt(items, i)) || is_nothing_of(items, i))
             reach(items, i, out);
         if (const auto to = too_much_for(items, i); to > i) reach(items, to, out);
-        if (items[i].idle || items[i].out || !is_left_out(items, i)) continue;
-        put_out(items[i], out);
+        if (items[i].idle || items[i].out) continue;
+        if (is_left_out(items, i) || is_refused(items, i)) put_out(items[i], out);
     }
     rule_out_everywhere(items, out);
 }

@@ -74,6 +74,7 @@ class Question {
             return false;
         const auto first = head.first_word();
         const auto next = from_ + 1 < to_ ? items_[from_ + 1].first_word() : std::string_view();
+        if (first == "how" && (next == "much" || head.text.starts_with("how much"))) return false;
         if (has(open_words, first)) return next.size() > 0 && !has(suggests_openly, next);
         if (!has(closed_words, first)) return false;
         const auto verb = turns_on(items_, from_ + 1, to_);

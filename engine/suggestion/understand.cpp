@@ -2,9 +2,12 @@
 
 #include <algorithm>
 
+#include "engine/suggestion/at_hand.hpp"
 #include "engine/suggestion/beside.hpp"
+#include "engine/suggestion/in_full.hpp"
 #include "engine/suggestion/leftovers.hpp"
 #include "engine/suggestion/particulars.hpp"
+#include "engine/suggestion/people.hpp"
 #include "engine/suggestion/reading.hpp"
 #include "engine/suggestion/unanswered.hpp"
 #include "engine/suggestion/wearers.hpp"
@@ -104,8 +107,18 @@ bool names_a_form(const std::vector<Item>& items) {
            });
 }
 
+// "Following!", "drooling": what somebody does, and all that is said.
+bool only_does_something(const std::vector<Item>& items) {
+    constexpr std::size_t least = 7;  // "string" is a thing
+    return !items.empty() && items[0].text.size() >= least && items[0].text.ends_with("ing") &&
+           is_plain(items[0]) && std::none_of(items.begin() + 1, items.end(), [](const Item& i) {
+               return !i.sign && i.text[0] >= 'a' && i.text[0] <= 'z';
+           });
+}
+
 // Something to make is spoken of, or something that can be asked.
 bool is_an_idea(const std::vector<Item>& items, const Taken& taken) {
+    if (taken.wanted.empty() && only_does_something(items)) return false;
     if (!taken.wanted.empty() || taken.fabric.named() || !taken.not_known.empty()) return true;
     if (!taken.topics.empty() || !taken.ruled_out.empty() || !taken.fabrics_out.empty())
         return true;
@@ -155,6 +168,8 @@ Taken understand(const std::string& idea, const Lexicon& lexicon, Stemmer& stemm
     auto items = items_of(idea, lexicon, stemmer, out.taken_as);
     set_remarks_aside(items);
     rule_out(items, out);
+    set_things_at_hand_aside(items);
+    settle_people(items);
     take_loom_lengths(items, out);
     find_strangers(items, lexicon.kinds(), out);
     const auto places = take_things(items, lexicon.kinds(), out);

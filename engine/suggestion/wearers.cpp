@@ -41,8 +41,11 @@ struct Person {
 
 std::optional<Person> person_at(const std::vector<Item>& items, std::size_t at) {
     if (!items[at].live(person)) return {};
+    // Some words mean a wearer only behind "for": "a sailor's cap" is anybody's.
+    if (items[at].as(person).ends_with(" for") && !stands_after_for(items, at)) return {};
     const auto means = items[at].as(person).substr(0, items[at].as(person).find(' '));
     const auto colon = means.find(':');
+    if (items[at].grown) return Person{at, Wearer::adult, {}, {}};
     const auto wearer = wearer_named(means.substr(0, colon));
     if (!wearer ||
         (*wearer != Wearer::baby && *wearer != Wearer::child && *wearer != Wearer::adult))

@@ -293,25 +293,16 @@ class Words {
         out_.not_known.push_back(std::move(unmade));
     }
 
-    bool after_for(std::size_t at) const {
-        for (std::size_t back = 1; back <= 3 && back <= at; ++back) {
-            const auto& item = items_[at - back];
-            for (const char* word : {"for", "on", "wants"})
-                if (item.last_word() == word || item.first_word() == word) return true;
-        }
-        return false;
-    }
-
     void take_person(std::size_t at) {
         const auto& item = items_[at];
         auto means = item.as(person);
         if (const auto space = means.find(' '); space != std::string::npos) {
-            if (!after_for(at)) return;
+            if (!stands_after_for(items_, at)) return;
             means.resize(space);
         }
         const auto colon = means.find(':');
         const auto body = colon == std::string::npos ? std::string() : means.substr(colon + 1);
-        const auto wearer = wearer_named(means.substr(0, colon));
+        const auto wearer = item.grown ? Wearer::adult : wearer_named(means.substr(0, colon));
         if (!wearer || care(*wearer) < care(out_.wearer)) return;
         if (out_.wearer == *wearer) return take_body(body);
         out_.wearer = *wearer;

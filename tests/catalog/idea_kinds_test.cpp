@@ -194,3 +194,67 @@ TEST_CASE("so many skeins hold so much of the batch") {
     CHECK(asked.answer("a hat from forty skeins").at_hand == Length{});
     CHECK(asked.answer("a hat").at_hand == Length{});
 }
+
+TEST_CASE("what no template makes is named in the question, wherever it comes from") {
+    Reader reader;
+    // Of households, wardrobes, nurseries, pets, gardens, churches, stages, sports, other
+    // countries.
+    const std::string unmade[] = {
+        "ironing board cover", "bed tidy",     "wall pocket",     "log basket",
+        "plant cosy",          "kneeling pad", "hive cover",      "bomber jacket",
+        "false collar",        "sock garters", "dhoti",           "hakama",
+        "foustanella",         "pram liner",   "tummy time mat",  "dummy strap",
+        "dog harness",         "bird roost",   "snuggle sack",    "horse boots",
+        "lectern fall",        "chalice veil", "chuppah",         "chain mail",
+        "fairy wings",         "number line",  "story sack",      "boxing wraps",
+        "golf headcover",      "skate guards", "handlebar mitts", "tool belt",
+        "crutch pad",          "wrist brace",  "comfort doll",    "yarn bra",
+        "needle book",         "drive band",   "mouse cosy",      "passport holder",
+    };
+    for (const auto& thing : unmade) {
+        CAPTURE(thing);
+        const auto taken = reader.read("a " + thing + ", please");
+        CHECK_FALSE(taken.not_an_idea);
+        REQUIRE(taken.wanted.size() == 1);
+        CHECK(taken.wanted.front().said.find(thing) != std::string::npos);
+        CHECK(taken.wanted.front().kind == thing);
+    }
+}
+
+TEST_CASE("a thing of another name is the kind that it is, or the nearest") {
+    Reader reader;
+    const std::pair<std::string, std::string> kinds[] = {
+        {"lopapeysa", "pullover"},
+        {"lusekofte", "pullover"},
+        {"selbu mittens", "mittens"},
+        {"carthen", "blanket"},
+        {"gabbeh", "rug"},
+        {"noren", "panel"},
+        {"zabuton", "cushion"},
+        {"tenugui", "towel"},
+        {"chuspa", "pouch"},
+        {"crios", "band"},
+        {"dilly bag", "bag"},
+        {"footies", "socks"},
+        {"pew cushion", "cushion"},
+        {"nursing shawl", "shawl"},
+        {"school bag", "bag"},
+        {"drip mat", "mug mat"},
+        {"plant mat", "table mat"},
+        {"pot grabber", "pot holder"},
+        {"travel blanket", "blanket"},
+        {"khata", "scarf"},
+    };
+    for (const auto& [name, kind] : kinds) {
+        CAPTURE(name);
+        const auto taken = reader.read("a " + name);
+        REQUIRE(taken.wanted.size() == 1);
+        CHECK(taken.wanted.front().kind == kind);
+    }
+    for (const std::string hat : {"glengarry", "balmoral", "pixie hood", "bowler", "biretta"}) {
+        CAPTURE(hat);
+        const auto taken = reader.read("a " + hat);
+        REQUIRE(taken.wanted.size() == 1);
+        CHECK(taken.wanted.front().nearest == "hat");
+    }
+}

@@ -280,3 +280,23 @@ TEST_CASE("what a yarn must be is spoken of, and two faces are the fabric of tha
           "double knitting");
     CHECK(reader.read("a vest in double knitting wool").weight == "light");
 }
+
+TEST_CASE("what is wondered, doubted or made a condition of is asked too") {
+    Reader reader;
+    const Question questions[] = {
+        {"I wonder whether it would pill as a cardigan", Topic::wear},
+        {"worried it would felt, but a hat", Topic::felting},
+        {"not sure it's warm enough, a vest", Topic::warmth},
+        {"as long as it won't bias, a stocking stitch scarf", Topic::bias},
+        {"might be too warm for a hat in June", Topic::warmth},
+        {"only if it holds its shape: a hat", Topic::spring},
+        {"assuming it's strong enough, socks", Topic::wear},
+    };
+    for (const auto& [idea, topic] : questions) {
+        CAPTURE(std::string(idea));
+        CHECK(reader.read(idea).about(topic));
+    }
+    CHECK(reader.read("a hat if you like").topics.empty());
+    CHECK(in_stitches_per_10cm(*reader.read("I usually get 5 to the inch on 7s, a vest").gauge) ==
+          doctest::Approx(19.685).epsilon(0.001));
+}

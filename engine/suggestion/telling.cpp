@@ -1,0 +1,317 @@
+// A thing is wished for, or it is there already. It is there where somebody did something with it
+// ("she lost her hat"), where it lies about ("there's a mitten on the radiator"), or where somebody
+// is asked to handle what is theirs ("mind your bag"). A wish in the sentence ends the tale.
+#include "engine/suggestion/telling.hpp"
+
+#include "engine/suggestion/in_full.hpp"
+#include "engine/suggestion/reading.hpp"
+
+namespace gristwright {
+namespace {
+
+using enum WordClass;
+
+constexpr std::string_view people[] = {
+    "i",       "he",     "she",    "we",      "they",     "you",      "who",
+    "whoever", "i've",   "he's",   "she's",   "we've",    "they've",  "you've",
+    "i'd",     "we'd",   "who's",  "who has", "someone",  "somebody", "anyone",
+    "anybody", "nobody", "no one", "noone",   "everyone", "everybody"};
+constexpr std::string_view strangers[] = {"who",     "who's",    "who has", "whoever",
+                                          "someone", "somebody", "anyone",  "anybody"};
+constexpr std::string_view adverbs[] = {
+    "just", "once",    "never",  "always", "only",      "ever",    "still", "even",
+    "all",  "both",    "nearly", "really", "also",      "then",    "had",   "has",
+    "have", "already", "almost", "simply", "only ever", "finally", "got"};
+constexpr std::string_view determiners[] = {"the", "my",    "our",  "his",  "her", "a",
+                                            "an",  "their", "your", "that", "one", "some"};
+constexpr std::string_view governs[] = {"for", "of",   "to",   "with", "by",   "like", "than",
+                                        "in",  "from", "into", "as",   "over", "at",   "on"};
+constexpr std::string_view theirs[] = {"your",       "her",        "his",       "their",
+                                       "somebody's", "someone's",  "anybody's", "anyone's",
+                                       "whoever's",  "everyone's", "my",        "our"};
+constexpr std::string_view of_nobody[] = {"somebody's",     "someone's",      "anybody's",
+                                          "anyone's",       "whose",          "who's",
+                                          "someone else's", "somebody else's"};
+constexpr std::string_view objects[] = {"the", "a",  "an",  "my",  "us",   "me",    "her",
+                                        "him", "it", "his", "our", "them", "their", "that"};
+constexpr std::string_view there_is[] = {"there's",   "there is", "there are",
+                                         "there was", "theres",   "there"};
+constexpr std::string_view lies[] = {"on", "under", "in", "by", "behind", "beside", "at"};
+constexpr std::string_view of_the_yarn[] = {"making", "skein", "skeins", "wool", "yarn", "batch",
+                                            "lot",    "pile",  "fleece", "ball", "mind"};
+
+class Tales {
+  public:
+    explicit Tales(std::vector<Item>& items) : items_(items) {}
+
+    void set_aside() {
+        for (std::size_t i = 0; i < items_.size(); ++i) {
+            if (items_[i].idle) {
+                // What other steps set aside begins a story too.
+                told_ = told_ || items_[i].is(remark);
+                const bool past = items_[i].is(remark) && items_[i].as(remark) == "past";
+                if (past || is_past(items_[i])) told_ = true, go_on(i);
+                continue;
+            }
+            if (is_about_theirs(i) || lies_about(i) || (tells(i) && is_a_notice(i)))
+                put_aside_sentence(i);
+            else if (tells(i))
+                put_aside_from(i);
+        }
+    }
+
+  private:
+    bool same(std::size_t a, std::size_t b) const {
+        return b < items_.size() && items_[a].clause == items_[b].clause && !items_[b].sign;
+    }
+    bool begins(std::size_t at) const {
+        return at == 0 || items_[at - 1].sentence != items_[at].sentence;
+    }
+    // What is said to take so much yarn is a wish, unless a tale has begun.
+    bool wishes(std::size_t clause) const {
+        for (std::size_t i = 0; i < items_.size(); ++i) {
+            if (items_[i].clause != clause) continue;
+            if ((items_[i].sounds("wish") && !is_had_done(i)) || names_what_it_is(i)) return true;
+            const auto& amount = items_[i].amount;
+            if (!told_ && amount && amount->of != Amount::Of::number &&
+                amount->of != Amount::Of::time && amount->of != Amount::Of::age)
+                return true;
+        }
+        return false;
+    }
+    // "it's a hat", "as a hat", "of this", "out of that".
+    bool names_what_it_is(std::size_t at) const {
+        constexpr std::string_view is[] = {"it's", "that's", "its", "as", "into"};
+        constexpr std::string_view it[] = {"this", "that", "it", "yours"};
+        constexpr std::string_view of[] = {"of", "from", "in", "with"};
+        const bool ends = at + 1 == items_.size() || !same(at, at + 1);
+        if (has(is, items_[at].text) && !ends)
+            return items_[at + 1].text == "a" || items_[at + 1].text == "an";
+        return ends && at > 0 && has(it, items_[at].last_word()) &&
+               (has(of, items_[at - 1].last_word()) || has(of, items_[at].first_word()));
+    }
+    // "I'd knitted him three jumpers".
+    bool is_had_done(std::size_t at) const {
+        return items_[at].text.ends_with("'d") && same(at, at + 1) && is_past(items_[at + 1]) &&
+               !items_[at + 1].sounds("does");
+    }
+    bool sentence_wishes(std::size_t at) const {
+        for (const auto& item : items_)
+            if (item.sentence == items_[at].sentence && wishes(item.clause)) return true;
+        return false;
+    }
+    template <class Is>
+    bool any(std::size_t clause, Is is) const {
+        for (const auto& item : items_)
+            if (item.clause == clause && is(item)) return true;
+        return false;
+    }
+    static bool is_thing_named(const Item& i) { return i.is(article) || i.is(part); }
+
+    // "ended", "barfed": no participle, which a thing before it would have.
+    bool is_past(const Item& i) const {
+        constexpr std::string_view names[] = {"called", "named", "nicknamed"};
+        if (has(names, i.text)) return false;
+        if (i.sounds("did") || i.sounds("done") || i.sounds("does")) return true;
+        return is_plain(i) && i.text.size() > 4 && i.text.ends_with("ed") && !i.sounds("wish");
+    }
+
+    bool is_somebody(std::size_t at) const {
+        return has(people, items_[at].text) || has(people, items_[at].last_word());
+    }
+
+    bool is_made_for(std::size_t who) const {
+        for (auto i = who; i-- > 0 && i + 5 > who && same(i, who);)
+            if (items_[i].last_word() == "for") return true;
+        return false;
+    }
+
+    // "someone who lost" is one; for whoever it is made ("for whoever drew the short straw") does
+    // nothing here.
+    std::size_t whole_subject(std::size_t at, std::size_t verb) const {
+        auto from = at;
+        while (from > 0 && same(from - 1, at) && is_somebody(from - 1)) --from;
+        // "for the lady who lost hers".
+        if (items_[from].text == "who" && from > 0 && same(from - 1, at) &&
+            !has(governs, items_[from - 1].last_word()))
+            return is_made_for(from) ? verb : from;
+        const bool led = from > 0 && same(from - 1, at) &&
+                         has(strangers, items_[from].last_word()) &&
+                         has(governs, items_[from - 1].last_word());
+        return led ? verb : from;
+    }
+
+    // The subject before a verb; the verb's place: there is none.
+    std::size_t subject(std::size_t verb) const {
+        auto i = verb;
+        while (i > 0 && same(i - 1, verb) && has(adverbs, items_[i - 1].text)) --i;
+        if (i == 0 || !same(i - 1, verb)) return verb;
+        const auto at = i - 1;
+        if (is_somebody(at)) return whole_subject(at, verb);
+        // "Someone at work brought ...".
+        if (at > 1 && same(at - 2, at) && has(governs, items_[at - 1].text) && is_somebody(at - 2))
+            return at - 2;
+        return noun_before(at, verb);
+    }
+
+    std::size_t noun_before(std::size_t at, std::size_t verb) const {
+        const auto& item = items_[at];
+        const bool name = item.capital && !begins(at) && !is_thing_named(item);
+        const bool noun = item.is(person) || name || is_plain(item) || item.is(everyday) ||
+                          (begins(at) && item.capital);
+        if (!noun || item.sign || item.amount) return verb;
+        auto from = at;
+        for (; from > 0 && from + 3 > at && same(from - 1, at); --from) {
+            const auto& before = items_[from - 1];
+            if (has(governs, before.last_word())) return verb;
+            if (!has(determiners, before.text)) {
+                if (is_thing_named(before)) return verb;
+                continue;
+            }
+            // "for a terrier called Bert".
+            const bool led =
+                from > 1 && same(from - 2, at) && has(governs, items_[from - 2].last_word());
+            return led ? verb : from - 1;
+        }
+        return item.is(person) || name || begins(from) ? at : verb;
+    }
+
+    bool takes_object(std::size_t verb) const {
+        return same(verb, verb + 1) && has(objects, items_[verb + 1].text);
+    }
+
+    // "My sweater took four years": a thing that is theirs.
+    bool is_of_a_thing(std::size_t verb) const {
+        if (!items_[verb].sounds("did")) return false;
+        std::size_t at = verb;
+        while (at > 0 && same(at - 1, verb) && has(adverbs, items_[at - 1].text)) --at;
+        if (at == 0 || !same(at - 1, verb) || !items_[at - 1].is(article)) return false;
+        for (auto i = at - 1; i-- > 0 && i + 5 > at && same(i, verb);)
+            if (is_own(items_[i]) || items_[i].text.ends_with("'s")) return true;
+        return false;
+    }
+
+    // "Would it felt if I washed a hat?"
+    bool is_supposed(std::size_t at) const {
+        for (auto i = at; i-- > 0 && same(i, at);)
+            if (items_[i].first_word() == "if" || items_[i].last_word() == "if") return true;
+        return false;
+    }
+
+    // "Found: one glove".
+    bool is_a_notice(std::size_t at) const {
+        return begins(at) && at + 1 < items_.size() && items_[at + 1].sign;
+    }
+
+    bool tells(std::size_t at) const {
+        if (wishes(items_[at].clause)) return false;
+        const auto& item = items_[at];
+        if (!is_past(item) || is_supposed(at)) return false;
+        // "Took me nine years", "Found: one glove".
+        if (begins(at) && !item.asks && (item.sounds("did") || item.sounds("done")))
+            return takes_object(at) || is_a_notice(at);
+        const auto who = subject(at);
+        if (who == at) return is_of_a_thing(at) && !item.asks;
+        const auto& s = items_[who];
+        if (item.asks) return has(strangers, s.text) || has(strangers, s.last_word());
+        const bool sure = has(people, s.text) || has(people, s.last_word()) || s.is(person) ||
+                          items_[at - 1].is(person) || items_[at - 1].capital;
+        return sure || item.sounds("did") || item.sounds("does") || takes_object(at);
+    }
+
+    // "You've dropped your scarf" tells by itself; "mind your bag", "please move her afghan" ask.
+    bool is_about_theirs(std::size_t at) const {
+        if (has(of_nobody, items_[at].text) && same(at, at + 1))
+            return thing_within(at, 3) && !sentence_wishes(at);
+        if (!items_[at].sounds("handle") || sentence_wishes(at)) return false;
+        for (auto i = at; i-- > 0 && items_[i].sentence == items_[at].sentence;)
+            if (is_thing_named(items_[i])) return false;
+        constexpr std::string_view one[] = {"a", "an", "some"};
+        if (items_[at].text == "bring" && same(at, at + 1) && has(one, items_[at + 1].text))
+            return thing_within(at + 1, 3);
+        for (auto i = at + 1; i <= at + 2 && same(at, i); ++i)
+            if (has(theirs, items_[i].text)) return thing_within(i, 3);
+        return false;
+    }
+    bool thing_within(std::size_t at, std::size_t reach) const {
+        for (auto i = at + 1; i <= at + reach && same(at, i); ++i)
+            if (is_thing_named(items_[i])) return true;
+        return false;
+    }
+
+    // "There's a brown mitten on the radiator", but not "there's a scarf in that".
+    bool lies_about(std::size_t at) const {
+        if (!has(there_is, items_[at].text) || !begins(at) || items_[at].asks) return false;
+        if (sentence_wishes(at)) return false;
+        bool thing = false;
+        for (auto i = at + 1; same(at, i); ++i) {
+            if (is_thing_named(items_[i])) thing = true;
+            if (!thing || !has(lies, items_[i].text) || !same(at, i + 2)) continue;
+            const bool owned = has(determiners, items_[i + 1].text) && items_[i + 1].text != "that";
+            if (!owned) continue;
+            for (auto j = i + 2; same(at, j) && j < i + 5; ++j)
+                if (has(of_the_yarn, items_[j].text)) return false;
+            return true;
+        }
+        return false;
+    }
+
+    void put_aside(std::size_t from, std::size_t clause) {
+        for (auto i = from; i < items_.size(); ++i)
+            if (items_[i].clause == clause) items_[i].idle = true;
+        told_ = true;
+    }
+    void put_aside_sentence(std::size_t at) {
+        for (std::size_t i = 0; i < items_.size(); ++i)
+            if (items_[i].sentence == items_[at].sentence) items_[i].idle = true;
+        told_ = true;
+    }
+
+    // "A blanket for the bed my grandfather built", not "I took the bag and she laughed".
+    bool is_behind_a_thing(std::size_t who) const {
+        if (who == 0 || items_[who - 1].is(joiner)) return false;
+        for (auto i = who; i-- > 0 && same(i, who);)
+            if (is_thing_named(items_[i])) return true;
+        return false;
+    }
+
+    // Of "the hat your mother wore" what she did is told, and the hat is still wanted.
+    void put_aside_from(std::size_t verb) {
+        const auto who = subject(verb);
+        const bool relative = who != verb && !told_ && is_behind_a_thing(who);
+        std::size_t from = relative ? who : 0;
+        if (told_ && !relative && !sentence_wishes(verb)) return put_aside_sentence(verb);
+        put_aside(from, items_[verb].clause);
+        if (!relative) go_on(verb);
+    }
+
+    // "..., then the cuffs, then the neck": up to a wish, or to what follows from it ("so
+    // mittens").
+    void go_on(std::size_t verb) {
+        for (auto i = verb + 1; i < items_.size() && items_[i].sentence == items_[verb].sentence;
+             ++i) {
+            const auto clause = items_[i].clause;
+            if (clause == items_[verb].clause || clause == items_[i - 1].clause) continue;
+            const auto start = items_[i].sign && i + 1 < items_.size() ? i + 1 : i;
+            const bool listed = items_[start].is(joiner) && (items_[start].as(joiner) == "next" ||
+                                                             items_[start].as(joiner) == "and");
+            const bool thing = any(clause, is_thing_named);
+            if (wishes(clause) || (thing && !listed && !tells_in(clause))) return;
+            put_aside(0, clause);
+        }
+    }
+    bool tells_in(std::size_t clause) const {
+        for (std::size_t i = 0; i < items_.size(); ++i)
+            if (items_[i].clause == clause && tells(i)) return true;
+        return false;
+    }
+
+    std::vector<Item>& items_;
+    bool told_ = false;  // a tale has begun
+};
+
+}  // namespace
+
+void set_tales_aside(std::vector<Item>& items) { Tales(items).set_aside(); }
+
+}  // namespace gristwright

@@ -1,0 +1,259 @@
+// What is talk though it names a thing, and what is a wish though it tells a tale; whose a thing
+// is; what is refused; what is there already (tests/cases/talk_and_wishes.csv has more of each).
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+#include "engine/suggestion/understand.hpp"
+#include "tests/cases.hpp"
+#include "tests/catalog/carried.hpp"
+
+using namespace gristwright;
+
+namespace {
+
+using Reader = catalog::IdeaReader;
+
+constexpr const char* things[] = {"hat", "scarf", "bag", "blanket", "cardigan", "cushion"};
+
+std::string filled(std::string frame, const std::string& thing) {
+    const auto at = frame.find('*');
+    return frame.replace(at, 1, thing);
+}
+
+// "hat+scarf" in the order of letters; "talk", "nothing".
+std::string things_of(const Taken& taken) {
+    if (taken.not_an_idea) return "talk";
+    std::vector<std::string> kinds;
+    for (const auto& wanted : taken.wanted) kinds.push_back(wanted.kind);
+    std::sort(kinds.begin(), kinds.end());
+    std::string out;
+    for (const auto& kind : kinds) out += (out.empty() ? "" : "+") + kind;
+    return out.empty() ? "nothing" : out;
+}
+
+std::string sorted(const std::string& joined) {
+    std::vector<std::string> kinds(1);
+    for (const char c : joined)
+        if (c == '+')
+            kinds.emplace_back();
+        else
+            kinds.back() += c;
+    std::sort(kinds.begin(), kinds.end());
+    std::string out;
+    for (const auto& kind : kinds) out += (out.empty() ? "" : "+") + kind;
+    return out;
+}
+
+}  // namespace
+
+TEST_CASE("talk and wishes, row by row") {
+    Reader reader;
+    for (const auto& row : read_cases("talk_and_wishes.csv")) {
+        CAPTURE(row.at("text"));
+        const auto taken = reader.read(row.at("text"));
+        CHECK(things_of(taken) == sorted(row.at("things")));
+        if (!row.at("for").empty()) CHECK(words(taken.wearer) == row.at("for"));
+    }
+}
+
+TEST_CASE("a thing somebody has, lost or made is talk, whichever thing it is") {
+    Reader reader;
+    for (const std::string frame :
+         {"My late husband wore the one * for forty years.", "You've dropped your *, love",
+          "whoever left a red * on the coat rack, it's at the desk", "please move her *",
+          "There's a green * on the radiator", "My first * took four years",
+          "The dog ate a whole * last winter", "Mind your *, it's in the way",
+          "somebody's * is on the floor", "Found: one *, by the door",
+          "Visit my shop for a handmade *, free delivery"})
+        for (const std::string thing : things) {
+            CAPTURE(filled(frame, thing));
+            CHECK(reader.read(filled(frame, thing)).not_an_idea);
+        }
+}
+
+TEST_CASE("a tale that ends in a wish is an idea, whichever thing it is") {
+    Reader reader;
+    for (const std::string frame :
+         {"make the * your mother wore", "I knitted one in something like it, so a * it is",
+          "A *. My mother wore hers for forty years.", "My brother lost his, he needs a *",
+          "There's a * in that", "whoever wins the raffle gets a * of it", "You need a new *",
+          "You wore a lovely * last week, do another"})
+        for (const std::string thing : things) {
+            CAPTURE(filled(frame, thing));
+            CHECK(things_of(reader.read(filled(frame, thing))) == thing);
+        }
+}
+
+TEST_CASE("a son is a child unless he is said to be grown up") {
+    Reader reader;
+    for (const std::string who : {"son", "nephew", "niece", "granddaughter", "grandson"}) {
+        CAPTURE(who);
+        CHECK(reader.read("a hat for my " + who).wearer == Wearer::child);
+        for (const std::string grown :
+             {"at uni", "in the navy", "who's 34", ", he is bigger than me", "'s teacher"}) {
+            CAPTURE(grown);
+            const auto gap = grown[0] == '\'' || grown[0] == ',' ? "" : " ";
+            CHECK(reader.read("a hat for my " + who + gap + grown).wearer == Wearer::adult);
+        }
+    }
+    CHECK(reader.read("a hat for my baby brother").wearer == Wearer::baby);
+    CHECK(reader.read("a hat for my niece and mittens for my nephew at uni").wanted.size() == 2);
+}
+
+TEST_CASE("what is turned down behind its name is not made") {
+    Reader reader;
+    for (const std::string frame :
+         {"*? No. A vest", "*? Nope. Vest", "*: no. Vest: yes", "Over my dead body a *. A vest",
+          "A * is too obvious. A vest", "A vest over a * any day", "Less *, more vest"})
+        for (const std::string thing : things) {
+            CAPTURE(filled(frame, thing));
+            CHECK(things_of(reader.read(filled(frame, thing))) == "vest");
+        }
+    CHECK(things_of(reader.read("A hat? No idea. A hat")) == "hat");
+    CHECK(things_of(reader.read("I wouldn't say no to a hat")) == "hat");
+    CHECK(reader.read("Bulky? No way. A hat").weight.empty());
+}
+
+TEST_CASE("what it is worn with or washed with is there already") {
+    Reader reader;
+    for (const std::string frame :
+         {"to wear with my *", "to go under a *", ", matches my *", "that goes with her *"})
+        for (const std::string thing : things) {
+            CAPTURE(filled(frame, thing));
+            CHECK(things_of(reader.read("a vest " + filled(frame, thing))) == "vest");
+        }
+    CHECK(things_of(reader.read("a vest to match, and a hat")) == "hat+vest");
+    CHECK(things_of(reader.read("a cotton wrap, this as weft, a scarf")) == "scarf");
+    CHECK(things_of(reader.read("a cotton wrap")) == "wrap");
+    CHECK(things_of(reader.read("13 wraps to the inch, a hat")) == "hat");
+}
+
+TEST_CASE("a letter that goes on is no word of its own") {
+    Reader reader;
+    CHECK(reader.read("ooooooh that colour").not_an_idea);
+    CHECK(things_of(reader.read("a haaaat")) == "hat");
+    CHECK(reader.read("following!").not_an_idea);
+}
+
+TEST_CASE("a wish is no talk for a word that is often told with") {
+    Reader reader;
+    // Each has a verb of the past, an owner or a place, and wishes all the same.
+    const std::pair<std::string, std::string> wishes[] = {
+        {"A scarf for the lady who lost hers", "scarf"},
+        {"My son needs socks, he lost the old ones", "socks"},
+        {"a blanket for the bed my grandfather built", "blanket"},
+        {"would it felt if I washed a hat?", "hat"},
+        {"a jumper for a terrier called Bert", "pullover"},
+        {"a shawl worked in rib, with the edge knitted double", "shawl"},
+        {"Gran's beret took 2 oz of four ply and it fits, have that", "hat"},
+        {"Somebody should make mittens from it", "mittens"},
+        {"Bring on the scarves", "scarf"},
+        {"the church wants a new runner", "runner"},
+        {"There's a hat in that skein", "hat"},
+        {"a bag to put my needles in", "bag"},
+    };
+    for (const auto& [text, thing] : wishes) {
+        CAPTURE(text);
+        const auto taken = reader.read(text);
+        CHECK_FALSE(taken.not_an_idea);
+        REQUIRE(taken.wanted.size() == 1);
+        CHECK(taken.wanted.front().kind == thing);
+    }
+}
+
+TEST_CASE("a story goes on until a sentence wishes") {
+    Reader reader;
+    const std::string story =
+        "That reminds me of the year our branch wrapped the bandstand. "
+        "Forty metres of bunting, three blankets, and the council sent us "
+        "a bill for it. Never again.";
+    CHECK(reader.read(story).not_an_idea);
+    CHECK(things_of(reader.read(story + " I'd make a hat.")) == "hat");
+    CHECK(things_of(reader.read(story + " A hat would do.")) == "hat");
+    CHECK(things_of(reader.read("A hat. " + story)) == "hat");
+    CHECK(reader.read("I knitted the elbows every spring, then the cuffs, then the hat.")
+              .not_an_idea);
+}
+
+TEST_CASE("a doll's owner, a child's teacher: whose word stands last") {
+    Reader reader;
+    for (const std::string who : {"my child's teacher", "the baby's father", "the nursery nurse",
+                                  "the kid's hockey coach", "my daughter's boyfriend"}) {
+        CAPTURE(who);
+        CHECK(reader.read("a hat for " + who).wearer == Wearer::adult);
+    }
+    CHECK(reader.read("a hat for my daughter's doll").wearer != Wearer::child);
+    // Two people, and no owner: the one that calls for more care.
+    CHECK(reader.read("a hat for the baby and her father").wearer == Wearer::baby);
+    CHECK(reader.read("a hat for my baby sister").wearer == Wearer::baby);
+}
+
+TEST_CASE("feet of a person are no feet of the piece") {
+    Reader reader;
+    const auto tall = reader.read("a scarf for my six foot son");
+    REQUIRE(tall.wanted.size() == 1);
+    CHECK(tall.wanted.front().sizes.empty());
+    CHECK(tall.wearer == Wearer::adult);
+    const auto longer = reader.read("a six foot scarf for my son");
+    REQUIRE(longer.wanted.size() == 1);
+    CHECK(longer.wanted.front().sizes.size() == 1);
+    CHECK(longer.wearer == Wearer::child);
+}
+
+TEST_CASE("two negations wish") {
+    Reader reader;
+    for (const std::string frame :
+         {"I can't say no to a *", "I wouldn't say no to a *", "nobody would say no to a *",
+          "you can't beat a *", "there's no harm in a *", "won't somebody make a *"})
+        for (const std::string thing : things) {
+            CAPTURE(filled(frame, thing));
+            const auto taken = reader.read(filled(frame, thing));
+            CHECK(things_of(taken) == thing);
+            CHECK(taken.ruled_out.empty());
+        }
+}
+
+TEST_CASE("notices, adverts and cries are talk") {
+    Reader reader;
+    const std::string talk[] = {
+        "The tea urn wants filling if anybody's near it",
+        "Subs are due, twelve pounds, see me at the back",
+        "Next month is natural dyes, bring an apron and a jar",
+        "Sorry I'm late, the cat got in the bag",
+        "Speak up dear, we can't hear you",
+        "could somebody recap, I missed the first half",
+        "can someone open a window",
+        "the hall has to be locked by ten",
+        "I sell ready made blankets, message me",
+        "Sign up to my newsletter for a free hat pattern",
+        "Hand knitted socks for sale, cash only",
+        "New pattern release: the Harbour cowl, half price until Sunday",
+        "oooooh",
+        "drooling",
+        "bookmarking this",
+        "look at that sheen",
+        "well I never",
+        "I'd put it on the mantel and pet it once a day",
+        "no idea, sorry, I only came for the cake",
+    };
+    for (const auto& text : talk) {
+        CAPTURE(text);
+        CHECK(reader.read(text).not_an_idea);
+    }
+}
+
+TEST_CASE("one for me and one for you are two") {
+    Reader reader;
+    for (const std::string thing : things) {
+        CAPTURE(thing);
+        const auto a = "a " + thing;
+        const auto three = reader.read(a + " for me, " + a + " for you, " + a + " for the rector");
+        REQUIRE(three.wanted.size() == 1);
+        CHECK(three.wanted.front().count == 3);
+        // Named again, and still one.
+        const auto one = reader.read(a + " for me. I'd love " + a);
+        REQUIRE(one.wanted.size() == 1);
+        CHECK(one.wanted.front().count == 1);
+    }
+}
