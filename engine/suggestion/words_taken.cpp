@@ -4,6 +4,7 @@
 
 #include "engine/suggestion/beside.hpp"
 #include "engine/suggestion/reading.hpp"
+#include "engine/suggestion/role_said.hpp"
 #include "engine/suggestion/unanswered.hpp"
 
 namespace gristwright {
@@ -167,93 +168,16 @@ class Words {
         if (!out_.craft) out_.craft = craft;
     }
 
-    // "with a garter border", "a shawl, lace edge": of the piece, and no part for this yarn.
-    bool is_of_the_piece(std::size_t at) const {
-        const auto& item = items_[at];
-        if (item.as(WordClass::role) != "border" || !names_an_edge(item)) return false;
-        bool described = item.text.find(' ') != std::string::npos;
-        for (auto i = at; i-- > 0 && i + 4 > at && items_[i].sentence == item.sentence;) {
-            if (items_[i].sign)
-                return described &&
-                       std::any_of(items_.begin(), items_.begin() + static_cast<std::ptrdiff_t>(i),
-                                   [](const Item& x) { return is_thing(x); });
-            if (items_[i].is(joiner)) return items_[i].as(joiner) == "with";
-            if (items_[i].last_word() == "with") return true;
-            described = described || items_[i].is(fabric);
-        }
-        return false;
-    }
-
-    // "lace edge", but not "as a border", "just the edge".
-    static bool names_an_edge(const Item& item) {
-        constexpr std::string_view edges[] = {"edge",   "edges",   "edging", "edgings",
-                                              "border", "borders", "trim",   "trimming"};
-        constexpr std::string_view uses[] = {"as",  "just",  "only",   "for",
-                                             "the", "round", "around", "contrast"};
-        return has(edges, item.last_word()) && !has(uses, item.first_word());
-    }
-
-    // "the brim worked double": of the cloth there, and not of the yarn.
-    bool is_of_a_part(std::size_t at) const {
-        if (at < 2 || items_[at - 2].clause != items_[at].clause) return false;
-        const auto& what = items_[at - 2];
-        return !what.is(article) && (what.is(part) || what.is(form));
-    }
-
-    // "black for the edging": ours is then the rest.
-    bool is_in_another(std::size_t at) const {
-        constexpr std::string_view others[] = {"other", "contrast", "contrasting", "else"};
-        for (auto i = at; i-- > 0 && i + 4 > at && items_[i].clause == items_[at].clause;)
-            if (items_[i].is(colour) || items_[i].text.starts_with("another") ||
-                has(others, items_[i].last_word()))
-                return true;
-        return false;
-    }
-
-    // "will there be stripes?", "comes there stripes?": of what comes by itself.
-    bool is_asked_of_the_yarn(std::size_t at) const {
-        constexpr std::string_view it[] = {"it", "there", "they", "get", "gives", "come", "comes"};
-        for (auto i = at; i-- > 0 && items_[i].sentence == items_[at].sentence;) {
-            if (items_[i].first_word() == "you" || items_[i].last_word() == "you") return false;
-            if (has(it, items_[i].first_word()) || has(it, items_[i].last_word())) return true;
-        }
-        return false;
-    }
-
-    // "would it go stripy?", "do the colours end up in stripes?": of this yarn alone.
-    bool asks_how_it_stripes(std::size_t at) const {
-        constexpr std::string_view becomes[] = {"go",     "turn", "end",  "up",  "out",    "get",
-                                                "come",   "look", "make", "be",  "its",    "own",
-                                                "itself", "show", "give", "all", "colours"};
-        if (!items_[at].asks || at == 0) return false;
-        if (items_[at].first_word() != "in" && !items_[at].text.starts_with("strip")) return false;
-        const bool pools = std::any_of(items_.begin(), items_.end(), [&](const Item& i) {
-            return i.sentence == items_[at].sentence && i.asks && i.is(topic) &&
-                   i.as(topic).starts_with("pooling");
-        });
-        const auto next = at + 1;
-        const bool of_a_thing =
-            next < items_.size() && (is_thing(items_[next]) || items_[next].last_word() == "with");
-        return pools || has(becomes, items_[at - 1].last_word()) ||
-               (!of_a_thing && is_asked_of_the_yarn(at));
-    }
-
-    static bool speaks_of_this(const Item& item) {
-        for (const char* word : {"this ", "yours ", "your "})
-            if (item.text.find(word) != std::string::npos) return true;
-        return false;
-    }
-
     void take_role(std::size_t at) {
         const auto& item = items_[at];
-        if (is_of_the_piece(at)) return;
-        if (item.as(WordClass::role) == "doubled" && is_of_a_part(at)) {
+        if (is_of_the_piece(items_, at)) return;
+        if (item.as(WordClass::role) == "doubled" && is_done_to_a_part(items_, at)) {
             out_.left_out.push_back(items_[at - 2].said + " " + items_[at - 1].said + " " +
                                     item.said);
             return;
         }
         auto role = yarn_role_named(item.as(WordClass::role));
-        if (role == YarnRole::border && is_in_another(at)) role = YarnRole::with_another;
+        if (role == YarnRole::border && is_in_another(items_, at)) role = YarnRole::with_another;
         if (!role) return;
         // "a stronger yarn for warp and beat this in as weft": what this one is to be.
         const bool on_the_loom = *role == YarnRole::weft_only || *role == YarnRole::warp_only;
@@ -261,7 +185,7 @@ class Words {
         const bool free =
             out_.role == YarnRole::unsaid || out_.role == YarnRole::with_another || of_this;
         if (!free) return;
-        if (role == YarnRole::with_another && asks_how_it_stripes(at)) {
+        if (role == YarnRole::with_another && asks_how_it_stripes(items_, at)) {
             if (!out_.about(Topic::pooling)) out_.topics.push_back(Topic::pooling);
             return;
         }
