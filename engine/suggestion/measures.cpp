@@ -3,6 +3,7 @@
 #include "engine/suggestion/beside.hpp"
 #include "engine/suggestion/constants.hpp"
 #include "engine/suggestion/limits.hpp"
+#include "engine/suggestion/measure_said.hpp"
 #include "engine/suggestion/reading.hpp"
 #include "engine/units/constants.hpp"
 
@@ -165,7 +166,7 @@ class Measures {
         if (is_in_shoes(items_, at)) return true;
         if (at == 0) return false;
         return has(shoe_systems, items_[at - 1].text) &&
-               (is_for_the_foot(out_) || cue(at, 2) == "foot");
+               (is_for_the_foot(out_) || tool_beside(items_, at, 2) == "foot");
     }
 
     // "180 by 20": nobody said of what.
@@ -190,26 +191,6 @@ class Measures {
         return of == "chest" || of == "size" || of == "width" || of == "head";
     }
 
-    // The tool word beside it: after it first, then before it, within so many items of its clause.
-    std::string cue(std::size_t at, std::size_t reach) const {
-        for (std::size_t n = 1; n <= reach && at + n < items_.size(); ++n) {
-            if (items_[at + n].sign || items_[at + n].is(joiner)) break;
-            if (items_[at + n].is(tool)) return items_[at + n].as(tool);
-            if (items_[at + n].amount) break;
-        }
-        for (std::size_t n = 1; n <= reach && n <= at; ++n) {
-            if (items_[at - n].sign || items_[at - n].amount || items_[at - n].text == "and") break;
-            if (items_[at - n].is(tool)) return items_[at - n].as(tool);
-        }
-        return {};
-    }
-
-    bool clause_has(std::size_t at, std::string_view what) const {
-        return std::any_of(items_.begin(), items_.end(), [&](const Item& i) {
-            return i.sentence == items_[at].sentence && i.is(tool) && i.as(tool) == what;
-        });
-    }
-
     // "Is 535 m enough", "I have 320 m": what there is, not what it takes.
     bool is_at_hand(std::size_t at) const {
         if (items_[at].asks && at + 1 < items_.size() && items_[at + 1].is(topic)) return true;
@@ -220,7 +201,7 @@ class Measures {
             if (before.is(tool) && before.as(tool) == "have") return true;
             if (before.is(tool) && before.as(tool) == "needs") return false;
         }
-        return says_own_yarn(at);
+        return says_own_yarn(items_, at);
     }
 
     // "using up at least 200 g": told, since more than it takes is no figure of ours.
@@ -237,14 +218,6 @@ class Measures {
         const auto& before = items_[at - 1];
         if (before.text == "out of") return true;
         return out_.wanted.size() > 1 && (before.text == "in" || before.text == "from");
-    }
-
-    bool says_own_yarn(std::size_t at) const {
-        for (std::size_t i = 0; i < at; ++i)
-            if ((items_[i].text == "own" || items_[i].text.find(" own") != std::string::npos) &&
-                items_[i].sentence == items_[at].sentence && !items_[i].is(article))
-                return true;
-        return false;
     }
 
     // The article that a measure belongs to: before it with no joiner between, else the next.
@@ -269,14 +242,6 @@ class Measures {
         return nullptr;
     }
 
-    bool is_each(std::size_t at) const {
-        for (std::size_t n = 1; n <= 4 && at + n < items_.size(); ++n) {
-            if (items_[at + n].text == "each" || items_[at + n].text == "apiece") return true;
-            if (items_[at + n].sign) return false;
-        }
-        return false;
-    }
-
     void take_mass(std::size_t at) {
         auto* to = owner(at);
         if (is_a_least_amount(at)) return;
@@ -284,13 +249,13 @@ class Measures {
         if (!to || is_at_hand(at) || to->needs_mass || to->needs) return;
         to->needs_mass = items_[at].amount->mass;
         mark(at);
-        to->needs_each = is_each(at);
+        to->needs_each = is_of_each(items_, at);
     }
 
     void take_length(std::size_t at) {
         const auto& amount = *items_[at].amount;
         const auto length = *amount.length;
-        const auto what = cue(at, 3);
+        const auto what = tool_beside(items_, at, 3);
         const bool heddle = at + 1 < items_.size() && items_[at + 1].text == "rigid heddle";
         if (what == "loom" || what == "sett" || heddle) {
             out_.loom_width = length;
@@ -303,7 +268,7 @@ class Measures {
             return;
         }
         // A circular needle's own length stands right beside it.
-        if (cue(at, 1) == "needle" && amount.unit != "mm") return mark(at);
+        if (tool_beside(items_, at, 1) == "needle" && amount.unit != "mm") return mark(at);
         auto* to = owner(at);
         const bool thick = at + 1 < items_.size() && items_[at + 1].text == "thick";
         if (!to || thick || is_of_squares(items_, at, *to) || is_of_a_part(items_, at)) return;
@@ -338,7 +303,7 @@ class Measures {
         if (thing_behind(items_, at) != at) return false;
         if (amount.unit != "yd" && amount.unit != "m") return false;
         return *amount.length >= metres(constants::longest_cloth) || what == "needs" ||
-               (amount.unit == "yd" && clause_has(at, "needs"));
+               (amount.unit == "yd" && sentence_has(items_, at, "needs"));
     }
 
     void take_needs(std::size_t at, Wanted& to) {
@@ -347,7 +312,7 @@ class Measures {
         if (is_at_hand(at) || to.needs) return;
         to.needs = items_[at].amount->length;
         mark(at);
-        to.needs_each = is_each(at);
+        to.needs_each = is_of_each(items_, at);
     }
 
     // "for a teddy bear 12 inches tall": the bear is.
@@ -356,22 +321,13 @@ class Measures {
         return items_[at - 1].said == out_.worn_by;
     }
 
-    bool is_said_long(std::size_t at) const {
-        constexpr std::string_view lengths[] = {"long", "in length", "tall", "length"};
-        return at + 1 < items_.size() && has(lengths, items_[at + 1].text);
-    }
-
-    bool is_said_tall(std::size_t at) const {
-        constexpr std::string_view heights[] = {"tall", "high", "in height", "deep"};
-        return at + 1 < items_.size() && has(heights, items_[at + 1].text);
-    }
-
     void take_size(std::size_t at, const std::string& what, Wanted& to) {
         if (to.sizes.size() >= 3 || is_of_the_wearer(at)) return;
         const auto length = *items_[at].amount->length;
         mark(at);
         const bool width = what == "width";
-        if (to.sizes.empty()) to.is_long = is_said_long(at), to.is_tall = is_said_tall(at);
+        if (to.sizes.empty())
+            to.is_long = is_said_long(items_, at), to.is_tall = is_said_tall(items_, at);
         to.only_width = to.sizes.empty() && width;
         if (!to.sizes.empty() && widths_ > 0 && !width)
             to.sizes.insert(to.sizes.begin(), length);
