@@ -111,7 +111,7 @@ bool counts_things(const std::string& number) {
 std::vector<std::string> words_of_row(const Row& row) {
     try {
         return spelt_out(row.text("word"));
-    } catch (const std::invalid_argument& error) {
+    } catch (const Refused& error) {
         throw row.wrong(fmt::format("word: {}", error.what()));
     }
 }

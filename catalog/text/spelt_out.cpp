@@ -1,7 +1,6 @@
 #include "catalog/text/spelt_out.hpp"
 
-#include <stdexcept>
-
+#include "engine/units/failure.hpp"
 #include "engine/units/plain.hpp"
 
 namespace gristwright::catalog {
@@ -11,7 +10,7 @@ std::vector<std::string> spelt_out(std::string_view alike) {
     if (open == std::string_view::npos) return {std::string(alike)};
     const auto close = alike.find_first_of("{}", open + 1);
     if (alike[open] == '}' || close == std::string_view::npos || alike[close] == '{')
-        throw std::invalid_argument("a brace without its other half");
+        throw Refused("a brace without its other half");
     const auto before = std::string(alike.substr(0, open));
     const auto behind = spelt_out(alike.substr(close + 1));
     auto choices = alike.substr(open + 1, close - open - 1);

@@ -8,8 +8,8 @@
 
 namespace gristwright::catalog {
 
-// Every phrase that is meant; the text as it is where it has no braces. Throws
-// std::invalid_argument for a brace without its other half or one within another.
+// Every phrase that is meant; the text as it is where it has no braces. Throws Refused for a brace
+// without its other half or one within another.
 std::vector<std::string> spelt_out(std::string_view alike);
 
 }  // namespace gristwright::catalog

@@ -3,11 +3,10 @@
 
 #include <doctest/doctest.h>
 
-#include <stdexcept>
-
 #include "catalog/reference/spoken.hpp"
 #include "catalog/reference/tables.hpp"
 #include "catalog/text/bad_text.hpp"
+#include "engine/units/failure.hpp"
 #include "tests/catalog/carried.hpp"
 
 using namespace gristwright;
@@ -21,7 +20,7 @@ TEST_CASE("braces stand for each of what they hold") {
     CHECK(spelt_out("as {big|long} as {it goes}") ==
           Phrases{"as big as it goes", "as long as it goes"});
     for (const char* wrong : {"{a|b", "a|b}", "{a {b} c}", "}{", "x {"})
-        CHECK_THROWS_AS(spelt_out(wrong), std::invalid_argument);
+        CHECK_THROWS_AS(spelt_out(wrong), Refused);
 }
 
 TEST_CASE("a row of the words may hold many, and a phrase that stands in two rows is told") {
