@@ -97,6 +97,8 @@ const char* wrong_meaning(WordClass of, std::string means, const Fabrics& fabric
             without_last("?");
             without_last("!");
             return topic_named(means) ? nullptr : "there is no such topic";
+        case WordClass::tone:
+            return is_tone(means) ? nullptr : "there is no such tone";
         default:
             return nullptr;
     }

@@ -1,5 +1,5 @@
-// Phrases that are alike, written as one: "{shrink|boil} it {hard|}" is "shrink it hard", "boil it
-// hard", "shrink it" and "boil it".
+// Phrases that are alike, written as one, in whole words: "{shrink|boil} it {hard|}" is "shrink it
+// hard", "boil it hard", "shrink it" and "boil it".
 #pragma once
 
 #include <string>

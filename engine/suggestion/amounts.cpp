@@ -75,9 +75,7 @@ class Joiner {
         const auto* next = peek(2);
         if (!what || !has(plain, *what) || !next) return false;
         if (says("and", 2)) return word(3).value_or(1) < 1;
-        const bool sized = next->is(WordClass::tool) && (next->as(WordClass::tool) == "size" ||
-                                                         next->as(WordClass::tool) == "width");
-        return sized || has(by, next->text);
+        return tells_a_side(*next) || has(by, next->text);
     }
 
     // "3/4", "1 3/4", "170", "a dozen", "half a".
@@ -213,9 +211,13 @@ class Joiner {
         return std::move(now_);
     }
 
-    // "it looks like 12 wraps": round a ruler; "ten wraps for the choir" are to be made.
+    // "it looks like 12 wraps", "5 wraps to the inch": round a ruler; "ten wraps for the choir" are
+    // to be made.
     bool is_of_wraps() const {
-        return now_.amount->number >= constants::least_wraps && says("wraps") && !says("for", 1);
+        if (!says("wraps")) return false;
+        if (now_.amount->number >= constants::least_wraps) return !says("for", 1);
+        const auto* next = peek(1);
+        return next && (next->first_word() == "per" || next->text.starts_with("to the inch"));
     }
 
     // "the 7.5 heddle", "a 12 reed": ends to an inch, where it is no metric one.

@@ -216,23 +216,6 @@ void mark_questions(std::vector<Item>& items) {
     }
 }
 
-// "13 wraps, what class is that?", "11 wraps to the inch": a yarn's thickness, and no things.
-void read_wraps(std::vector<Item>& items) {
-    constexpr double least = 5, most = 60;
-    for (std::size_t i = 1; i < items.size(); ++i) {
-        auto& amount = items[i - 1].amount;
-        if (items[i].text != "wraps" || !amount || amount->of != Amount::Of::number) continue;
-        if (amount->number < least || amount->number > most) continue;
-        const auto next = i + 1 < items.size() ? items[i + 1].text : std::string();
-        const bool over = next.starts_with("to the inch") || next == "per" || next == "to" ||
-                          next == "an" || next == "in";
-        const bool asked = items[i].asks && i + 1 < items.size() && items[i + 1].sign;
-        if (!over && !asked) continue;
-        amount->of = Amount::Of::wraps;
-        items[i].idle = true;
-    }
-}
-
 }  // namespace
 
 std::optional<double> figure_of(const std::string& text) {
@@ -267,14 +250,17 @@ std::vector<Item> items_of(const std::string& idea, const Lexicon& lexicon, Stem
         out.push_back(std::move(item));
     }
     mark_questions(out);
-    out = with_amounts(out);
-    read_wraps(out);
-    return out;
+    return with_amounts(out);
 }
 
 constexpr std::string_view before_an_age[] = {"is",   "aged",    "age",   "turning", "turned",
                                               "he's", "she's",   "who's", "nearly",  "almost",
                                               "just", "they're", "be",    "turns"};
+
+bool tells_a_side(const Item& item) {
+    return item.is(WordClass::tool) &&
+           (item.as(WordClass::tool) == "size" || item.as(WordClass::tool) == "width");
+}
 
 bool stands_after_for(const std::vector<Item>& items, std::size_t at) {
     constexpr std::string_view leads[] = {"for", "on", "wants"};

@@ -66,6 +66,9 @@ std::vector<Item> items_of(const std::string& idea, const Lexicon& lexicon, Stem
 // "1.7", "0,5", "1,200"; nothing above a million.
 std::optional<double> figure_of(const std::string& text);
 
+// "wide", "long", "in length": a word that says which side a measure is of.
+bool tells_a_side(const Item& item);
+
 // Joins numbers and units: "1 3/4 oz", "40 st to 10 cm", "six foot", "6 x 60 in".
 std::vector<Item> with_amounts(const std::vector<Item>& items);
 // What is told in two pieces: "five foot six", "a yard and a half", "24-26 in", "6 balls of 50 g".
@@ -74,9 +77,10 @@ void join_parts(std::vector<Item>& items);
 // "my", "your", "that": of something that is there.
 bool is_own(const Item& item);
 
-// "age 7", "ages 5": how old somebody is, and no count.
 // "for my boss", "on the wall", "the postman wants".
 bool stands_after_for(const std::vector<Item>& items, std::size_t at);
+
+// "age 7", "ages 5": how old somebody is, and no count.
 bool stands_before_an_age(std::string_view word);  // "turning", "she's"
 bool stands_after_age(const std::vector<Item>& items, std::size_t at);
 bool is_own_age(const std::vector<Item>& items, std::size_t at);  // "I am 7"

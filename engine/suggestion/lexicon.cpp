@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "engine/units/failure.hpp"
+#include "engine/units/has.hpp"
 
 namespace gristwright {
 namespace {
@@ -94,6 +95,12 @@ bool is_trade(WordClass c) {
 }
 
 }  // namespace
+
+bool is_tone(std::string_view means) {
+    constexpr std::string_view tones[] = {"did",    "done",   "does", "wish", "again",
+                                          "always", "handle", "no",   "grown"};
+    return has(tones, means);
+}
 
 std::optional<WordClass> word_class_named(std::string_view name) {
     for (std::size_t c = 0; c < word_class_count; ++c)

@@ -47,6 +47,8 @@ enum class WordClass {
 };
 inline constexpr std::size_t word_class_count = 26;
 std::optional<WordClass> word_class_named(std::string_view name);
+// What a word of that class may mean: "did", "wish", "no".
+bool is_tone(std::string_view means);
 
 struct Phrase {
     std::string text;                                          // as the table has it

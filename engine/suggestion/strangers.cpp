@@ -2,6 +2,7 @@
 // shawl", "a jumper for the teddy". They are told, never answered with the article beside them.
 #include <algorithm>
 
+#include "engine/suggestion/in_full.hpp"
 #include "engine/suggestion/reading.hpp"
 #include "engine/units/ascii.hpp"
 
@@ -68,7 +69,7 @@ class Strangers {
 
   private:
     bool same_clause(std::size_t a, std::size_t b) const {
-        return b < items_.size() && items_[a].clause == items_[b].clause && !items_[b].sign;
+        return gristwright::same_clause(items_, a, b);
     }
 
     // Nothing more is said of it: the clause ends, or goes on with "for", "and", "with".

@@ -61,9 +61,7 @@ class Tales {
     }
 
   private:
-    bool same(std::size_t a, std::size_t b) const {
-        return b < items_.size() && items_[a].clause == items_[b].clause && !items_[b].sign;
-    }
+    bool same(std::size_t a, std::size_t b) const { return same_clause(items_, a, b); }
     bool begins(std::size_t at) const {
         return at == 0 || items_[at - 1].sentence != items_[at].sentence;
     }
@@ -204,9 +202,8 @@ class Tales {
     }
 
     bool tells(std::size_t at) const {
-        if (wishes(items_[at].clause)) return false;
         const auto& item = items_[at];
-        if (!is_past(item) || is_supposed(at)) return false;
+        if (!is_past(item) || is_supposed(at) || wishes(item.clause)) return false;
         // "Took me nine years", "Found: one glove".
         if (begins(at) && !item.asks && (item.sounds("did") || item.sounds("done")))
             return takes_object(at) || is_a_notice(at);
@@ -214,8 +211,8 @@ class Tales {
         if (who == at) return is_of_a_thing(at) && !item.asks;
         const auto& s = items_[who];
         if (item.asks) return has(strangers, s.text) || has(strangers, s.last_word());
-        const bool sure = has(people, s.text) || has(people, s.last_word()) || s.is(person) ||
-                          items_[at - 1].is(person) || items_[at - 1].capital;
+        const bool sure =
+            is_somebody(who) || s.is(person) || items_[at - 1].is(person) || items_[at - 1].capital;
         return sure || item.sounds("did") || item.sounds("does") || takes_object(at);
     }
 

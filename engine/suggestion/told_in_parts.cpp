@@ -39,6 +39,8 @@ class Parts {
         return at < items_.size() && items_[at].text == text;
     }
 
+    bool says_each(std::size_t at) const { return says(at, "each") || says(at, "apiece"); }
+
     // The second piece goes into the first.
     void swallow(std::size_t at, std::size_t count) {
         for (std::size_t n = 1; n <= count; ++n) {
@@ -154,7 +156,7 @@ class Parts {
         if (amount.length) amount.length = *amount.length * items_[by].amount->number;
         items_[by].idle = true;
         for (auto i = what + 1; i <= what + 2 && i < items_.size(); ++i)
-            if (says(i, "each") || says(i, "apiece")) items_[i].text = "in all";
+            if (says_each(i)) items_[i].text = "in all";
     }
 
     // "seven feet by two", "7 inches wide and 60 long": a bare number takes the unit before it.
@@ -165,9 +167,7 @@ class Parts {
             if (item.sign && item.text != "," && item.text != "(") return;
             if (!item.amount) continue;
             if (item.amount->of != Of::number || item.is(WordClass::needle)) return;
-            const bool sized = i + 1 < items_.size() && items_[i + 1].is(WordClass::tool) &&
-                               (items_[i + 1].as(WordClass::tool) == "size" ||
-                                items_[i + 1].as(WordClass::tool) == "width");
+            const bool sized = i + 1 < items_.size() && tells_a_side(items_[i + 1]);
             const bool by = says(i - 1, "by") || says(i - 1, "x");
             if ((times && i == at + 1) || sized || by) lend_unit(item, *items_[at].amount);
             return;
@@ -181,8 +181,7 @@ class Parts {
         const auto next = at + (led ? 2 : 1);
         if (!is_amount(next, Of::mass)) return;
         // "2 balls, 100 g": of each only where that is said.
-        const bool each = says(next + 1, "each") || says(next + 1, "apiece");
-        if (!says(at + 1, ",") || each) scale(at, next);
+        if (!says(at + 1, ",") || says_each(next + 1)) scale(at, next);
     }
 
     static void lend_unit(Item& to, const Amount& from) {

@@ -248,10 +248,9 @@ class Words {
         // Words of every talk ask about the yarn only beside what is to be made.
         const bool beside = !means.empty() && means.back() == '?';
         if (beside) means.pop_back();
-        const bool said = !means.empty() && means.back() == '!';
-        if (beside && out_.wanted.empty() && !out_.fabric.named() && !(said && item.asks)) return;
         const bool always = !means.empty() && means.back() == '!';
         if (always) means.pop_back();
+        if (beside && out_.wanted.empty() && !out_.fabric.named() && !(always && item.asks)) return;
         // "a warm hat" asks nothing about warmth.
         const bool adjective = item.text.find(' ') == std::string::npos && at + 1 < items_.size() &&
                                items_[at + 1].live(article);

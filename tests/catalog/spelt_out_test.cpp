@@ -31,5 +31,6 @@ TEST_CASE("a row of the words may hold many, and a phrase that stands in two row
     CHECK(read("{full|boil} it,role,fulled\n") == "full it\trole\tfulled\nboil it\trole\tfulled\n");
     CHECK_THROWS_WITH_AS(read("{full|boil} it,role,fulled\nboil it,role,fulled\n"),
                          doctest::Contains("'boil it' stands twice"), BadText);
+    CHECK_THROWS_WITH_AS(read("grumble,tone,shouts\n"), doctest::Contains("no such tone"), BadText);
     CHECK_THROWS_WITH_AS(read("{full it,role,fulled\n"), doctest::Contains("other half"), BadText);
 }
