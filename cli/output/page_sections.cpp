@@ -27,7 +27,9 @@ PageData answer_data(const Answered& one, const Question& q) {
         out.set("from", shortened(inert(one.suggestion.from), longest_idea / 3));
     if (one.times > 1) out.set("times", fmt::format("{} times", one.times));
     if (!a.answered) {
-        out.set("ask", capital(inert(a.ask)));
+        // Thanks for talk and answers on the yarn alone ask nothing.
+        out.set("said", inert(a.ask.empty() ? reply_with_care(one.suggestion, a, {}, q)
+                                            : "Asked back: " + capital(a.ask)));
         return out;
     }
     PageData known;

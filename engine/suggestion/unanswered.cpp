@@ -94,10 +94,12 @@ class Question {
     std::size_t from_, to_;
 };
 
-// The first word of a question in its sentence: past what stands before it as a clause of its own.
-std::size_t begins(const std::vector<Item>& items, std::size_t from, std::size_t to) {
+// The first word of a question in its sentence, from `from` on: at `start`, where asking begins, or
+// at the beginning of a later clause. "How heavy would it be" is one question.
+std::size_t begins(const std::vector<Item>& items, std::size_t start, std::size_t from,
+                   std::size_t to) {
     for (auto i = from; i < to; ++i) {
-        const bool clause = i == from || items[i].clause != items[i - 1].clause ||
+        const bool clause = i == start || items[i].clause != items[i - 1].clause ||
                             items[i - 1].is(joiner) || items[i - 1].sign;
         const auto first = items[i].first_word();
         if (clause && !items[i].sign && (has(open_words, first) || has(closed_words, first)))
@@ -120,10 +122,11 @@ std::string unanswered(const std::vector<Item>& items) {
     for (std::size_t from = 0; from < items.size();) {
         auto to = from;
         while (to < items.size() && items[to].sentence == items[from].sentence) ++to;
-        auto first = from;
-        while (first < to && !items[first].asks) ++first;
-        for (first = begins(items, first, to); first < to; first = begins(items, first + 1, to)) {
-            const Question question(items, first, to);
+        auto start = from;
+        while (start < to && !items[start].asks) ++start;
+        for (auto at = begins(items, start, start, to); at < to;
+             at = begins(items, start, at + 1, to)) {
+            const Question question(items, at, to);
             if (question.is_open()) return question.said();
         }
         from = to;

@@ -183,9 +183,11 @@ TEST_CASE("a question that nothing answers is told, and one that only suggests i
         CAPTURE(std::string(idea));
         CHECK_FALSE(reader.read(idea).unanswered.empty());
     }
-    for (const char* idea : {"could you make a hat?", "isn't it crying out to be a shawl?",
-                             "how about mittens?", "why not a cowl?", "what about a vest?",
-                             "would you knit a scarf for my sister?", "a hat?"}) {
+    for (const char* idea :
+         {"could you make a hat?", "isn't it crying out to be a shawl?", "how about mittens?",
+          "why not a cowl?", "what about a vest?", "would you knit a scarf for my sister?",
+          "a hat?", "How heavy would a cardigan come out in that?",
+          "How many evenings would a jumper take?"}) {
         CAPTURE(std::string(idea));
         CHECK(reader.read(idea).unanswered.empty());
     }

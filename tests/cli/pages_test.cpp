@@ -132,6 +132,18 @@ TEST_CASE("a page shows forty answers and counts the others") {
     CHECK_FALSE(holds(answers_section({answers[0]}, {}, q), "more"));
 }
 
+TEST_CASE("talk has its thanks on a page, and only a question is said to be asked back") {
+    const auto& q = asked::heron();
+    BulkAnswers bulk(q);
+    bulk.take_all({{{"idea", "thanks, lovely talk"}}});
+    const auto thanked = answers_section(answered(bulk), {}, q);
+    CHECK(holds(thanked, "Thank you for "));
+    CHECK_FALSE(holds(thanked, "Asked back"));
+    BulkAnswers unknown(q);
+    unknown.take_all({{{"idea", "a draught excluder"}}});
+    CHECK(holds(answers_section(answered(unknown), {}, q), "Asked back: There is no draught"));
+}
+
 TEST_CASE("a page's split tells every cut, one that cannot be says so") {
     const auto typed = asked::arguments("split", {"--sample", "knitted", "--main", "watch-cap"});
     auto q = ask(typed, asked::example("heron.toml"));
