@@ -92,7 +92,7 @@ const char* wrong_meaning(WordClass of, std::string means, const Fabrics& fabric
         case WordClass::person:
             without_last(" for");
             for (const std::string_view body : {":man", ":woman", ":newborn"}) without_last(body);
-            return wearer_named(means) ? nullptr : "there is no such wearer";
+            return wearer_named(means) || means == "kin" ? nullptr : "there is no such wearer";
         case WordClass::topic:
             without_last("?");
             without_last("!");

@@ -123,8 +123,12 @@ std::string each_sentence(const SuggestionAnswer& a, const Units& units) {
         const auto one = count > 1 && i != a.main
                              ? fmt::format(" ({} each)", units.yarn(thing.need.mid / count))
                              : "";
+        const auto size =
+            thing.wanted.sizes.empty()
+                ? ""
+                : fmt::format(" ({})", measured(*thing.article, units.size(thing.size)));
         parts.push_back(
-            fmt::format("{} about {}{}", named(thing), units.yarn(thing.need.mid), one));
+            fmt::format("{}{} about {}{}", named(thing), size, units.yarn(thing.need.mid), one));
     }
     if (parts.empty()) return each;
     return (each.empty() ? "" : each + " ") +
@@ -141,6 +145,13 @@ std::string left_out_sentence(const SuggestionAnswer& a, const Units& units) {
     return (out.empty() ? "" : out + " ") + fmt::format("'{}' is no measure: I took {}.",
                                                         capital(inert(a.taken.how_big)),
                                                         measured(*a.article, units.size(a.size)));
+}
+
+// What was heard as talk: whoever meant it as a wish can say so.
+std::string aside_sentence(const SuggestionAnswer& a) {
+    if (a.taken.aside.empty()) return "";
+    return fmt::format("I took as said of something else: {}.",
+                       inert(listed(a.taken.aside, "and")));
 }
 
 // A question on which nothing here has a word.
@@ -207,6 +218,7 @@ std::vector<std::string> answered_sentences(const Suggestion& s, const Suggestio
                                  not_known_sentence(a),
                                  form_sentence(a),
                                  left_out_sentence(a, units),
+                                 aside_sentence(a),
                                  metres_sentence(a, yarn, units),
                                  at_hand_sentence(a, units),
                                  share_sentence(a, units),
@@ -214,6 +226,7 @@ std::vector<std::string> answered_sentences(const Suggestion& s, const Suggestio
     for (const auto topic : a.taken.topics) out.push_back(topic_sentence(topic, a, yarn, units));
     out.push_back(unanswered_sentence(a));
     out.push_back(wearer_sentence(a, units));
+    out.push_back(kin_sentence(a));
     out.push_back(role_sentence(a, units));
     out.push_back(gauge_sentence(a, s, units));
     out.push_back(needle_sentence(a, s, units));

@@ -173,6 +173,13 @@ static std::string care_for_another(const SuggestionAnswer& a) {
     return fmt::format("For the {}: no cords, fringes{}.", words(a.taken.wearer), small_loops(a));
 }
 
+std::string kin_sentence(const SuggestionAnswer& a) {
+    if (a.taken.kin.empty()) return "";
+    return fmt::format(
+        "How old the {} may be I do not know: {}for a child no cords or long fringes.",
+        inert(a.taken.kin), is_worn(a) ? "a child's takes less, and " : "");
+}
+
 std::string wearer_sentence(const SuggestionAnswer& a, const Units& units) {
     const auto& body = a.things[a.main].body;
     const auto care = care_for_another(a);

@@ -23,5 +23,7 @@ std::string material_sentence(const SuggestionAnswer& a);
 
 std::string weight_sentence(const SuggestionAnswer& a, const YarnProfile& yarn);
 std::string wearer_sentence(const SuggestionAnswer& a, const Units& units);
+// "How old the niece may be I do not know": kin of any age.
+std::string kin_sentence(const SuggestionAnswer& a);
 
 }  // namespace gristwright::cli

@@ -249,7 +249,7 @@ std::string topic_sentence(Topic topic, const SuggestionAnswer& a, const YarnPro
             return "How it takes a dye a few metres in the pot tell, and whether its colour runs a "
                    "wet corner pressed on a white cloth.";
         case Topic::time:
-            return "How long it takes I have not reckoned.";
+            return "How much time it takes I have not reckoned.";
         case Topic::cost:
             return "What it costs I have not reckoned.";
         case Topic::skill:

@@ -70,6 +70,7 @@ std::string taken_line(const SuggestionAnswer& a, const Units& units) {
     const auto lacking = left_out(a);
     if (!lacking.empty()) out.push_back("not known: " + joined(lacking));
     for (const auto& said : a.taken.left_out) out.push_back("left out: " + said);
+    for (const auto& said : a.taken.aside) out.push_back("heard as talk: " + said);
     if (!a.taken.how_big.empty()) out.push_back("no measure: " + a.taken.how_big);
     for (const auto& kind : a.taken.ruled_out) out.push_back("ruled out: " + kind);
     if (a.taken.role != YarnRole::unsaid) out.push_back("as " + std::string(words(a.taken.role)));
@@ -111,6 +112,7 @@ Json taken_json(const SuggestionAnswer& a) {
     out["ruled_out"] = texts(taken.ruled_out);
     out["not_known"] = not_known_json(taken);
     out["left_out"] = texts(taken.left_out);
+    out["aside"] = texts(taken.aside);
     out["not_an_idea"] = taken.not_an_idea;
     return out;
 }

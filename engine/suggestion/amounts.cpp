@@ -145,6 +145,7 @@ class Joiner {
             return use(n + 1), centimetres(10);  // "22 st to 10"
         }
         const auto over = read_length(fmt::format("{:g} {}", k.value_or(1), *u)).value;
+        over_inches_ = *u == "in" && k.value_or(1) == 1;
         return use(n + (k ? 2 : 1)), over;
     }
 
@@ -262,9 +263,11 @@ class Joiner {
         }
         if (what == "st") {
             amount.of = Of::gauge;
+            if (over_inches_) amount.unit = "st/in";
             amount.gauge = Gauge::from_si(amount.number / over->si());
         } else if (what == "ends") {
             amount.of = Of::sett;
+            if (over_inches_) amount.unit = "epi";
             amount.sett = Sett::from_si(amount.number / over->si());
         }
         return std::move(now_);
@@ -322,6 +325,7 @@ class Joiner {
     const std::vector<Item>& items_;
     std::size_t at_ = 0;
     bool said_on_ = false;  // "stitches on" is one phrase of the table
+    bool over_inches_ = false;
     Item now_;
     std::vector<Item> out_;
 };

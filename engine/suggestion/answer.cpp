@@ -91,6 +91,11 @@ void Answerer::resolve(Taken& taken) const {
     auto known = [&](const Unmade& u) {
         const auto named = known_fabric(u.said, ground_.fabrics);
         if (u.other_craft || !named.named()) return false;
+        // "log cabin, garter": the fabric that is reckoned leaves this one to be told.
+        const auto has_another = [](const Wanted& w) { return w.fabric.named(); };
+        if (!taken.wanted.empty() &&
+            std::all_of(taken.wanted.begin(), taken.wanted.end(), has_another))
+            return false;
         taken.fabric = named;
         taken.fabric_said = u.said;
         for (auto& wanted : taken.wanted)
@@ -285,6 +290,7 @@ SuggestionAnswer Answerer::answer(const Suggestion& suggestion) {
         const auto who = understand("for the " + suggestion.who, lexicon_, stemmer_);
         out.taken.wearer = who.wearer;
         out.taken.wearer_said = who.wearer_said;
+        out.taken.kin = who.kin;
         out.taken.years = who.years;
         out.taken.body = who.body;
     }

@@ -32,8 +32,11 @@ class AtHand {
 
     void set_aside() {
         for (std::size_t i = 0; i < items_.size(); ++i)
-            if (items_[i].live(article) && another_is_wanted(i) && is_at_hand(i))
+            if (items_[i].live(article) && another_is_wanted(i) &&
+                (is_at_hand(i) || is_there_already(i))) {
                 items_[i].idle = true;
+                if (i > 0 && items_[i - 1].amount) items_[i - 1].idle = true;  // "nine hats"
+            }
     }
 
   private:
@@ -48,11 +51,33 @@ class AtHand {
         return false;
     }
 
+    // "got a jumper this colour already", "already has three hats".
+    bool is_there_already(std::size_t at) const {
+        constexpr std::string_view has_got[] = {"got", "have", "has", "own", "owns", "had"};
+        bool got = false;
+        for (auto i = at; i-- > 0 && i + 5 > at && same_clause(items_, i, at);) {
+            if (items_[i].live(article)) return false;
+            got = got || has(has_got, items_[i].last_word()) || items_[i].text.ends_with("'ve");
+        }
+        if (!got) return false;
+        const auto& many = items_[at - 1].amount;  // "I own eleven scarves"
+        if (many && many->of == Amount::Of::number && many->number > 1 && !items_[at].asks)
+            return true;
+        for (auto i = at; i-- > 0 && i + 5 > at && same_clause(items_, i, at);)
+            if (items_[i].last_word() == "already") return true;
+        for (auto i = at + 1; i < at + 4 && same_clause(items_, at, i); ++i) {
+            if (items_[i].live(article)) return false;
+            if (items_[i].first_word() == "already") return true;
+        }
+        return false;
+    }
+
     bool is_at_hand(std::size_t at) const {
         auto from = at;  // where its own words begin
         while (from > 0 && from + 3 > at && same_clause(items_, from - 1, at) &&
                !has(owned, items_[from - 1].text) &&
-               (describes_too(items_[from - 1]) || items_[from - 1].amount))
+               (describes_too(items_[from - 1]) || items_[from - 1].amount ||
+                items_[from - 1].is(article)))
             --from;
         const bool det =
             from > 0 && (is_determiner(items_[from - 1].text) || has(owned, items_[from - 1].text));
@@ -65,9 +90,20 @@ class AtHand {
         if (has(over_it, before.last_word()) && det && from > 1 && !items_[from - 2].is(article))
             return true;
         if (own && (before.text == "into" || is_matched(from))) return true;
-        if (is_washed_with(from)) return true;
-        if (det && has(has_it, before.text) && wanted_before(at)) return true;
+        if (is_washed_with(from) || is_only_known(from, at)) return true;
+        constexpr std::string_view somebody[] = {"i", "she", "he", "we", "they"};
+        constexpr std::string_view has_one[] = {"have", "has", "own", "owns"};
+        const bool owns = has(has_it, before.text) || (from > 1 && has(has_one, before.text) &&
+                                                       has(somebody, items_[from - 2].text));
+        if (det && owns && wanted_before(at)) return true;
         return is_below(at) || is_a_reason(at, own);
+    }
+
+    // "I know scarf and I know hat".
+    bool is_only_known(std::size_t from, std::size_t at) const {
+        for (auto i = from - 1; i < at; ++i)
+            if (items_[i].last_word() == "know") return true;
+        return false;
     }
 
     // "goes with my coat", "matches her mittens", "as warm as my coat"; "to match the scarf" that

@@ -20,7 +20,8 @@ enum class OnLoom { neither, warp, waste };
 
 // "warp", "warp for", "loom waste"; a yarn to be the warp ("on a cotton warp") is no length.
 OnLoom on_loom(const Item& item) {
-    if (item.last_word() == "waste" || item.last_word() == "wastage") return OnLoom::waste;
+    constexpr std::string_view wastes[] = {"waste", "wastage", "lose", "loses", "losing"};
+    if (has(wastes, item.last_word())) return OnLoom::waste;
     const bool begins = item.first_word() == "warp" || item.text == "a warp for";
     if (begins && !item.is(technique) && !item.is(fabric) && item.text != "warp yarn")
         return OnLoom::warp;
@@ -46,6 +47,12 @@ std::size_t loom_word(const std::vector<Item>& items, std::size_t at) {
         if (!has(between, items[i].first_word()) || items[i].amount) break;
     }
     return at;
+}
+
+// "I lose 27 inches" on a diet, or at the back of the loom.
+bool is_of_a_loom(const std::vector<Item>& items) {
+    return std::any_of(items.begin(), items.end(),
+                       [](const Item& i) { return i.is(tool) && i.as(tool) == "loom"; });
 }
 
 constexpr std::string_view suffices[] = {"do",     "enough", "suffice", "sufficient", "stretch",
@@ -83,7 +90,8 @@ void take_loom_lengths(std::vector<Item>& items, Taken& out) {
     for (std::size_t at = 0; at < items.size(); ++at) {
         if (!items[at].amount || !items[at].amount->length || items[at].idle) continue;
         const auto word = loom_word(items, at);
-        if (word == at) continue;
+        if (word == at || (items[word].first_word().starts_with("los") && !is_of_a_loom(items)))
+            continue;
         const auto& amount = *items[at].amount;
         (on_loom(items[word]) == OnLoom::warp ? out.warp : out.loom_waste) = amount.length;
         if (!out.imperial)
@@ -131,6 +139,14 @@ bool is_of_this_yarn(const std::vector<Item>& items, std::size_t at) {
     const auto next = at + 1;
     if (next >= items.size()) return false;
     if (has(of_this, items[next].text)) return true;
+    // "14 oz of grey two-ply, and nobody has said waistcoat": of a colour, and of no thing.
+    const auto of_a_thing = [&](const Item& i) {
+        return i.clause == items[at].clause && (is_thing(i) || i.is(WordClass::craft));
+    };
+    if (items[next].text == "of" && next + 1 < items.size() &&
+        items[next + 1].is(WordClass::colour) &&
+        std::none_of(items.begin(), items.end(), of_a_thing))
+        return true;
     return items[next].text == "of" && next + 1 < items.size() &&
            has(this_yarn, items[next + 1].first_word());
 }
@@ -192,7 +208,8 @@ bool is_a_body_height(const std::vector<Item>& items, std::size_t at) {
                          !items[i].as(person).starts_with("animal");
         if (who || has(is, items[i].text) || has(is, items[i].last_word())) return true;
         const bool age = items[i].amount && !items[i].amount->length;
-        if (!age && !has(passed, items[i].text)) return false;
+        const bool joined = items[at - 1].text == "and" && items[i].clause == items[at].clause;
+        if (!age && !joined && !has(passed, items[i].text)) return false;
     }
     return false;
 }
@@ -245,7 +262,16 @@ bool describes(const std::vector<Item>& items, std::size_t at) {
 }
 
 bool each_has_one(const std::vector<Item>& items, std::size_t at, const Wanted& wanted) {
-    if (!wanted.known.worn || at == 0 || items[at - 1].last_word() != "for") return false;
+    // "Five grandchildren. Mittens all round", "hats for my two nieces".
+    constexpr std::string_view shared_out[] = {"all round", "each", "apiece", "everyone", "all"};
+    const auto goes_round = [&](const Item& i) {
+        return i.clause != items[at].clause && has(shared_out, i.text);
+    };
+    const bool own = at > 1 && is_own(items[at - 1]);
+    const bool led = at > 0 && items[own ? at - 2 : at - 1].last_word() == "for";
+    if (!wanted.known.worn || !(led || ((wanted.plural || wanted.known.in_pairs) &&
+                                        std::any_of(items.begin(), items.end(), goes_round))))
+        return false;
     for (auto i = at + 1; i <= at + 2 && in_sentence(items, i, at); ++i)
         if (items[i].is(person)) return is_many(items[i].text);
     return false;

@@ -23,6 +23,14 @@ inline constexpr Constant stated_allowance{
     "relative",
     Mark::common_practice,
     "a pattern states what to buy: 5 to 20 % more than its sample took"};
+inline constexpr Constant lightest_ball{
+    "a mass below which nothing is sold as a ball or skein",
+    15,
+    10,
+    20,
+    "g",
+    Mark::judgement,
+    "embroidery yarn is not meant: '12 balls (50 g)' are of 50 g each"};
 inline constexpr Constant longest_cloth{
     "a length beyond which yarn is meant and not cloth",   5, 4, 10, "m", Mark::judgement,
     "the longest piece of one warp or one pair of needles"};

@@ -189,9 +189,12 @@ class Counts {
             if (item.text == "squares") return nullptr;  // "eight squares for a blanket"
             if (item.text.substr(0, 2) == "of" && item.text != "of" && last_before(at))
                 return last_before(at);
-            if (item.is(person) && at > 0 && items_[at - 1].text.substr(0, 3) == "for") {
+            if (item.is(person)) {
                 auto* to = last_before(at);
-                return to && (to->plural || each_has_one(items_, at, *to)) ? to : nullptr;
+                auto* one = !to && out_.wanted.size() == 1 ? &out_.wanted.front() : to;
+                if (one && each_has_one(items_, at, *one)) return one;
+                if (at > 0 && items_[at - 1].text.substr(0, 3) == "for")
+                    return to && to->plural ? to : nullptr;
             }
             for (std::size_t n = 0; n < places_.size(); ++n)
                 if (places_[n] == i) return &out_.wanted[n];
@@ -244,6 +247,14 @@ class Counts {
 
 void take_counts(std::vector<Item>& items, const std::vector<std::size_t>& places, Taken& out) {
     Counts(items, places, out).take();
+    if (out.wanted.size() != 1) return;
+    // "Socks for the twins": each of them has one.
+    auto& wanted = out.wanted.front();
+    if (wanted.count > 1 || !wanted.known.worn || !(wanted.plural || wanted.known.in_pairs)) return;
+    for (const auto& item : items) {
+        if (item.live(person) && item.text == "twins") wanted.count = 2;
+        if (item.live(person) && item.text == "triplets") wanted.count = 3;
+    }
 }
 
 }  // namespace gristwright

@@ -1,6 +1,6 @@
 #include "engine/suggestion/groups.hpp"
 
-#include <fmt/core.h>
+#include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
@@ -21,8 +21,9 @@ std::string read_besides(const Taken& t) {
     for (const auto& unmade : t.not_known) out += "|" + unmade.said;
     for (const auto& said : t.left_out) out += "|-" + said;
     for (const auto& wanted : t.wanted)
-        out += fmt::format("|{},{},{},{},{},{}", wanted.nearest.empty() ? wanted.kind : wanted.said,
-                           wanted.form, wanted.count, wanted.sizes.size(), wanted.only_width,
+        out += fmt::format("|{},{},{},{},{},{},{}",
+                           wanted.nearest.empty() ? wanted.kind : wanted.said, wanted.form,
+                           wanted.count, wanted.plural, wanted.sizes.size(), wanted.only_width,
                            wanted.sizes.size() > 1 ? rounded(wanted.sizes[1].si()) : 0);
     const auto of = [](const auto& q) { return q ? rounded(q->si()) : 0; };
     return out +
@@ -33,7 +34,9 @@ std::string read_besides(const Taken& t) {
            fmt::format("|{}|{}|{}|{}|{}|{}|{}", of(t.at_hand), of(t.at_hand_mass), of(t.warp),
                        of(t.loom_waste), t.share_of_thing.value_or(0), t.share_of_yarn.value_or(0),
                        t.one_alone) +
-           fmt::format("|{}", t.at_hand_skeins.value_or(0));
+           fmt::format("|{}|{}|{}|{}|{}", t.at_hand_skeins.value_or(0),
+                       t.wearer == Wearer::animal ? t.wearer_said : t.kin, t.unanswered,
+                       fmt::join(t.aside, ","), t.imperial ? 1 + *t.imperial : 0);
 }
 
 std::string likeness(const Suggestion& s, const SuggestionAnswer& a) {

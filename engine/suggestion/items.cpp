@@ -96,11 +96,13 @@ void read_double_knitting(std::vector<Token>& tokens) {
     for (std::size_t i = 0; i < tokens.size(); ++i) {
         const auto& word = tokens[i].text;
         const bool side = word.starts_with("side") && i > 0 &&
-                          (tokens[i - 1].text == "both" || tokens[i - 1].text == "wrong");
+                          (tokens[i - 1].text == "both" || tokens[i - 1].text == "wrong" ||
+                           tokens[i - 1].text == "one");
         faces = faces || side || has(two_faces, word);
     }
     for (std::size_t i = 1; faces && i < tokens.size(); ++i)
-        if (tokens[i].text == "knitting" && tokens[i - 1].text == "double") tokens[i].text = "knit";
+        if (tokens[i].text == "knitting" && tokens[i - 1].text == "double")
+            tokens[i].text = "knitted";
 }
 
 Item item_of(std::span<const Token> tokens, const Lexicon& lexicon, Stemmer& stemmer) {
@@ -123,6 +125,15 @@ Item item_of(std::span<const Token> tokens, const Lexicon& lexicon, Stemmer& ste
     out.bent = word && lexicon.knows(first.text, stemmer);
     out.unknown = word && !out.bent;
     return out;
+}
+
+// "get a throw out of it": behind "a" no verb stands.
+bool is_no_idiom(const Item& before, const Item& item) {
+    constexpr std::string_view begins[] = {"throw ", "wrap ", "cover ", "cap "};
+    const auto last = before.last_word();
+    return (last == "a" || last == "another") && item.is(WordClass::idiom) &&
+           std::any_of(std::begin(begins), std::end(begins),
+                       [&](std::string_view verb) { return item.text.starts_with(verb); });
 }
 
 bool ends_sentence(const Item& item) { return item.sign && item.text.find_first_of(".!?") == 0; }
@@ -206,6 +217,17 @@ void mark_questions(std::vector<Item>& items) {
         if (first == "do" && from + 1 < to && open)
             asks =
                 has(whom, items[from + 1].first_word()) || head.text.find(' ') != std::string::npos;
+        // "Would never put it in a towel", "will last for years": told, its subject left out.
+        constexpr std::string_view verbs[] = {"never",  "not",       "love",    "like",
+                                              "rather", "be",        "suggest", "last",
+                                              "say",    "recommend", "go"};
+        const auto space = head.text.find(' ');
+        const auto second = space != std::string::npos
+                                ? std::string_view(head.text).substr(space + 1)
+                            : from + 1 < to ? items[from + 1].first_word()
+                                            : std::string_view();
+        if ((first == "would" || first == "will" || first == "could") && has(verbs, second))
+            asks = false;
         for (auto i = from; i < to; ++i) asks = asks || items[i].text == "?";
         for (auto i = from; i < to; ++i) items[i].asks = asks;
         if (!asks) {
@@ -241,6 +263,8 @@ std::vector<Item> items_of(const std::string& idea, const Lexicon& lexicon, Stem
     std::size_t clause = 0, sentence = 0;
     for (std::size_t i = 0; i < tokens.size();) {
         auto item = item_of(std::span(tokens).subspan(i), lexicon, stemmer);
+        if (!out.empty() && is_no_idiom(out.back(), item))
+            item = item_of(std::span(tokens).subspan(i, 1), lexicon, stemmer);
         if (i > 0 && tokens[i].new_clause) ++clause;
         if (ends_clause(item)) ++clause;
         item.clause = clause;

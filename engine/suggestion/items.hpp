@@ -43,6 +43,7 @@ struct Item {
     bool idle = false;      // in a remark, or used up: not read any more
     bool stranger = false;  // names a thing that no table has as an article
     bool grown = false;     // a "son" or "niece" who is said to be grown up
+    bool small = false;     // or to be a child
 
     bool is(WordClass c) const { return phrase && phrase->is(c); }
     bool live(WordClass c) const { return is(c) && !idle && !out; }

@@ -204,7 +204,12 @@ class Leftovers {
 
     // "for two kids", "aged 4 and 8".
     bool is_of_people(std::size_t at) const {
-        if (same_clause(items_, at, at + 1) && items_[at + 1].is(person)) return true;
+        const auto many = items_[at].amount->number;
+        const auto is_counted = [&](const Wanted& w) { return w.count == std::lround(many); };
+        const auto is_worn = [](const Wanted& w) { return w.known.worn; };
+        if (same_clause(items_, at, at + 1) && items_[at + 1].is(person))
+            return out_.wanted.size() > 1 || many < 2 || !items_[at + 1].text.ends_with('s') ||
+                   any_wanted(is_counted) || !any_wanted(is_worn);
         const auto months = [](double years) { return std::lround(12 * years); };
         return any_wanted([&](const Wanted& w) {
             return w.years && months(*w.years) == months(items_[at].amount->number);

@@ -78,8 +78,12 @@ std::size_t tale_behind_a_likeness(const std::vector<Item>& items, std::size_t a
     auto likeness = at;
     bool of_its_sort = false;
     // "the hat your mother wore": a thing stands right before her.
-    const auto who = at > 1 && is_own(items[at - 2]) ? at - 2 : at - 1;
-    if (who > 0 && items[who - 1].is(article) && items[who - 1].clause == items[at].clause)
+    constexpr std::string_view adverbs[] = {"just", "once", "never"};
+    const bool passes = at > 1 && (is_own(items[at - 2]) || has(adverbs, items[at - 1].text));
+    const auto who = passes ? at - 2 : at - 1;
+    const auto had = [&](WordClass of) { return items[who - 1].is(of); };
+    if (who > 0 && items[who - 1].clause == items[at].clause &&
+        (had(article) || had(material) || had(colour)))
         return who;
     for (auto i = at; i-- > 0 && items[i].clause == items[at].clause;) {
         const bool sort =
@@ -99,6 +103,10 @@ bool is_seen(const std::vector<Item>& items, std::size_t at) {
     const auto& before = items[at - 1].text;
     if (before != "the" && before != "that" && before != "your") return false;
     if (items[at + 2].clause != items[at].clause) return false;
+    // "that jumper you've on", "the hat you are wearing".
+    constexpr std::string_view wears[] = {"on", "wearing", "have on", "got on", "have"};
+    if (items[at + 1].first_word().starts_with("you") && has(wears, items[at + 2].text))
+        return true;
     const auto& where = items[at + 1].text;
     const auto whose = items[at + 2].first_word();
     return (where == "on" || where == "behind" || where == "over" || where == "round") &&
@@ -146,6 +154,13 @@ bool is_anothers_say(const std::vector<Item>& items, std::size_t at) {
         if (own && items[i].is(article)) return true;
     }
     return false;
+}
+
+// "I wanted my blanket yarn to come out so": yarn that they have.
+bool is_of_their_yarn(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view yarn[] = {"yarn", "wool"};
+    return items[at].is(article) && at > 0 && is_own(items[at - 1]) && at + 1 < items.size() &&
+           has(yarn, items[at + 1].text);
 }
 
 // "a sheep called Blanket".
@@ -247,7 +262,7 @@ void set_remarks_aside(std::vector<Item>& items) {
         } else if (tells_a_tale(items, i) || tells_of_making(items, i) || is_seen(items, i) ||
                    is_of_their_own(items, i) || is_anothers_say(items, i)) {
             set_clause_aside(items, i);
-        } else if (is_a_name(items, i)) {
+        } else if (is_a_name(items, i) || is_of_their_yarn(items, i)) {
             items[i].idle = true;
         } else if (is_told_of_another(items, i)) {
             for (auto j = i - 2; j <= i; ++j) items[j].idle = true;

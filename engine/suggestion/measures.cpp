@@ -157,7 +157,7 @@ class Measures {
         if (amount.of != Of::number || amount.times_next || amount.number >= grown_up) return false;
         if (at == 0) return false;
         const auto last = items_[at - 1].last_word();
-        if (last == "of") return at > 1 && items_[at - 2].is(person);
+        if (last == "of" || last == "(") return at > 1 && items_[at - 2].is(person);
         return stands_before_an_age(last);
     }
 

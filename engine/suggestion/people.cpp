@@ -119,6 +119,36 @@ bool may_be_grown(const Item& item) {
     return is_of_a_person(item) && has(kin, without_possessive(item.text));
 }
 
+// "she's 6", "(7)", "aged 5", "my 6 year old niece", "my little niece".
+bool tells_of_a_small_one(const std::vector<Item>& items, std::size_t at) {
+    constexpr double grown = 16;  // years
+    constexpr std::string_view small[] = {"little", "wee", "tiny", "young"};
+    const auto& amount = items[at].amount;
+    if (!amount)
+        return has(small, items[at].last_word()) && same_clause(items, at, at + 1) &&
+               is_of_a_person(items[at + 1]);
+    if (amount->number >= grown) return false;
+    if (amount->of == Amount::Of::age) return true;
+    if (amount->of != Amount::Of::number || at == 0) return false;
+    const auto last = items[at - 1].last_word();
+    const bool of_somebody =
+        (last == "of" || last == "(") && at > 1 && is_of_a_person(items[at - 2]);
+    return of_somebody || stands_after_age(items, at) ||
+           (stands_before_an_age(last) &&
+            (at + 1 == items.size() || items[at + 1].sign || items[at + 1].is(joiner) ||
+             !same_clause(items, at, at + 1)));
+}
+
+void make_small(std::vector<Item>& items, std::size_t at) {
+    for (auto i = at; i-- > 0;)
+        if (may_be_grown(items[i])) {
+            items[i].small = true;
+            return;
+        }
+    for (auto i = at + 1; i < at + 3 && same_clause(items, at, i); ++i)
+        if (may_be_grown(items[i])) items[i].small = true;
+}
+
 // Of several the one that stands next before it, else the first behind.
 void make_grown(std::vector<Item>& items, std::size_t at) {
     if (at + 1 < items.size() && items[at + 1].last_word() == "old") {
@@ -143,6 +173,7 @@ void settle_people(std::vector<Item>& items) {
     bool grown = false;
     for (std::size_t i = 0; i < items.size(); ++i) {
         if (tells_of_a_grown_up(items, i)) make_grown(items, i), grown = true;
+        if (tells_of_a_small_one(items, i)) make_small(items, i);
         // "He is 6'2\"" is told as no size of the piece, "my six foot son" tells who he is.
         if (is_height_of(items, i) && i + 1 < items.size() && !items[i + 1].sign)
             items[i].idle = true;

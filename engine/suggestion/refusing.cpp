@@ -68,6 +68,8 @@ bool is_refused(const std::vector<Item>& items, std::size_t at) {
         return true;
     if (i >= items.size()) return false;
     // "scarves are boring": said of it, and not asked.
+    const auto& before = items[i - 1];  // "a pair of socks or no"
+    if (before.is(joiner) && before.as(joiner) == "or") return false;
     if (!items[i].sign) return items[i].sounds("no") && !items[i].asks && ends(items, i);
     if (!has(parts_from, items[i].text)) return false;
     while (i < items.size() && (items[i].sign || has(breaths, items[i].text))) ++i;

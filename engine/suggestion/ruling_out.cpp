@@ -59,6 +59,18 @@ bool is_nothing_of(const std::vector<Item>& items, std::size_t at) {
            (items[next].is(fabric) || items[next].is(technique) || items[next].is(craft));
 }
 
+// "She has no cowl": what she lacks.
+bool is_lacked(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view has_got[] = {"has", "have", "got", "had", "owns", "own"};
+    if (items[at].text != "no" || at == 0 || !same_clause(items, at - 1, at)) return false;
+    if (!has(has_got, items[at - 1].last_word())) return false;
+    auto next = at + 1;  // "no lace stole"
+    while (next < at + 3 && same_clause(items, at, next) && !items[next].is(article) &&
+           describes_too(items[next]))
+        ++next;
+    return same_clause(items, at, next) && items[next].is(article);
+}
+
 // A question whether it is too scratchy for a cowl rules out no cowl.
 bool rules_out(const Item& item) {
     if (!item.is(negation) || item.idle) return false;
@@ -134,12 +146,26 @@ void put_out(Item& item, Taken& out) {
     if (item.is(fabric)) out.fabrics_out.push_back(fabric_of(item));
 }
 
+// "would never put a two ply this soft in the reed for towels": however far off.
+std::size_t never_for(const std::vector<Item>& items, std::size_t from) {
+    if (items[from].last_word() != "never") return from;
+    for (auto i = from + 1; same_clause(items, from, i + 1) && i < from + 14; ++i) {
+        if (items[i].first_word() == "enough" || items[i].is(article)) return from;
+        if (items[i].last_word() == "for" && items[i + 1].is(article)) return i + 1;
+    }
+    return from;
+}
+
 // From a negation to what it rules out; further things only after "or", "nor", "and".
 void reach(std::vector<Item>& items, std::size_t from, Taken& out) {
+    constexpr std::string_view undecided[] = {"choose", "decide", "pick"};
+    if (from + 1 < items.size() && has(undecided, items[from + 1].first_word())) return;
+    const bool compares = items[from].first_word() == "than";  // "than a 2 ply for mittens"
     bool hit = false;
     std::size_t skipped = 0;
     for (auto i = from + 1; i < items.size() && !ends_reach(items[i]); ++i) {
         auto& item = items[i];
+        if (compares && item.text == "for") return;
         if (joins_on(item) || item.idle) continue;
         if (is_a_form_here(items, i)) {
             item.out = hit = true;
@@ -168,9 +194,14 @@ void reach(std::vector<Item>& items, std::size_t from, Taken& out) {
 
 void rule_out(std::vector<Item>& items, Taken& out) {
     for (std::size_t i = 0; i < items.size(); ++i) {
-        if ((rules_out(items[i]) && !is_a_doubt(items, i)) || is_nothing_of(items, i))
+        if ((rules_out(items[i]) && !is_a_doubt(items, i) && !is_lacked(items, i)) ||
+            is_nothing_of(items, i))
             reach(items, i, out);
         if (const auto to = too_much_for(items, i); to > i) reach(items, to, out);
+        if (const auto to = never_for(items, i); to > i && !items[i].asks) {
+            for (auto j = i; j < to; ++j) items[j].idle = true;
+            put_out(items[to], out);
+        }
         if (items[i].idle || items[i].out) continue;
         if (is_left_out(items, i) || is_refused(items, i)) put_out(items[i], out);
     }

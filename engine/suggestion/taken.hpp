@@ -128,6 +128,7 @@ struct Taken {
     std::string role_said;
     Wearer wearer = Wearer::unsaid;
     std::string wearer_said;
+    std::string kin;              // "niece", "sons": of an age that nobody said
     std::string worn_by;          // a thing whose size nobody knows: "a hat for the bottle"
     std::string body;             // "newborn", "man", as the table of bodies has it
     std::optional<double> years;  // of age
@@ -155,6 +156,7 @@ struct Taken {
     std::optional<bool> imperial;  // the units they wrote in; nothing: none
     bool not_an_idea = false;
     std::vector<std::string> left_out;   // said of the thing, and not reckoned with: "pockets"
+    std::vector<std::string> aside;      // things and measures heard as talk, and not as wishes
     std::string named;                   // a word for a thing that no table has; asked back
     std::string how_big;                 // "big", "skinny": no measure
     std::vector<std::string> forms_out;  // "not a triangle"

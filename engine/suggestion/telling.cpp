@@ -34,6 +34,7 @@ constexpr std::string_view of_nobody[] = {"somebody's",     "someone's",      "a
                                           "someone else's", "somebody else's"};
 constexpr std::string_view objects[] = {"the", "a",  "an",  "my",  "us",   "me",    "her",
                                         "him", "it", "his", "our", "them", "their", "that"};
+constexpr std::string_view particles[] = {"back", "out", "up", "off", "down", "away", "through"};
 constexpr std::string_view there_is[] = {"there's",   "there is", "there are",
                                          "there was", "theres",   "there"};
 constexpr std::string_view lies[] = {"on", "under", "in", "by", "behind", "beside", "at"};
@@ -50,6 +51,7 @@ class Tales {
                 // What other steps set aside begins a story too.
                 told_ = told_ || items_[i].is(remark);
                 const bool past = items_[i].is(remark) && items_[i].as(remark) == "past";
+                was_told_ = told_;
                 if (past || is_past(items_[i])) told_ = true, go_on(i);
                 continue;
             }
@@ -198,15 +200,24 @@ class Tales {
 
     // "Found: one glove".
     bool is_a_notice(std::size_t at) const {
-        return begins(at) && at + 1 < items_.size() && items_[at + 1].sign;
+        if (!begins(at) || at + 1 >= items_.size()) return false;
+        if (items_[at + 1].sign) return true;
+        // "Found after the fair: one hat".
+        if (items_[at].text != "found" && items_[at].text != "lost") return false;
+        for (auto i = at + 1; i < items_.size() && i < at + 8; ++i) {
+            if (items_[i].text == ":") return true;
+            if (items_[i].sentence != items_[at].sentence || is_thing_named(items_[i])) break;
+        }
+        return false;
     }
 
     bool tells(std::size_t at) const {
         const auto& item = items_[at];
         if (!is_past(item) || is_supposed(at) || wishes(item.clause)) return false;
         // "Took me nine years", "Found: one glove".
-        if (begins(at) && !item.asks && (item.sounds("did") || item.sounds("done")))
-            return takes_object(at) || is_a_notice(at);
+        const bool moved = same(at, at + 1) && has(particles, items_[at + 1].text);
+        if (begins(at) && !item.asks && (item.sounds("did") || item.sounds("done") || moved))
+            return takes_object(moved ? at + 1 : at) || is_a_notice(at);
         const auto who = subject(at);
         if (who == at) return is_of_a_thing(at) && !item.asks;
         const auto& s = items_[who];
@@ -269,22 +280,38 @@ class Tales {
         if (who == 0 || items_[who - 1].is(joiner)) return false;
         for (auto i = who; i-- > 0 && same(i, who);)
             if (is_thing_named(items_[i])) return true;
-        return false;
+        const auto& before = items_[who - 1];
+        return who > 1 && same(who - 2, who) && has(determiners, items_[who - 2].last_word()) &&
+               (before.is(colour) || before.is(material) || has(of_the_yarn, before.text));
     }
 
     // Of "the hat your mother wore" what she did is told, and the hat is still wanted.
     void put_aside_from(std::size_t verb) {
         const auto who = subject(verb);
         const bool relative = who != verb && !told_ && is_behind_a_thing(who);
-        std::size_t from = relative ? who : 0;
         if (told_ && !relative && !sentence_wishes(verb)) return put_aside_sentence(verb);
-        put_aside(from, items_[verb].clause);
-        if (!relative) go_on(verb);
+        was_told_ = told_;
+        if (relative) return put_aside_relative(who, verb);
+        put_aside(0, items_[verb].clause);
+        go_on(verb);
+    }
+    // "that grey you spun at Easter and do a cowl": up to an "and" with another thing behind it.
+    void put_aside_relative(std::size_t who, std::size_t verb) {
+        auto to = verb;
+        while (to < items_.size() && items_[to].clause == items_[verb].clause &&
+               !(to > verb && items_[to].is(joiner) && items_[to].as(joiner) == "and" &&
+                 thing_within(to, 5)))
+            ++to;
+        for (auto i = who; i < to; ++i) items_[i].idle = true;
+        told_ = true;
     }
 
     // "..., then the cuffs, then the neck": up to a wish, or to what follows from it ("so
     // mittens").
     void go_on(std::size_t verb) {
+        const bool of_things = was_told_ || any(items_[verb].clause, [](const Item& i) {
+                                   return is_thing_named(i) || i.is(body);
+                               });
         for (auto i = verb + 1; i < items_.size() && items_[i].sentence == items_[verb].sentence;
              ++i) {
             const auto clause = items_[i].clause;
@@ -293,7 +320,8 @@ class Tales {
             const bool listed = items_[start].is(joiner) && (items_[start].as(joiner) == "next" ||
                                                              items_[start].as(joiner) == "and");
             const bool thing = any(clause, is_thing_named);
-            if (wishes(clause) || (thing && !listed && !tells_in(clause))) return;
+            // "you've earned it, then a purse" begins no tale of a purse.
+            if (wishes(clause) || (thing && !(listed && of_things) && !tells_in(clause))) return;
             put_aside(0, clause);
         }
     }
@@ -304,7 +332,7 @@ class Tales {
     }
 
     std::vector<Item>& items_;
-    bool told_ = false;  // a tale has begun
+    bool told_ = false, was_told_ = false;  // a tale has begun; before the one at hand
 };
 
 }  // namespace

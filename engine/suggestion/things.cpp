@@ -43,6 +43,10 @@ bool is_pronoun(const std::string& text) {
 
 bool is_stranger(const Item& item) { return item.stranger && !item.idle && !item.out; }
 
+constexpr std::string_view edges[] = {
+    "edge", "edges", "edging", "border", "borders", "brim",  "cuff", "cuffs",  "collar",  "hem",
+    "yoke", "welt",  "band",   "bands",  "toes",    "heels", "hood", "pocket", "pockets", "trim"};
+
 class Things {
   public:
     Things(std::vector<Item>& items, const ArticleKinds& kinds, Taken& out)
@@ -92,6 +96,10 @@ class Things {
                 if (how == Link::of && same_clause) continue;
                 if ((items_[i].is(part) || items_[i].is(form)) && same_clause && is_had(i))
                     continue;
+                if (how == Link::with && same_clause && has(edges, items_[i].text)) {
+                    out_.left_out.push_back(items_[i].said);
+                    continue;
+                }
                 if (how == Link::with && same_clause && items_[i].is(article) &&
                     items_[i].as(article) == "?" && !is_own(items_[i - 1])) {
                     out_.left_out.push_back(items_[i].said);
@@ -201,7 +209,8 @@ class Things {
         wanted.form = sense.form;
         wanted.nearest = sense.nearest;
         wanted.known = kind_named(kinds_, sense.nearest.empty() ? sense.kind : sense.nearest);
-        wanted.plural = !item.text.empty() && item.text.back() == 's' && sense.kind.back() != 's';
+        wanted.plural =
+            item.text.ends_with('s') && !item.text.ends_with("'s") && !sense.kind.ends_with('s');
         if (item.text != sense.kind && item.text != sense.kind + "s")
             out_.taken_as.push_back(item.text + " as " + sense.kind);
         out_.wanted.push_back(std::move(wanted));
@@ -292,6 +301,12 @@ class Things {
             if (!items_[i].live(fabric) || is_dropped_article(i)) continue;
             if (items_[i].is(weight) && is_meant_as_weight(items_, i)) continue;
             if (is_of_an_edge(i)) continue;
+            // "plain garter stitch": nothing fancy.
+            if (items_[i].last_word() == "plain" && i + 1 < items_.size() &&
+                items_[i + 1].live(fabric)) {
+                items_[i].idle = true;
+                continue;
+            }
             const auto sense = fabric_of(items_[i]);
             if (auto* to = nearest_thing(i); to && !to->fabric.named()) {
                 to->fabric = sense;
@@ -309,8 +324,10 @@ class Things {
     // "socks and a scarf in 2x2 rib": behind all that are listed.
     bool is_of_all(std::size_t at) const {
         constexpr std::string_view in[] = {"in", "of", "all", "both", "each", "everything"};
-        if (places_.size() < 2 || places_.back() > at || !has(in, items_[at - 1].last_word()))
-            return false;
+        constexpr std::string_view either_way[] = {"either", "either way", "whichever", "both"};
+        if (places_.size() < 2 || places_.back() > at) return false;
+        if (at + 1 < items_.size() && has(either_way, items_[at + 1].text)) return true;
+        if (!has(in, items_[at - 1].last_word())) return false;
         const auto& last = items_[places_.back()];
         return last.sentence == items_[at].sentence &&
                items_[places_.front()].sentence == last.sentence &&
@@ -326,10 +343,6 @@ class Things {
 
     // "a hat with a garter brim": of that part alone.
     bool is_of_an_edge(std::size_t at) const {
-        constexpr std::string_view edges[] = {"edge",  "edges", "edging", "border",  "borders",
-                                              "brim",  "cuff",  "cuffs",  "collar",  "hem",
-                                              "yoke",  "welt",  "band",   "bands",   "toes",
-                                              "heels", "hood",  "pocket", "pockets", "trim"};
         return at + 1 < items_.size() && has(edges, items_[at + 1].text) && is_had(at);
     }
 

@@ -18,6 +18,7 @@ class Parts {
     explicit Parts(std::vector<Item>& items) : items_(items) {}
 
     void join() {
+        lend_unit_of_all();
         for (std::size_t i = 0; i < items_.size(); ++i) {
             add_inches(i);
             add_centimetres(i);
@@ -39,7 +40,29 @@ class Parts {
         return at < items_.size() && items_[at].text == text;
     }
 
-    bool says_each(std::size_t at) const { return says(at, "each") || says(at, "apiece"); }
+    bool says_each(std::size_t at) const {
+        constexpr std::string_view words[] = {"each", "apiece", "ones", "per", "a ball", "a skein"};
+        return at < items_.size() && has(words, items_[at].text);
+    }
+
+    // "cushion 16x16, runner 14x60 (all inches)": of every size that has none.
+    void lend_unit_of_all() {
+        for (std::size_t i = 1; i < items_.size(); ++i) {
+            const auto& item = items_[i];
+            if (!item.is(WordClass::unit) || !(says(i - 1, "all") || says(i - 1, "all in")))
+                continue;
+            const auto& unit = item.as(WordClass::unit);
+            if (unit != "in" && unit != "cm") continue;
+            Amount one;
+            one.number = 1, one.unit = unit, one.length = unit == "in" ? inches(1) : centimetres(1);
+            for (std::size_t n = 0; n < items_.size(); ++n) {
+                const bool times = is_amount(n, Of::number) && items_[n].amount->times_next;
+                const bool timed = is_amount(n, Of::number) && n > 0 && items_[n - 1].amount &&
+                                   items_[n - 1].amount->times_next;
+                if (times || timed) lend_unit(items_[n], one);
+            }
+        }
+    }
 
     // The second piece goes into the first.
     void swallow(std::size_t at, std::size_t count) {
@@ -174,14 +197,28 @@ class Parts {
         }
     }
 
-    // "two skeins of 50 g", "6 balls at 50 g each", "3 hanks (100 g)".
+    // "two skeins of 50 g", "6 balls at 50 g each", "3 hanks (100 g)"; "12 balls of aran (50 g
+    // ones)", "2 balls, 100 g": of each only where that is said, or no ball is so light.
     void multiply_skeins(std::size_t at) {
-        const bool led = says(at + 1, "of") || says(at + 1, "at") || says(at + 1, "@") ||
-                         says(at + 1, "(") || says(at + 1, ",");
-        const auto next = at + (led ? 2 : 1);
-        if (!is_amount(next, Of::mass)) return;
-        // "2 balls, 100 g": of each only where that is said.
-        if (!says(at + 1, ",") || says_each(next + 1)) scale(at, next);
+        using enum WordClass;
+        bool named = false;
+        auto next = at + 1;
+        for (; next < items_.size() && next < at + 6 && !items_[next].amount; ++next) {
+            const auto& item = items_[next];
+            const bool leads = says(next, "of") || says(next, "at") || says(next, "@") ||
+                               says(next, "(") || says(next, ",");
+            if (item.sentence != items_[at].sentence) return;
+            if (leads) continue;
+            named = true;
+            if (!item.is(weight) && !item.is(material) && !item.is(colour) && !item.is(unit))
+                return;
+        }
+        if (!is_amount(next, Of::mass) && !(is_amount(next, Of::length) && says_each(next + 1)))
+            return;
+        const auto& mass = items_[next].amount->mass;
+        const bool light =
+            mass && *mass * (1 / items_[at].amount->number) < grams(constants::lightest_ball);
+        if (says_each(next + 1) || light || !(named || says(at + 1, ","))) scale(at, next);
     }
 
     static void lend_unit(Item& to, const Amount& from) {

@@ -76,10 +76,24 @@ class Question {
         const auto next = from_ + 1 < to_ ? items_[from_ + 1].first_word() : std::string_view();
         if (first == "how" && (next == "much" || head.text.starts_with("how much"))) return false;
         if (has(open_words, first)) return next.size() > 0 && !has(suggests_openly, next);
-        if (!has(closed_words, first)) return false;
+        if (!has(closed_words, first) || (!is_marked() && !is_subject(next))) return false;
         const auto verb = turns_on(items_, from_ + 1, to_);
         return verb < to_ && !has(suggests, items_[verb].first_word()) &&
                !has(suggests, items_[verb].last_word());
+    }
+
+    // "Will live longer than us all", "do it as a hat": told, and ordered.
+    bool is_subject(std::string_view word) const {
+        constexpr std::string_view subjects[] = {
+            "it",    "that", "this", "i",     "you", "we",     "they",    "he",     "she",
+            "there", "one",  "the",  "my",    "a",   "your",   "these",   "those",  "his",
+            "her",   "our",  "an",   "yours", "any", "anyone", "anybody", "someone"};
+        return has(subjects, word) && !(items_[from_].first_word() == "do" && word == "it");
+    }
+    bool is_marked() const {
+        for (auto i = from_; i < items_.size() && items_[i].sentence == items_[from_].sentence; ++i)
+            if (items_[i].text.starts_with("?")) return true;
+        return false;
     }
 
     std::string said() const {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/suggestion/aside.hpp"
 #include "engine/suggestion/at_hand.hpp"
 #include "engine/suggestion/beside.hpp"
 #include "engine/suggestion/in_full.hpp"
@@ -167,6 +168,7 @@ Taken understand(const std::string& idea, const Lexicon& lexicon, Stemmer& stemm
     Taken out;
     auto items = items_of(idea, lexicon, stemmer, out.taken_as);
     set_remarks_aside(items);
+    const auto aside = set_aside(items);
     rule_out(items, out);
     set_things_at_hand_aside(items);
     settle_people(items);
@@ -187,6 +189,7 @@ Taken understand(const std::string& idea, const Lexicon& lexicon, Stemmer& stemm
     take_colours(items, out);
     forget_talk(items, out);
     find_leftovers(items, out);
+    tell_aside(items, aside, out);
     out.unanswered = unanswered(items);
     // A long text without a trade word is talk, whatever words in it are not known.
     const auto words =

@@ -46,6 +46,7 @@ std::optional<Person> person_at(const std::vector<Item>& items, std::size_t at) 
     const auto means = items[at].as(person).substr(0, items[at].as(person).find(' '));
     const auto colon = means.find(':');
     if (items[at].grown) return Person{at, Wearer::adult, {}, {}};
+    if (means == "kin") return Person{at, items[at].small ? Wearer::child : Wearer::unsaid, {}, {}};
     const auto wearer = wearer_named(means.substr(0, colon));
     if (!wearer ||
         (*wearer != Wearer::baby && *wearer != Wearer::child && *wearer != Wearer::adult))
@@ -87,6 +88,7 @@ std::vector<Person> ages_of(const std::vector<Item>& items) {
         const bool first = amount->of == Of::age || stands_after_age(items, i);
         const bool next = !out.empty() && amount->of == Of::number && i <= out.back().at + 2 &&
                           are_listed(items, out.back().at, i);
+        if (next && items[i - 1].text == "to") return {};  // "ages 2 to 11"
         if (!first && !next) continue;
         if (amount->number >= 17) return {};  // grown up
         out.push_back({i, of_age(amount->number), "", amount->number});
@@ -207,6 +209,7 @@ std::vector<Owned> owners_of(const std::vector<Item>& items, const std::vector<M
     std::size_t many = 0;
     for (const auto& mention : all) many = std::max(many, mention.of + 1);
     std::vector<Owned> out(many);
+    std::optional<Person> of_all;
     for (const auto& mention : all)
         if (const auto person = person_at_kind(items[mention.at])) out[mention.of] = {person, true};
     for (std::size_t i = 0; i < items.size(); ++i) {
@@ -217,7 +220,11 @@ std::vector<Owned> owners_of(const std::vector<Item>& items, const std::vector<M
             person->years = items[i - 1].amount->number;
         const auto* thing = thing_of(items, all, i);
         if (thing && !out[thing->of].person) out[thing->of] = {person, thing->at > i};
+        if (!thing && !all.empty() && i < all.front().at) of_all = person;
     }
+    // "Baby set: bonnet, bootees and a coat".
+    for (auto& owned : out)
+        if (!owned.person) owned.person = of_all;
     return out;
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/suggestion/beside.hpp"
+#include "engine/suggestion/in_full.hpp"
 #include "engine/suggestion/reading.hpp"
 #include "engine/suggestion/role_said.hpp"
 #include "engine/suggestion/unanswered.hpp"
@@ -49,13 +50,16 @@ class Words {
             out_.asks = out_.asks || (item.asks && !item.idle);
             if (item.text == "my own" || item.text == "my own yarn") out_.other_yarn = true;
             if (item.live(needle)) take_needle(i);
-            if (item.live(craft) && !is_only_a_look(i)) take_craft(item);
+            if (item.live(craft) && !is_only_a_look(i) && !offers_both_crafts() &&
+                !(item.last_word() == "loom" && names_what_is_knitted()))
+                take_craft(item);
             if (item.live(role)) take_role(i);
             if (item.live(technique)) take_technique(i);
             if (item.live(person)) take_person(i);
             if (item.live(material)) take_material(i);
             if (item.live(tool) && item.as(tool) == "letters") out_.letters = item.text;
-            if (item.live(weight) && is_meant_as_weight(items_, i) && out_.weight.empty())
+            if (item.live(weight) && is_meant_as_weight(items_, i) && out_.weight.empty() &&
+                !is_of_another_strand(i))
                 out_.weight = item.as(weight);
             if (item.is(topic) && !item.idle) take_topic(i);
         }
@@ -66,6 +70,16 @@ class Words {
     }
 
   private:
+    // "with a strand of laceweight mohair": the weight of that one.
+    bool is_of_another_strand(std::size_t at) const {
+        constexpr std::string_view with[] = {"with",      "strand", "strands",
+                                             "alongside", "and",    "plus"};
+        if (!same_clause(items_, at, at + 1) || !items_[at + 1].is(material)) return false;
+        for (auto i = at; i-- > 0 && i + 5 > at && same_clause(items_, i, at);)
+            if (has(with, items_[i].last_word()) || items_[i].is(role)) return true;
+        return false;
+    }
+
     // "woven-look": no craft, and not reckoned.
     bool is_only_a_look(std::size_t at) {
         constexpr std::string_view looks[] = {"look", "looking", "effect"};
@@ -77,8 +91,10 @@ class Words {
 
     // "XXL, for my son": grown up, whosever son he is.
     void take_grown_up_letters() {
-        if (out_.wearer != Wearer::child || out_.letters.find("xl") == std::string::npos) return;
+        const bool child = out_.wearer == Wearer::child || !out_.kin.empty();
+        if (!child || out_.letters.find("xl") == std::string::npos) return;
         out_.wearer = Wearer::adult;
+        out_.kin.clear();
     }
 
     // Of two crafts, the one that is not ruled out: "a scarf, not woven".
@@ -162,6 +178,22 @@ class Words {
                !any([](const Item& i) { return i.is(tool) && i.as(tool) == "needle"; });
     }
 
+    // "Wasted on the loom. Stocking stitch": the fabric says more of the craft than a tool.
+    bool names_what_is_knitted() const {
+        return std::any_of(items_.begin(), items_.end(), [](const Item& i) {
+            return i.live(fabric) && fabric_of(i).woven.empty();
+        });
+    }
+
+    // "Knitted or woven? I've got a loom": of the two that are offered neither is asked for.
+    bool offers_both_crafts() const {
+        return std::any_of(items_.begin(), items_.end(), [](const Item& i) {
+            return i.is(topic) && i.text.find("kni") != std::string::npos &&
+                   (i.text.find("wov") != std::string::npos ||
+                    i.text.find("wea") != std::string::npos);
+        });
+    }
+
     void take_craft(const Item& item) {
         const auto craft = item.as(WordClass::craft) == "woven" ? Craft::woven : Craft::knitted;
         if (out_.craft && *out_.craft != craft) out_.both_crafts = true;
@@ -226,12 +258,31 @@ class Words {
         }
         const auto colon = means.find(':');
         const auto body = colon == std::string::npos ? std::string() : means.substr(colon + 1);
-        const auto wearer = item.grown ? Wearer::adult : wearer_named(means.substr(0, colon));
+        // "my niece": of what age is told by what stands beside her, or not at all.
+        if (means == "kin" && !item.grown && !item.small) {
+            out_.kin = without_possessive(item.text);
+            return;
+        }
+        const auto wearer = item.grown   ? Wearer::adult
+                            : item.small ? Wearer::child
+                                         : wearer_named(means.substr(0, colon));
         if (!wearer || care(*wearer) < care(out_.wearer)) return;
+        if (*wearer == Wearer::animal && is_only_there(at)) return;
         if (out_.wearer == *wearer) return take_body(body);
         out_.wearer = *wearer;
         out_.wearer_said = item.text;
         out_.body = body;
+    }
+
+    // "out with the dog", "I've got a cat": an animal that wears nothing.
+    bool is_only_there(std::size_t at) const {
+        constexpr std::string_view beside[] = {"with", "walk", "walks", "walking", "walked",
+                                               "got",  "have", "has",   "own"};
+        constexpr std::string_view walks[] = {"walk", "walks", "walking", "walker", "walkers"};
+        if (same_clause(items_, at, at + 1) && has(walks, items_[at + 1].first_word())) return true;
+        for (auto i = at; i-- > 0 && i + 3 > at && same_clause(items_, i, at);)
+            if (has(beside, items_[i].last_word()) || items_[i].text.ends_with("'ve")) return true;
+        return false;
     }
 
     // "for my mum or my dad": of neither's size.
@@ -240,6 +291,14 @@ class Words {
         const bool first = out_.body.empty() && !two_bodies_;
         two_bodies_ = two_bodies_ || !first;
         out_.body = first ? body : "";
+    }
+
+    // "Would it make a warm vest?"
+    bool is_asked_outright(std::size_t at) const {
+        constexpr std::string_view asks[] = {"would", "will", "could", "does", "is", "might"};
+        auto first = at;
+        while (first > 0 && items_[first - 1].sentence == items_[at].sentence) --first;
+        return has(asks, items_[first].first_word());
     }
 
     void take_topic(std::size_t at) {
@@ -253,7 +312,7 @@ class Words {
         if (beside && out_.wanted.empty() && !out_.fabric.named() && !(always && item.asks)) return;
         // "a warm hat" asks nothing about warmth.
         const bool adjective = item.text.find(' ') == std::string::npos && at + 1 < items_.size() &&
-                               items_[at + 1].live(article);
+                               items_[at + 1].live(article) && !is_asked_outright(at);
         if (!always && (!item.asks || adjective)) return;
         const auto topic = topic_named(means);
         if (topic == Topic::count && counts_something_else(items_, at)) return;

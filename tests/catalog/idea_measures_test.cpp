@@ -302,3 +302,47 @@ TEST_CASE("what is wondered, doubted or made a condition of is asked too") {
     CHECK(in_stitches_per_10cm(*reader.read("I usually get 5 to the inch on 7s, a vest").gauge) ==
           doctest::Approx(19.685).epsilon(0.001));
 }
+
+TEST_CASE("balls with what each of them holds are multiplied, and a total is not") {
+    Reader reader;
+    CHECK(grams_of(reader, "a cardigan, 4 skeins of sport at 100 g each") == doctest::Approx(400));
+    CHECK(grams_of(reader, "she needs 10 balls of dk (50g ones) for the jumper") ==
+          doctest::Approx(500));
+    CHECK(grams_of(reader, "blanket, 12 balls of aran (50 g)") == doctest::Approx(600));
+    CHECK(grams_of(reader, "vest, 6 balls of aran (300 g)") == doctest::Approx(300));
+    CHECK(grams_of(reader, "hat, 2 balls, 100 g") == doctest::Approx(100));
+    const auto lengths = reader.read("5 balls, 90 m each, for a cowl");
+    REQUIRE(lengths.wanted.size() == 1);
+    REQUIRE(lengths.wanted.front().needs.has_value());
+    CHECK(in_metres(*lengths.wanted.front().needs) == doctest::Approx(450));
+}
+
+TEST_CASE("a unit said of all sizes is of those that have none") {
+    Reader reader;
+    CHECK(size_of(reader, "cushion 18x18, runner 12x48 (all inches)") == doctest::Approx(45.72));
+    CHECK(size_of(reader, "cushion 45x45 and runner 30x120, all cm") == doctest::Approx(45));
+    CHECK(size_of(reader, "cushion 18 inches, all in all") == doctest::Approx(45.72));
+}
+
+TEST_CASE("a weight beside another strand is that strand's") {
+    Reader reader;
+    CHECK(reader.read("a shawl held with a strand of laceweight mohair").weight.empty());
+    CHECK(reader.read("a shawl of laceweight mohair").weight == "lace");
+    CHECK(reader.read("fingering weight hat").weight == "super fine");
+}
+
+TEST_CASE("what is asked outright is answered, what only describes is not") {
+    Reader reader;
+    CHECK(reader.read("Would it make a warm vest?").about(Topic::warmth));
+    CHECK(reader.read("will this be a soft scarf?").about(Topic::itch));
+    CHECK_FALSE(reader.read("a warm vest").about(Topic::warmth));
+    CHECK_FALSE(reader.read("A soft scarf?").about(Topic::itch));
+}
+
+TEST_CASE("a sentence without its subject asks nothing") {
+    Reader reader;
+    CHECK(reader.read("ply it, then socks. will live longer than us").unanswered.empty());
+    CHECK(reader.read("don't do it as a scarf, do it as a hat").unanswered.empty());
+    CHECK_FALSE(reader.read("a hat. will it dye well in onion skins").unanswered.empty() &&
+                !reader.read("a hat. will it dye well in onion skins").about(Topic::dye));
+}

@@ -85,11 +85,21 @@ TEST_CASE("a tale that ends in a wish is an idea, whichever thing it is") {
         }
 }
 
-TEST_CASE("a son is a child unless he is said to be grown up") {
+TEST_CASE(
+    "a son is as old as he is said to be, a grandson small unless he is said to be grown up") {
     Reader reader;
     for (const std::string who : {"son", "nephew", "niece", "granddaughter", "grandson"}) {
         CAPTURE(who);
-        CHECK(reader.read("a hat for my " + who).wearer == Wearer::child);
+        const auto unsaid = reader.read("a hat for my " + who);
+        CHECK((unsaid.kin == who) == (unsaid.wearer == Wearer::unsaid));
+        CHECK((unsaid.wearer == Wearer::child) == who.starts_with("grand"));
+        for (const std::string small : {" (7)", ", she's 6", " aged 4", ", he is 8"}) {
+            CAPTURE(small);
+            const auto taken = reader.read("a hat for my " + who + small);
+            CHECK(taken.wearer == Wearer::child);
+            CHECK(taken.years.has_value());
+            CHECK(taken.kin.empty());
+        }
         for (const std::string grown :
              {"at uni", "in the navy", "who's 34", ", he is bigger than me", "'s teacher"}) {
             CAPTURE(grown);
@@ -198,7 +208,7 @@ TEST_CASE("feet of a person are no feet of the piece") {
     const auto longer = reader.read("a six foot scarf for my son");
     REQUIRE(longer.wanted.size() == 1);
     CHECK(longer.wanted.front().sizes.size() == 1);
-    CHECK(longer.wearer == Wearer::child);
+    CHECK(longer.kin == "son");
 }
 
 TEST_CASE("two negations wish") {
@@ -256,4 +266,82 @@ TEST_CASE("one for me and one for you are two") {
         REQUIRE(one.wanted.size() == 1);
         CHECK(one.wanted.front().count == 1);
     }
+}
+
+TEST_CASE("what somebody has already, or knows, is not made beside what is wanted") {
+    Reader reader;
+    for (const std::string frame :
+         {"got a * in this colour already, so gloves for me", "she already has two *s. Gloves!",
+          "I own eleven *s, gloves please", "Gloves! And she has a *.",
+          "I know *s and I know gloves, so gloves", "Gloves, and I've already got the *"})
+        for (const std::string thing : {"hat", "scarf", "shawl"}) {
+            CAPTURE(filled(frame, thing));
+            CHECK(things_of(reader.read(filled(frame, thing))) == "gloves");
+        }
+    // What somebody lacks is wanted.
+    for (const std::string frame : {"she has no *, make a *", "he's got no *, poor man"})
+        for (const std::string thing : {"hat", "scarf", "shawl"})
+            CHECK(things_of(reader.read(filled(frame, thing))) == thing);
+    CHECK(things_of(reader.read("no scarf please, a hat")) == "hat");
+}
+
+TEST_CASE("of two that somebody wavers between neither is ruled out") {
+    Reader reader;
+    for (const std::string idea :
+         {"I can't choose between a hat and a cowl", "can't decide: a hat or a cowl",
+          "couldn't pick between a hat and a cowl"}) {
+        CAPTURE(idea);
+        const auto taken = reader.read(idea);
+        CHECK(taken.wanted.size() == 2);
+        CHECK(taken.ruled_out.empty());
+    }
+}
+
+TEST_CASE("what would never be made of it is ruled out, however far behind") {
+    Reader reader;
+    for (const std::string idea :
+         {"I'd never put a two ply this soft in the reed for towels, make a shawl",
+          "would never use a yarn so soft for towels. A shawl"}) {
+        CAPTURE(idea);
+        CHECK(things_of(reader.read(idea)) == "shawl");
+        CHECK(reader.read(idea).ruled_out == std::vector<std::string>{"towel"});
+    }
+    CHECK(reader.read("you'll never have enough for towels").ruled_out.empty());
+}
+
+TEST_CASE("an animal wears what is for it, and only walks along elsewhere") {
+    Reader reader;
+    for (const auto* worn : {"a hat for the dog", "the dog needs a hat", "a dog hat"}) {
+        CAPTURE(worn);
+        CHECK(reader.read(worn).wearer == Wearer::animal);
+    }
+    for (const auto* there : {"a cowl for when you're out with the dog", "a cowl for dog walks",
+                              "a cowl, I've got a dog", "a cowl to walk the dog in"}) {
+        CAPTURE(there);
+        CHECK(reader.read(there).wearer != Wearer::animal);
+    }
+}
+
+TEST_CASE("each of several people has one where it is said to go round") {
+    Reader reader;
+    const auto count = [&](const std::string& idea) {
+        const auto taken = reader.read(idea);
+        return taken.wanted.empty() ? 0 : taken.wanted.front().count;
+    };
+    CHECK(count("Six grandchildren. Mittens all round.") == 6);
+    CHECK(count("four nephews, hats for all") == 4);
+    CHECK(count("hats for my three nieces") == 3);
+    CHECK(count("mittens for the twins") == 2);
+    CHECK(count("a blanket for two kids") == 1);
+    CHECK(count("Four of us said a hat") == 1);
+    // Ages are no count, and a range of them is nobody's own.
+    CHECK(count("cardigan, ages 2 to 11") == 1);
+    CHECK(reader.read("mittens, ages 2 to 11, cold hands").wanted.size() == 1);
+}
+
+TEST_CASE("a verb that stands behind 'a' is the thing of that name") {
+    Reader reader;
+    CHECK(things_of(reader.read("could you get a throw out of it?")) == "blanket");
+    CHECK(things_of(reader.read("spin more for a throw out on the terrace")) == "blanket");
+    CHECK(reader.read("throw out the plan").not_an_idea);
 }

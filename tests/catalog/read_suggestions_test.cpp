@@ -56,6 +56,8 @@ std::string measures(const Taken& t) {
     if (t.share_of_thing) out += fmt::format("; {:g} of one", *t.share_of_thing);
     if (t.share_of_yarn) out += fmt::format("; {:g} of the yarn", *t.share_of_yarn);
     for (const auto& said : t.left_out) out += "; left out " + said;
+    for (const auto& said : t.aside) out += "; aside " + said;
+    if (!t.kin.empty()) out += "; kin " + t.kin;
     if (!t.how_big.empty()) out += "; no measure " + t.how_big;
     if (t.colours > 1) out += fmt::format("; colours {}", t.colours);
     if (!t.named.empty()) out += "; named " + t.named;

@@ -102,6 +102,21 @@ TEST_CASE("suggestions near alike are one group, with how often and which came f
     CHECK(counts == std::map<std::size_t, std::size_t>{{2, 2}, {3, 2}, {5, 1}});
 }
 
+TEST_CASE("who is answered in other words is of another group") {
+    // They shared a reply: in the first sender's units, of one hat or of none, of somebody's niece.
+    const char* apart[] = {"hat",
+                           "hats",
+                           "hat 22 inches round",
+                           "hat 56 cm round",
+                           "hat for my niece",
+                           "hat for my son",
+                           "I made a dress once. A hat"};
+    std::string text = "idea\n";
+    for (const auto* idea : apart) text += std::string(idea) + "\n";
+    const Answered a(text);
+    CHECK(a.bulk.ranked().size() == std::size(apart));
+}
+
 TEST_CASE("a cell that cannot be read is left out and said, its idea is answered") {
     // One unreadable amount dropped the whole suggestion, and its sender got no reply.
     struct Case {

@@ -174,3 +174,72 @@ TEST_CASE("a reply names no fault that costs less than three points") {
     CHECK_FALSE(holds(said(2.9), "would not close"));
     CHECK(holds(said(3.1), "would not close"));
 }
+
+namespace {
+
+// What Heron's reply to an idea says.
+std::string heard(const std::string& idea) {
+    static const auto q = asked::heron();
+    Suggestion s;
+    s.idea = idea;
+    const auto a = Answerer(ground_of(q)).answer(s);
+    return reply(s, a, q.yarn, q.units);
+}
+
+}  // namespace
+
+TEST_CASE("what was heard as talk is told, so that a wish taken for a tale is seen") {
+    const char* tales[] = {"My sister knitted a dress for the fair. Make mittens",
+                           "Everyone says dress, I say mittens",
+                           "I've already got the dress. Mittens!"};
+    for (const auto* tale : tales) {
+        CAPTURE(tale);
+        const auto said = heard(tale);
+        CHECK(holds(said, "the idea of mittens!"));
+        CHECK(holds(said, "I took as said of something else: dress."));
+    }
+    // What is made in the end was no tale, and what it is worn with is plain.
+    CHECK_FALSE(holds(heard("I made cushions once, do cushions again"), "something else"));
+    CHECK_FALSE(holds(heard("a hat to go under my dress"), "something else"));
+}
+
+TEST_CASE("whoever's age is not said is not taken for a child in silence") {
+    for (const std::string who : {"son", "nephew", "nieces", "daughter"}) {
+        CAPTURE(who);
+        const auto said = heard("a hat for my " + who);
+        CHECK(holds(said, "How old the " + who + " may be I do not know"));
+        CHECK(holds(said, "for a child no cords or long fringes"));
+        CHECK(holds(said, "roll-brim hat"));
+        CHECK_FALSE(holds(heard("a hat for my " + who + " at uni"), "How old"));
+        const auto small = heard("a hat for my " + who + ", aged 6");
+        CHECK_FALSE(holds(small, "How old"));
+        CHECK(holds(small, "child's hat"));
+    }
+}
+
+TEST_CASE("of several things each with a size says it, in the sender's units") {
+    const auto inches = heard("a scarf 60 inches long and a hat 22 inches round");
+    CHECK(holds(inches, "scarf (60 in long) about"));
+    CHECK(holds(inches, "hat (22 in round the head) about"));
+    const auto metric = heard("a scarf 150 cm long and a hat");
+    CHECK(holds(metric, "scarf (150 cm long) about"));
+    CHECK(holds(metric, "roll-brim hat about"));
+    CHECK(holds(heard("a hat at 5 st to the inch"), "At 5.0 st/in"));
+    CHECK(holds(heard("a hat at 22 st to 10 cm"), "At 22 st/10 cm"));
+}
+
+TEST_CASE("which craft would be the better is answered, whatever else is said of a loom") {
+    for (const auto* idea :
+         {"Knitted or woven scarf? I've got a loom", "a scarf, knit or weave?"}) {
+        CAPTURE(idea);
+        const auto said = heard(idea);
+        CHECK(holds(said, "Of the two crafts the"));
+        CHECK(holds(said, "oven it would take") != holds(said, "nitted it would take"));
+    }
+}
+
+TEST_CASE("a fabric that is not the one reckoned is said first") {
+    const auto said = heard("log cabin blanket in garter");
+    CHECK(holds(said, "I have no figures for log cabin"));
+    CHECK_FALSE(holds(heard("blanket in garter"), "I have no figures"));
+}
