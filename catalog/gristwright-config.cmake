@@ -1,5 +1,4 @@
 # What find_package(gristwright) reads.
 include(CMakeFindDependencyMacro)
 find_dependency(fmt)
-find_dependency(tomlplusplus)
 include(${CMAKE_CURRENT_LIST_DIR}/gristwright-targets.cmake)

@@ -4,7 +4,7 @@
 #include <cmath>
 
 #include "catalog/text/characters.hpp"
-#include "catalog/text/deep_keys.hpp"
+#include "catalog/text/parser_limits.hpp"
 
 namespace gristwright::catalog {
 namespace {
@@ -14,9 +14,9 @@ std::size_t line_of(const toml::node& node) { return node.source().begin.line; }
 }  // namespace
 
 toml::table parse_toml(std::string_view text, const std::string& file) {
-    refuse_deep_keys(text, file);
+    const auto read = within_parser_limits(text, file);
     try {
-        return toml::parse(text);
+        return toml::parse(read);
     } catch (const toml::parse_error& error) {
         throw BadText(file, error.source().begin.line,
                       fmt::format("this is not TOML: {}", error.description()));

@@ -34,7 +34,7 @@ std::size_t columns_of_terminal() {
 
 std::size_t columns() {
     if (const auto said = columns_said(); said > 0) return said;
-    const auto there = columns_of_terminal();
+    static const auto there = columns_of_terminal();  // asked once for all lines
     return there > 0 ? there : usual_columns;
 }
 

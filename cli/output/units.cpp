@@ -11,10 +11,13 @@ namespace {
 
 double in_tenths(double value) { return std::round(10 * value) / 10; }
 
-// Three figures are as many as these estimates bear.
+// Three figures are as many as these estimates bear. An answer writes hundreds of them, and whole
+// numbers are written the quickest.
 std::string figures(double value) {
-    if (value >= 9.995) return fmt::format("{:.0f}", std::round(value));  // 30.5 is 31
-    return fmt::format("{:.1f}", in_tenths(value));
+    if (value < 9.995) return fmt::format("{:.1f}", in_tenths(value));
+    const double whole = std::round(value);  // 30.5 is 31
+    return whole < 1e15 ? std::to_string(static_cast<long long>(whole))
+                        : fmt::format("{:.0f}", whole);
 }
 
 std::string tenth(double value) { return fmt::format("{:g}", in_tenths(value)); }

@@ -101,6 +101,7 @@ void realise_at(Length size, const std::vector<Costed>& costed, const YarnProfil
                 double spread, Plan& out) {
     out.size = size;
     out.pieces.clear();
+    out.pieces.reserve(costed.size());
     out.need = {{}, spread};
     out.second_yarn = {};
     const auto grist = yarn.linear_density.mid;

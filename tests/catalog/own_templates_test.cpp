@@ -9,7 +9,6 @@
 #include <iterator>
 
 #include "catalog/text/bad_text.hpp"
-#include "catalog/text/deep_keys.hpp"
 #include "engine/units/failure.hpp"
 
 using namespace gristwright::catalog;
@@ -52,15 +51,6 @@ Catalogue with(const fs::path& folder) {
     auto out = built_in();
     add_own_templates(out, folder);
     return out;
-}
-
-std::string complaint(const std::string& toml) {
-    try {
-        refuse_deep_keys(toml, "t.toml");
-    } catch (const BadText& error) {
-        return error.what();
-    }
-    return "";
 }
 
 }  // namespace
@@ -131,25 +121,4 @@ TEST_CASE("a templates folder that is not there is empty, one that is a file is 
     CHECK(with(own.path() / "templates").left_out.empty());
     own.put("templates", "");
     CHECK(with(own.path() / "templates").left_out.size() == 1);
-}
-
-TEST_CASE("a key of too many parts is refused with its line, wherever it stands") {
-    // A key of 40,000 parts ended the program without a word.
-    std::string deep = "a";
-    for (int i = 0; i < 40'000; ++i) deep += ".a";
-    for (const auto& toml :
-         {"x = 1\n" + deep + " = 1\n", "x = 1\n[" + deep + "]\n", "# \"\n[[" + deep + "]]\n",
-          "\nx = {" + deep + " = 1}", "\nx = {y = \"\"\"z\"\"\"\"\"," + deep + " = 1}",
-          "x = 'y'\n\"q\" . " + deep + " = 1"})
-        CHECK(complaint(toml) == "t.toml:2: a key has at most 9 parts");
-    CHECK(complaint("\na.b.c.d.e.f.g.h.i.j = 1") == "t.toml:2: a key has at most 9 parts");
-}
-
-TEST_CASE("dots in texts, comments and numbers are no keys") {
-    const std::string dots(50, '.');
-    for (const auto& toml : {"x = \"" + dots + "\"", "x = '" + dots + "'", "# " + dots,
-                             "x = \"\"\"a\n" + dots + "\n\"\"\"", "x = '''" + dots + "'''",
-                             std::string("x = [1.0, 2.0, 3.0, 4.0, 5.0, 6.0, 7.0, 8.0, 9.0, 1.0]"),
-                             "x = \"\\\"" + dots + "\"", std::string("a.b.c.d.e.f.g.h.i = 1")})
-        CHECK(complaint(toml).empty());
 }

@@ -1,0 +1,3 @@
+// toml++, compiled here alone.
+#define TOML_IMPLEMENTATION
+#include <toml++/toml.h>
