@@ -196,8 +196,9 @@ class Counts {
                 if (at > 0 && items_[at - 1].text.substr(0, 3) == "for")
                     return to && to->plural ? to : nullptr;
             }
+            const bool is_single = has(one_of_it, items_[i - 1].text);  // "four of us said a hat"
             for (std::size_t n = 0; n < places_.size(); ++n)
-                if (places_[n] == i) return &out_.wanted[n];
+                if (places_[n] == i) return is_single ? nullptr : &out_.wanted[n];
             // "two 70 inch long scarves".
             if (item.amount && item.amount->of == Amount::Of::number && is_of_a_size(i)) continue;
             const bool length = item.amount && item.amount->length;

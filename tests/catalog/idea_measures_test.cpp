@@ -343,6 +343,6 @@ TEST_CASE("a sentence without its subject asks nothing") {
     Reader reader;
     CHECK(reader.read("ply it, then socks. will live longer than us").unanswered.empty());
     CHECK(reader.read("don't do it as a scarf, do it as a hat").unanswered.empty());
-    CHECK_FALSE(reader.read("a hat. will it dye well in onion skins").unanswered.empty() &&
-                !reader.read("a hat. will it dye well in onion skins").about(Topic::dye));
+    CHECK(reader.read("a hat. will it dance in the wind").unanswered ==
+          "will it dance in the wind");
 }
