@@ -55,9 +55,10 @@ std::string subject(const SuggestionAnswer& a, const Units& units) {
     std::string out;
     if (a.things.size() > 1 && !a.taken.alternatives) return "Together they";
     out = named(main);
-    if (main.wanted.count < 2 && a.article->measure == "length")
+    const bool sized = main.wanted.count < 2 || !main.wanted.sizes.empty();
+    if (sized && a.article->measure == "length")
         out += " of " + units.size(a.size);
-    else if (main.wanted.count < 2)
+    else if (sized)
         out += fmt::format(" ({})", measured(*a.article, units.size(a.size)));
     if (a.taken.role == YarnRole::weft_only) out = "the weft of " + out;
     if (a.taken.role == YarnRole::warp_only) out = "the warp of " + out;

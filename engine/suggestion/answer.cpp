@@ -282,10 +282,18 @@ void Answerer::reckon(const Suggestion& s, Best& found, SuggestionAnswer& out) {
     out.usual_sett = found.usual_sett;
 }
 
+const Taken& Answerer::read(const std::string& idea) {
+    constexpr std::size_t most_kept = 16'384;  // about 20 MB
+    if (read_.size() == most_kept) read_.clear();
+    const auto known = read_.find(idea);
+    if (known != read_.end()) return known->second;
+    return read_.emplace(idea, understand(idea, lexicon_, stemmer_)).first->second;
+}
+
 SuggestionAnswer Answerer::answer(const Suggestion& suggestion) {
     SuggestionAnswer out;
     const auto& [idea, beside] = std::tie(suggestion.idea, suggestion.beside);
-    out.taken = understand(beside.empty() ? idea : idea + ", " + beside, lexicon_, stemmer_);
+    out.taken = read(beside.empty() ? idea : idea + ", " + beside);
     if (!suggestion.who.empty() && out.taken.wearer == Wearer::unsaid) {
         const auto who = understand("for the " + suggestion.who, lexicon_, stemmer_);
         out.taken.wearer = who.wearer;

@@ -7,6 +7,7 @@
 #include <memory>
 #include <string>
 #include <tuple>
+#include <unordered_map>
 #include <vector>
 
 #include "engine/project/body.hpp"
@@ -151,10 +152,12 @@ class Answerer {
                         Best*& found);
     void add_other_craft(const Taken& taken, SuggestionAnswer& out);
     void reckon(const Suggestion& s, Best& found, SuggestionAnswer& out);
+    const Taken& read(const std::string& idea);
 
     Ground ground_;
     Lexicon lexicon_;
     Stemmer stemmer_;
+    std::unordered_map<std::string, Taken> read_;  // ideas read so far: the same are sent often
     std::map<Role, YarnProfile> strands_;
     std::map<std::tuple<const Template*, std::string, Role, double>, std::unique_ptr<Best>> known_;
 };

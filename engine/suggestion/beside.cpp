@@ -267,8 +267,9 @@ bool each_has_one(const std::vector<Item>& items, std::size_t at, const Wanted& 
     const auto goes_round = [&](const Item& i) {
         return i.clause != items[at].clause && has(shared_out, i.text);
     };
-    const bool own = at > 1 && is_own(items[at - 1]);
-    const bool led = at > 0 && items[own ? at - 2 : at - 1].last_word() == "for";
+    const bool own = at > 1 && (is_own(items[at - 1]) || items[at - 1].text == "all");
+    const bool led = at > 0 && (items[own ? at - 2 : at - 1].last_word() == "for" ||
+                                items[at - 1].text == "for all");
     if (!wanted.known.worn || !(led || ((wanted.plural || wanted.known.in_pairs) &&
                                         std::any_of(items.begin(), items.end(), goes_round))))
         return false;

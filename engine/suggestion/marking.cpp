@@ -163,6 +163,14 @@ bool is_of_their_yarn(const std::vector<Item>& items, std::size_t at) {
            has(yarn, items[at + 1].text);
 }
 
+// "The exact colour of the rug in my hall".
+bool is_likened_in_colour(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view alike[] = {"colour", "color", "shade", "colour of", "color of"};
+    if (!items[at].is(article) || at < 2 || !is_own(items[at - 1])) return false;
+    const auto of = items[at - 2].text == "of" && at > 2 ? at - 3 : at - 2;
+    return has(alike, items[of].text) || has(alike, items[of].last_word());
+}
+
 // "a sheep called Blanket".
 bool is_a_name(const std::vector<Item>& items, std::size_t at) {
     constexpr std::string_view calls[] = {"called", "named", "nicknamed"};
@@ -262,7 +270,8 @@ void set_remarks_aside(std::vector<Item>& items) {
         } else if (tells_a_tale(items, i) || tells_of_making(items, i) || is_seen(items, i) ||
                    is_of_their_own(items, i) || is_anothers_say(items, i)) {
             set_clause_aside(items, i);
-        } else if (is_a_name(items, i) || is_of_their_yarn(items, i)) {
+        } else if (is_a_name(items, i) || is_of_their_yarn(items, i) ||
+                   is_likened_in_colour(items, i)) {
             items[i].idle = true;
         } else if (is_told_of_another(items, i)) {
             for (auto j = i - 2; j <= i; ++j) items[j].idle = true;

@@ -67,10 +67,12 @@ bool is_refused(const std::vector<Item>& items, std::size_t at) {
     if (at > 0 && is_crossed(items[at - 1]) && (at == 1 || !can_be_refused(items[at - 2])))
         return true;
     if (i >= items.size()) return false;
-    // "scarves are boring": said of it, and not asked.
+    // "scarves are boring", "we've done scarves to death here": said of it, and not asked.
     const auto& before = items[i - 1];  // "a pair of socks or no"
     if (before.is(joiner) && before.as(joiner) == "or") return false;
-    if (!items[i].sign) return items[i].sounds("no") && !items[i].asks && ends(items, i);
+    if (!items[i].sign)
+        return items[i].sounds("no") && !items[i].asks &&
+               (ends(items, i) || items[i].last_word() == "death");
     if (!has(parts_from, items[i].text)) return false;
     while (i < items.size() && (items[i].sign || has(breaths, items[i].text))) ++i;
     return i < items.size() && items[i].sounds("no") && !items[i].asks && ends(items, i);

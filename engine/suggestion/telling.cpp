@@ -230,7 +230,7 @@ class Tales {
     // "You've dropped your scarf" tells by itself; "mind your bag", "please move her afghan" ask.
     bool is_about_theirs(std::size_t at) const {
         if (has(of_nobody, items_[at].text) && same(at, at + 1))
-            return thing_within(at, 3) && !sentence_wishes(at);
+            return thing_within(at, 5) && !sentence_wishes(at);
         if (!items_[at].sounds("handle") || sentence_wishes(at)) return false;
         for (auto i = at; i-- > 0 && items_[i].sentence == items_[at].sentence;)
             if (is_thing_named(items_[i])) return false;
@@ -288,7 +288,12 @@ class Tales {
     // Of "the hat your mother wore" what she did is told, and the hat is still wanted.
     void put_aside_from(std::size_t verb) {
         const auto who = subject(verb);
-        const bool relative = who != verb && !told_ && is_behind_a_thing(who);
+        // "mittens on a string like when we were kids": of that time alone.
+        constexpr std::string_view times[] = {"when", "while", "since", "before", "after"};
+        const bool of_a_time =
+            who != verb && who > 0 && same(who - 1, who) && has(times, items_[who - 1].last_word());
+        const bool relative =
+            who != verb && (!told_ || of_a_time) && is_behind_a_thing(of_a_time ? who - 1 : who);
         if (told_ && !relative && !sentence_wishes(verb)) return put_aside_sentence(verb);
         was_told_ = told_;
         if (relative) return put_aside_relative(who, verb);
@@ -320,6 +325,7 @@ class Tales {
             const bool listed = items_[start].is(joiner) && (items_[start].as(joiner) == "next" ||
                                                              items_[start].as(joiner) == "and");
             const bool thing = any(clause, is_thing_named);
+            if (thing && items_[start].is(joiner) && items_[start].as(joiner) == "but") return;
             // "you've earned it, then a purse" begins no tale of a purse.
             if (wishes(clause) || (thing && !(listed && of_things) && !tells_in(clause))) return;
             put_aside(0, clause);
