@@ -20,6 +20,7 @@ bool measures(const Item& item) {
 bool is_dealt_with(const Item& item, const Taken& out) {
     if (!item.is(article)) return item.amount && item.amount->read;
     const auto kind = kind_of(item);
+    if (item.out || std::count(out.ruled_out.begin(), out.ruled_out.end(), kind) > 0) return true;
     return std::any_of(out.wanted.begin(), out.wanted.end(),
                        [&](const Wanted& w) { return w.kind == kind || w.nearest == kind; });
 }

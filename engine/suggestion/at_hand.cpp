@@ -30,13 +30,16 @@ class AtHand {
   public:
     explicit AtHand(std::vector<Item>& items) : items_(items) {}
 
-    void set_aside() {
-        for (std::size_t i = 0; i < items_.size(); ++i)
-            if (items_[i].live(article) && another_is_wanted(i) &&
-                (is_at_hand(i) || is_there_already(i))) {
-                items_[i].idle = true;
-                if (i > 0 && items_[i - 1].amount) items_[i - 1].idle = true;  // "nine hats"
-            }
+    std::vector<std::size_t> set_aside() {
+        std::vector<std::size_t> had;
+        for (std::size_t i = 0; i < items_.size(); ++i) {
+            if (!items_[i].live(article) || !another_is_wanted(i)) continue;
+            const bool owned = is_had(i);
+            if (!owned && !is_at_hand(i)) continue;
+            items_[i].idle = true;
+            if (owned) had.push_back(i);
+        }
+        return had;
     }
 
   private:
@@ -60,9 +63,6 @@ class AtHand {
             got = got || has(has_got, items_[i].last_word()) || items_[i].text.ends_with("'ve");
         }
         if (!got) return false;
-        const auto& many = items_[at - 1].amount;  // "I own eleven scarves"
-        if (many && many->of == Amount::Of::number && many->number > 1 && !items_[at].asks)
-            return true;
         for (auto i = at; i-- > 0 && i + 5 > at && same_clause(items_, i, at);)
             if (items_[i].last_word() == "already") return true;
         for (auto i = at + 1; i < at + 4 && same_clause(items_, at, i); ++i) {
@@ -90,20 +90,29 @@ class AtHand {
         if (has(over_it, before.last_word()) && det && from > 1 && !items_[from - 2].is(article))
             return true;
         if (own && (before.text == "into" || is_matched(from))) return true;
-        if (is_washed_with(from) || is_only_known(from, at)) return true;
-        constexpr std::string_view somebody[] = {"i", "she", "he", "we", "they"};
-        constexpr std::string_view has_one[] = {"have", "has", "own", "owns"};
-        const bool owns = has(has_it, before.text) || (from > 1 && has(has_one, before.text) &&
-                                                       has(somebody, items_[from - 2].text));
-        if (det && owns && wanted_before(at)) return true;
+        if (is_washed_with(from)) return true;
         return is_below(at) || is_a_reason(at, own);
     }
 
-    // "I know scarf and I know hat".
-    bool is_only_known(std::size_t from, std::size_t at) const {
-        for (auto i = from - 1; i < at; ++i)
-            if (items_[i].last_word() == "know") return true;
-        return false;
+    // "a hat, she has the scarf", "got a jumper already", "I know scarf and I know hat".
+    bool is_had(std::size_t at) const {
+        if (is_only_planned(items_, at)) return false;
+        if (is_there_already(at) || is_only_known(at)) return true;
+        if (at < 2 || !wanted_before(at) || !same_clause(items_, at - 2, at)) return false;
+        const auto& one = items_[at - 1].text;
+        if (!is_determiner(one) && !has(owned, one)) return false;
+        constexpr std::string_view somebody[] = {"i", "she", "he", "we", "they"};
+        constexpr std::string_view has_one[] = {"have", "has", "own", "owns"};
+        const auto& verb = items_[at - 2];
+        return has(has_it, verb.text) ||
+               (at > 2 && has(has_one, verb.text) && has(somebody, items_[at - 3].last_word()));
+    }
+
+    // "I know scarf": nothing more is said of it.
+    bool is_only_known(std::size_t at) const {
+        const bool ends = at + 1 == items_.size() || !same_clause(items_, at, at + 1) ||
+                          items_[at + 1].is(joiner);
+        return ends && at > 0 && items_[at - 1].last_word() == "know";
     }
 
     // "goes with my coat", "matches her mittens", "as warm as my coat"; "to match the scarf" that
@@ -160,6 +169,23 @@ class AtHand {
 
 }  // namespace
 
-void set_things_at_hand_aside(std::vector<Item>& items) { AtHand(items).set_aside(); }
+bool is_only_planned(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::size_t before = 5, behind = 3;
+    constexpr std::string_view plans[] = {"to",   "order", "plan",  "planned", "list",
+                                          "want", "need",  "ready", "needs",   "wants"};
+    for (auto i = at > before ? at - before : 0; i < items.size() && i <= at + behind; ++i) {
+        const auto& item = items[i];
+        if (item.clause != items[at].clause) continue;
+        const bool wish = item.sounds("wish") && item.last_word() != "this";
+        if (wish || item.text.ends_with("'d") || has(plans, item.first_word()) ||
+            has(plans, item.last_word()))
+            return true;
+    }
+    return false;
+}
+
+std::vector<std::size_t> set_things_at_hand_aside(std::vector<Item>& items) {
+    return AtHand(items).set_aside();
+}
 
 }  // namespace gristwright

@@ -141,7 +141,9 @@ bool is_of_this_yarn(const std::vector<Item>& items, std::size_t at) {
     if (has(of_this, items[next].text)) return true;
     // "14 oz of grey two-ply, and nobody has said waistcoat": of a colour, and of no thing.
     const auto of_a_thing = [&](const Item& i) {
-        return i.clause == items[at].clause && (is_thing(i) || i.is(WordClass::craft));
+        return i.clause == items[at].clause &&
+               (is_thing(i) || i.is(WordClass::craft) || i.last_word() == "well" ||
+                i.text == "too");  // "100 g of red as well"
     };
     if (items[next].text == "of" && next + 1 < items.size() &&
         items[next + 1].is(WordClass::colour) &&

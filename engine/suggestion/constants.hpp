@@ -24,13 +24,13 @@ inline constexpr Constant stated_allowance{
     Mark::common_practice,
     "a pattern states what to buy: 5 to 20 % more than its sample took"};
 inline constexpr Constant lightest_ball{
-    "a mass below which nothing is sold as a ball or skein",
+    "a ball so light that a mass in brackets behind so many is of each",
     15,
     10,
     20,
     "g",
     Mark::judgement,
-    "embroidery yarn is not meant: '12 balls (50 g)' are of 50 g each"};
+    "'12 balls (50 g)' are of 50 g each; '10 minis, 100 g' weigh that together"};
 inline constexpr Constant longest_cloth{
     "a length beyond which yarn is meant and not cloth",   5, 4, 10, "m", Mark::judgement,
     "the longest piece of one warp or one pair of needles"};

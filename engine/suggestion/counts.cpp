@@ -24,17 +24,29 @@ class Counts {
         : items_(items), places_(places), out_(out) {}
 
     void give_each(std::size_t i, int people) {
-        if (auto* to = last_before(i); to && to->plural && to->count == 1) to->count = people;
+        if (auto* to = last_before(i); to && (to->plural || to->known.in_pairs) && to->count == 1)
+            to->count = people;
     }
 
     bool is_before_people(std::size_t i) const {
         return items_[i].text == "twin" && i + 1 < items_.size() && items_[i + 1].is(person);
     }
 
+    // "for each of the twins", not "for the mother of twins" nor "I have twins".
+    bool is_for_them(std::size_t at) const {
+        if (at > 1 && items_[at - 1].last_word() == "of" && items_[at - 2].is(person)) return false;
+        for (auto i = at; i-- > 0 && items_[i].clause == items_[at].clause;)
+            if (items_[i].first_word() == "for" || items_[i].last_word() == "for") return true;
+        return at + 1 < items_.size() && items_[at + 1].live(article);
+    }
+
     // "hats for the twins", "for my twin nephews": one each.
     void take_twins() {
         for (std::size_t i = 0; i < items_.size(); ++i)
-            if (items_[i].text.starts_with("twin") && (items_[i].is(person) || is_before_people(i)))
+            if (!is_for_them(i))
+                continue;
+            else if (items_[i].text.starts_with("twin") &&
+                     (items_[i].is(person) || is_before_people(i)))
                 give_each(i, 2);
             else if (items_[i].text == "triplets")
                 give_each(i, 3);
@@ -170,6 +182,15 @@ class Counts {
                (at + 1 == items_.size() || items_[at + 1].sign);
     }
 
+    // "Four of us said a hat".
+    bool is_said(std::size_t from, std::size_t to) const {
+        constexpr std::string_view says[] = {"said", "say",   "says",    "think",     "thought",
+                                             "vote", "voted", "suggest", "suggested", "reckon"};
+        for (auto i = from + 1; i < to; ++i)
+            if (has(says, items_[i].last_word())) return true;
+        return false;
+    }
+
     Wanted* counted(std::size_t at) {
         constexpr std::string_view one_of_it[] = {"a", "an", "one", "the"};
         if (is_set_of(at)) return last_before(at);
@@ -196,7 +217,7 @@ class Counts {
                 if (at > 0 && items_[at - 1].text.substr(0, 3) == "for")
                     return to && to->plural ? to : nullptr;
             }
-            const bool is_single = has(one_of_it, items_[i - 1].text);  // "four of us said a hat"
+            const bool is_single = has(one_of_it, items_[i - 1].text) && is_said(at, i);
             for (std::size_t n = 0; n < places_.size(); ++n)
                 if (places_[n] == i) return is_single ? nullptr : &out_.wanted[n];
             // "two 70 inch long scarves".
@@ -248,14 +269,6 @@ class Counts {
 
 void take_counts(std::vector<Item>& items, const std::vector<std::size_t>& places, Taken& out) {
     Counts(items, places, out).take();
-    if (out.wanted.size() != 1) return;
-    // "Socks for the twins": each of them has one.
-    auto& wanted = out.wanted.front();
-    if (wanted.count > 1 || !wanted.known.worn || !(wanted.plural || wanted.known.in_pairs)) return;
-    for (const auto& item : items) {
-        if (item.live(person) && item.text == "twins") wanted.count = 2;
-        if (item.live(person) && item.text == "triplets") wanted.count = 3;
-    }
 }
 
 }  // namespace gristwright

@@ -96,8 +96,7 @@ void read_double_knitting(std::vector<Token>& tokens) {
     for (std::size_t i = 0; i < tokens.size(); ++i) {
         const auto& word = tokens[i].text;
         const bool side = word.starts_with("side") && i > 0 &&
-                          (tokens[i - 1].text == "both" || tokens[i - 1].text == "wrong" ||
-                           tokens[i - 1].text == "one");
+                          (tokens[i - 1].text == "both" || tokens[i - 1].text == "wrong");
         faces = faces || side || has(two_faces, word);
     }
     for (std::size_t i = 1; faces && i < tokens.size(); ++i)

@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "engine/suggestion/at_hand.hpp"
 #include "engine/suggestion/reading.hpp"
 #include "engine/suggestion/telling.hpp"
 
@@ -159,14 +160,36 @@ bool is_anothers_say(const std::vector<Item>& items, std::size_t at) {
 // "I wanted my blanket yarn to come out so": yarn that they have.
 bool is_of_their_yarn(const std::vector<Item>& items, std::size_t at) {
     constexpr std::string_view yarn[] = {"yarn", "wool"};
-    return items[at].is(article) && at > 0 && is_own(items[at - 1]) && at + 1 < items.size() &&
-           has(yarn, items[at + 1].text);
+    constexpr std::string_view theirs[] = {"my", "his", "her", "our", "their"};
+    return items[at].is(article) && at > 0 && has(theirs, items[at - 1].text) &&
+           at + 1 < items.size() && has(yarn, items[at + 1].text);
+}
+
+// "I have three shawls on the needles": more than one, and nobody asked.
+bool has_several(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view has_got[] = {"have", "has", "own", "owns", "got"};
+    constexpr std::string_view somebody[] = {"i", "she", "he", "we", "they"};
+    if (!items[at].is(article) || at < 2 || items[at].asks || !items[at - 1].amount ||
+        is_only_planned(items, at))
+        return false;
+    const auto& many = *items[at - 1].amount;
+    if (many.of != Amount::Of::number || many.number < 2 || many.times_next) return false;
+    const auto& verb = items[at - 2];
+    if (verb.text.ends_with("'ve") || verb.text == "i have" || verb.text == "i own") return true;
+    return has(has_got, verb.last_word()) && at > 2 &&
+           (has(somebody, items[at - 3].last_word()) || items[at - 3].is(person) ||
+            items[at - 3].text.ends_with("'ve"));
 }
 
 // "The exact colour of the rug in my hall".
 bool is_likened_in_colour(const std::vector<Item>& items, std::size_t at) {
     constexpr std::string_view alike[] = {"colour", "color", "shade", "colour of", "color of"};
-    if (!items[at].is(article) || at < 2 || !is_own(items[at - 1])) return false;
+    constexpr std::string_view theirs[] = {"my", "his", "her", "our", "their", "your"};
+    constexpr std::string_view lies[] = {"in", "on"};
+    if (!items[at].is(article) || at < 2 || items[at].asks) return false;
+    const bool there = items[at - 1].text == "the" && at + 1 < items.size() &&
+                       has(lies, items[at + 1].text);  // "of the rug in her hall"
+    if (!has(theirs, items[at - 1].text) && !there) return false;
     const auto of = items[at - 2].text == "of" && at > 2 ? at - 3 : at - 2;
     return has(alike, items[of].text) || has(alike, items[of].last_word());
 }
@@ -273,6 +296,8 @@ void set_remarks_aside(std::vector<Item>& items) {
         } else if (is_a_name(items, i) || is_of_their_yarn(items, i) ||
                    is_likened_in_colour(items, i)) {
             items[i].idle = true;
+        } else if (has_several(items, i)) {
+            items[i - 1].idle = items[i].idle = true;
         } else if (is_told_of_another(items, i)) {
             for (auto j = i - 2; j <= i; ++j) items[j].idle = true;
         } else if (turns_away(items[i]) && items[i].as(remark) == "spam") {

@@ -112,31 +112,49 @@ bool tells_of_a_grown_up(const std::vector<Item>& items, std::size_t at) {
     if (amount->of == Amount::Of::age) return true;
     return amount->of == Amount::Of::number && at > 0 &&
            stands_before_an_age(items[at - 1].last_word()) &&
-           (at + 1 == items.size() || items[at + 1].sign || !same_clause(items, at, at + 1));
+           (at + 1 == items.size() || items[at + 1].sign || items[at + 1].is(joiner) ||
+            !same_clause(items, at, at + 1));
 }
 
 bool may_be_grown(const Item& item) {
     return is_of_a_person(item) && has(kin, without_possessive(item.text));
 }
 
-// "she's 6", "(7)", "aged 5", "my 6 year old niece", "my little niece".
+// "my niece, 18 months", "a nephew of 10 months", "my niece, 4-5 years": nothing between that tells
+// of something else.
+bool stands_behind_kin(const std::vector<Item>& items, std::size_t at) {
+    constexpr std::string_view passed[] = {",",   "(",      "of",   "is",  "she's", "he's", "who's",
+                                           "who", "who is", "aged", "age", "at",    "to",   "and"};
+    for (auto i = at; i-- > 0 && i + 6 > at;) {
+        if (may_be_grown(items[i])) return true;
+        if (!items[i].amount && !has(passed, items[i].text)) return false;
+    }
+    return false;
+}
+
+// "she's 6", "(7)", "aged 5", "my 6 year old niece", "my little niece", "for my nieces, 4 and 6".
 bool tells_of_a_small_one(const std::vector<Item>& items, std::size_t at) {
     constexpr double grown = 16;  // years
-    constexpr std::string_view small[] = {"little", "wee", "tiny", "young"};
+    constexpr std::string_view small[] = {"little", "wee", "tiny", "young", "baby", "toddler"};
+    constexpr std::string_view is[] = {"she's", "he's", "is", "they're"};
     const auto& amount = items[at].amount;
+    const auto next = at + 1;
     if (!amount)
-        return has(small, items[at].last_word()) && same_clause(items, at, at + 1) &&
-               is_of_a_person(items[at + 1]);
+        return has(small, items[at].last_word()) &&
+               ((same_clause(items, at, next) && is_of_a_person(items[next])) ||
+                (at > 0 && has(is, items[at - 1].last_word())));
     if (amount->number >= grown) return false;
     if (amount->of == Amount::Of::age) return true;
+    if (amount->of == Amount::Of::time)
+        return (amount->unit == "month" || amount->unit == "year") && stands_behind_kin(items, at);
     if (amount->of != Amount::Of::number || at == 0) return false;
     const auto last = items[at - 1].last_word();
     const bool of_somebody =
         (last == "of" || last == "(") && at > 1 && is_of_a_person(items[at - 2]);
+    const bool ends = next == items.size() || items[next].sign || items[next].is(joiner) ||
+                      !same_clause(items, at, next);
     return of_somebody || stands_after_age(items, at) ||
-           (stands_before_an_age(last) &&
-            (at + 1 == items.size() || items[at + 1].sign || items[at + 1].is(joiner) ||
-             !same_clause(items, at, at + 1)));
+           (ends && (stands_before_an_age(last) || (last == "," && stands_behind_kin(items, at))));
 }
 
 void make_small(std::vector<Item>& items, std::size_t at) {

@@ -56,6 +56,17 @@ bool is_too_much(const std::vector<Item>& items, std::size_t at) {
     return before.text == "enough" && begins && at + 1 < items.size() && items[at + 1].sign;
 }
 
+// "We've done scarves to death in this group", not "I love hats to death".
+bool is_done_to_death(const std::vector<Item>& items, std::size_t at, std::size_t behind) {
+    constexpr std::string_view did[] = {"done", "did", "doing", "knitted", "made"};
+    if (behind + 1 >= items.size() || items[behind].text != "to" ||
+        items[behind + 1].text != "death")
+        return false;
+    for (auto i = at; i-- > 0 && items[i].clause == items[at].clause;)
+        if (has(did, items[i].last_word())) return true;
+    return false;
+}
+
 }  // namespace
 
 bool is_refused(const std::vector<Item>& items, std::size_t at) {
@@ -67,12 +78,11 @@ bool is_refused(const std::vector<Item>& items, std::size_t at) {
     if (at > 0 && is_crossed(items[at - 1]) && (at == 1 || !can_be_refused(items[at - 2])))
         return true;
     if (i >= items.size()) return false;
-    // "scarves are boring", "we've done scarves to death here": said of it, and not asked.
+    // "scarves are boring": said of it, and not asked.
     const auto& before = items[i - 1];  // "a pair of socks or no"
     if (before.is(joiner) && before.as(joiner) == "or") return false;
-    if (!items[i].sign)
-        return items[i].sounds("no") && !items[i].asks &&
-               (ends(items, i) || items[i].last_word() == "death");
+    if (is_done_to_death(items, at, i)) return true;
+    if (!items[i].sign) return items[i].sounds("no") && !items[i].asks && ends(items, i);
     if (!has(parts_from, items[i].text)) return false;
     while (i < items.size() && (items[i].sign || has(breaths, items[i].text))) ++i;
     return i < items.size() && items[i].sounds("no") && !items[i].asks && ends(items, i);

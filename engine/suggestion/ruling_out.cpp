@@ -64,6 +64,13 @@ bool is_lacked(const std::vector<Item>& items, std::size_t at) {
     constexpr std::string_view has_got[] = {"has", "have", "got", "had", "owns", "own"};
     if (items[at].text != "no" || at == 0 || !same_clause(items, at - 1, at)) return false;
     if (!has(has_got, items[at - 1].last_word())) return false;
+    constexpr std::string_view who[] = {"i",     "she",  "he",    "we",   "they",  "who",
+                                        "still", "he's", "she's", "i've", "we've", "they've"};
+    const auto& verb = items[at - 1];
+    const auto subject = verb.text.find(' ') != std::string::npos ? verb.first_word()
+                         : at > 1                                 ? items[at - 2].last_word()
+                                                                  : std::string_view();
+    if (!has(who, subject) && !(at > 1 && items[at - 2].is(person))) return false;
     auto next = at + 1;  // "no lace stole"
     while (next < at + 3 && same_clause(items, at, next) && !items[next].is(article) &&
            describes_too(items[next]))
@@ -148,7 +155,13 @@ void put_out(Item& item, Taken& out) {
 
 // "would never put a two ply this soft in the reed for towels": however far off.
 std::size_t never_for(const std::vector<Item>& items, std::size_t from) {
-    if (items[from].last_word() != "never") return from;
+    constexpr std::string_view would[] = {"would", "should", "could", "wouldn't"};
+    const auto& never = items[from];
+    if (never.last_word() != "never" || never.idle) return from;
+    const auto before = never.text.find(' ') != std::string::npos ? never.first_word()
+                        : from > 0                                ? items[from - 1].last_word()
+                                                                  : std::string_view();
+    if (!has(would, before) && !before.ends_with("'d")) return from;
     for (auto i = from + 1; same_clause(items, from, i + 1) && i < from + 14; ++i) {
         if (items[i].first_word() == "enough" || items[i].is(article)) return from;
         if (items[i].last_word() == "for" && items[i + 1].is(article)) return i + 1;
@@ -159,7 +172,11 @@ std::size_t never_for(const std::vector<Item>& items, std::size_t from) {
 // From a negation to what it rules out; further things only after "or", "nor", "and".
 void reach(std::vector<Item>& items, std::size_t from, Taken& out) {
     constexpr std::string_view undecided[] = {"choose", "decide", "pick"};
-    if (from + 1 < items.size() && has(undecided, items[from + 1].first_word())) return;
+    constexpr std::string_view cannot[] = {"can't", "cant", "cannot", "couldn't", "couldnt"};
+    if (from + 1 < items.size() && has(undecided, items[from + 1].first_word()) &&
+        has(cannot, items[from].last_word()))
+        return;
+    if (from + 1 < items.size() && items[from + 1].first_word() == "stop") return;
     const bool compares = items[from].first_word() == "than";  // "than a 2 ply for mittens"
     bool hit = false;
     std::size_t skipped = 0;

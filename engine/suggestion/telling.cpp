@@ -3,6 +3,8 @@
 // is asked to handle what is theirs ("mind your bag"). A wish in the sentence ends the tale.
 #include "engine/suggestion/telling.hpp"
 
+#include <utility>
+
 #include "engine/suggestion/in_full.hpp"
 #include "engine/suggestion/reading.hpp"
 
@@ -51,8 +53,7 @@ class Tales {
                 // What other steps set aside begins a story too.
                 told_ = told_ || items_[i].is(remark);
                 const bool past = items_[i].is(remark) && items_[i].as(remark) == "past";
-                was_told_ = told_;
-                if (past || is_past(items_[i])) told_ = true, go_on(i);
+                if (past || is_past(items_[i])) go_on(i, std::exchange(told_, true));
                 continue;
             }
             if (is_about_theirs(i) || lies_about(i) || (tells(i) && is_a_notice(i)))
@@ -203,7 +204,10 @@ class Tales {
         if (!begins(at) || at + 1 >= items_.size()) return false;
         if (items_[at + 1].sign) return true;
         // "Found after the fair: one hat".
-        if (items_[at].text != "found" && items_[at].text != "lost") return false;
+        constexpr std::string_view places[] = {"at", "by", "near", "after", "under", "outside"};
+        if ((items_[at].text != "found" && items_[at].text != "lost") ||
+            !has(places, items_[at + 1].first_word()) || sentence_wishes(at))
+            return false;
         for (auto i = at + 1; i < items_.size() && i < at + 8; ++i) {
             if (items_[i].text == ":") return true;
             if (items_[i].sentence != items_[at].sentence || is_thing_named(items_[i])) break;
@@ -216,8 +220,11 @@ class Tales {
         if (!is_past(item) || is_supposed(at) || wishes(item.clause)) return false;
         // "Took me nine years", "Found: one glove".
         const bool moved = same(at, at + 1) && has(particles, items_[at + 1].text);
-        if (begins(at) && !item.asks && (item.sounds("did") || item.sounds("done") || moved))
-            return takes_object(moved ? at + 1 : at) || is_a_notice(at);
+        constexpr std::string_view own[] = {"my", "his", "her", "their"};
+        if (begins(at) && !item.asks && moved)  // "ripped back my sweater"
+            return same(at, at + 2) && has(own, items_[at + 2].text);
+        if (begins(at) && !item.asks && (item.sounds("did") || item.sounds("done")))
+            return takes_object(at) || is_a_notice(at);
         const auto who = subject(at);
         if (who == at) return is_of_a_thing(at) && !item.asks;
         const auto& s = items_[who];
@@ -230,7 +237,7 @@ class Tales {
     // "You've dropped your scarf" tells by itself; "mind your bag", "please move her afghan" ask.
     bool is_about_theirs(std::size_t at) const {
         if (has(of_nobody, items_[at].text) && same(at, at + 1))
-            return thing_within(at, 5) && !sentence_wishes(at);
+            return thing_within(at, items_[at].text == "whose" ? 5 : 3) && !sentence_wishes(at);
         if (!items_[at].sounds("handle") || sentence_wishes(at)) return false;
         for (auto i = at; i-- > 0 && items_[i].sentence == items_[at].sentence;)
             if (is_thing_named(items_[i])) return false;
@@ -295,10 +302,10 @@ class Tales {
         const bool relative =
             who != verb && (!told_ || of_a_time) && is_behind_a_thing(of_a_time ? who - 1 : who);
         if (told_ && !relative && !sentence_wishes(verb)) return put_aside_sentence(verb);
-        was_told_ = told_;
         if (relative) return put_aside_relative(who, verb);
+        const bool told_before = told_;
         put_aside(0, items_[verb].clause);
-        go_on(verb);
+        go_on(verb, told_before);
     }
     // "that grey you spun at Easter and do a cowl": up to an "and" with another thing behind it.
     void put_aside_relative(std::size_t who, std::size_t verb) {
@@ -313,8 +320,8 @@ class Tales {
 
     // "..., then the cuffs, then the neck": up to a wish, or to what follows from it ("so
     // mittens").
-    void go_on(std::size_t verb) {
-        const bool of_things = was_told_ || any(items_[verb].clause, [](const Item& i) {
+    void go_on(std::size_t verb, bool told_before) {
+        const bool of_things = told_before || any(items_[verb].clause, [](const Item& i) {
                                    return is_thing_named(i) || i.is(body);
                                });
         for (auto i = verb + 1; i < items_.size() && items_[i].sentence == items_[verb].sentence;
@@ -338,7 +345,7 @@ class Tales {
     }
 
     std::vector<Item>& items_;
-    bool told_ = false, was_told_ = false;  // a tale has begun; before the one at hand
+    bool told_ = false;  // a tale has begun
 };
 
 }  // namespace

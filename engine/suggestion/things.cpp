@@ -105,7 +105,8 @@ class Things {
                     out_.left_out.push_back(items_[i].said);
                     continue;
                 }
-                if ((how == Link::modifies || how == Link::as) && same_clause) {
+                if (((how == Link::modifies || how == Link::as) && same_clause) ||
+                    are_joined_to(out.back(), i)) {
                     dropped_.push_back(out.back());
                     out.pop_back();
                 }
@@ -131,6 +132,18 @@ class Things {
         const auto& verb = items_[at - 2];
         const bool joins = verb.is(joiner) && verb.last_word() != "match";
         return !joins && !verb.sign && !verb.is(negation) && verb.last_word() != "or";
+    }
+
+    // "How many panels would I sew together to get a throw?"
+    bool are_joined_to(std::size_t last, std::size_t i) const {
+        constexpr std::string_view joins[] = {"get", "make", "into", "for"};
+        if (!items_[last].is(article) || kind_of(items_[last]) != "panel") return false;
+        if (items_[last].sentence != items_[i].sentence || kind_of(items_[i]) == "panel")
+            return false;
+        for (auto n = last + 1; n < i; ++n)
+            if (has(joins, items_[n].last_word()) || has(joins, items_[n].first_word()))
+                return true;
+        return false;
     }
 
     // "with long cuffs": what another thing has.

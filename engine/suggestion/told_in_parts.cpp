@@ -49,7 +49,9 @@ class Parts {
     void lend_unit_of_all() {
         for (std::size_t i = 1; i < items_.size(); ++i) {
             const auto& item = items_[i];
-            if (!item.is(WordClass::unit) || !(says(i - 1, "all") || says(i - 1, "all in")))
+            const bool ends = i + 1 == items_.size() || items_[i + 1].sign;
+            if (!item.is(WordClass::unit) || item.text == "in" || !ends ||
+                !(says(i - 1, "all") || says(i - 1, "all in")))
                 continue;
             const auto& unit = item.as(WordClass::unit);
             if (unit != "in" && unit != "cm") continue;
@@ -198,7 +200,8 @@ class Parts {
     }
 
     // "two skeins of 50 g", "6 balls at 50 g each", "3 hanks (100 g)"; "12 balls of aran (50 g
-    // ones)", "2 balls, 100 g": of each only where that is said, or no ball is so light.
+    // ones)", "2 balls, 100 g": of each only where that is said, or in brackets and too light for
+    // all.
     void multiply_skeins(std::size_t at) {
         using enum WordClass;
         bool named = false;
@@ -217,7 +220,8 @@ class Parts {
             return;
         const auto& mass = items_[next].amount->mass;
         const bool light =
-            mass && *mass * (1 / items_[at].amount->number) < grams(constants::lightest_ball);
+            says(next - 1, "(") && mass &&
+            *mass * (1 / items_[at].amount->number) < grams(constants::lightest_ball);
         if (says_each(next + 1) || light || !(named || says(at + 1, ","))) scale(at, next);
     }
 

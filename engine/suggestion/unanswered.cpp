@@ -88,7 +88,9 @@ class Question {
             "it",    "that", "this", "i",     "you", "we",     "they",    "he",     "she",
             "there", "one",  "the",  "my",    "a",   "your",   "these",   "those",  "his",
             "her",   "our",  "an",   "yours", "any", "anyone", "anybody", "someone"};
-        return has(subjects, word) && !(items_[from_].first_word() == "do" && word == "it");
+        const auto verb = items_[from_].first_word();
+        constexpr std::string_view orders[] = {"do", "will", "would", "could"};
+        return !has(orders, verb) || (has(subjects, word) && !(verb == "do" && word == "it"));
     }
     bool is_marked() const {
         for (auto i = from_; i < items_.size() && items_[i].sentence == items_[from_].sentence; ++i)

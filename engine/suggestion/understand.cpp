@@ -168,9 +168,10 @@ Taken understand(const std::string& idea, const Lexicon& lexicon, Stemmer& stemm
     Taken out;
     auto items = items_of(idea, lexicon, stemmer, out.taken_as);
     set_remarks_aside(items);
-    const auto aside = set_aside(items);
+    auto aside = set_aside(items);
     rule_out(items, out);
-    set_things_at_hand_aside(items);
+    for (const auto had : set_things_at_hand_aside(items)) aside.push_back(had);
+    std::sort(aside.begin(), aside.end());
     settle_people(items);
     take_loom_lengths(items, out);
     find_strangers(items, lexicon.kinds(), out);

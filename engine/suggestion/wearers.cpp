@@ -46,7 +46,7 @@ std::optional<Person> person_at(const std::vector<Item>& items, std::size_t at) 
     const auto means = items[at].as(person).substr(0, items[at].as(person).find(' '));
     const auto colon = means.find(':');
     if (items[at].grown) return Person{at, Wearer::adult, {}, {}};
-    if (means == "kin") return Person{at, items[at].small ? Wearer::child : Wearer::unsaid, {}, {}};
+    if (means == "kin") return Person{at, items[at].small ? Wearer::child : Wearer::adult, {}, {}};
     const auto wearer = wearer_named(means.substr(0, colon));
     if (!wearer ||
         (*wearer != Wearer::baby && *wearer != Wearer::child && *wearer != Wearer::adult))
@@ -85,7 +85,9 @@ std::vector<Person> ages_of(const std::vector<Item>& items) {
     for (std::size_t i = 0; i < items.size(); ++i) {
         const auto& amount = items[i].amount;
         if (!amount || amount->times_next) continue;
-        const bool first = amount->of == Of::age || stands_after_age(items, i);
+        const bool in_brackets = amount->of == Of::number && i > 1 && items[i - 1].text == "(" &&
+                                 items[i - 2].is(person);  // "the grandchildren (5, 7 and 10)"
+        const bool first = amount->of == Of::age || in_brackets || stands_after_age(items, i);
         const bool next = !out.empty() && amount->of == Of::number && i <= out.back().at + 2 &&
                           are_listed(items, out.back().at, i);
         if (next && items[i - 1].text == "to") return {};  // "ages 2 to 11"

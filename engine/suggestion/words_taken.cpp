@@ -50,7 +50,8 @@ class Words {
             out_.asks = out_.asks || (item.asks && !item.idle);
             if (item.text == "my own" || item.text == "my own yarn") out_.other_yarn = true;
             if (item.live(needle)) take_needle(i);
-            if (item.live(craft) && !is_only_a_look(i) && !offers_both_crafts() &&
+            if (item.live(craft) && !is_only_a_look(i) &&
+                !(item.last_word() == "loom" && offers_both_crafts()) &&
                 !(item.last_word() == "loom" && names_what_is_knitted()))
                 take_craft(item);
             if (item.live(role)) take_role(i);
@@ -63,6 +64,9 @@ class Words {
                 out_.weight = item.as(weight);
             if (item.is(topic) && !item.idle) take_topic(i);
         }
+        // "a hat for my niece, newborn".
+        const bool one = out_.wanted.size() < 2;
+        if (one && out_.wearer != Wearer::unsaid && out_.wearer != Wearer::adult) out_.kin.clear();
         take_grown_up_letters();
         take_craft_left();
         take_ways();
@@ -72,11 +76,12 @@ class Words {
   private:
     // "with a strand of laceweight mohair": the weight of that one.
     bool is_of_another_strand(std::size_t at) const {
-        constexpr std::string_view with[] = {"with",      "strand", "strands",
-                                             "alongside", "and",    "plus"};
+        constexpr std::string_view with[] = {"strand", "strands", "alongside"};
         if (!same_clause(items_, at, at + 1) || !items_[at + 1].is(material)) return false;
         for (auto i = at; i-- > 0 && i + 5 > at && same_clause(items_, i, at);)
-            if (has(with, items_[i].last_word()) || items_[i].is(role)) return true;
+            if (has(with, items_[i].last_word()) ||
+                (items_[i].is(role) && items_[i].as(role) == "with another yarn"))
+                return true;
         return false;
     }
 
@@ -180,9 +185,13 @@ class Words {
 
     // "Wasted on the loom. Stocking stitch": the fabric says more of the craft than a tool.
     bool names_what_is_knitted() const {
-        return std::any_of(items_.begin(), items_.end(), [](const Item& i) {
-            return i.live(fabric) && fabric_of(i).woven.empty();
-        });
+        for (std::size_t i = 0; i < items_.size(); ++i) {
+            const bool of_a_part =
+                same_clause(items_, i, i + 1) && (items_[i + 1].is(part) || items_[i + 1].is(role));
+            if (items_[i].live(fabric) && fabric_of(items_[i]).woven.empty() && !of_a_part)
+                return true;
+        }
+        return false;
     }
 
     // "Knitted or woven? I've got a loom": of the two that are offered neither is asked for.
@@ -260,7 +269,7 @@ class Words {
         const auto body = colon == std::string::npos ? std::string() : means.substr(colon + 1);
         // "my niece": of what age is told by what stands beside her, or not at all.
         if (means == "kin" && !item.grown && !item.small) {
-            out_.kin = without_possessive(item.text);
+            if (is_for_kin(at)) out_.kin = without_possessive(item.text);
             return;
         }
         const auto wearer = item.grown   ? Wearer::adult
@@ -274,8 +283,31 @@ class Words {
         out_.body = body;
     }
 
+    // "for my niece", "my niece needs one", "my niece's hat"; not "my daughter's dog", "from my
+    // son".
+    bool is_for_kin(std::size_t at) const {
+        constexpr std::string_view wants[] = {"needs",   "need",  "wants", "want", "would",
+                                              "could",   "likes", "loves", "will", "won't",
+                                              "doesn't", "is",    "are",   "feet", "head"};
+        const auto next = at + 1;
+        const bool goes_on = same_clause(items_, at, next);
+        if (items_[at].text.ends_with("'s") || items_[at].text.ends_with("s'"))
+            return goes_on && !items_[next].is(person) && !items_[next].live(part);
+        if (goes_on && (items_[next].live(article) || has(wants, items_[next].first_word())))
+            return true;
+        if (stands_after_for(items_, at)) return true;
+        return at > 1 && items_[at - 1].is(joiner) && items_[at - 2].is(person);
+    }
+
     // "out with the dog", "I've got a cat": an animal that wears nothing.
     bool is_only_there(std::size_t at) const {
+        constexpr std::string_view wears[] = {"who", "that", "needs", "need", "wants", "which"};
+        constexpr std::string_view it[] = {"he", "she", "it", "his", "her", "they"};
+        for (auto i = at + 1; i < items_.size() && i < at + 4; ++i) {
+            if (has(wears, items_[i].first_word())) return false;
+            if (items_[i].sentence != items_[at].sentence && has(it, items_[i].first_word()))
+                return false;
+        }
         constexpr std::string_view beside[] = {"with", "walk", "walks", "walking", "walked",
                                                "got",  "have", "has",   "own"};
         constexpr std::string_view walks[] = {"walk", "walks", "walking", "walker", "walkers"};
