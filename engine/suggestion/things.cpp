@@ -89,6 +89,11 @@ class Things {
                 (of == part && !can_be_a_part(i)))
                 continue;
             if (!out.empty()) {
+                if (are_joined_to(out.back(), i)) {
+                    dropped_.push_back(out.back());
+                    out.back() = i;
+                    continue;
+                }
                 if (of == article && is_only_a_form(out.back(), i)) continue;
                 if (is_beside_the_point(i) || stands_in_a_tail(items_, out.back(), i)) continue;
                 const auto how = link(items_, out.back(), i);
@@ -105,8 +110,7 @@ class Things {
                     out_.left_out.push_back(items_[i].said);
                     continue;
                 }
-                if (((how == Link::modifies || how == Link::as) && same_clause) ||
-                    are_joined_to(out.back(), i)) {
+                if ((how == Link::modifies || how == Link::as) && same_clause) {
                     dropped_.push_back(out.back());
                     out.pop_back();
                 }

@@ -344,3 +344,24 @@ TEST_CASE("a verb that stands behind 'a' is the thing of that name") {
     CHECK(things_of(reader.read("spin more for a throw out on the terrace")) == "blanket");
     CHECK(reader.read("throw out the plan").not_an_idea);
 }
+
+TEST_CASE("what somebody has only in mind is wanted, with what is beside it") {
+    Reader reader;
+    for (const std::string frame :
+         {"I have two *s to make and gloves", "got two *s to knit, plus gloves",
+          "I'd love to have two *s and gloves", "I want to own two *s and gloves",
+          "I know a * would be lovely, but gloves too", "gloves, we have a * in the plan too"})
+        for (const std::string thing : {"hat", "shawl", "cowl"}) {
+            CAPTURE(filled(frame, thing));
+            const auto taken = reader.read(filled(frame, thing));
+            CHECK(taken.wanted.size() == 2);
+            CHECK(taken.aside.empty());
+        }
+}
+
+TEST_CASE("pieces that are joined to a thing are its form and not a thing") {
+    Reader reader;
+    CHECK(things_of(reader.read("How many panels would I sew together to get a throw?")) ==
+          "blanket");
+    CHECK(things_of(reader.read("three panels, and a throw")) == "blanket+panel");
+}

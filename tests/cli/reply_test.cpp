@@ -243,3 +243,30 @@ TEST_CASE("a fabric that is not the one reckoned is said first") {
     CHECK(holds(said, "I have no figures for log cabin"));
     CHECK_FALSE(holds(heard("blanket in garter"), "I have no figures"));
 }
+
+TEST_CASE("an idea that is sent again is answered alike, whatever was asked between") {
+    const auto q = asked::heron();
+    Answerer answerer(ground_of(q));
+    const auto said = [&](const std::string& idea, const std::string& who) {
+        Suggestion s;
+        s.idea = idea;
+        s.who = who;
+        return reply(s, answerer.answer(s), q.yarn, q.units);
+    };
+    for (const auto* idea : ideas) {
+        CAPTURE(idea);
+        const auto alone = said(idea, "");
+        const auto baby = said(idea, "baby");
+        // What a column adds to an idea is not kept with its words.
+        CHECK(said(idea, "") == alone);
+        CHECK(said(idea, "baby") == baby);
+        CHECK(heard(idea) == alone);
+    }
+    CHECK(said("a hat", "baby") != said("a hat", ""));
+}
+
+TEST_CASE("of several of one kind with a size the size is said") {
+    CHECK(holds(heard("6 coasters, 4 inch square"), "6 woven mug mats (4.0 in a side)"));
+    CHECK(holds(heard("10 scarves 150 cm long"), "10 knitted scarves of 150 cm"));
+    CHECK_FALSE(holds(heard("10 hats"), "10 knitted hats ("));
+}
