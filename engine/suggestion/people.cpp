@@ -62,6 +62,8 @@ constexpr std::string_view ends_of[] = {"'s", "s'"};
 constexpr std::string_view toys[] = {"doll", "dolls",  "dolly", "teddy",  "bear",  "toy",
                                      "toys", "rabbit", "bunny", "monkey", "puppet"};
 
+constexpr double grown_at = 16;  // years: a son of that age wears what a grown-up does
+
 bool is_of_a_person(const Item& item) { return item.is(person) && !item.is(article); }
 
 bool is_grown_up(const Item& item) {
@@ -104,11 +106,11 @@ bool is_height_of(const std::vector<Item>& items, std::size_t at) {
 
 // "at uni", "he's 34", "my 45 year old daughter", "six foot": what only a grown-up can be.
 bool tells_of_a_grown_up(const std::vector<Item>& items, std::size_t at) {
-    constexpr double grown = 16, tall = 62;  // years, inches
+    constexpr double tall = 62;  // inches
     if (items[at].sounds("grown")) return true;
     const auto& amount = items[at].amount;
     if (is_height_of(items, at)) return *amount->length >= inches(tall);
-    if (!amount || amount->number < grown || amount->number > 110) return false;
+    if (!amount || amount->number < grown_at || amount->number > 110) return false;
     if (amount->of == Amount::Of::age) return true;
     return amount->of == Amount::Of::number && at > 0 &&
            stands_before_an_age(items[at - 1].last_word()) &&
@@ -134,7 +136,6 @@ bool stands_behind_kin(const std::vector<Item>& items, std::size_t at) {
 
 // "she's 6", "(7)", "aged 5", "my 6 year old niece", "my little niece", "for my nieces, 4 and 6".
 bool tells_of_a_small_one(const std::vector<Item>& items, std::size_t at) {
-    constexpr double grown = 16;  // years
     constexpr std::string_view small[] = {"little", "wee", "tiny", "young", "baby", "toddler"};
     constexpr std::string_view is[] = {"she's", "he's", "is", "they're"};
     const auto& amount = items[at].amount;
@@ -143,7 +144,7 @@ bool tells_of_a_small_one(const std::vector<Item>& items, std::size_t at) {
         return has(small, items[at].last_word()) &&
                ((same_clause(items, at, next) && is_of_a_person(items[next])) ||
                 (at > 0 && has(is, items[at - 1].last_word())));
-    if (amount->number >= grown) return false;
+    if (amount->number >= grown_at) return false;
     if (amount->of == Amount::Of::age) return true;
     if (amount->of == Amount::Of::time)
         return (amount->unit == "month" || amount->unit == "year") && stands_behind_kin(items, at);

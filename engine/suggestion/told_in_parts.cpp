@@ -204,14 +204,13 @@ class Parts {
     // all.
     void multiply_skeins(std::size_t at) {
         using enum WordClass;
+        constexpr std::string_view leads[] = {"of", "at", "@", "(", ","};
         bool named = false;
         auto next = at + 1;
         for (; next < items_.size() && next < at + 6 && !items_[next].amount; ++next) {
             const auto& item = items_[next];
-            const bool leads = says(next, "of") || says(next, "at") || says(next, "@") ||
-                               says(next, "(") || says(next, ",");
             if (item.sentence != items_[at].sentence) return;
-            if (leads) continue;
+            if (has(leads, item.text)) continue;
             named = true;
             if (!item.is(weight) && !item.is(material) && !item.is(colour) && !item.is(unit))
                 return;

@@ -50,10 +50,7 @@ class Words {
             out_.asks = out_.asks || (item.asks && !item.idle);
             if (item.text == "my own" || item.text == "my own yarn") out_.other_yarn = true;
             if (item.live(needle)) take_needle(i);
-            if (item.live(craft) && !is_only_a_look(i) &&
-                !(item.last_word() == "loom" && offers_both_crafts()) &&
-                !(item.last_word() == "loom" && names_what_is_knitted()))
-                take_craft(item);
+            if (item.live(craft) && !is_only_a_look(i) && !gives_way(item)) take_craft(item);
             if (item.live(role)) take_role(i);
             if (item.live(technique)) take_technique(i);
             if (item.live(person)) take_person(i);
@@ -181,6 +178,11 @@ class Words {
         });
         return (of_clothes || any([](const Item& i) { return i.is(person); })) &&
                !any([](const Item& i) { return i.is(tool) && i.as(tool) == "needle"; });
+    }
+
+    // A loom that is only spoken of beside what says more of the craft.
+    bool gives_way(const Item& item) const {
+        return item.last_word() == "loom" && (offers_both_crafts() || names_what_is_knitted());
     }
 
     // "Wasted on the loom. Stocking stitch": the fabric says more of the craft than a tool.
