@@ -47,3 +47,13 @@ std::vector<CaseRow> read_cases(const std::string& file_name) {
     }
     return rows;
 }
+
+double figure(const CaseRow& row, const char* column) { return std::stod(row.at(column)); }
+
+double figure_or_zero(const CaseRow& row, const char* column) {
+    return row.at(column).empty() ? 0 : figure(row, column);
+}
+
+double middle(const CaseRow& row, const char* low, const char* high) {
+    return (figure(row, low) + figure(row, high)) / 2;
+}

@@ -15,7 +15,7 @@ namespace gristwright::catalog {
 namespace {
 
 namespace fs = std::filesystem;
-using Database = std::unique_ptr<SQLite::Database>;
+using OpenDatabase = std::unique_ptr<SQLite::Database>;
 
 std::string why(int error) { return std::generic_category().message(error); }
 
@@ -112,7 +112,7 @@ void copy_all(SQLite::Database& from, SQLite::Database& to) {
     if (result != SQLITE_DONE) throw SQLite::Exception("the copy was not finished", result);
 }
 
-Database upgraded_in_memory(SQLite::Database& db, const Opening& opening) {
+OpenDatabase upgraded_in_memory(SQLite::Database& db, const Opening& opening) {
     auto memory = std::make_unique<SQLite::Database>(":memory:",
                                                      SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
     copy_all(db, *memory);
@@ -122,7 +122,7 @@ Database upgraded_in_memory(SQLite::Database& db, const Opening& opening) {
     return memory;
 }
 
-Database checked(Database db, const fs::path& path, const Opening& opening) {
+OpenDatabase checked(OpenDatabase db, const fs::path& path, const Opening& opening) {
     const int newest = static_cast<int>(opening.steps.size());
     if (has_nothing(*db)) return nullptr;
     const int layout = check_is_notebook(*db, path, newest);
@@ -169,7 +169,7 @@ void say_again(const SQLite::Exception& error, const fs::path& path) {
 
 // Opened for writing even to read: only so can a change be rolled back that another program left
 // half done. SQLite falls back to reading by itself where the file cannot be written.
-Database connect(const fs::path& path, std::chrono::milliseconds patience) {
+OpenDatabase connect(const fs::path& path, std::chrono::milliseconds patience) {
     auto db = std::make_unique<SQLite::Database>(
         fs::absolute(path).string(),  // begins with '/', so it is never taken for a URI
         SQLite::OPEN_READWRITE, static_cast<int>(patience.count()));
@@ -196,14 +196,14 @@ Transaction::~Transaction() {
 
 void Transaction::commit() { db_.exec("COMMIT"); }
 
-Database open_notebook(const fs::path& path, const Opening& opening) {
+OpenDatabase open_notebook(const fs::path& path, const Opening& opening) {
     std::error_code none;
     if (!fs::exists(path, none)) return nullptr;
     return in_our_words(path,
                         [&] { return checked(connect(path, opening.patience), path, opening); });
 }
 
-Database make_notebook(const fs::path& path, const Opening& opening) {
+OpenDatabase make_notebook(const fs::path& path, const Opening& opening) {
     return in_our_words(path, [&] {
         make_private_folders(fs::absolute(path).parent_path());
         make_private_file(path);

@@ -17,11 +17,11 @@
 namespace gristwright::catalog {
 namespace {
 
-constexpr std::string_view right = "such as 440yd, 400m or 150g";
-constexpr WantedMeasure wanted{"an amount of yarn", right};
+constexpr std::string_view right_amount = "such as 440yd, 400m or 150g";
+constexpr WantedMeasure wanted{"an amount of yarn", right_amount};
 
 // A pattern's "at least" and "up to" both say what to have at hand.
-constexpr std::array before{
+constexpr std::array before_amount{
     "up to",     "at most",       "at least",     "no more than", "more than", "under",
     "less than", "not more than", "over",         "max.",         "max",       "maximum",
     "min.",      "min",           "minimum",      "between",      "from",      "needs",
@@ -77,7 +77,7 @@ class AmountReader {
                 fmt::format("cannot read '{0}': it lacks its unit; write {0}yd, {0}m or, "
                             "as a mass, {0}g",
                             shown(text_)));
-        while (from_.any(before)) {
+        while (from_.any(before_amount)) {
         }
         bool in_parts = take_part();
         const double times = take_times();
@@ -92,7 +92,8 @@ class AmountReader {
         while (from_.any(behind) || from_.sign(')')) {
         }
         if (!from_.done())
-            throw Unreadable(text_, fmt::format("'{}' is left over", shown(from_.rest())), right);
+            throw Unreadable(text_, fmt::format("'{}' is left over", shown(from_.rest())),
+                             right_amount);
         const bool second = again && first.unit.dimension == Dimension::mass &&
                             again->unit.dimension == Dimension::length;
         return amount(second ? *again : first, times);
@@ -164,7 +165,7 @@ class AmountReader {
             from_ = ahead;
             const auto next = checked(take_measure(from_, text_, wanted));
             if (next.unit.dimension != sum.unit.dimension)
-                throw Unreadable(text_, "a length and a mass make no sum", right);
+                throw Unreadable(text_, "a length and a mass make no sum", right_amount);
             sum.si += next.si;
             take_part();
         }
@@ -201,7 +202,8 @@ class AmountReader {
                           "without the mark");
         constexpr double foot = in_metres(inches(12));
         if (m.unit.dimension == Dimension::length && m.unit.si < foot)
-            throw Unreadable(text_, "this is a size, and an amount of yarn is wanted here", right);
+            throw Unreadable(text_, "this is a size, and an amount of yarn is wanted here",
+                             right_amount);
         return m;
     }
 
@@ -265,8 +267,8 @@ AmountOfYarn read_amount(const std::string& text) {
                 throw Unclear(text, "any amount, since it does not say how much is in one",
                               "such as 3 x 50g, or 440yd");
         if (typed.find_first_of("0123456789") != std::string::npos) throw;
-        throw Refused(
-            fmt::format("'{}' is neither a length nor a mass; write it {}", shown(text), right));
+        throw Refused(fmt::format("'{}' is neither a length nor a mass; write it {}", shown(text),
+                                  right_amount));
     }
 }
 

@@ -59,7 +59,7 @@ void read_keys(const toml::table& table, const std::string& file,
     }
 }
 
-SkeinText read_skein(TomlTable from, const toml::table& table, const std::string& file) {
+SkeinText read_skein_table(TomlTable from, const toml::table& table, const std::string& file) {
     const auto one = [&](std::string_view key, bool needed) -> Written {
         if (!from.has(key)) {
             if (needed) throw from.wrong(key, "is missing");
@@ -112,8 +112,8 @@ BatchText read_batch_toml(std::string_view text, const std::string& file) {
     if (!reader.has("skein")) throw BadText(file, 0, "no [[skein]]: a batch has at least one");
     const auto tables = reader.tables("skein");
     for (std::size_t s = 0; s < tables.size(); ++s)
-        out.skeins.push_back(
-            read_skein(tables[s], *parsed.get("skein")->as_array()->get(s)->as_table(), file));
+        out.skeins.push_back(read_skein_table(
+            tables[s], *parsed.get("skein")->as_array()->get(s)->as_table(), file));
     return out;
 }
 

@@ -123,13 +123,13 @@ void read_word(const std::string& word, Heading& out) {
         if (word == done) out.finished = true;
 }
 
-using Names = std::initializer_list<const char*>;
+using AnyOf = std::initializer_list<const char*>;
 
 // "Qty", "# skeins", "Number of skeins": how many there are alike; "Skein no." is a name.
 bool counts_skeins(const std::string& header, const std::vector<std::string>& words) {
-    if (words.size() == 1 && has_any(Names{"qty", "quantity", "count"}, words)) return true;
-    const bool several = has_any(Names{"skeins", "hanks", "balls", "cakes"}, words);
-    return several && (has_any(Names{"no", "number", "many", "qty", "count"}, words) ||
+    if (words.size() == 1 && has_any(AnyOf{"qty", "quantity", "count"}, words)) return true;
+    const bool several = has_any(AnyOf{"skeins", "hanks", "balls", "cakes"}, words);
+    return several && (has_any(AnyOf{"no", "number", "many", "qty", "count"}, words) ||
                        header.find('#') != std::string::npos);
 }
 
@@ -137,7 +137,7 @@ bool counts_skeins(const std::string& header, const std::vector<std::string>& wo
 bool take_each(std::vector<std::string>& words) {
     for (std::size_t w = 0; w < words.size(); ++w) {
         const bool per = words[w] == "per" && w + 1 < words.size() &&
-                         has(Names{"skein", "hank", "ball", "cake", "one"}, words[w + 1]);
+                         has(AnyOf{"skein", "hank", "ball", "cake", "one"}, words[w + 1]);
         if (!per && words[w] != "each" && words[w] != "ea") continue;
         const auto from = words.begin() + static_cast<std::ptrdiff_t>(w);
         words.erase(from, from + (per ? 2 : 1));
@@ -149,9 +149,9 @@ bool take_each(std::vector<std::string>& words) {
 // What a skein is: one of `these` words at least, and nothing but `besides` with them.
 struct OfItself {
     Holds holds;
-    Names these, besides;
+    AnyOf these, besides;
 };
-constexpr Names of_the{"of", "the", "yarn", "skein", "in", "or", "how", "type", "used"};
+constexpr AnyOf of_the{"of", "the", "yarn", "skein", "in", "or", "how", "type", "used"};
 constexpr OfItself of_itself[] = {
     {Holds::wraps, {"wpi", "wraps"}, {"per", "inch", "cm"}},
     {Holds::preparation,
@@ -175,7 +175,7 @@ constexpr OfItself of_itself[] = {
 // The same where each of the words says little by itself.
 struct Phrase {
     Holds holds;
-    Names words;
+    AnyOf words;
 };
 constexpr Phrase phrases[] = {
     {Holds::preparation, {"carded", "combed"}},
@@ -203,7 +203,7 @@ std::optional<Heading> of_skein_itself(const std::vector<std::string>& words) {
         });
         if (!only || !has_any(one.these, words)) continue;
         if (one.holds != Holds::wraps) return heading(one.holds);
-        return heading(one.holds, has_any(Names{"cm"}, words) ? "wraps/cm" : "wpi");
+        return heading(one.holds, has_any(AnyOf{"cm"}, words) ? "wraps/cm" : "wpi");
     }
     return {};
 }
@@ -290,8 +290,8 @@ bool says_nothing(const std::string& cell) {
 
 bool names_a_tool(const std::string& cell) {
     const auto words = words_of(cell);
-    const Names tools{"wheel", "spindle", "spinner", "espinner", "charkha"};
-    const Names which{"drop", "support", "supported", "turkish", "e", "electric", "great", "on"};
+    const AnyOf tools{"wheel", "spindle", "spinner", "espinner", "charkha"};
+    const AnyOf which{"drop", "support", "supported", "turkish", "e", "electric", "great", "on"};
     return has_any(tools, words) && std::all_of(words.begin(), words.end(), [&](const auto& word) {
                return has(tools, word) || has(which, word);
            });

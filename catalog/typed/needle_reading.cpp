@@ -16,7 +16,7 @@
 namespace gristwright::catalog {
 namespace {
 
-constexpr std::string_view right = "such as 4mm, US 6 or UK 8";
+constexpr std::string_view right_needle = "such as 4mm, US 6 or UK 8";
 constexpr std::array systems{"us", "uk", "jp"};
 
 struct SystemWord {
@@ -53,7 +53,8 @@ double in_system(std::string_view system, std::string_view name, std::string_vie
                  const SpokenWords& spoken) {
     const auto found = spoken.find(fmt::format("needle {}", system), name);
     if (!found)
-        throw Unreadable(text, fmt::format("there is no such {} size", capitals(system)), right);
+        throw Unreadable(text, fmt::format("there is no such {} size", capitals(system)),
+                         right_needle);
     if (found->means.empty()) throw Unclear(text, found->note, "in mm");
     return in_millimetres(read_length(found->means + "mm").value);
 }
@@ -84,9 +85,9 @@ double bare(std::string_view name, std::string_view text, bool named_size,
     if (!named_size && number && from.done() && number->value >= constants::finest_needle &&
         number->value <= constants::thickest_needle)
         ways.add(fmt::format("{} mm", name), number->value);
-    if (ways.words.empty()) throw Unreadable(text, "this is no needle", right);
+    if (ways.words.empty()) throw Unreadable(text, "this is no needle", right_needle);
     if (ways.millimetres.size() > 1)
-        throw Unclear(text, fmt::format("{}", fmt::join(ways.words, " or ")), right);
+        throw Unclear(text, fmt::format("{}", fmt::join(ways.words, " or ")), right_needle);
     return ways.millimetres[0];
 }
 
@@ -148,14 +149,15 @@ Length read_needle(const std::string& text, const SpokenWords& spoken) {
         second = plain(second);
         const double other = in_one_way(second, text, spoken);
         if (std::abs(other - mm) > 1e-9)
-            throw Unclear(text, fmt::format("{} mm or {} mm", plainly(mm), plainly(other)), right);
+            throw Unclear(text, fmt::format("{} mm or {} mm", plainly(mm), plainly(other)),
+                          right_needle);
     }
     if (mm < constants::finest_needle || mm > constants::thickest_needle)
         throw Unreadable(
             text,
             fmt::format("needles are {} to {} mm thick", plainly(constants::finest_needle),
                         plainly(constants::thickest_needle)),
-            right);
+            right_needle);
     return millimetres(mm);
 }
 

@@ -18,8 +18,8 @@ namespace gristwright::catalog {
 namespace {
 
 constexpr int most = 100;
-constexpr std::string_view right = "such as '4 skeins of 155 m, 97 g each'";
-constexpr std::string_view marks = "(),;.:";  // round a word
+constexpr std::string_view right_skeins = "such as '4 skeins of 155 m, 97 g each'";
+constexpr std::string_view round_a_word = "(),;.:";
 
 constexpr std::array skein_words{"skein",         "skeins",         "hank",   "hanks",
                                  "ball",          "balls",          "cake",   "cakes",
@@ -31,9 +31,9 @@ constexpr std::array total_words{"total", "totals", "altogether", "together", "a
 constexpr std::array joiners{"of", "\u00E0", "de", "zu"};  // behind the word for a skein
 
 std::string_view bare(std::string_view word) {
-    const auto first = word.find_first_not_of(marks);
+    const auto first = word.find_first_not_of(round_a_word);
     if (first == std::string_view::npos) return {};
-    return word.substr(first, word.find_last_not_of(marks) + 1 - first);
+    return word.substr(first, word.find_last_not_of(round_a_word) + 1 - first);
 }
 
 bool has_digit(std::string_view word) {
@@ -54,9 +54,9 @@ void drop_spaces(std::string_view& text) {
 }
 
 // The words of a text, and what they say of the count.
-class Words {
+class TypedWords {
   public:
-    explicit Words(const std::string& typed) : text_(plain(typed)) {
+    explicit TypedWords(const std::string& typed) : text_(plain(typed)) {
         std::string_view rest = text_;
         take_times(rest);
         take_times_behind(rest);
@@ -71,9 +71,10 @@ class Words {
         drop_skein_words();
         if (!changed_) return {1, typed, ""};
         if (count_ > most)
-            throw Unreadable(typed, fmt::format("skeins are counted from 1 to {}", most), right);
+            throw Unreadable(typed, fmt::format("skeins are counted from 1 to {}", most),
+                             right_skeins);
         if (count_ > 1 && !of_each())
-            throw Unclear(typed, "what each skein is, or all of them together", right);
+            throw Unclear(typed, "what each skein is, or all of them together", right_skeins);
         return {count_, fmt::format("{}", fmt::join(words_, " ")), name_};
     }
 
@@ -196,6 +197,6 @@ class Words {
 
 }  // namespace
 
-Several several_skeins(const std::string& text) { return Words(text).read(text); }
+Several several_skeins(const std::string& text) { return TypedWords(text).read(text); }
 
 }  // namespace gristwright::catalog

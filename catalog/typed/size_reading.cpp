@@ -19,7 +19,7 @@
 namespace gristwright::catalog {
 namespace {
 
-constexpr std::string_view right = "such as 150cm, 60 x 8 in, adult M, shoe 42 or 6-12 months";
+constexpr std::string_view right_size = "such as 150cm, 60 x 8 in, adult M, shoe 42 or 6-12 months";
 
 bool digit_at(std::string_view text, std::size_t at) {
     return at < text.size() && ascii::is_digit(text[at]);
@@ -98,8 +98,9 @@ SizeSaid read_size(const std::string& text, const SpokenWords& spoken) {
         if (spoken.find("size letters", "size " + typed) || tells_a_size(typed, spoken))
             return {{}, {}, (has_unit(typed) ? "" : "size ") + typed};
         if (typed.find_first_not_of("0123456789.,x ") == std::string::npos)
-            throw Unclear(text, "centimetres or inches", right);
-        throw Refused(fmt::format("cannot read '{}' as a size; write it {}", shown(text), right));
+            throw Unclear(text, "centimetres or inches", right_size);
+        throw Refused(
+            fmt::format("cannot read '{}' as a size; write it {}", shown(text), right_size));
     }
 }
 

@@ -25,7 +25,7 @@
 namespace gristwright::catalog {
 namespace {
 
-using Words = std::vector<Written>;
+using WrittenWords = std::vector<Written>;
 using Parts = std::vector<std::string>;
 
 constexpr std::string_view between = " \t,;";  // a skein's words
@@ -53,7 +53,7 @@ std::pair<std::size_t, const Key*> next_key(const std::string& text, std::size_t
     return out;
 }
 
-const Words* own(const SkeinText& text, std::string_view key) {
+const WrittenWords* own(const SkeinText& text, std::string_view key) {
     const auto found = text.own.find(key);
     return found == text.own.end() || found->second.empty() ? nullptr : &found->second;
 }
@@ -82,15 +82,17 @@ std::string fibre_sold_by(const std::string& count, const Catalogue& catalogue) 
 
 // What the skein says of its fibre; of bought yarn, where the batch says nothing, the word of the
 // shop.
-Words fibre_words(const SkeinText& text, const BatchText& batch, const Catalogue& catalogue) {
+WrittenWords fibre_words(const SkeinText& text, const BatchText& batch,
+                         const Catalogue& catalogue) {
     if (const auto* said = own(text, "fibre")) return *said;
     const bool named = batch.fields.count("fibre") || batch.fields.count("micron");
     if (named || !is_a_count(text.length.text)) return {};
     const auto word = fibre_sold_by(text.length.text, catalogue);
-    return word.empty() ? Words{} : Words{{word, text.length.where}};
+    return word.empty() ? WrittenWords{} : WrittenWords{{word, text.length.where}};
 }
 
-void read_fibre(const Words& said, const Catalogue& catalogue, Skein& skein, MeasuredBatch& out) {
+void read_fibre(const WrittenWords& said, const Catalogue& catalogue, Skein& skein,
+                MeasuredBatch& out) {
     auto read = read_blend(said, catalogue);
     skein.fibre = std::move(read.parts);
     for (const auto& one : read.notes) note_once(one, out);
@@ -237,12 +239,12 @@ std::pair<std::string, std::string> size_of(const std::string& text) {
     }
 }
 
-struct SizesSaid {
+struct SizesInText {
     Several said;
     std::string length, mass;
 };
 
-SizesSaid sizes_in_figures(const std::string& text) {
+SizesInText sizes_in_figures(const std::string& text) {
     const auto said = several_skeins(text);
     const auto [length, mass] = size_of(said.one);
     return {said, length, mass};
@@ -250,7 +252,7 @@ SizesSaid sizes_in_figures(const std::string& text) {
 
 // "two skeins of half a pound, 600 yd each": numbers in words are looked up where figures alone
 // do not do.
-SizesSaid sizes_of(const std::string& text) {
+SizesInText sizes_of(const std::string& text) {
     try {
         return sizes_in_figures(text);
     } catch (const Unclear&) {

@@ -20,7 +20,7 @@ bool is_of_the_yarn(std::string_view key) { return key == "needs"; }
 
 bool is_of_a_size(std::string_view key) { return key == "size" || key == "sizes"; }
 
-bool is_mass(const std::string& unit) {
+bool is_unit_of_mass(const std::string& unit) {
     return unit == "g" || unit == "kg" || unit.starts_with("gram") || unit.starts_with("oz") ||
            unit.starts_with("ounce") || unit.starts_with("lb");
 }
@@ -35,7 +35,7 @@ SuggestionColumn column_of(const std::string& header, const SpokenWords& spoken)
     const auto said = heading_of_suggestion(header, spoken);
     SuggestionColumn out{header, said.key, heading.unit, "", said.weak, "", said.bare_who};
     const bool measured = out.key.empty() || out.key == "weight";
-    if (measured && is_mass(heading.unit)) out.key = "needs";
+    if (measured && is_unit_of_mass(heading.unit)) out.key = "needs";
     const auto word = ascii::lowered_letters(header);
     if (out.key == "needs" && out.unit.empty()) {
         if (word.starts_with("yardage")) out.unit = "yd";

@@ -61,7 +61,7 @@ std::vector<Length> read_sizes(const std::string& written) {
 }
 
 // "2", "two", "2 colours".
-int read_colours(const std::string& written, const SpokenWords& spoken) {
+int count_colours(const std::string& written, const SpokenWords& spoken) {
     auto text = plain(in_figures(written, spoken));
     for (const std::string_view end : {" colours", " colors", " colour", " color"})
         if (text.ends_with(end)) text.resize(text.size() - end.size());
@@ -170,7 +170,7 @@ Suggestion read_cells(Cells cells, const Catalogue& catalogue) {
     out.sizes = std::move(sizes.lengths);
     take_size(size.length || !size.age.empty() || !size.words.empty() ? size : sizes.one, out);
     cells.read("colours", out.colours,
-               [&](const std::string& t) { return read_colours(t, spoken); });
+               [&](const std::string& t) { return count_colours(t, spoken); });
     return out;
 }
 

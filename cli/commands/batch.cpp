@@ -279,7 +279,7 @@ constexpr Way ways[] = {
     {"remove", 2, remove}, {"show", 2, show},
 };
 
-Answer run(const Arguments& arguments) {
+Answer run_batch(const Arguments& arguments) {
     const auto& words = arguments.words;
     std::vector<std::string> known;
     for (const auto& way : ways) {
@@ -309,7 +309,7 @@ Command batch_command() {
             together({{{"all", "", "list every batch, not the twenty added last"}},
                       batch_options(),
                       {units_option, json_option}}),
-            run,
+            run_batch,
             "add heron heron.toml"};
 }
 

@@ -7,7 +7,7 @@
 namespace gristwright::cli {
 namespace {
 
-Answer run(const Arguments& arguments) {
+Answer run_card(const Arguments& arguments) {
     check_page_file(arguments, "card");
     const auto q = ask(arguments, arguments.words.empty() ? "" : arguments.words[0], Skeins::all);
     return page_file(arguments, card(q, arguments.text("spun")), q);
@@ -26,7 +26,7 @@ Command card_command() {
                       {{"spun", "\"autumn 2026\"", "when it was spun, in your own words"}},
                       batch_options(),
                       {units_option}}),
-            run,
+            run_card,
             "heron.toml -o heron-cards.html"};
 }
 

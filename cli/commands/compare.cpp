@@ -130,7 +130,7 @@ std::optional<Answer> of_two_yarns(const Arguments& arguments) {
                   joined(a.measured.notes, "\n")};
 }
 
-Answer run(const Arguments& arguments) {
+Answer run_compare(const Arguments& arguments) {
     if (auto said = of_two_yarns(arguments)) return *said;
     if (arguments.words.empty()) throw Misused("compare needs an ARTICLE, or two batches");
     const auto q = ask(arguments, arguments.words.size() > 1 ? arguments.words[1] : "");
@@ -180,7 +180,7 @@ Command compare_command() {
                   plan_options(),
                   batch_options(),
                   answer_options()}),
-        run,
+        run_compare,
         "scarf heron.toml"};
 }
 

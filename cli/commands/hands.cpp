@@ -97,7 +97,7 @@ Json hands_json(const std::vector<HandsSeen>& all) {
     return out;
 }
 
-Answer run(const Arguments& arguments) {
+Answer run_hands(const Arguments& arguments) {
     if (arguments.has("forget")) {
         notebook(arguments, Notebook::Mode::change).forget_hands();
         return {
@@ -122,7 +122,7 @@ Command hands_command() {
             {{"forget", "", "begin anew: the swatches kept so far say nothing about you"},
              json_option,
              notebook_option},
-            run,
+            run_hands,
             "--json"};
 }
 

@@ -46,7 +46,7 @@ std::string explained(const std::string& name) {
                               catalog::did_you_mean(name, names), joined(topic_names())));
 }
 
-Answer run(const Arguments& arguments) {
+Answer run_help(const Arguments& arguments) {
     if (arguments.has("print")) return {printed(arguments.text("print"), arguments), ""};
     return {arguments.words.empty() ? overview() : explained(arguments.words[0]), ""};
 }
@@ -76,7 +76,7 @@ Command help_command() {
               "of the documentation, or names, one a line",
               false, "manual|completion|reference|commands|templates|batches"},
              notebook_option},
-            run,
+            run_help,
             "certainty"};
 }
 

@@ -23,7 +23,7 @@
 namespace gristwright::cli {
 namespace {
 
-constexpr std::size_t usual_most = 6;  // of each part, unless --all
+constexpr std::size_t usual_each = 6;  // of each part, unless --all
 constexpr std::size_t all_of_them = 1000;
 
 std::string counted(int number) {
@@ -174,7 +174,7 @@ std::string next_step(const Ranked& ranked, const Arguments& arguments) {
 
 std::string makes_text(const Ranked& ranked, const Question& q, const Arguments& arguments) {
     const bool whole = arguments.has("long");
-    const auto most = arguments.has("all") ? all_of_them : usual_most;
+    const auto most = arguments.has("all") ? all_of_them : usual_each;
     auto out =
         wrapped(batch_line(q), 0) + "\n" + wrapped(capital(class_line(q.yarn)) + ".", 0) + "\n\n";
     out += wrapped(fmt::format("What it can make, at the largest size with a {} chance that the "
@@ -196,7 +196,7 @@ std::string makes_text(const Ranked& ranked, const Question& q, const Arguments&
 // Of unlike yarns each is asked what it makes: a mean of them makes nothing that they do.
 std::string makes_of_each(const std::vector<Question>& yarns, const Question& q,
                           const Arguments& arguments) {
-    const auto most = arguments.has("all") ? all_of_them : usual_most;
+    const auto most = arguments.has("all") ? all_of_them : usual_each;
     const auto craft = arguments.text("craft");
     auto out = wrapped(batch_line(q), 0) + "\n";
     std::vector<YarnFoot> feet;
@@ -265,7 +265,7 @@ std::string each_json(const std::vector<Question>& yarns, const Question& q,
     return dumped(out);
 }
 
-Answer run(const Arguments& arguments) {
+Answer run_makes(const Arguments& arguments) {
     auto q =
         ask(arguments, arguments.words.empty() ? "" : arguments.words[0], Skeins::each_if_asked);
     const auto whose = articles_for(arguments, q);
@@ -302,7 +302,7 @@ Command makes_command() {
                   plan_options(),
                   batch_options(),
                   answer_options()}),
-        run,
+        run_makes,
         "heron.toml --craft woven"};
 }
 

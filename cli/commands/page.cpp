@@ -33,7 +33,7 @@ std::string answers(const Arguments& arguments, Question& q, const std::string& 
     if (bulk.more_complaints() > 0)
         q.measured.notes.push_back(
             fmt::format("and {} more of the kind, all on the page", bulk.more_complaints()));
-    return answers_section(answered(bulk), not_answered(bulk), q);
+    return answers_section(ranked_answers(bulk), not_answered(bulk), q);
 }
 
 std::string kept(const Arguments& arguments, const Question& q, const std::string& batch) {
@@ -106,7 +106,7 @@ Answer live(const Arguments& arguments, const std::string& batch, Question& q) {
     return page_file(arguments, live_page(batch_text(arguments, batch), own), q);
 }
 
-Answer run(const Arguments& arguments) {
+Answer run_page(const Arguments& arguments) {
     check_page_file(arguments, "page");
     const auto batch = arguments.words.empty() ? "" : arguments.words[0];
     if (arguments.has(live_option.name)) check_live(arguments);
@@ -141,7 +141,7 @@ Command page_command() {
                   plan_options(),
                   batch_options(),
                   {units_option}}),
-        run,
+        run_page,
         "heron.toml -o heron.html"};
 }
 

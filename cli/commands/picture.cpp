@@ -71,7 +71,7 @@ void check(const std::string& what, const Arguments& arguments) {
         throw Misused("picture needs --out FILE.svg: where to write it");
 }
 
-Answer run(const Arguments& arguments) {
+Answer run_picture(const Arguments& arguments) {
     const auto& what = arguments.words[0];
     check(what, arguments);
     const std::size_t batch = of_batch(what) ? 1 : 2;
@@ -99,7 +99,7 @@ Command picture_command() {
                   plan_options(),
                   batch_options(),
                   {units_option}}),
-        run,
+        run_picture,
         "plan triangle-shawl heron.toml -o shawl.svg"};
 }
 

@@ -268,7 +268,7 @@ std::string said_of_each(const Arguments& arguments, const Question& q,
     return out;
 }
 
-Answer run(const Arguments& arguments) {
+Answer run_plan(const Arguments& arguments) {
     auto q =
         ask(arguments, arguments.words.size() > 1 ? arguments.words[1] : "", Skeins::each_if_asked);
     auto yarns = of_each_yarn(q);
@@ -303,7 +303,7 @@ Command plan_command() {
                   plan_options(),
                   batch_options(),
                   answer_options()}),
-        run,
+        run_plan,
         "triangle-shawl heron.toml --why"};
 }
 

@@ -9,7 +9,7 @@
 namespace gristwright::cli {
 namespace {
 
-Answer run(const Arguments& arguments) {
+Answer run_sheet(const Arguments& arguments) {
     check_page_file(arguments, "sheet");
     auto q = ask(arguments, arguments.words.size() > 1 ? arguments.words[1] : "");
     const auto judged = plan_asked(arguments, arguments.words[0], q).judged;
@@ -34,7 +34,7 @@ Command sheet_command() {
              plan_options(),
              batch_options(),
              {units_option}}),
-        run,
+        run_sheet,
         "woven-scarf heron.toml -o scarf.html"};
 }
 

@@ -76,7 +76,7 @@ std::string split_json(const Split& s, const SplitAsked& asked, const Question& 
     return dumped(out);
 }
 
-Answer run(const Arguments& arguments) {
+Answer run_split(const Arguments& arguments) {
     if (arguments.has("out")) out_file(arguments);  // refused before the work
     auto q = ask(arguments, arguments.words.empty() ? "" : arguments.words[0]);
     const auto asked = asked_of(arguments, q);
@@ -113,7 +113,7 @@ Command split_command() {
                  out_options("cuts.svg", "draw the skeins and cuts to this file as well"),
                  batch_options(),
                  answer_options()}),
-            run,
+            run_split,
             "heron.toml --sample knitted --main triangle-shawl"};
 }
 

@@ -66,7 +66,7 @@ JudgedPlan begun(const Arguments& arguments, catalog::Notebook& book, Question& 
     return judged;
 }
 
-Answer run(const Arguments& arguments) {
+Answer run_start(const Arguments& arguments) {
     const auto& name = arguments.words[1];
     auto book = notebook(arguments, catalog::Notebook::Mode::change);
     Question q;
@@ -107,7 +107,7 @@ Command start_command() {
                   role_options(),
                   plan_options(),
                   {json_option, notebook_option}}),
-        run,
+        run_start,
         "triangle-shawl heron --size 120cm"};
 }
 

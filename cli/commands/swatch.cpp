@@ -119,7 +119,7 @@ Json told_json(const Question& q, std::size_t swatches) {
     return out;
 }
 
-Answer run(const Arguments& arguments) {
+Answer run_swatch(const Arguments& arguments) {
     const auto& name = arguments.words[0];
     auto swatch = typed(arguments);
     auto book = notebook(arguments, Notebook::Mode::change);
@@ -175,7 +175,7 @@ Command swatch_command() {
                        date_option,
                        json_option,
                        notebook_option}}),
-            run,
+            run_swatch,
             "heron --stitches 28/10.3cm --rows 39/10.1cm --needle 4mm"};
 }
 

@@ -96,7 +96,7 @@ std::string taken_by_another(const Template& own) {
     return "";
 }
 
-Answer run(const Arguments& arguments) {
+Answer run_templates(const Arguments& arguments) {
     const auto units = units_of(arguments, "metric");
     const auto& typed = arguments.words;
     if (typed.empty()) {
@@ -131,7 +131,7 @@ Command templates_command() {
             2,
             {{"units", "metric", "metric, imperial or both", false, "metric|imperial|both"},
              {"json", "", "the list as JSON"}},
-            run,
+            run_templates,
             "show triangle-shawl"};
 }
 

@@ -264,7 +264,7 @@ Answer weighed(const Arguments& arguments, Notebook& book, const std::string& na
     return said;
 }
 
-Answer run(const Arguments& arguments) {
+Answer run_weigh(const Arguments& arguments) {
     if (!arguments.has("ball"))
         throw Misused("weigh needs --ball 31.5g: all yarn still to be used");
     auto book = notebook(arguments, Notebook::Mode::change);
@@ -291,7 +291,7 @@ Command weigh_command() {
              {"units", "metric", "metric, imperial or both", false, "metric|imperial|both"},
              json_option,
              notebook_option},
-            run,
+            run_weigh,
             "heron --row 60 --ball 133g"};
 }
 

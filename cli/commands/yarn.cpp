@@ -230,7 +230,7 @@ std::string working(const Question& q, const std::vector<Question>& yarns) {
     return out;
 }
 
-Answer run(const Arguments& arguments) {
+Answer run_yarn(const Arguments& arguments) {
     const auto batch = arguments.words.empty() ? "" : arguments.words[0];
     const auto q = ask(arguments, batch, Skeins::all);
     const auto notes = joined(q.measured.notes, "\n");
@@ -260,7 +260,7 @@ Command yarn_command() {
             together({{{"counts", "", "every count system, not the usual six"}},
                       batch_options(),
                       answer_options()}),
-            run,
+            run_yarn,
             "heron.toml --counts"};
 }
 

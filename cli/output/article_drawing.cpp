@@ -11,7 +11,8 @@
 namespace gristwright::cli {
 namespace {
 
-constexpr double card_width = 300, card_height = 210, room_right = 66, room_below = 30, edge = 6;
+constexpr double card_width = 300, card_height = 210, room_right = 66, room_below = 30,
+                 card_edge = 6;
 
 std::vector<const Placed*> from_below(const Assembled& article) {
     std::vector<const Placed*> out;
@@ -56,20 +57,20 @@ std::string width_laid(const Plan& plan, const Assembled& article, const Units& 
 Svg card_drawing(const Plan& plan, const Units& units) {
     const auto article = assembled(plan);
     const auto box = article.bounds(false);
-    const double scale = std::min((card_width - room_right - edge) / box.width(),
-                                  (card_height - room_below - edge) / box.height());
+    const double scale = std::min((card_width - room_right - card_edge) / box.width(),
+                                  (card_height - room_below - card_edge) / box.height());
     const double wide = box.width() * scale, high = box.height() * scale;
-    const double left = edge + std::max(0.0, (card_width - room_right - edge - wide) / 2);
-    const Pose pose{{left - box.low.x * scale, edge - box.low.y * scale}, 0, scale, false};
+    const double left = card_edge + std::max(0.0, (card_width - room_right - card_edge - wide) / 2);
+    const Pose pose{{left - box.low.x * scale, card_edge - box.low.y * scale}, 0, scale, false};
     const auto one = article.measured();
     const auto from = pose.at(one.low), to = pose.at(one.high);
     const auto across = width_laid(plan, article, units),
                down = units.size(centimetres(one.height()));
-    Svg svg(card_width, high + room_below + edge, plan.article->title,
+    Svg svg(card_width, high + room_below + card_edge, plan.article->title,
             fmt::format("{}, laid flat; {} wide and {} high.", capital(size_in_words(plan, units)),
                         across, down));
     draw_parts(svg, article, pose, false);
-    measure_across(svg, {from.x, edge + high + 8}, to.x - from.x, across);
+    measure_across(svg, {from.x, card_edge + high + 8}, to.x - from.x, across);
     measure_down(svg, {left + wide + 8, from.y}, to.y - from.y, down);
     return svg;
 }

@@ -18,11 +18,11 @@
 namespace gristwright::cli {
 namespace {
 
-constexpr std::size_t longest_name = 30, longest_words = 60;  // characters
+constexpr std::size_t longest_name_on_card = 30, longest_words = 60;  // characters
 
 std::string kept(const std::string& text, std::size_t most) { return shortened(inert(text), most); }
 
-std::string fibre_words(const Batch& batch) {
+std::string fibre_on_card(const Batch& batch) {
     std::vector<std::string> said;
     for (const auto& part : batch.fibre) {
         auto one = part.name.empty() ? std::string("own wool") : part.name;
@@ -60,12 +60,6 @@ std::string care_words(const Question& q) {
                : "Wash cool, by hand; hot water and rubbing felt it. Dry flat.";
 }
 
-std::string grist_words(const Estimate<LinearDensity>& d, std::string_view system, int decimals) {
-    const auto& s = count_system(system);
-    return fmt::format("{:.{}f} {} ({:.{}f} to {:.{}f})", count_of(d.mid, s), decimals, s.symbol,
-                       count_of(d.high(), s), decimals, count_of(d.low(), s), decimals);
-}
-
 std::string wraps_words(const YarnProfile& yarn) {
     if (!yarn.wraps_measured) return "";
     return fmt::format("{:.0f} wpi, laid", in_wraps_per_inch(yarn.laid_wraps.mid));
@@ -73,8 +67,8 @@ std::string wraps_words(const YarnProfile& yarn) {
 
 // "skein A", and "skein 1" where that is its name.
 std::string skein_words(const std::string& name) {
-    if (name.empty() || name.rfind("skein", 0) == 0) return kept(name, longest_name / 2);
-    return "skein " + kept(name, longest_name / 2);
+    if (name.empty() || name.rfind("skein", 0) == 0) return kept(name, longest_name_on_card / 2);
+    return "skein " + kept(name, longest_name_on_card / 2);
 }
 
 // The back of the card: what is left of the skein when the scale shows so much.
@@ -97,7 +91,7 @@ PageData card_data(const Question& q, const SkeinGrist& skein, const std::string
     const auto set = [&](const char* name, const std::string& text) {
         if (!text.empty()) out.set(name, text);
     };
-    set("batch", batch.name.empty() ? "Handspun" : kept(batch.name, longest_name));
+    set("batch", batch.name.empty() ? "Handspun" : kept(batch.name, longest_name_on_card));
     set("skein", skein_words(skein.name));
     set("length", q.units.yarn(skein.length));
     set("mass", q.units.weighed(skein.mass));
@@ -105,7 +99,7 @@ PageData card_data(const Question& q, const SkeinGrist& skein, const std::string
     if (q.units.imperial() || q.units.both())
         set("imperial", grist_words(skein.linear_density, "yards per pound", 0));
     set("wraps", wraps_words(q.yarn));
-    set("fibre", kept(fibre_words(batch), longest_words));
+    set("fibre", kept(fibre_on_card(batch), longest_words));
     set("made", made_words(batch, q.units));
     auto care = care_words(q);
     for (const auto& said : briefs(cautions_on(q, {}), true)) care += " " + capital(said) + ".";
@@ -125,7 +119,7 @@ std::string card(const Question& q, const std::string& spun) {
         cards << card_data(yarns.empty() ? q : yarns[q.yarn.agreement.yarn_with(s)],
                            q.yarn.skeins[s], spun);
     const auto& name = q.measured.batch.name;
-    out.set("name", name.empty() ? "Your batch" : kept(name, longest_name));
+    out.set("name", name.empty() ? "Your batch" : kept(name, longest_name_on_card));
     out.set("style", std::string(embedded::card_style));
     out.set("cards", cards);
     return rendered(embedded::card_template, out);

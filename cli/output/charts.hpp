@@ -13,6 +13,7 @@
 namespace gristwright::cli {
 
 inline constexpr double chart_width = 300;
+inline constexpr std::size_t most_skeins_drawn = 24;
 
 // The trade's weight classes by grist and by wraps over one axis, with this yarn's two readings.
 // Wraps stand where a yarn of ordinary loft has that grist: wraps to the left of the grist mean a

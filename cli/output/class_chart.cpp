@@ -15,7 +15,7 @@
 namespace gristwright::cli {
 namespace {
 
-constexpr double top = 36, bottom = 346;
+constexpr double ruler_top = 36, ruler_bottom = 346;
 constexpr double grist_left = 38, grist_right = 134, wraps_left = 186, names_left = 210;
 
 double yards_per_pound(LinearDensity d) { return count_of(d, count_system("yards per pound")); }
@@ -30,7 +30,8 @@ double grist_of(Wraps w) { return grist_of_wraps(in_wraps_per_inch(w)); }
 
 // Always holds the yarn.
 Axis thick_to_fine(const YarnProfile& yarn) {
-    Axis out{.from = 100, .to = 7000, .start = top, .stop = bottom, .logarithmic = true};
+    Axis out{
+        .from = 100, .to = 7000, .start = ruler_top, .stop = ruler_bottom, .logarithmic = true};
     const auto hold = [&](double value) {
         out.from = std::min(out.from, value * 0.8);
         out.to = std::max(out.to, value * 1.25);
@@ -46,13 +47,13 @@ bool holds(const std::vector<WeightClass>& classes, const WeightClass& row) {
 }
 
 // Where a class begins and ends on an axis; without a bound it reaches to the axis' end.
-struct Reach {
+struct ClassSpan {
     double from, to;
 
     double middle() const { return (from + to) / 2; }
 };
 
-Reach reach_of(const Axis& y, std::optional<double> low, std::optional<double> high) {
+ClassSpan span_of(const Axis& y, std::optional<double> low, std::optional<double> high) {
     return {y.at(low.value_or(y.from)), y.at(high.value_or(y.to))};
 }
 
@@ -60,10 +61,10 @@ const char* name_look(bool here) { return here ? "label strong middle" : "label 
 
 void grist_class(Svg& svg, const Axis& y, const WeightClass& row, bool here) {
     if (!row.yd_per_lb_low && !row.yd_per_lb_high) return;
-    const auto reach = reach_of(y, row.yd_per_lb_low, row.yd_per_lb_high);
-    svg.rect({grist_left, reach.from}, grist_right - grist_left, reach.to - reach.from - 1,
+    const auto span = span_of(y, row.yd_per_lb_low, row.yd_per_lb_high);
+    svg.rect({grist_left, span.from}, grist_right - grist_left, span.to - span.from - 1,
              here ? "class here" : "class");
-    svg.text({(grist_left + grist_right) / 2, reach.middle() + 4}, row.name, name_look(here));
+    svg.text({(grist_left + grist_right) / 2, span.middle() + 4}, row.name, name_look(here));
 }
 
 // Classes overlap in wraps, so each is a bracket, left and right in turn.
@@ -72,15 +73,15 @@ void wraps_class(Svg& svg, const Axis& y, const WeightClass& row, bool here) {
     const auto as_grist = [](std::optional<double> w) {
         return w ? std::optional(grist_of_wraps(*w)) : std::nullopt;
     };
-    const auto reach = reach_of(y, as_grist(row.wpi_low), as_grist(row.wpi_high));
+    const auto span = span_of(y, as_grist(row.wpi_low), as_grist(row.wpi_high));
     const double x = row.number % 2 == 0 ? wraps_left + 6 : wraps_left + 14;
     svg.path(Path()
-                 .move({x + 4, reach.from + 1})
-                 .line({x, reach.from + 1})
-                 .line({x, reach.to - 1})
-                 .line({x + 4, reach.to - 1}),
+                 .move({x + 4, span.from + 1})
+                 .line({x, span.from + 1})
+                 .line({x, span.to - 1})
+                 .line({x + 4, span.to - 1}),
              here ? "bracket here" : "bracket");
-    svg.text({names_left, reach.middle() + 4}, row.name, here ? "label strong" : "label");
+    svg.text({names_left, span.middle() + 4}, row.name, here ? "label strong" : "label");
 }
 
 void grist_scale(Svg& svg, const Axis& y, const Units& units) {
@@ -138,8 +139,8 @@ std::string reading_words(const YarnProfile& yarn, const Units& units) {
 Svg class_chart(const YarnProfile& yarn, const YarnTables& tables, const Units& units) {
     auto said = fmt::format("{}: {}", capital(reading_words(yarn, units)), class_line(yarn));
     if (yarn.wraps_measured) said += "; " + loft_words(yarn);
-    Svg svg(chart_width, bottom + (yarn.wraps_measured ? 26 : 8), "Weight class, thick to fine",
-            said + ".");
+    Svg svg(chart_width, ruler_bottom + (yarn.wraps_measured ? 26 : 8),
+            "Weight class, thick to fine", said + ".");
     const auto y = thick_to_fine(yarn);
     for (const auto& row : tables.classes)
         grist_class(svg, y, row, holds(yarn.class_by_grist, row));
@@ -154,7 +155,7 @@ Svg class_chart(const YarnProfile& yarn, const YarnTables& tables, const Units& 
     const auto& w = yarn.laid_wraps;
     needle(svg, wraps_left - 4, names_left - 3, y.at(grist_of(w.low())), y.at(grist_of(w.mid)),
            y.at(grist_of(w.high())));
-    svg.text({chart_width / 2, bottom + 20}, loft_words(yarn), "label strong middle");
+    svg.text({chart_width / 2, ruler_bottom + 20}, loft_words(yarn), "label strong middle");
     return svg;
 }
 

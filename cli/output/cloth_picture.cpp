@@ -16,7 +16,7 @@ namespace {
 
 // CSS pixels: 96 to the inch, so that a patch drawn so is as large as life on paper.
 constexpr double per_mm = 96 / 25.4;
-constexpr double edge = 16, near_width = 330, near_height = 280, life_width = 60 * per_mm,
+constexpr double picture_edge = 16, near_width = 330, near_height = 280, life_width = 60 * per_mm,
                  life_height = 50 * per_mm;
 constexpr double near_pixels = 1.4, table_pixels = 2;  // of the picture, to a CSS pixel
 
@@ -142,22 +142,23 @@ Svg cloth_picture(const Plan& plan, const Question& q) {
     const auto combed = views_of(plan, piece, combed_yarn, q);
     const auto said = capital(cloth_words(plan, piece, q));
     const auto answer = answer_words(piece, q.yarn, combed_yarn);
-    const double second = 2 * edge + near_width, top = 127;  // below two lines of what it is
+    const double second = 2 * picture_edge + near_width;
+    const double top = 127;  // below two lines of what it is
     const double foot = top + 80 + near_height + life_height;
-    Svg out(second + near_width + edge, foot + 44, plan.article->title + ": the cloth",
+    Svg out(second + near_width + picture_edge, foot + 44, plan.article->title + ": the cloth",
             fmt::format("{} {}. Yours: {} Smooth combed: {} {}", answer, said,
                         cover_words(yours, q.yarn, q.units),
                         cover_words(combed, combed_yarn, q.units), not_a_photograph));
-    out.text({edge, 26}, plan.article->title, "head");
-    out.lines({edge, 48}, answer, 72, "answer");
-    out.lines({edge, 84}, said, 100, "label");
-    draw_views(out, edge, top, "From this yarn", yours, q.yarn, q.units);
+    out.text({picture_edge, 26}, plan.article->title, "head");
+    out.lines({picture_edge, 48}, answer, 72, "answer");
+    out.lines({picture_edge, 84}, said, 100, "label");
+    draw_views(out, picture_edge, top, "From this yarn", yours, q.yarn, q.units);
     draw_views(out, second, top, "From a smooth combed yarn of the same grist", combed, combed_yarn,
                q.units);
-    out.text({edge, foot + 16},
+    out.text({picture_edge, foot + 16},
              fmt::format("Below: {}, as large as life when printed at 100 %.", table_size(q.units)),
              "faint");
-    out.text({edge, foot + 32}, not_a_photograph, "faint");
+    out.text({picture_edge, foot + 32}, not_a_photograph, "faint");
     return out;
 }
 

@@ -13,12 +13,13 @@ namespace gristwright::cli {
 namespace {
 
 // Points: 72 to the inch, so that letters print as large as they say.
-constexpr double sheet_width = 1191, sheet_height = 842, edge = 36, head = 86, foot = 24;
-constexpr double gap = 14, caption_line = 11.5, letter = 5.4;
+constexpr double sheet_width = 1191, sheet_height = 842, sheet_edge = 36, sheet_head = 86,
+                 sheet_foot = 24;
+constexpr double between_drawings = 14, caption_line = 11.5, letter = 5.4;
 constexpr std::size_t caption_width = 17;                    // characters
 constexpr double largest_scale = 3.2, smallest_scale = 0.6;  // points to the cm
 
-struct Cell {
+struct PosterCell {
     const LinedUp* one = nullptr;  // nothing: the figure
     double width = 0, height = 0;  // of its drawing
     Point at{};                    // its lower left corner
@@ -36,14 +37,15 @@ double widest(const std::vector<std::string>& lines) {
     return out;
 }
 
-std::vector<Cell> cells_of(const std::vector<LinedUp>& all, double scale, const Units& units) {
+std::vector<PosterCell> cells_of(const std::vector<LinedUp>& all, double scale,
+                                 const Units& units) {
     const auto figure = drawn_figure(scale);
-    std::vector<Cell> out{
+    std::vector<PosterCell> out{
         {nullptr, figure.width(), figure.height(), {}, std::max(40.0, figure.width()), {}, {}}};
     out[0].size = {units.size(centimetres(figure_height))};
     for (const auto& one : all) {
         const auto box = one.bounds();
-        Cell cell{&one, scale * (box.width() + 2), scale * (box.height() + 2), {}, 0, {}, {}};
+        PosterCell cell{&one, scale * (box.width() + 2), scale * (box.height() + 2), {}, 0, {}, {}};
         cell.title = broken(one.judged->plan.article->title, caption_width);
         cell.size = broken(size_in_words(one, units), caption_width);
         cell.room = std::max({cell.width, widest(cell.title) * 1.1, widest(cell.size)});
@@ -53,30 +55,30 @@ std::vector<Cell> cells_of(const std::vector<LinedUp>& all, double scale, const 
 }
 
 // In rows from the top, each as high as its first; whether the sheet holds them.
-bool set_out(std::vector<Cell>& cells) {
-    Point at{edge, head};
+bool set_out(std::vector<PosterCell>& cells) {
+    Point at{sheet_edge, sheet_head};
     double row = 0, words = 0;
     std::size_t first = 0;
     const auto end_row = [&](std::size_t next) {
         for (auto i = first; i < next; ++i) cells[i].at.y = at.y + row;
         first = next;
-        at = {edge, at.y + row + words};
+        at = {sheet_edge, at.y + row + words};
         row = words = 0;
     };
     for (std::size_t i = 0; i < cells.size(); ++i) {
-        if (at.x + cells[i].room > sheet_width - edge) end_row(i);
+        if (at.x + cells[i].room > sheet_width - sheet_edge) end_row(i);
         cells[i].at.x = at.x;
-        at.x += cells[i].room + gap;
+        at.x += cells[i].room + between_drawings;
         row = std::max(row, cells[i].height);
         words = std::max(words, cells[i].height_of_words());
     }
     end_row(cells.size());
-    return at.y <= sheet_height - foot;
+    return at.y <= sheet_height - sheet_foot;
 }
 
 // The largest scale at which all stand on the sheet; nothing: too many at any.
-std::optional<std::pair<double, std::vector<Cell>>> fitted(const std::vector<LinedUp>& all,
-                                                           const Units& units) {
+std::optional<std::pair<double, std::vector<PosterCell>>> fitted(const std::vector<LinedUp>& all,
+                                                                 const Units& units) {
     for (double scale = largest_scale; scale > smallest_scale; scale *= 0.97) {
         auto cells = cells_of(all, scale, units);
         if (set_out(cells)) return std::pair(scale, std::move(cells));
@@ -84,7 +86,7 @@ std::optional<std::pair<double, std::vector<Cell>>> fitted(const std::vector<Lin
     return std::nullopt;
 }
 
-void draw(Svg& svg, const Cell& cell, double scale) {
+void draw(Svg& svg, const PosterCell& cell, double scale) {
     svg.place(cell.one ? drawn(*cell.one, scale) : drawn_figure(scale),
               {cell.at.x, cell.at.y - cell.height});
     double y = cell.at.y;
@@ -115,8 +117,8 @@ Svg line_up_poster(const Ranked& ranked, const Question& q) {
     const auto& name = q.measured.batch.name;
     const auto title = name.empty() ? "Your batch" : shortened(inert(name), 60);
     Svg out(sheet_width, sheet_height, title + ": what it makes", spoken(all, q.units));
-    out.text({edge, 40}, title, "title");
-    out.text({edge, 62},
+    out.text({sheet_edge, 40}, title, "title");
+    out.text({sheet_edge, 62},
              fmt::format("{} of {}: each alone at its largest size, all at one scale",
                          q.units.yarn(q.yarn.length.mid), yarn_in_words(q.measured.batch)),
              "label");
@@ -124,7 +126,7 @@ Svg line_up_poster(const Ranked& ranked, const Question& q) {
         fmt::format("solid: {} sure; dotted: with an even chance", percent(q.request.certainty));
     if (const auto more = every - made.size(); more > 0)
         key += fmt::format("; {} more {} not drawn", more, more == 1 ? "is" : "are");
-    out.text({sheet_width - edge, 62}, key, "label end");
+    out.text({sheet_width - sheet_edge, 62}, key, "label end");
     for (const auto& cell : cells) draw(out, cell, scale);
     return out;
 }

@@ -13,7 +13,7 @@ namespace gristwright::cli {
 namespace {
 
 // A line that no formatter takes for a request.
-std::string plain(std::string_view line) {
+std::string text_line(std::string_view line) {
     std::string out = !line.empty() && (line[0] == '.' || line[0] == '\'') ? "\\&" : "";
     for (const char c : line) out += c == '\\' ? "\\e" : std::string(1, c);
     return out + "\n";
@@ -21,7 +21,7 @@ std::string plain(std::string_view line) {
 
 std::string lines(std::string_view text) {
     std::string out;
-    for (const auto& line : apart(wrapped(text, 0), '\n')) out += plain(line);
+    for (const auto& line : apart(wrapped(text, 0), '\n')) out += text_line(line);
     return out;
 }
 
@@ -76,7 +76,7 @@ std::string example(const Command& command) {
                        argument(fmt::format("gristwright {} {}", command.name, command.example)));
 }
 
-std::string listed(const std::vector<std::pair<std::string_view, std::string_view>>& items) {
+std::string tagged_list(const std::vector<std::pair<std::string_view, std::string_view>>& items) {
     std::string out = ".Bl -tag -width Ds\n";
     for (const auto& [name, text] : items) out += fmt::format(".It Cm {}\n{}", name, running(text));
     return out + ".El\n";
@@ -85,7 +85,7 @@ std::string listed(const std::vector<std::pair<std::string_view, std::string_vie
 std::string command_list() {
     std::vector<std::pair<std::string_view, std::string_view>> items;
     for (const auto& command : commands()) items.emplace_back(command.name, command.summary);
-    return ".Sh COMMANDS\n" + listed(items);
+    return ".Sh COMMANDS\n" + tagged_list(items);
 }
 
 // A topic's title, and its text as it stands.
@@ -93,7 +93,7 @@ std::string topic_section(const Topic& topic) {
     const auto first = topic.text.find('\n');
     std::string out = ".Ss " + topic.text.substr(0, topic.text.find(':')) + "\n.Bd -literal\n";
     for (const auto& line : apart(std::string_view(topic.text).substr(first + 2), '\n'))
-        out += plain(line);
+        out += text_line(line);
     return out + ".Ed\n";
 }
 

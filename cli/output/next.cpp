@@ -13,7 +13,7 @@ namespace {
 
 constexpr std::size_t longest_command = 200;  // characters that anybody copies
 
-bool plain(char c) {
+bool needs_no_quotes(char c) {
     return ascii::is_letter(c) || ascii::is_digit(c) ||
            std::string_view("/._-+,:=@%").find(c) != std::string_view::npos;
 }
@@ -33,7 +33,7 @@ std::string options_again(const Arguments& arguments) {
 }  // namespace
 
 std::string shell_word(const std::string& word) {
-    if (!word.empty() && std::all_of(word.begin(), word.end(), plain)) return word;
+    if (!word.empty() && std::all_of(word.begin(), word.end(), needs_no_quotes)) return word;
     std::string out = "'";
     for (const char c : inert(word)) out += c == '\'' ? std::string("'\\''") : std::string(1, c);
     return out + "'";

@@ -13,7 +13,7 @@
 namespace gristwright::cli {
 namespace {
 
-constexpr std::size_t longest_name = 120;  // characters
+constexpr std::size_t longest_name_on_page = 120;  // characters
 constexpr std::size_t most_best = 4;
 
 PageData link(const char* to, const char* words) {
@@ -37,7 +37,7 @@ void add_contents(PageData& data, const PageSections& sections) {
 
 void add_head(PageData& data, const std::vector<const JudgedPlan*>& best, const Question& q) {
     const auto& name = q.measured.batch.name;
-    data.set("name", name.empty() ? "Your batch" : shortened(inert(name), longest_name));
+    data.set("name", name.empty() ? "Your batch" : shortened(inert(name), longest_name_on_page));
     data.set("page_style", std::string(embedded::page_style));
     data.set("picture_style", std::string(embedded::picture_style));
     data.set("answer", answer_in_words(q, best));

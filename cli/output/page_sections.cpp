@@ -74,7 +74,7 @@ std::string split_section(const allocation::Split& s, const SplitAsked& asked, c
     return rendered(embedded::page_split, out);
 }
 
-std::vector<Answered> answered(BulkAnswers& bulk) {
+std::vector<Answered> ranked_answers(BulkAnswers& bulk) {
     std::vector<Answered> out;
     for (const auto* group : bulk.ranked())
         out.push_back({group->suggestion, bulk.answer(group->suggestion), group->rows.size()});

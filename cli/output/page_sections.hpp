@@ -19,7 +19,7 @@ struct Answered {
     std::size_t times = 1;  // suggested so often, near alike
 };
 // Best first.
-std::vector<Answered> answered(BulkAnswers& bulk);
+std::vector<Answered> ranked_answers(BulkAnswers& bulk);
 
 // Shows the first forty and counts the others.
 // What the notebook holds of a remembered batch beside its measurements.

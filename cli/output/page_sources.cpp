@@ -34,7 +34,7 @@ void add(std::vector<Leaned>& all, Leaned one) {
         all.push_back(std::move(one));
 }
 
-void add_cloth(std::vector<Leaned>& all, const PlanPiece& piece) {
+void add_sources_of_cloth(std::vector<Leaned>& all, const PlanPiece& piece) {
     if (piece.knit) {
         const auto& loop = constants::loop_constants[static_cast<std::size_t>(Relaxation::full)];
         for (const auto& c : {loop.kw, loop.kc, constants::wraps_to_stitches,
@@ -71,7 +71,7 @@ std::vector<Leaned> leaned_on(const Question& q, const std::vector<const JudgedP
                           constants::combed_packing, constants::prickling})
         add(out, leaned(c));
     for (const auto* judged : plans) {
-        for (const auto& piece : judged->plan.pieces) add_cloth(out, piece);
+        for (const auto& piece : judged->plan.pieces) add_sources_of_cloth(out, piece);
         if (judged->plan.article->craft == Craft::knitted) add(out, leaned(*judged->plan.article));
     }
     std::stable_partition(out.begin(), out.end(), [](const auto& l) { return !l.source.empty(); });

@@ -15,11 +15,11 @@
 namespace gristwright::cli {
 namespace {
 
-constexpr std::size_t most_rows = 8, longest_name = 80;
+constexpr std::size_t most_rows = 8, longest_name_of_two = 80;
 
 std::string name_of(const Question& q) {
     const auto& name = q.measured.batch.name;
-    return name.empty() ? "Your batch" : shortened(inert(name), longest_name);
+    return name.empty() ? "Your batch" : shortened(inert(name), longest_name_of_two);
 }
 
 // Of the articles that both reach for the one whose cloth has most to read.

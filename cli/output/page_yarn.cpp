@@ -13,14 +13,7 @@
 namespace gristwright::cli {
 namespace {
 
-constexpr std::size_t longest_skein = 60;  // characters
-
-std::string grist_words(const Estimate<LinearDensity>& d, std::string_view system, int decimals) {
-    const auto& s = count_system(system);
-    const double a = count_of(d.low(), s), b = count_of(d.high(), s);
-    return fmt::format("{:.{}f} {} ({:.{}f} to {:.{}f})", count_of(d.mid, s), decimals, s.symbol,
-                       std::min(a, b), decimals, std::max(a, b), decimals);
-}
+constexpr std::size_t longest_skein_on_page = 60;  // characters
 
 std::string grists(const Estimate<LinearDensity>& d, const Units& units) {
     const auto yards = grist_words(d, "yards per pound", 0);
@@ -52,7 +45,7 @@ PageData skein_rows(const Question& q) {
     const char* system = q.units.imperial() ? "yards per pound" : "metres per gram";
     for (const auto& skein : q.yarn.skeins) {
         PageData row;
-        row.set("name", shortened(inert(skein.name), longest_skein));
+        row.set("name", shortened(inert(skein.name), longest_skein_on_page));
         row.set("length", q.units.yarn(skein.length));
         row.set("mass", q.units.weighed(skein.mass));
         row.set("grist", grist_words(skein.linear_density, system, q.units.imperial() ? 0 : 2));
@@ -61,7 +54,7 @@ PageData skein_rows(const Question& q) {
     return out;
 }
 
-PageData traits(const YarnProfile& yarn) {
+PageData trait_rows(const YarnProfile& yarn) {
     PageData out{PageData::type::list};
     for (std::size_t t = 0; t < trait_count; ++t) {
         auto reasons = yarn.traits[t].reasons;
@@ -84,7 +77,7 @@ void add_yarn(PageData& data, const Question& q) {
     data.set("table", skein_rows(q));
     if (q.yarn.skeins.size() > 1)
         data.set("skeins", skein_chart(q.yarn, q.units).inlined("skeins"));
-    data.set("traits", traits(q.yarn));
+    data.set("traits", trait_rows(q.yarn));
 }
 
 void add_ground(PageData& data, const std::vector<const JudgedPlan*>& best, const Question& q) {

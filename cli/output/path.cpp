@@ -11,8 +11,6 @@ namespace {
 
 constexpr int steps = 16;  // of a curve or an arc
 
-std::string at(Point p) { return decimal(p.x) + " " + decimal(p.y); }
-
 // The centre of the circle through both ends that the arc's two flags choose.
 Point centre_of(Point a, Point b, double radius, bool clockwise, bool large) {
     const double chord = std::max(1e-9, std::hypot(b.x - a.x, b.y - a.y));
@@ -43,6 +41,8 @@ void Bounds::hold(const Line& line) {
     }
 }
 
+std::string coordinates(Point p) { return decimal(p.x) + " " + decimal(p.y); }
+
 std::string decimal(double value) {
     if (!std::isfinite(value)) return "0";
     auto text = fmt::format("{:.2f}", value);
@@ -53,12 +53,12 @@ std::string decimal(double value) {
 
 Path& Path::move(Point to) {
     along_.push_back(to);
-    return text_ += "M" + at(to), *this;
+    return text_ += "M" + coordinates(to), *this;
 }
 
 Path& Path::line(Point to) {
     along_.push_back(to);
-    return text_ += "L" + at(to), *this;
+    return text_ += "L" + coordinates(to), *this;
 }
 
 Path& Path::close() { return text_ += "Z", *this; }
@@ -72,7 +72,7 @@ Path& Path::curve(Point c1, Point c2, Point to) {
         };
         along_.push_back({mix(from.x, c1.x, c2.x, to.x), mix(from.y, c1.y, c2.y, to.y)});
     }
-    return text_ += "C" + at(c1) + " " + at(c2) + " " + at(to), *this;
+    return text_ += "C" + coordinates(c1) + " " + coordinates(c2) + " " + coordinates(to), *this;
 }
 
 Path& Path::arc(double radius, Point to, bool clockwise, bool large) {
@@ -87,7 +87,7 @@ Path& Path::arc(double radius, Point to, bool clockwise, bool large) {
             {centre.x + radius * std::cos(angle), centre.y + radius * std::sin(angle)});
     }
     text_ += fmt::format("A{0} {0} 0 {1} {2} {3}", decimal(radius), large ? 1 : 0,
-                         clockwise ? 1 : 0, at(to));
+                         clockwise ? 1 : 0, coordinates(to));
     return *this;
 }
 

@@ -51,5 +51,7 @@ Path path_of(const Line& line, bool closed);
 
 // "12.5", "3", "-0.25": two decimals, no zeros at the end, never "-0". Not finite: "0".
 std::string decimal(double value);
+// "12.5 3"
+std::string coordinates(Point p);
 
 }  // namespace gristwright::cli

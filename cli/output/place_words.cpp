@@ -30,7 +30,7 @@ std::string end_words(const Plan& plan, const YarnPlace& place, const Units& uni
 }
 
 // Where it is best to change from one skein to the next.
-std::string change_words(const Plan& plan, const std::vector<SkeinEnd>& ends) {
+std::string where_to_change(const Plan& plan, const std::vector<SkeinEnd>& ends) {
     std::vector<std::string> at;
     const auto add = [&](bool rounds, const char* where) {
         if (std::any_of(ends.begin(), ends.end(), [&](const SkeinEnd& end) {
@@ -93,7 +93,7 @@ std::string ends_in_words(const Plan& plan, const std::vector<SkeinEnd>& ends,
             said.push_back(names[end.skein] + " ends " + end_words(plan, end.place, units));
     const auto* order =
         plan.pieces.size() > 1 ? ", the pieces being made in the order of the steps" : "";
-    return joined(said, "; ") + order + "." + change_words(plan, ends);
+    return joined(said, "; ") + order + "." + where_to_change(plan, ends);
 }
 
 }  // namespace gristwright::cli

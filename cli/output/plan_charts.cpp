@@ -10,7 +10,8 @@ namespace gristwright::cli {
 namespace {
 
 constexpr double least_told = 0.5;  // points
-constexpr double left = 48, right = chart_width - 14, top = 14, bottom = 150;
+constexpr double curve_left = 48, curve_right = chart_width - 14, curve_top = 14,
+                 curve_bottom = 150;
 
 double shown(Length size, const Units& units) {
     return units.imperial() ? in_inches(size) : in_centimetres(size);
@@ -24,33 +25,34 @@ Axis size_axis(const Plan& plan, const Units& units) {
     const auto& t = *plan.article;
     const auto from = std::min(t.smallest, plan.size) * 0.8;
     const auto to = std::max({t.largest, t.smallest * 1.3, plan.size}) * 1.05;
-    return {shown(from, units), shown(to, units), left, right};
+    return {shown(from, units), shown(to, units), curve_left, curve_right};
 }
 
 void curve(Svg& svg, const Axis& x, const Axis& y, const Plan& plan, const Units& units) {
     Path line, under;
-    under.move({left, bottom});
+    under.move({curve_left, curve_bottom});
     for (int i = 0; i <= 60; ++i) {
         const double value = x.from + (x.to - x.from) * i / 60;
         const Point p{x.at(value), y.at(plan.certainty_at(size_shown(value, units)))};
         i == 0 ? line.move(p) : line.line(p);
         under.line(p);
     }
-    under.line({right, bottom}).close();
+    under.line({curve_right, curve_bottom}).close();
     svg.path(under, "under").path(line, "grist-line");
 }
 
 void frame(Svg& svg, const Axis& x, const Axis& y, const Plan& plan, const Units& units) {
     for (const double share : {0.0, 0.25, 0.5, 0.75, 1.0}) {
-        svg.line({left, y.at(share)}, {right, y.at(share)}, "grid");
-        svg.text({left - 6, y.at(share) + 4}, fmt::format("{:.0f} %", 100 * share), "faint end");
+        svg.line({curve_left, y.at(share)}, {curve_right, y.at(share)}, "grid");
+        svg.text({curve_left - 6, y.at(share) + 4}, fmt::format("{:.0f} %", 100 * share),
+                 "faint end");
     }
     for (const double value : ticks(x, 5)) {
-        svg.line({x.at(value), bottom}, {x.at(value), bottom + 4}, "axis");
-        svg.text({x.at(value), bottom + 20}, fmt::format("{:g}", value), "faint middle");
+        svg.line({x.at(value), curve_bottom}, {x.at(value), curve_bottom + 4}, "axis");
+        svg.text({x.at(value), curve_bottom + 20}, fmt::format("{:g}", value), "faint middle");
     }
-    svg.line({left, bottom}, {right, bottom}, "axis");
-    svg.text({right, bottom + 37},
+    svg.line({curve_left, curve_bottom}, {curve_right, curve_bottom}, "axis");
+    svg.text({curve_right, curve_bottom + 37},
              fmt::format("{}, {}; ▲ ideal", plan.article->measure, units.imperial() ? "in" : "cm"),
              "faint end");
 }
@@ -58,9 +60,12 @@ void frame(Svg& svg, const Axis& x, const Axis& y, const Plan& plan, const Units
 // The size that the article is best at, as a mark on the axis.
 void mark_ideal(Svg& svg, const Axis& x, const Template& t, const Units& units) {
     const double at = x.at(shown(t.ideal, units));
-    svg.path(
-        Path().move({at, bottom + 1}).line({at - 4, bottom + 7}).line({at + 4, bottom + 7}).close(),
-        "notch");
+    svg.path(Path()
+                 .move({at, curve_bottom + 1})
+                 .line({at - 4, curve_bottom + 7})
+                 .line({at + 4, curve_bottom + 7})
+                 .close(),
+             "notch");
 }
 
 // The size planned and its certainty, above the falling curve where there is room to its right,
@@ -72,12 +77,12 @@ void draw_told(Svg& svg, const Axis& x, const Axis& y, const Plan& plan, const U
     const double step = (x.to - x.from) / 60;
     while (falls < x.to && plan.certainty_at(size_shown(falls, units)) > level) falls += step;
     const double here = x.at(shown(plan.size, units));
-    if (x.at(falls) + room < right)
+    if (x.at(falls) + room < curve_right)
         svg.text({x.at(falls) + 8, y.at(level)}, said, "label strong");
-    else if (here - left > right - here)
-        svg.text({here - 8, bottom - 8}, said, "label strong end");
+    else if (here - curve_left > curve_right - here)
+        svg.text({here - 8, curve_bottom - 8}, said, "label strong end");
     else
-        svg.text({here + 8, bottom - 8}, said, "label strong");
+        svg.text({here + 8, curve_bottom - 8}, said, "label strong");
 }
 
 }  // namespace
@@ -85,19 +90,19 @@ void draw_told(Svg& svg, const Axis& x, const Axis& y, const Plan& plan, const U
 Svg certainty_chart(const Plan& plan, const Units& units) {
     const auto& t = *plan.article;
     const auto x = size_axis(plan, units);
-    const Axis y{0, 1, bottom, top};
-    Svg svg(chart_width, bottom + 44, "Chance that the yarn reaches, against " + t.measure,
+    const Axis y{0, 1, curve_bottom, curve_top};
+    Svg svg(chart_width, curve_bottom + 44, "Chance that the yarn reaches, against " + t.measure,
             fmt::format("{} at {} {}, {} at {}, {} at {}.", percent(plan.certainty_at(t.smallest)),
                         t.measure, units.size(t.smallest), percent(plan.certainty),
                         units.size(plan.size), percent(plan.certainty_at(t.largest)),
                         units.size(t.largest)));
     frame(svg, x, y, plan, units);
     curve(svg, x, y, plan, units);
-    svg.line({left, y.at(plan.asked)}, {right, y.at(plan.asked)}, "asked");
-    svg.text({right, y.at(plan.asked) - 5}, percent(plan.asked) + " asked", "asked-text end");
+    svg.line({curve_left, y.at(plan.asked)}, {curve_right, y.at(plan.asked)}, "asked");
+    svg.text({curve_right, y.at(plan.asked) - 5}, percent(plan.asked) + " asked", "asked-text end");
     mark_ideal(svg, x, t, units);
     const Point here{x.at(shown(plan.size, units)), y.at(plan.certainty_at(plan.size))};
-    svg.line(here, {here.x, bottom}, "measure").circle(here, 5, "mark");
+    svg.line(here, {here.x, curve_bottom}, "measure").circle(here, 5, "mark");
     draw_told(svg, x, y, plan, units);
     return svg;
 }

@@ -88,16 +88,16 @@ Table::Lines table_of(const std::vector<const JudgedPlan*>& plans, const Units& 
     return (wide.fits(table_width()) ? wide : slim).lines(table_width());
 }
 
-struct Part {
+struct RankedPart {
     const char* title;
     const std::vector<JudgedPlan>* plans;
     std::size_t shown;
 };
 
-std::vector<Part> parts_of(const Ranked& ranked, std::size_t most) {
-    std::vector<Part> out{{"What it is for", &ranked.best, most},
-                          {"Also serves", &ranked.also, most},
-                          {"To learn from", &ranked.samples, std::min(most, few_samples)}};
+std::vector<RankedPart> parts_of(const Ranked& ranked, std::size_t most) {
+    std::vector<RankedPart> out{{"What it is for", &ranked.best, most},
+                                {"Also serves", &ranked.also, most},
+                                {"To learn from", &ranked.samples, std::min(most, few_samples)}};
     for (auto& part : out) part.shown = std::min(part.shown, part.plans->size());
     return out;
 }

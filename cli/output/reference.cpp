@@ -9,7 +9,7 @@ namespace gristwright::cli {
 namespace {
 
 // A cell of a table: a stroke would end it.
-std::string cell(std::string_view text) {
+std::string table_cell(std::string_view text) {
     std::string out;
     for (const char c : text) out += c == '|' ? "\\|" : std::string(1, c);
     return out;
@@ -22,8 +22,8 @@ std::string section(const Command& command) {
     if (!command.options.empty()) out += "\n| option | such as | what |\n| --- | --- | --- |\n";
     for (const auto& option : command.options)
         out += fmt::format("| `--{}` | {} | {}{} |\n", option.name,
-                           option.value.empty() ? "" : "`" + cell(option.value) + "`",
-                           cell(help(option)), option.repeats ? "; may be given again" : "");
+                           option.value.empty() ? "" : "`" + table_cell(option.value) + "`",
+                           table_cell(help(option)), option.repeats ? "; may be given again" : "");
     if (!command.example.empty())
         out += fmt::format("\nFor example: `gristwright {} {}`\n", command.name, command.example);
     return out;

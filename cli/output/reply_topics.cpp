@@ -11,13 +11,13 @@ namespace gristwright::cli {
 namespace {
 
 // How a trait is spoken of: as a score of 0 to 1 in three steps.
-struct Scale {
+struct Degrees {
     const char *high, *middle, *low;
 };
 constexpr double high_from = 0.65, middle_from = 0.4;
 
-std::string on(const Scale& scale, double value) {
-    return value >= high_from ? scale.high : value >= middle_from ? scale.middle : scale.low;
+std::string on(const Degrees& degrees, double value) {
+    return value >= high_from ? degrees.high : value >= middle_from ? degrees.middle : degrees.low;
 }
 
 // How a size is said after the number.
@@ -36,29 +36,30 @@ constexpr std::pair<std::string_view, std::string_view> measured_words[] = {
 };
 
 std::string itch(const YarnProfile& yarn) {
-    const Scale soft{"It is soft, and few people would find that it itches.",
-                     "It is fairly soft; on a sensitive neck it may itch, so try the washed sample "
-                     "on the skin first.",
-                     "It would itch on bare skin: better over a shirt."};
+    const Degrees soft{
+        "It is soft, and few people would find that it itches.",
+        "It is fairly soft; on a sensitive neck it may itch, so try the washed sample "
+        "on the skin first.",
+        "It would itch on bare skin: better over a shirt."};
     return on(soft, yarn.trait(TraitName::softness).value);
 }
 
 std::string wear(const YarnProfile& yarn) {
-    const Scale wears{"It is hard-wearing.",
-                      "It wears fairly well; where it rubs it will pill a little.",
-                      "It would not wear well: it pills and thins where it rubs."};
+    const Degrees wears{"It is hard-wearing.",
+                        "It wears fairly well; where it rubs it will pill a little.",
+                        "It would not wear well: it pills and thins where it rubs."};
     return on(wears, yarn.trait(TraitName::wear).value);
 }
 
 std::string warmth(const YarnProfile& yarn) {
-    const Scale warm{"It is a warm yarn for its weight.", "It is fairly warm.",
-                     "It is not a warm yarn."};
+    const Degrees warm{"It is a warm yarn for its weight.", "It is fairly warm.",
+                       "It is not a warm yarn."};
     return on(warm, yarn.trait(TraitName::warmth).value);
 }
 
 std::string drape(const YarnProfile& yarn) {
-    const Scale hangs{"It hangs softly.", "It drapes fairly well.",
-                      "It does not drape much: it stands rather than hangs."};
+    const Degrees hangs{"It hangs softly.", "It drapes fairly well.",
+                        "It does not drape much: it stands rather than hangs."};
     return on(hangs, yarn.trait(TraitName::drape).value);
 }
 
@@ -84,16 +85,16 @@ std::string fulling(const YarnProfile& yarn) {
 }
 
 std::string warp(const YarnProfile& yarn) {
-    const Scale stands{"It would stand as warp.",
-                       "It may stand as warp at a gentle tension: tug a wetted end first.",
-                       "I would not trust it as warp; as weft it is safe."};
+    const Degrees stands{"It would stand as warp.",
+                         "It may stand as warp at a gentle tension: tug a wetted end first.",
+                         "I would not trust it as warp; as weft it is safe."};
     return on(stands, yarn.trait(TraitName::warp_fitness).value);
 }
 
 std::string spring(const YarnProfile& yarn) {
-    const Scale springs{"It has spring: it stretches and comes back.",
-                        "It stretches a little; a rib holds better with it than a plain edge.",
-                        "It has little stretch: it grows in wear and does not come back."};
+    const Degrees springs{"It has spring: it stretches and comes back.",
+                          "It stretches a little; a rib holds better with it than a plain edge.",
+                          "It has little stretch: it grows in wear and does not come back."};
     return on(springs, yarn.trait(TraitName::elasticity).value);
 }
 
@@ -163,8 +164,9 @@ std::string weight_class(const YarnProfile& yarn) {
     return out;
 }
 
-std::string of_making(Topic topic, const SuggestionAnswer& a, const YarnProfile& yarn,
+std::string of_making(gristwright::Topic topic, const SuggestionAnswer& a, const YarnProfile& yarn,
                       const Units& units) {
+    using gristwright::Topic;  // not one of the help
     switch (topic) {
         case Topic::needle:
             return needle(a, units);
@@ -212,8 +214,9 @@ std::string measured(const Template& t, const std::string& size) {
     return fmt::format("{} {}{}", size, around ? "" : "in ", t.measure);
 }
 
-std::string topic_sentence(Topic topic, const SuggestionAnswer& a, const YarnProfile& yarn,
-                           const Units& units) {
+std::string topic_sentence(gristwright::Topic topic, const SuggestionAnswer& a,
+                           const YarnProfile& yarn, const Units& units) {
+    using gristwright::Topic;  // not one of the help
     switch (topic) {
         case Topic::allergy:
             return "An allergy is no matter of softness: ask which fibres it holds, get advice, "

@@ -23,8 +23,8 @@ constexpr double page_width = 560, margin = 18;
 constexpr double whole_left = 78, whole_width = 290, whole_height = 300, ends_left = 392;
 // Each piece by itself: what is counted on its edges, and words beside it.
 constexpr double piece_left = 24, piece_width = 200, piece_height = 76, words_left = 304;
-constexpr double line = 16;
-constexpr std::size_t longest_name = 14;
+constexpr double between_lines = 16;
+constexpr std::size_t longest_name_at_join = 14;
 
 struct Whole {
     Assembled article;
@@ -40,7 +40,7 @@ Whole whole_of(const JudgedPlan& judged, const Question& q) {
         out.taking =
             "Skeins are taken one after another as listed, each as long as it most likely is.";
     for (const auto& skein : q.yarn.skeins) out.skeins.push_back(skein.name);
-    out.skeins = short_names(out.skeins, longest_name);
+    out.skeins = short_names(out.skeins, longest_name_at_join);
     return out;
 }
 
@@ -74,7 +74,7 @@ double draw_ends(Svg& svg, const Whole& whole, const Pose& pose, double top) {
                      [](const auto& a, const auto& b) { return a.y < b.y; });
     double y = top;
     for (const auto& label : labels) {
-        y = std::max(y + line, label.y + 4);
+        y = std::max(y + between_lines, label.y + 4);
         const auto from = lead_from(label.line, label.join->in_warp, y - 4);
         if (from.x < middle - 2 && !label.join->in_warp)
             svg.text({from.x, from.y - 5}, whole.skeins[label.join->skein], "asked-text middle");
@@ -222,10 +222,10 @@ double draw_piece(Svg& svg, double y, const Entry& entry, double scale, const Un
                       p.outline.shape == Shape::crescent;
     const auto& above = down ? counts.first : counts.last;
     const auto& below = down ? counts.last : counts.first;
-    const Point corner{piece_left, y + (above.empty() ? 0 : line)};
+    const Point corner{piece_left, y + (above.empty() ? 0 : between_lines)};
     if (!above.empty()) svg.text({piece_left, y + 10}, above, "label");
     draw_outline(svg, corner, box, p, entry.backwards, units);
-    const double foot = corner.y + box.height + line;
+    const double foot = corner.y + box.height + between_lines;
     if (!below.empty()) svg.text({piece_left, foot}, below, "label");
     const double beside = draw_words(svg, y + 12, entry, counts.slope, units);
     return std::max(foot + 20, beside + 24);

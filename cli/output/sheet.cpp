@@ -19,7 +19,7 @@
 namespace gristwright::cli {
 namespace {
 
-constexpr std::size_t longest_name = 40;  // characters
+constexpr std::size_t longest_name_on_sheet = 40;  // characters
 
 PageData figure(const std::string& value, const std::string& label) {
     PageData out;
@@ -100,7 +100,7 @@ std::string sheet(const JudgedPlan& judged, const Question& q) {
     PageData out;
     out.set("style", std::string(embedded::picture_style) + std::string(embedded::sheet_style));
     out.set("title", plan.article->title);
-    out.set("batch", name.empty() ? "Your batch" : shortened(inert(name), longest_name));
+    out.set("batch", name.empty() ? "Your batch" : shortened(inert(name), longest_name_on_sheet));
     out.set("size", size_in_words(plan, q.units));
     out.set("chance", percent(plan.certainty));
     out.set("room", std::string(room_for(steps, plan, mind)));

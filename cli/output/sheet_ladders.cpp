@@ -18,11 +18,11 @@
 namespace gristwright::cli {
 namespace {
 
-constexpr std::size_t most_rungs = 9, longest_skein = 24;
+constexpr std::size_t most_rungs = 9, longest_skein_on_sheet = 24;
 constexpr int most_squares = 100;
 
 std::string skein_name(const Question& q, std::size_t skein) {
-    return shortened(inert(q.yarn.skeins[skein].name), longest_skein);
+    return shortened(inert(q.yarn.skeins[skein].name), longest_skein_on_sheet);
 }
 
 // The work that comes after the last stretch of the first piece.
@@ -115,7 +115,7 @@ PageData squares(const PlanPiece& piece, double step, const std::vector<double>&
     return out;
 }
 
-std::string piece_words(const PlanPiece& p, const Units& units) {
+std::string piece_line(const PlanPiece& p, const Units& units) {
     const auto size = one_measure(p.outline.shape) ? units.size(p.outline.width)
                                                    : units.sizes(p.outline.width, p.outline.length);
     const auto count = p.knit ? fmt::format("{}, {}", stitches_words(p), rows_words(p))
@@ -194,7 +194,7 @@ void add_squares(PageData& data, const Plan& plan, const Question& q) {
         const auto p = static_cast<std::size_t>(each - plan.pieces.data());
         PageData one;
         one.set("name", piece_title(piece));
-        one.set("words", piece_words(piece, q.units));
+        one.set("words", piece_line(piece, q.units));
         PageData strips{PageData::type::list};
         for (int which = 1; which <= strips_of(piece) && own_rows(piece); ++which) {
             PageData strip;

@@ -14,8 +14,8 @@
 namespace gristwright::cli {
 namespace {
 
-constexpr double right = chart_width - 10, row = 26, top = 8;
-constexpr std::size_t most_skeins = 24, longest_name = 16;
+constexpr double rows_right = chart_width - 10, row_height = 26, rows_top = 8;
+constexpr std::size_t longest_name_by_row = 16;
 
 std::string_view grist_unit(const Units& units) {
     return count_system(units.imperial() ? "yards per pound" : "metres per gram").name;
@@ -26,7 +26,7 @@ double grist_value(LinearDensity d, const Units& units) {
 }
 
 Axis skein_axis(const YarnProfile& yarn, const Units& units, double left) {
-    Axis out{.from = 1e9, .to = 0, .start = left, .stop = right};
+    Axis out{.from = 1e9, .to = 0, .start = left, .stop = rows_right};
     const auto hold = [&](double value) {
         out.from = std::min(out.from, value);
         out.to = std::max(out.to, value);
@@ -38,7 +38,7 @@ Axis skein_axis(const YarnProfile& yarn, const Units& units, double left) {
         hold(grist_value(skein.linear_density.low(), units));
     }
     const double room = (out.to - out.from) * 0.04;
-    return {out.from - room, out.to + room, left, right};
+    return {out.from - room, out.to + room, left, rows_right};
 }
 
 void skein_row(Svg& svg, const Axis& x, double y, const SkeinGrist& skein, const std::string& name,
@@ -59,7 +59,7 @@ std::vector<std::size_t> by_grist(const YarnProfile& yarn) {
     std::stable_sort(out.begin(), out.end(), [&](auto a, auto b) {
         return yarn.skeins[a].linear_density.mid > yarn.skeins[b].linear_density.mid;
     });
-    if (out.size() > most_skeins) out.resize(most_skeins);
+    if (out.size() > most_skeins_drawn) out.resize(most_skeins_drawn);
     return out;
 }
 
@@ -77,7 +77,7 @@ std::string spoken(const YarnProfile& yarn, const std::vector<std::size_t>& orde
 
 void grist_scale(Svg& svg, const Axis& x, double bottom) {
     for (const double value : ticks(x, 4)) {
-        svg.line({x.at(value), top}, {x.at(value), bottom}, "grid");
+        svg.line({x.at(value), rows_top}, {x.at(value), bottom}, "grid");
         svg.text({x.at(value), bottom + 15}, fmt::format("{:g}", value), "faint middle");
     }
 }
@@ -88,24 +88,26 @@ Svg skein_chart(const YarnProfile& yarn, const Units& units) {
     const auto order = by_grist(yarn);
     std::vector<std::string> names;
     for (const auto& skein : yarn.skeins) names.push_back(skein.name);
-    names = short_names(names, longest_name);
+    names = short_names(names, longest_name_by_row);
     std::size_t longest = 4;
     for (const auto s : order) longest = std::max(longest, characters(names[s]));
-    const double left = 12 + 7.4 * double(longest), bottom = top + row * double(order.size());
+    const double left = 12 + 7.4 * double(longest),
+                 bottom = rows_top + row_height * double(order.size());
     const bool more = order.size() < yarn.skeins.size();
     Svg svg(chart_width, bottom + (more ? 66 : 50), "Grist of each skein",
             spoken(yarn, order, units));
     const auto x = skein_axis(yarn, units, left);
     const double mid = grist_value(yarn.linear_density.mid, units);
-    svg.rect({x.at(mid * 0.95), top}, x.at(mid * 1.05) - x.at(mid * 0.95), bottom - top, "band");
+    svg.rect({x.at(mid * 0.95), rows_top}, x.at(mid * 1.05) - x.at(mid * 0.95), bottom - rows_top,
+             "band");
     grist_scale(svg, x, bottom);
     for (std::size_t i = 0; i < order.size(); ++i)
-        skein_row(svg, x, top + row * (double(i) + 0.5), yarn.skeins[order[i]], names[order[i]],
-                  units);
-    svg.text({right, bottom + 31}, grist_unit(units), "faint end");
-    svg.text({right, bottom + 46}, "points within the band, 10 % wide, agree", "faint end");
+        skein_row(svg, x, rows_top + row_height * (double(i) + 0.5), yarn.skeins[order[i]],
+                  names[order[i]], units);
+    svg.text({rows_right, bottom + 31}, grist_unit(units), "faint end");
+    svg.text({rows_right, bottom + 46}, "points within the band, 10 % wide, agree", "faint end");
     if (more)
-        svg.text({right, bottom + 62},
+        svg.text({rows_right, bottom + 62},
                  fmt::format("and {} more skeins", yarn.skeins.size() - order.size()), "faint end");
     return svg;
 }

@@ -16,10 +16,10 @@ namespace {
 using allocation::Split;
 
 constexpr double bar_left = 8, bar_right = chart_width - 8, bar_height = 14;
-constexpr double room_for_letter = 9, line = 16;
-constexpr std::size_t most_skeins = 24, longest_name = 40, longest_line = 44;
+constexpr double room_for_letter = 9, key_line = 16;
+constexpr std::size_t longest_name_above_bar = 40, longest_line = 44;
 
-struct Part {
+struct BarPart {
     Length length;
     std::string letter, look;
     bool cut = false;  // wound off here
@@ -30,9 +30,9 @@ std::string look_of(const allocation::Wish& wish) {
     return wish.main ? "share-main" : wish.sample ? "share-sample" : "share-further";
 }
 
-std::vector<Part> parts_of(std::size_t skein, const Split& s, const SplitAsked& asked,
-                           const Question& q) {
-    std::vector<Part> out;
+std::vector<BarPart> parts_of(std::size_t skein, const Split& s, const SplitAsked& asked,
+                              const Question& q) {
+    std::vector<BarPart> out;
     for (const auto& cut : s.cuts)
         if (cut.skein == skein)
             out.push_back({cut.length, std::string(1, letter_of(s, cut.wish)),
@@ -55,7 +55,7 @@ void share(Svg& svg, Point corner, double wide, double high, const std::string& 
 }
 
 // "A 12 m, 3.3 g; B 127 m, 35 g; left 27 m, 7.5 g": the small ones too, which are wound off first.
-std::string skein_words(const std::vector<Part>& parts, const SkeinGrist& skein,
+std::string skein_words(const std::vector<BarPart>& parts, const SkeinGrist& skein,
                         const Units& units) {
     std::vector<std::string> said;
     for (const auto& part : parts)
@@ -96,7 +96,7 @@ double key_rows(Svg& svg, double y, const Split& s, const SplitAsked& asked, boo
     const auto row = [&](const std::string& look, const std::string& words) {
         share(svg, {bar_left, y - 10}, 22, 11, look);
         svg.text({bar_left + 30, y}, words, "label");
-        y += line + 3;
+        y += key_line + 3;
     };
     for (std::size_t w = 0; w < s.parts.size(); ++w)
         if (s.parts[w].made)
@@ -109,7 +109,7 @@ double key_rows(Svg& svg, double y, const Split& s, const SplitAsked& asked, boo
 }
 
 double draw_split(Svg& svg, const Split& s, const SplitAsked& asked, const Question& q) {
-    const auto drawn = std::min(q.yarn.skeins.size(), most_skeins);
+    const auto drawn = std::min(q.yarn.skeins.size(), most_skeins_drawn);
     Axis axis{.from = 0, .to = 0, .start = bar_left, .stop = bar_right};
     std::vector<std::string> names;
     bool left_over = false;
@@ -118,14 +118,14 @@ double draw_split(Svg& svg, const Split& s, const SplitAsked& asked, const Quest
         names.push_back(q.yarn.skeins[i].name);
         left_over = left_over || left_in(i, s, q) > all_of_it;
     }
-    names = short_names(names, longest_name);
+    names = short_names(names, longest_name_above_bar);
     double y = 4;
     for (std::size_t i = 0; i < drawn; ++i) y = skein_bar(svg, y, axis, i, names[i], s, asked, q);
-    y = key_rows(svg, y + line, s, asked, left_over);
+    y = key_rows(svg, y + key_line, s, asked, left_over);
     if (drawn < q.yarn.skeins.size()) {
         svg.text({bar_left, y}, fmt::format("and {} more skeins", q.yarn.skeins.size() - drawn),
                  "faint");
-        y += line;
+        y += key_line;
     }
     return y;
 }

@@ -10,8 +10,6 @@
 namespace gristwright::cli {
 namespace {
 
-std::string at(Point p) { return decimal(p.x) + " " + decimal(p.y); }
-
 std::string_view entity(char c) {
     switch (c) {
         case '&':
@@ -89,7 +87,8 @@ Svg::Svg(double width, double height, std::string_view title, std::string_view d
     : width_(width), height_(height), title_(escaped(title)), description_(escaped(description)) {}
 
 Svg& Svg::line(Point a, Point b, std::string_view look) {
-    body_ += fmt::format("<path class=\"{}\" d=\"M{}L{}\"/>\n", look, at(a), at(b));
+    body_ +=
+        fmt::format("<path class=\"{}\" d=\"M{}L{}\"/>\n", look, coordinates(a), coordinates(b));
     return *this;
 }
 

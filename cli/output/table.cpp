@@ -7,7 +7,7 @@
 namespace gristwright::cli {
 namespace {
 
-constexpr std::size_t gap = 2;
+constexpr std::size_t between_columns = 2;
 
 std::string in_column(const Cell& cell, std::size_t width, bool right) {
     const auto wide = characters(cell.text);
@@ -37,7 +37,7 @@ std::vector<bool> Table::kept(const std::vector<std::size_t>& widths, std::size_
     const auto wide = [&] {
         std::size_t all = 0;
         for (std::size_t c = 0; c < out.size(); ++c)
-            if (out[c]) all += widths[c] + (all > 0 ? gap : 0);
+            if (out[c]) all += widths[c] + (all > 0 ? between_columns : 0);
         return all;
     };
     while (wide() > width) {
@@ -53,7 +53,7 @@ std::vector<bool> Table::kept(const std::vector<std::size_t>& widths, std::size_
 
 bool Table::fits(std::size_t width) const {
     std::size_t all = 0;
-    for (const auto wide : widths()) all += wide + (all > 0 ? gap : 0);
+    for (const auto wide : widths()) all += wide + (all > 0 ? between_columns : 0);
     return all <= width;
 }
 
@@ -64,7 +64,7 @@ Table::Lines Table::lines(std::size_t width) const {
         std::string out;
         for (std::size_t c = 0; c < columns_.size(); ++c)
             if (keep[c])
-                out += (out.empty() ? "" : std::string(gap, ' ')) +
+                out += (out.empty() ? "" : std::string(between_columns, ' ')) +
                        in_column(cell_of(c), wide[c], columns_[c].right);
         return one_line(std::move(out));
     };

@@ -14,21 +14,21 @@ namespace {
 // Of the loom's waste, what is tied on in front; the rest stays behind the heddle (judgement: the
 // drawing alone leans on it).
 constexpr double tied_on = 1.0 / 3;
-constexpr double bar = 26, holes_shown = 12;
+constexpr double warp_bar_height = 26, holes_shown = 12;
 
-struct Part {
+struct WarpPart {
     Length length;
     const char* look;
     const char* name;  // empty: not named
 };
 
-std::vector<Part> parts_of(const PlanPiece& p, const Template& t) {
+std::vector<WarpPart> parts_of(const PlanPiece& p, const Template& t) {
     const int count = p.piece->count;
     const auto waste = waste_beyond_fringe(t);
     const auto edge = t.fringe.si() > 0 ? t.fringe : t.hem;
     const auto cloth = p.panel.warp_per_end - waste / count - edge * 2;
     const char* end = t.fringe.si() > 0 ? "fringe" : "hem";
-    std::vector<Part> out{{waste * tied_on, "waste", "tied on"}};
+    std::vector<WarpPart> out{{waste * tied_on, "waste", "tied on"}};
     for (int i = 0; i < count; ++i) {
         if (edge.si() > 0) out.push_back({edge, "fringe", i == 0 ? end : ""});
         out.push_back({cloth, "cloth", i == 0 ? "cloth" : ""});
@@ -67,21 +67,21 @@ std::string heddle_words(const WovenCloth& cloth, const PlanPiece& p, const Unit
 }
 
 // The bar from end to end, each part named and measured under it.
-double draw_bar(Svg& svg, Point at, double width, const std::vector<Part>& parts,
+double draw_bar(Svg& svg, Point at, double width, const std::vector<WarpPart>& parts,
                 const Units& units) {
     double whole = 0;
     for (const auto& part : parts) whole += part.length.si();
     double x = at.x;
     for (const auto& part : parts) {
         const double wide = width * part.length.si() / whole;
-        svg.rect({x, at.y}, wide, bar, part.look);
+        svg.rect({x, at.y}, wide, warp_bar_height, part.look);
         if (*part.name && part.look == std::string_view("cloth"))
-            svg.text({x + wide / 2, at.y + bar / 2 + 5}, units.size(part.length),
+            svg.text({x + wide / 2, at.y + warp_bar_height / 2 + 5}, units.size(part.length),
                      "label strong middle");
         x += wide;
     }
-    svg.rect(at, width, bar, "edge");
-    return at.y + bar;
+    svg.rect(at, width, warp_bar_height, "edge");
+    return at.y + warp_bar_height;
 }
 
 }  // namespace

@@ -10,8 +10,8 @@
 namespace gristwright::cli {
 namespace {
 
-constexpr double left = 44, right = chart_width - 12, top = 10, bottom = 170;
-constexpr int steps = 40;
+constexpr double grid_left = 44, grid_right = chart_width - 12, grid_top = 10, grid_bottom = 170;
+constexpr int steps_along_band = 40;
 
 // What is left after that row, where the work takes `factor` times the metres that were planned.
 double grams_left(const Plan& plan, const YarnProfile& yarn, Mass start, double factor,
@@ -42,21 +42,22 @@ Svg weigh_chart(const Plan& plan, const YarnProfile& yarn, const std::vector<Wei
     std::string said;
     for (const auto& w : of_the_piece(plan, weighings))
         said += fmt::format("After row {:.0f} {:.1f} g. ", w.row, in_grams(w.ball));
-    Svg svg(chart_width, bottom + 44, "What the ball weighs as the work goes",
+    Svg svg(chart_width, grid_bottom + 44, "What the ball weighs as the work goes",
             said + fmt::format("Planned: from {:.0f} g to {:.0f} g after row {}.",
                                grams_left(plan, yarn, start, 1, 0),
                                grams_left(plan, yarn, start, 1, piece.rows), piece.rows));
-    const Axis x{0, double(piece.rows), left, right}, y{0, in_grams(start), bottom, top};
+    const Axis x{0, double(piece.rows), grid_left, grid_right},
+        y{0, in_grams(start), grid_bottom, grid_top};
     for (const double grams : ticks(y, 4)) {
-        svg.line({left, y.at(grams)}, {right, y.at(grams)}, "grid");
-        svg.text({left - 6, y.at(grams) + 4}, fmt::format("{:g}", grams), "faint end");
+        svg.line({grid_left, y.at(grams)}, {grid_right, y.at(grams)}, "grid");
+        svg.text({grid_left - 6, y.at(grams) + 4}, fmt::format("{:g}", grams), "faint end");
     }
     for (const double row : ticks(x, 5))
-        svg.text({x.at(row), bottom + 18}, fmt::format("{:g}", row), "faint middle");
+        svg.text({x.at(row), grid_bottom + 18}, fmt::format("{:g}", row), "faint middle");
     const auto along = [&](double factor) {
         Line out;
-        for (int i = 0; i <= steps; ++i) {
-            const double row = double(i) / steps * piece.rows;
+        for (int i = 0; i <= steps_along_band; ++i) {
+            const double row = double(i) / steps_along_band * piece.rows;
             out.push_back({x.at(row), y.at(grams_left(plan, yarn, start, factor, row))});
         }
         return out;
@@ -67,8 +68,8 @@ Svg weigh_chart(const Plan& plan, const YarnProfile& yarn, const std::vector<Wei
     svg.path(path_of(band, true), "under").path(path_of(along(1), false), "grist-line");
     for (const auto& w : of_the_piece(plan, weighings))
         svg.circle({x.at(w.row), y.at(in_grams(w.ball))}, 5, "mark");
-    svg.text({left, bottom + 38}, "grams", "faint");
-    svg.text({right, bottom + 38}, "rows of the " + piece.piece->name, "faint end");
+    svg.text({grid_left, grid_bottom + 38}, "grams", "faint");
+    svg.text({grid_right, grid_bottom + 38}, "rows of the " + piece.piece->name, "faint end");
     return svg;
 }
 

@@ -17,13 +17,13 @@ constexpr std::size_t most_reasons = 2;
 constexpr double decides = 4;         // points from which a loss decides anything
 constexpr double clearly_better = 8;  // points by which another of its kind is worth naming
 
-struct Loss {
+struct DecidingLoss {
     double cost;
     std::string what, would_serve;
 };
 
-std::vector<Loss> losses(const JudgedPlan& judged, const YarnProfile& yarn) {
-    std::vector<Loss> out;
+std::vector<DecidingLoss> deciding_losses(const JudgedPlan& judged, const YarnProfile& yarn) {
+    std::vector<DecidingLoss> out;
     for (const auto& need : judged.judgement.unmet)
         out.push_back({need.cost, need.demand->reason, need.demand->remedy});
     for (std::size_t f = 0; f < factor_count; ++f) {
@@ -33,9 +33,9 @@ std::vector<Loss> losses(const JudgedPlan& judged, const YarnProfile& yarn) {
             out.push_back({factor.cost, sentence(name, judged.judgement, judged.plan, yarn),
                            remedy(name, judged.judgement, judged.plan)});
     }
-    std::erase_if(out, [](const Loss& loss) { return loss.cost < decides; });
+    std::erase_if(out, [](const DecidingLoss& loss) { return loss.cost < decides; });
     std::stable_sort(out.begin(), out.end(),
-                     [](const Loss& a, const Loss& b) { return a.cost > b.cost; });
+                     [](const DecidingLoss& a, const DecidingLoss& b) { return a.cost > b.cost; });
     if (out.size() > most_reasons) out.resize(most_reasons);
     return out;
 }
@@ -59,7 +59,7 @@ std::string instead(const JudgedPlan& judged, const Question& q) {
 std::string why_not(const JudgedPlan& judged, const Question& q) {
     const auto& plan = judged.plan;
     auto out = wrapped(judged_in_words(judged) + ".", 0) + "\n";
-    const auto found = losses(judged, q.yarn);
+    const auto found = deciding_losses(judged, q.yarn);
     for (const auto& loss : found)
         out += labelled("-",
                         loss.would_serve.empty()

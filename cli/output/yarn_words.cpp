@@ -2,9 +2,11 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "engine/evidence/constants.hpp"
+#include "engine/yarn/count.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -19,7 +21,7 @@ std::string in_other_batches(std::size_t count) {
     return fmt::format("{} other batch{}", count, count == 1 ? "" : "es");
 }
 
-const char* words(Seen what) {
+const char* seen_words(Seen what) {
     switch (what) {
         case Seen::gauge:
             return "the gauge";
@@ -36,6 +38,14 @@ const char* words(Seen what) {
 }
 
 }  // namespace
+
+std::string grist_words(const Estimate<LinearDensity>& grist, std::string_view system,
+                        int decimals) {
+    const auto& s = count_system(system);
+    const double a = count_of(grist.low(), s), b = count_of(grist.high(), s);
+    return fmt::format("{:.{}f} {} ({:.{}f} to {:.{}f})", count_of(grist.mid, s), decimals,
+                       s.symbol, std::min(a, b), decimals, std::max(a, b), decimals);
+}
 
 std::string words(const Assumption& assumption, const Units& units) {
     switch (assumption.what) {
@@ -131,7 +141,7 @@ std::string words(const Contradiction& seen) {
     return fmt::format(
         "{} is {:.0f} % {} than this yarn lets expect: is it this yarn, counted and measured as "
         "typed?",
-        words(seen.what), 100 * std::abs(seen.by), seen.by > 0 ? "more" : "less");
+        seen_words(seen.what), 100 * std::abs(seen.by), seen.by > 0 ? "more" : "less");
 }
 
 std::string words(const UnlikelyMeasure& doubt, const Units& units) {

@@ -4,6 +4,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "cli/output/units.hpp"
@@ -13,6 +14,9 @@
 
 namespace gristwright::cli {
 
+// "3.61 m/g (3.20 to 4.07)", of a system of counts by its name.
+std::string grist_words(const Estimate<LinearDensity>& grist, std::string_view system,
+                        int decimals);
 std::string words(const Assumption& assumption, const Units& units);
 std::string words(const Hint& hint);
 

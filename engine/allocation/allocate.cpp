@@ -17,7 +17,7 @@ using constants::close_enough;
 // the size. A first look finds the plan to start with.
 constexpr double nodes_times_size = 600'000;
 constexpr double first_nodes_times_size = 180'000;
-constexpr int longest = 3;  // times the usual nodes, where those leave much open
+constexpr int most_times = 3;  // times the usual nodes, where those leave much open
 
 std::size_t size(const Problem& p) {
     return std::max<std::size_t>(1, p.skeins.size() * p.pieces.size());
@@ -73,7 +73,7 @@ std::optional<CutList> by_wishing(const Problem& problem, int most, const Effort
 Allocation finished(Search& search, int most, const Effort& effort) {
     auto out = search.run(most, effort);
     const auto open = [&] { return out.found() && out.gap() > close_enough; };
-    for (int times = 2; times <= longest && effort.nodes < 0 && open(); ++times)
+    for (int times = 2; times <= most_times && effort.nodes < 0 && open(); ++times)
         out = search.run(times * most, effort);
     return out;
 }

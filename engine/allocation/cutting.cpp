@@ -7,10 +7,10 @@
 namespace gristwright::allocation {
 namespace {
 
-constexpr double least_progress = 2e-5;  // of a round, by the worth of the mixture
-constexpr double close_enough = 0.02;    // of what is missing to `enough`
-constexpr std::size_t known_each = 10;   // patterns kept for each skein and piece
-constexpr double never = -std::numeric_limits<double>::infinity();
+constexpr double least_progress = 2e-5;   // of a round, by the worth of the mixture
+constexpr double close_to_enough = 0.02;  // of what is missing to `enough`
+constexpr std::size_t known_each = 10;    // patterns kept for each skein and piece
+constexpr double unreachable = -std::numeric_limits<double>::infinity();
 
 bool in_pair(const std::vector<TwoPieces>& pairs, std::size_t j) {
     return std::any_of(pairs.begin(), pairs.end(),
@@ -66,7 +66,7 @@ Pattern Cutting::pattern(const Decisions& d, const Prices& at, std::size_t i, bo
         if (!one) continue;
         one->must = one->must || must == j;
         if (!opened && model_.piece[j].opens) {
-            if (one->must) return {0, never, false, {}};
+            if (one->must) return {0, unreachable, false, {}};
             continue;
         }
         double best = one->worth;
@@ -75,14 +75,14 @@ Pattern Cutting::pattern(const Decisions& d, const Prices& at, std::size_t i, bo
     }
     auto out =
         best_pattern(as_double(model_.length[i]), std::move(offers), model_.different, together);
-    if (!out.possible) out.at_most = never;
+    if (!out.possible) out.at_most = unreachable;
     if (!opened) out.at_most += as_double(model_.bonus[i]), out.worth += as_double(model_.bonus[i]);
     return out;
 }
 
 // What the piece earns at these prices if it is made.
 double Cutting::made(const Decisions& d, const Prices& at, std::size_t j) const {
-    if (d.made[j] == Say::no) return never;
+    if (d.made[j] == Say::no) return unreachable;
     if (whole(d, j)) return at.per_skein[j];
     const auto& piece = model_.piece[j];
     double out = as_double(piece.value + piece.join_cost) - at.per_cm[j] * as_double(piece.least);
@@ -125,9 +125,9 @@ double Cutting::price_all(const Decisions& d, const Prices& at, std::vector<Skei
     }
     const double pieces = sum;
     for (std::size_t i = 0; i < model_.skeins; ++i) {
-        opened[i] = kept[i] = never;
+        opened[i] = kept[i] = unreachable;
         Pattern best;
-        best.at_most = never;
+        best.at_most = unreachable;
         bool best_opened = true;
         for (const bool open : {true, false}) {
             if (d.opened[i] == (open ? Say::no : Say::yes)) continue;
@@ -199,7 +199,7 @@ Points Cutting::bound(const Decisions& d, Points enough, int rounds) {
         const double earned = price_all(d, mixture.prices(), found);
         if (rounded_up(best_) <= enough) break;
         const double mixed = mixture.worth();
-        const double close = std::max(close_enough * (mixed - as_double(enough)), 0.0);
+        const double close = std::max(close_to_enough * (mixed - as_double(enough)), 0.0);
         if (earned - mixed < least_progress * std::abs(mixed) || best_ - mixed < close) break;
         for (auto& cut : found) {
             fresh.push_back(std::move(cut));
@@ -234,7 +234,7 @@ void Cutting::narrow(Decisions& d, Points enough) const {
                 continue;
             const bool opens = model_.piece[j].opens;
             double with =
-                d.opened[i] == Say::no ? never : pattern(d, best_prices_, i, true, j).at_most;
+                d.opened[i] == Say::no ? unreachable : pattern(d, best_prices_, i, true, j).at_most;
             if (!opens && d.opened[i] != Say::yes)
                 with = std::max(with, pattern(d, best_prices_, i, false, j).at_most);
             if (hopeless(best_ - now + with)) d.pair(i, j) = Say::no;

@@ -5,7 +5,7 @@
 namespace gristwright::allocation {
 namespace {
 
-constexpr double in_points = 1e-6, in_m = 0.01;  // the programme's units
+constexpr double as_points = 1e-6, as_metres = 0.01;  // the programme's units
 // What a balance that is not kept costs, in times the dearest piece or its dearest metre: large
 // enough to be avoided, small enough for prices to stay prices.
 constexpr double penalty = 3, penalty_if_made = 30;
@@ -21,16 +21,16 @@ std::vector<double> right_hand(const Model& m, const Decisions& d) {
     return out;
 }
 
-struct Dearest {
+struct DearestOfAll {
     double piece = 1, metre = 0.01;  // points
 };
-Dearest dearest(const Model& m) {
-    Dearest out;
+DearestOfAll dearest_of(const Model& m) {
+    DearestOfAll out;
     for (const auto& p : m.piece) {
         double worth = as_double(p.value + p.join_cost);
         for (const auto& s : p.stretch) worth += as_double(s.length * s.per_cm);
-        out.piece = std::max(out.piece, worth * in_points);
-        out.metre = std::max(out.metre, worth * in_points / (as_double(p.least) * in_m));
+        out.piece = std::max(out.piece, worth * as_points);
+        out.metre = std::max(out.metre, worth * as_points / (as_double(p.least) * as_metres));
     }
     return out;
 }
@@ -41,7 +41,7 @@ double times(const Decisions& d, std::size_t j) {
 
 // What each row costs that is not balanced.
 std::vector<double> penalties(const Model& m, const Decisions& d) {
-    const auto [piece, metre] = dearest(m);
+    const auto [piece, metre] = dearest_of(m);
     std::vector<double> out(3 * m.pieces + m.skeins, 0);
     for (std::size_t j = 0; j < m.pieces; ++j) {
         out[j] = -times(d, j) * metre;
@@ -61,7 +61,7 @@ Mixture::Mixture(const Model& model, const Decisions& decisions)
       linear_(right_hand(m_, d_), penalties_) {
     for (std::size_t j = 0; j < m_.pieces; ++j) add_piece(j);
     for (std::size_t i = 0; i < m_.skeins; ++i)  // the skein left as it is
-        linear_.add(d_.opened[i] == Say::yes ? 0 : as_double(m_.bonus[i]) * in_points,
+        linear_.add(d_.opened[i] == Say::yes ? 0 : as_double(m_.bonus[i]) * as_points,
                     {{skein(i), 1}});
 }
 
@@ -82,7 +82,7 @@ void Mixture::add_joined(std::size_t j) {
     for (std::size_t s = 0; s <= piece.stretch.size(); ++s) {
         for (const int skeins : {d_.fewest[j], d_.most[j]})
             made_.emplace_back(
-                linear_.add(worth * in_points, {{balance(j), -length * in_m},
+                linear_.add(worth * as_points, {{balance(j), -length * as_metres},
                                                 {count(j), -static_cast<double>(skeins)},
                                                 {once(j), 1}}),
                 j);
@@ -110,21 +110,21 @@ void Mixture::add(const SkeinPattern& pattern) {
             }
         } else {
             worth -= as_double(piece.join_cost);
-            entries.push_back({balance(j), (use.length - as_double(piece.tail)) * in_m});
+            entries.push_back({balance(j), (use.length - as_double(piece.tail)) * as_metres});
         }
     }
-    patterns_.emplace_back(linear_.add(worth * in_points, std::move(entries)), &pattern);
+    patterns_.emplace_back(linear_.add(worth * as_points, std::move(entries)), &pattern);
 }
 
 void Mixture::solve() { linear_.solve(pivots_a_round); }
 
-double Mixture::worth() const { return linear_.worth() / in_points; }
+double Mixture::worth() const { return linear_.worth() / as_points; }
 
 Prices Mixture::prices() const {
     Prices out;
     for (std::size_t j = 0; j < m_.pieces; ++j) {
-        out.per_cm.push_back(std::max(0.0, -linear_.price(balance(j))) / in_points * in_m);
-        out.per_skein.push_back(linear_.price(count(j)) / in_points);
+        out.per_cm.push_back(std::max(0.0, -linear_.price(balance(j))) / as_points * as_metres);
+        out.per_skein.push_back(linear_.price(count(j)) / as_points);
     }
     return out;
 }

@@ -18,12 +18,12 @@ void insist(bool holds, const std::string& name, std::string_view what) {
     if (!holds) throw Refused(fmt::format("{}: {}", name, what));
 }
 
-constexpr Cm longest = 10'000'000;  // 100 km: beyond any batch
+constexpr Cm longest_yarn = 10'000'000;  // 100 km: beyond any batch
 // The search counts in millionths of a micro-point: with these its sums stay below 2^63, and the
 // reward that fills what must be filled outweighs everything else.
 
 void check_piece(const Piece& piece) {
-    insist(piece.least > 0 && piece.least <= longest, piece.name,
+    insist(piece.least > 0 && piece.least <= longest_yarn, piece.name,
            "its length must lie between 0 and 100 km");
     insist(piece.value >= 0 && piece.value <= dearest && piece.join_cost >= 0 &&
                piece.join_cost <= dearest && piece.max_joins >= 0,
@@ -31,17 +31,17 @@ void check_piece(const Piece& piece) {
     insist(piece.value / piece.least <= dearest_per_cm, piece.name, "too dear for its length");
     for (std::size_t s = 0; s < piece.stretch.size(); ++s) {
         const auto& stretch = piece.stretch[s];
-        insist(stretch.length >= 0 && stretch.length <= longest &&
+        insist(stretch.length >= 0 && stretch.length <= longest_yarn &&
                    std::abs(stretch.per_cm) <= dearest_per_cm,
                piece.name, "a stretch is out of range");
         insist(s == 0 || stretch.per_cm <= piece.stretch[s - 1].per_cm, piece.name,
                "the worth of its stretches must not rise");
     }
-    insist(piece.most() <= longest, piece.name, "stretches beyond 100 km");
+    insist(piece.most() <= longest_yarn, piece.name, "stretches beyond 100 km");
 }
 
 void check_skein(const Skein& skein) {
-    insist(skein.length >= 0 && skein.length <= longest, skein.name,
+    insist(skein.length >= 0 && skein.length <= longest_yarn, skein.name,
            "its length must lie between 0 and 100 km");
     insist(
         skein.bonus >= 0 && skein.bonus <= dearest && skein.bonus <= dearest_per_cm * skein.length,
@@ -98,8 +98,8 @@ Cm CutList::taken_from(std::size_t skein) const {
 void check(const Problem& p) {
     for (const auto& skein : p.skeins) check_skein(skein);
     for (const auto& piece : p.pieces) check_piece(piece);
-    insist(p.tail >= 0 && p.shortest >= 0 && p.reserve >= 0 && p.tail <= longest &&
-               p.shortest <= longest && p.reserve <= longest,
+    insist(p.tail >= 0 && p.shortest >= 0 && p.reserve >= 0 && p.tail <= longest_yarn &&
+               p.shortest <= longest_yarn && p.reserve <= longest_yarn,
            "tail, shortest segment and reserve must lie between 0 and 100 km");
     check_mismatch(p);
     check_totals(p);

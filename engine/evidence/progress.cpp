@@ -90,9 +90,9 @@ Called piece_weighed(const Plan& plan, const Weighing& w) {
 }
 
 // The work on a piece whose rows are counted, within the whole of it.
-class Counted {
+class CountedPiece {
   public:
-    Counted(const Plan& plan, const YarnPlace& at) : piece_(plan.pieces[at.piece]) {
+    CountedPiece(const Plan& plan, const YarnPlace& at) : piece_(plan.pieces[at.piece]) {
         const auto work = stretches(plan);
         const auto found = std::find_if(work.begin(), work.end(), [&](const Stretch& stretch) {
             return stretch.piece == at.piece && stretch.which == at.which;
@@ -125,7 +125,7 @@ class Counted {
 };
 
 double planned_by(const Plan& plan, const Weighing& w) {
-    return Counted(plan, place_of(plan, w)).planned_by(w.row);
+    return CountedPiece(plan, place_of(plan, w)).planned_by(w.row);
 }
 
 void question_order(const Plan& plan, Weighing last, const std::vector<Weighing>& weighings) {
@@ -195,7 +195,7 @@ Progress progress(const Plan& plan, LinearDensity grist, Mass start,
     const auto& last = weighings.back();
     const auto at = place_of(plan, last);
     question_use(plan.pieces[at.piece], {0, start}, last);
-    const Counted counted(plan, at);
+    const CountedPiece counted(plan, at);
     const double expected = counted.planned_by(last.row);
     Progress out;
     out.used = (start - last.ball) / grist;

@@ -6,15 +6,11 @@
 #include <string>
 
 #include "engine/lay/constants.hpp"
+#include "engine/lay/repeat.hpp"
 #include "engine/lay/stitch.hpp"
 
 namespace gristwright::lay {
 namespace {
-
-std::size_t within(int place, std::size_t repeat) {
-    const int n = static_cast<int>(repeat);
-    return static_cast<std::size_t>(((place % n) + n) % n);
-}
 
 // Loops of the row below that a stitch works.
 int worked(char stitch) {

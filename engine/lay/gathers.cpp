@@ -5,11 +5,10 @@
 #include <numbers>
 
 #include "engine/lay/constants.hpp"
+#include "engine/lay/repeat.hpp"
 
 namespace gristwright::lay {
 namespace {
-
-int within(int place, int repeat) { return ((place % repeat) + repeat) % repeat; }
 
 bool gathers(const std::string& row) { return row.find_first_of("mz") != std::string::npos; }
 

@@ -11,6 +11,7 @@
 #include "engine/lay/eased.hpp"
 #include "engine/lay/gathers.hpp"
 #include "engine/lay/half_loop.hpp"
+#include "engine/lay/repeat.hpp"
 #include "engine/lay/stitch.hpp"
 #include "engine/lay/wales.hpp"
 
@@ -18,8 +19,6 @@ namespace gristwright::lay {
 namespace {
 
 using namespace constants;
-
-int within(int place, int repeat) { return ((place % repeat) + repeat) % repeat; }
 
 double mixed(double a, double b, double share) { return a + (b - a) * share; }
 

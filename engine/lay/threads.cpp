@@ -4,19 +4,15 @@
 #include <cmath>
 
 #include "engine/lay/constants.hpp"
+#include "engine/lay/repeat.hpp"
 
 namespace gristwright::lay {
 namespace {
 
-int within(int place, std::size_t repeat) {
-    const int n = static_cast<int>(repeat);
-    return ((place % n) + n) % n;
-}
-
 double at(const Threads::Aside& aside, int thread, int along) {
     if (aside.empty()) return 0;
-    const auto& own = aside[static_cast<std::size_t>(within(thread, aside.size()))];
-    return own[static_cast<std::size_t>(within(along, own.size()))];
+    const auto& own = aside[within(thread, aside.size())];
+    return own[within(along, own.size())];
 }
 
 // How often, near `along`, a crossing thread passes between `thread` and the next one: 0 to 1.

@@ -5,6 +5,7 @@
 #include <cstdlib>
 
 #include "engine/lay/constants.hpp"
+#include "engine/lay/repeat.hpp"
 
 namespace gristwright::lay {
 namespace {
@@ -20,7 +21,6 @@ bool parts_in_two(const Chart& chart, int ends, int picks) {
     return true;
 }
 
-int within(int place, int repeat) { return ((place % repeat) + repeat) % repeat; }
 // A float past two threads lies as in any twill; each doubling beyond draws as much again.
 double draws(double passed) { return std::max(0.0, std::log2(passed) - 1); }
 

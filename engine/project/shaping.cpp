@@ -29,7 +29,7 @@ std::vector<Reached> doubled(const Shaping& s, int first) {
 }
 
 // The first and last counts in the order of the work.
-Shaping between(const PlanPiece& p) {
+Shaping first_and_last(const PlanPiece& p) {
     const auto& c = p.piece->counting;
     const bool to_none = !c.gusset_of.empty();
     const int few = p.few_stitches > 0 || to_none ? p.few_stitches : p.stitches;
@@ -62,7 +62,7 @@ std::vector<Run> spread_over(int rows, int times, int together) {
 }
 
 Shaping shaping_of(const PlanPiece& p) {
-    auto out = between(p);
+    auto out = first_and_last(p);
     const auto& c = p.piece->counting;
     if (out.from == out.to) return out;
     if (c.doubles > 0)

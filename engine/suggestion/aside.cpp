@@ -9,9 +9,9 @@ namespace {
 
 using enum WordClass;
 
-constexpr std::size_t most_told = 3;  // a longer list is no reading
+constexpr std::size_t most_aside = 3;  // a longer list is no reading
 
-bool measures(const Item& item) {
+bool is_a_measure(const Item& item) {
     return item.amount &&
            (item.amount->length || item.amount->mass || item.amount->gauge || item.amount->sett);
 }
@@ -30,7 +30,7 @@ bool is_dealt_with(const Item& item, const Taken& out) {
 std::vector<std::size_t> set_aside(const std::vector<Item>& items) {
     std::vector<std::size_t> out;
     for (std::size_t i = 0; i < items.size(); ++i)
-        if (items[i].idle && (items[i].is(article) || measures(items[i]))) out.push_back(i);
+        if (items[i].idle && (items[i].is(article) || is_a_measure(items[i]))) out.push_back(i);
     return out;
 }
 
@@ -39,7 +39,7 @@ void tell_aside(const std::vector<Item>& items, const std::vector<std::size_t>& 
     if (out.wanted.empty()) return;
     for (const auto at : places) {
         const auto& said = items[at].said;
-        if (is_dealt_with(items[at], out) || out.aside.size() == most_told ||
+        if (is_dealt_with(items[at], out) || out.aside.size() == most_aside ||
             std::count(out.aside.begin(), out.aside.end(), said) > 0)
             continue;
         out.aside.push_back(said);

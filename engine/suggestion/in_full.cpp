@@ -6,13 +6,13 @@ namespace {
 using enum WordClass;
 
 constexpr std::string_view reaches_to[] = {"to", "over", "below", "above", "under", "past"};
-constexpr std::string_view owned[] = {"the", "my", "your", "his", "her", "their"};
-constexpr std::string_view leads_to[] = {"to", "into", "through"};
+constexpr std::string_view whose_it_is[] = {"the", "my", "your", "his", "her", "their"};
+constexpr std::string_view turns_into[] = {"to", "into", "through"};
 
 // "up to the elbow".
-std::string reach(const std::vector<Item>& items, std::size_t at) {
+std::string said_to_reach(const std::vector<Item>& items, std::size_t at) {
     if (!items[at].is(body) || at == 0 || !same_clause(items, at - 1, at)) return {};
-    const bool whose = at > 1 && has(owned, items[at - 1].text);
+    const bool whose = at > 1 && has(whose_it_is, items[at - 1].text);
     const auto before = whose ? at - 2 : at - 1;
     if (!has(reaches_to, items[before].last_word())) return {};
     return items[before].said + " " + (whose ? items[at - 1].said + " " : "") + items[at].said;
@@ -34,7 +34,7 @@ std::string as_large_as(const std::vector<Item>& items, std::size_t at) {
 std::string colour_change(const std::vector<Item>& items, std::size_t at) {
     if (!items[at].is(colour) || at == 0 || items[at - 1].last_word() != "from") return {};
     for (auto i = at + 2; same_clause(items, at, i) && i <= at + 3; ++i)
-        if (items[i].is(colour) && has(leads_to, items[i - 1].last_word()))
+        if (items[i].is(colour) && has(turns_into, items[i - 1].last_word()))
             return "from " + items[at].said + " to " + items[i].said;
     return {};
 }
@@ -118,7 +118,7 @@ bool before_article(const std::vector<Item>& items, std::size_t at) {
 
 std::string said_in_full(const std::vector<Item>& items, std::size_t at) {
     for (const auto tell :
-         {reach, as_large_as, colour_change, part_in_ours, lacking, style, skeins})
+         {said_to_reach, as_large_as, colour_change, part_in_ours, lacking, style, skeins})
         if (const auto said = tell(items, at); !said.empty()) return said;
     return {};
 }

@@ -16,7 +16,7 @@ namespace {
 
 using enum WordClass;
 
-constexpr std::size_t most_told = 5;  // a longer list is no reading
+constexpr std::size_t most_left_out = 5;  // a longer list is no reading
 constexpr std::string_view goes_before[] = {"a", "an", "the", "one", "some", "two", "my", "extra"};
 constexpr std::string_view whom[] = {"me", "you", "him", "us", "it", "them"};
 constexpr std::string_view how_far[] = {"long", "tall", "wide", "deep"};
@@ -312,7 +312,7 @@ class Leftovers {
         if (std::any_of(out_.left_out.begin(), out_.left_out.end(), known)) return;
         std::erase_if(out_.left_out,
                       [&](const auto& other) { return said.find(other) != std::string::npos; });
-        if (out_.left_out.size() < most_told) out_.left_out.push_back(said);
+        if (out_.left_out.size() < most_left_out) out_.left_out.push_back(said);
     }
 
     const std::vector<Item>& items_;

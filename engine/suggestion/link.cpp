@@ -11,6 +11,11 @@ bool is_determiner(const std::string& text) {
     return false;
 }
 
+bool joins_alike(const Item& item) {
+    return item.is(WordClass::joiner) &&
+           (item.as(WordClass::joiner) == "and" || item.as(WordClass::joiner) == "or");
+}
+
 static bool is_picture(const Item& item) {
     return static_cast<unsigned char>(item.text[0]) >= 0x80;
 }

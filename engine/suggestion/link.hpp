@@ -22,4 +22,7 @@ Link link(const std::vector<Item>& items, std::size_t a, std::size_t b);
 // "a", "the", "my": an article stands behind it, and no verb.
 bool is_determiner(const std::string& text);
 
+// "and" or "or".
+bool joins_alike(const Item& item);
+
 }  // namespace gristwright

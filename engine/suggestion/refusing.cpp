@@ -8,23 +8,20 @@ namespace {
 
 using enum WordClass;
 
-constexpr std::size_t reach = 8;  // items between a thing and its "no"
+constexpr std::size_t most_between = 8;  // items between a thing and its "no"
 constexpr std::string_view parts_from[] = {",", ":", "-", "?", "=", "...", "!", "(", ";"};
 constexpr std::string_view breaths[] = {"oh", "er", "um", "well", "ha", "god", "hmm", "erm", "eh"};
 
 bool can_be_refused(const Item& item) {
-    return item.is(article) || item.is(fabric) || item.is(weight) || item.is(technique);
-}
-
-bool joins(const Item& item) {
-    return item.is(joiner) && (item.as(joiner) == "and" || item.as(joiner) == "or");
+    return item.is(article) || item.is(fabric) || item.is(weight) || item.is(technique) ||
+           item.is(role);
 }
 
 // Past what is named with it: "socks or a scarf? No."
 std::size_t behind_the_things(const std::vector<Item>& items, std::size_t at) {
     auto i = at + 1;
-    while (i < items.size() && i < at + reach &&
-           (can_be_refused(items[i]) || joins(items[i]) || is_determiner(items[i].text)))
+    while (i < items.size() && i < at + most_between &&
+           (can_be_refused(items[i]) || joins_alike(items[i]) || is_determiner(items[i].text)))
         ++i;
     return i;
 }

@@ -170,7 +170,7 @@ std::size_t never_for(const std::vector<Item>& items, std::size_t from) {
 }
 
 // From a negation to what it rules out; further things only after "or", "nor", "and".
-void reach(std::vector<Item>& items, std::size_t from, Taken& out) {
+void rule_out_within_reach(std::vector<Item>& items, std::size_t from, Taken& out) {
     constexpr std::string_view undecided[] = {"choose", "decide", "pick"};
     constexpr std::string_view cannot[] = {"can't", "cant", "cannot", "couldn't", "couldnt"};
     if (from + 1 < items.size() && has(undecided, items[from + 1].first_word()) &&
@@ -213,8 +213,8 @@ void rule_out(std::vector<Item>& items, Taken& out) {
     for (std::size_t i = 0; i < items.size(); ++i) {
         if ((rules_out(items[i]) && !is_a_doubt(items, i) && !is_lacked(items, i)) ||
             is_nothing_of(items, i))
-            reach(items, i, out);
-        if (const auto to = too_much_for(items, i); to > i) reach(items, to, out);
+            rule_out_within_reach(items, i, out);
+        if (const auto to = too_much_for(items, i); to > i) rule_out_within_reach(items, to, out);
         if (const auto to = never_for(items, i); to > i && !items[i].asks) {
             for (auto j = i; j < to; ++j) items[j].idle = true;
             put_out(items[to], out);

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/suggestion/in_full.hpp"
+#include "engine/suggestion/link.hpp"
 #include "engine/suggestion/reading.hpp"
 #include "engine/units/ascii.hpp"
 
@@ -13,7 +14,8 @@ using enum WordClass;
 
 constexpr std::string_view before_a_thing[] = {"a",     "an",   "some",  "few",  "make", "about",
                                                "maybe", "knit", "weave", "into", "for",  "or"};
-constexpr std::string_view owned[] = {"a", "an", "the", "my", "our", "your", "his", "her", "their"};
+constexpr std::string_view before_owned[] = {"a",    "an",  "the", "my",   "our",
+                                             "your", "his", "her", "their"};
 constexpr std::string_view prepositions[] = {"of", "for", "on", "in", "to", "from"};
 constexpr std::string_view tells[] = {"is",    "was",  "are",  "were", "has",    "had", "have",
                                       "got",   "it's", "it",   "that", "that's", "we",  "they",
@@ -31,11 +33,7 @@ bool is_a_thing(const Item& item) {
 bool describes(const Item& item) {
     return (item.is(everyday) || item.unknown || item.is(material) || item.is(body)) &&
            !item.is(filler) && !item.is(joiner) && !item.is(remark) && !item.is(craft) &&
-           !item.sign && !has(owned, item.text);
-}
-
-bool joins(const Item& item) {
-    return item.is(joiner) && (item.as(joiner) == "and" || item.as(joiner) == "or");
+           !item.sign && !has(before_owned, item.text);
 }
 
 bool is_a_part(const Item& item) { return item.live(part) && !item.is(article); }
@@ -181,7 +179,7 @@ class Strangers {
         const auto& before = items_[at - 2];
         const bool one =
             items_[at - 1].text == "a" || items_[at - 1].text == "an" || items_[at - 1].amount;
-        return one && joins(before);
+        return one && joins_alike(before);
     }
 
     void alone(std::size_t at) {

@@ -48,7 +48,7 @@ constexpr std::string_view leads_a_noun[] = {"a",    "an",   "the",  "two",     
                                              "many", "his",  "her"};
 constexpr std::string_view sizes[] = {"long", "wide", "big",   "large", "tall",  "short",
                                       "deep", "high", "small", "broad", "narrow"};
-constexpr std::string_view measures[] = {"size", "length", "width", "height"};
+constexpr std::string_view words_of_measure[] = {"size", "length", "width", "height"};
 
 bool is_done_to_it(const Item& item) {
     if (!is_plain(item) && !is_of_making(item)) return false;
@@ -134,7 +134,7 @@ class Tails {
         if (text == "twice" || text == "times") return is(at + 1, "as") && a_size(at + 2);
         if (has(sizes, text)) return is(at + 1, "enough") && !is(at - 1, "as");
         if (text != "the" && text != "same") return false;
-        return same_clause(items_, at, at + 2) && has(measures, items_[at + 1].text) &&
+        return same_clause(items_, at, at + 2) && has(words_of_measure, items_[at + 1].text) &&
                (items_[at + 2].text == "of" || items_[at + 2].text == "as");
     }
 

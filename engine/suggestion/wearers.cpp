@@ -12,8 +12,8 @@ namespace {
 using enum WordClass;
 using Of = Amount::Of;
 
-constexpr std::string_view leads_to[] = {"of",   "a",    "an",  "the",  "my",  "your",
-                                         "this", "that", "our", "it's", "her", "his"};
+constexpr std::string_view leads_to_a_person[] = {"of",   "a",    "an",  "the",  "my",  "your",
+                                                  "this", "that", "our", "it's", "her", "his"};
 constexpr std::string_view yarn_words[] = {"yarn", "it",   "batch",  "skein", "skeins",
                                            "wool", "what", "fleece", "total", "lot"};
 
@@ -111,7 +111,7 @@ void take_shares(const std::vector<Item>& items, Taken& out) {
     for (std::size_t i = 0; i < items.size(); ++i) {
         if (!is_share(items[i])) continue;
         auto j = i + 1;
-        while (j < items.size() && j < i + 3 && has(leads_to, items[j].first_word()) &&
+        while (j < items.size() && j < i + 3 && has(leads_to_a_person, items[j].first_word()) &&
                !items[j].is(article))
             ++j;
         if (j >= items.size() || items[j].sentence != items[i].sentence) continue;

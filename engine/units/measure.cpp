@@ -12,7 +12,7 @@ namespace {
 
 constexpr auto length = Dimension::length, mass = Dimension::mass;
 constexpr double yard = in_metres(yards(1)), foot = in_metres(inches(12)),
-                 inch = in_metres(inches(1)), pound = in_kilograms(pounds(1)),
+                 one_inch = in_metres(inches(1)), pound = in_kilograms(pounds(1)),
                  ounce = in_kilograms(ounces(1));
 
 constexpr std::array unit_words{
@@ -55,11 +55,11 @@ constexpr std::array unit_words{
     UnitWord{"foot", length, foot, true},
     UnitWord{"feet", length, foot, true},
     UnitWord{"'", length, foot, true},
-    UnitWord{"in", length, inch, true},
-    UnitWord{"ins", length, inch, true},
-    UnitWord{"inch", length, inch, true},
-    UnitWord{"inches", length, inch, true},
-    UnitWord{"\"", length, inch, true},
+    UnitWord{"in", length, one_inch, true},
+    UnitWord{"ins", length, one_inch, true},
+    UnitWord{"inch", length, one_inch, true},
+    UnitWord{"inches", length, one_inch, true},
+    UnitWord{"\"", length, one_inch, true},
     UnitWord{"g", mass, 1e-3},
     UnitWord{"gr", mass, 1e-3},
     UnitWord{"grs", mass, 1e-3},

@@ -39,6 +39,10 @@ struct Measure {
 struct WantedMeasure {
     std::string_view name, right;
 };
+inline constexpr WantedMeasure length_wanted{
+    "a length", "such as 171m or 187yd (units: m, cm, mm, yd, ft, in)"};
+inline constexpr WantedMeasure mass_wanted{"a mass",
+                                           "such as 38.5g or 1 3/4 oz (units: g, kg, oz, lb)"};
 
 // Takes one measure from the front. Throws Unreadable; `text` is quoted.
 Measure take_measure(Scanner& from, std::string_view text, const WantedMeasure& wanted);

@@ -13,10 +13,6 @@
 namespace gristwright {
 namespace {
 
-constexpr WantedMeasure length_wanted{"a length",
-                                      "such as 171m or 187yd (units: m, cm, mm, yd, ft, in)"};
-constexpr WantedMeasure mass_wanted{"a mass", "such as 38.5g or 1 3/4 oz (units: g, kg, oz, lb)"};
-
 // The one way in which it can be: that lies within, or the only one there is.
 template <class Q>
 Reading<Q> chosen(const Measure& m, std::string_view text, const Within<Q>& can_be) {

@@ -15,9 +15,6 @@ namespace {
 
 constexpr WantedMeasure skein_wanted{
     "a length or a mass", "such as 171m/38.5g (units: m, cm, mm, yd, ft, in; g, kg, oz, lb)"};
-constexpr WantedMeasure length_wanted{"a length",
-                                      "such as 171m or 187yd (units: m, cm, mm, yd, ft, in)"};
-constexpr WantedMeasure mass_wanted{"a mass", "such as 38.5g or 1 3/4 oz (units: g, kg, oz, lb)"};
 constexpr WantedMeasure grist_wanted{"a grist", "such as 400m/100g or 1200 yd/lb"};
 
 bool at_negative_number(const Scanner& from) {
@@ -38,7 +35,7 @@ void take_between(Scanner& from) {
 }
 
 // "length 90 m, weight 41 g", "(90 m)": what may stand in front of a measure.
-void take_label(Scanner& from) {
+void take_label_of_skein(Scanner& from) {
     constexpr std::array labels{"length", "len", "yardage", "weight", "wt.", "wt", "mass"};
     if (from.any(labels)) from.any(std::array{":", "="});
     from.any(std::array{"(", "["});
@@ -88,13 +85,13 @@ Pair take_pair(std::string_view text) {
     const auto typed = plain(text);
     Scanner from(typed);
     std::string own_one, own_two;
-    take_label(from);
+    take_label_of_skein(from);
     auto one = take_quoted(from, text, skein_wanted, own_one);
     if (take_per(from)) refuse_grist(text);
     says_it_again(one, from, text);
     from.any(std::array{")", "]"});
     take_between(from);
-    take_label(from);
+    take_label_of_skein(from);
     if (take_per(from)) refuse_grist(text);
     if (from.done() || (unit_word(from.next_word()) && from.rest()[0] != '\''))
         throw Unreadable(

@@ -24,7 +24,7 @@ using namespace published;
 namespace {
 
 // One comparison. The published value may itself be a range: whole skeins, a class of the trade.
-struct Case {
+struct Comparison {
     std::string id, what;
     double predicted, low, high;  // the 90 % range, or that of published practice
     double published_low, published_high;
@@ -35,13 +35,13 @@ struct Case {
 };
 
 template <class Q, class Read>
-Case against(const std::string& id, const std::string& what, const Estimate<Q>& ours, Read read,
-             double low, double high) {
+Comparison against(const std::string& id, const std::string& what, const Estimate<Q>& ours,
+                   Read read, double low, double high) {
     return {id, what, read(ours.mid), read(ours.low()), read(ours.high()), low, high};
 }
 
-std::vector<Case> articles_in_skeins(const Fabrics& fabrics) {
-    std::vector<Case> out;
+std::vector<Comparison> articles_in_skeins(const Fabrics& fabrics) {
+    std::vector<Comparison> out;
     for (const auto& article : articles()) {
         const auto row = knit_case(article.id);
         const double most = figure(row, "amount_used_yd");
@@ -52,7 +52,7 @@ std::vector<Case> articles_in_skeins(const Fabrics& fabrics) {
     return out;
 }
 
-std::vector<Case> next_pieces(const Fabrics& fabrics) {
+std::vector<Comparison> next_pieces(const Fabrics& fabrics) {
     const double sweater = figure(knit_case("K01"), "amount_used_oz");
     const double shawl = figure(knit_case("K73"), "amount_used_yd");
     const auto guessed = sweater_ounces(380, fabrics);
@@ -62,8 +62,8 @@ std::vector<Case> next_pieces(const Fabrics& fabrics) {
                     shawl)};
 }
 
-std::vector<Case> gauges_of_classes() {
-    std::vector<Case> out;
+std::vector<Comparison> gauges_of_classes() {
+    std::vector<Comparison> out;
     for (const auto& row : read_cases("weight_classes.csv")) {
         if (row.at("yd_per_lb_lo").empty() || row.at("yd_per_lb_hi").empty()) continue;
         const double grist = std::sqrt(figure(row, "yd_per_lb_lo") * figure(row, "yd_per_lb_hi"));
@@ -77,8 +77,8 @@ std::vector<Case> gauges_of_classes() {
     return out;
 }
 
-std::vector<Case> wraps_of_handspun(bool wool) {
-    std::vector<Case> out;
+std::vector<Comparison> wraps_of_handspun(bool wool) {
+    std::vector<Comparison> out;
     for (const auto& row : read_cases("handspun_skeins_open.csv")) {
         if ((row.at("fibre") == "wool") != wool) continue;
         const auto grist = grams(figure(row, "mass_g")) / metres(figure(row, "length_m"));
@@ -93,8 +93,8 @@ std::vector<Case> wraps_of_handspun(bool wool) {
 }
 
 // Sums of textbooks: the same relations worked by others. They test arithmetic, not the model.
-std::vector<Case> sums_of_textbooks() {
-    std::vector<Case> out;
+std::vector<Comparison> sums_of_textbooks() {
+    std::vector<Comparison> out;
     for (const auto& row : read_cases("knit_cases_open.csv")) {
         const auto& given = row.at("missing");
         if (row.at("id")[0] != 'D' || given.rfind("take-up ", 0) != 0) continue;
@@ -111,9 +111,9 @@ std::vector<Case> sums_of_textbooks() {
     return out;
 }
 
-std::size_t held(const std::vector<Case>& cases) {
+std::size_t held(const std::vector<Comparison>& cases) {
     return static_cast<std::size_t>(
-        std::count_if(cases.begin(), cases.end(), [](const Case& c) { return c.inside(); }));
+        std::count_if(cases.begin(), cases.end(), [](const Comparison& c) { return c.inside(); }));
 }
 
 std::string shown(double value) { return fmt::format("{:.{}f}", value, value < 100 ? 1 : 0); }
@@ -123,7 +123,7 @@ std::string range(double low, double high) {
 }
 
 std::string table(const std::string& title, const std::string& about,
-                  const std::vector<Case>& cases) {
+                  const std::vector<Comparison>& cases) {
     auto out = fmt::format(
         "\n## {}\n\n{}\n\n| case | what | predicted | range | published | error | "
         "inside |\n| --- | --- | --- | --- | --- | --- | --- |\n",

@@ -17,7 +17,7 @@ namespace {
 
 double metres_of(const std::string& text) { return in_metres(*read_amount(text).length); }
 
-std::string complaint(const std::string& text) {
+std::string complaint_about_amount(const std::string& text) {
     try {
         read_amount(text);
     } catch (const Refused& error) {
@@ -29,18 +29,19 @@ std::string complaint(const std::string& text) {
 }  // namespace
 
 TEST_CASE("amounts: what cannot be read says what would be right") {
-    CHECK(complaint("550") ==
+    CHECK(complaint_about_amount("550") ==
           "cannot read '550': it lacks its unit; write 550yd, 550m or, as a mass, 550g");
-    CHECK(complaint("3 balls") ==
+    CHECK(complaint_about_amount("3 balls") ==
           "'3 balls' can mean any amount, since it does not say how much is in one: which? Write "
           "it such as 3 x 50g, or 440yd");
-    CHECK(complaint("1,250m") ==
+    CHECK(complaint_about_amount("1,250m") ==
           "'1,250m' can mean 1.25 m or 1250 m: which? Write it without the mark");
-    CHECK(complaint("lots") ==
+    CHECK(complaint_about_amount("lots") ==
           "'lots' is neither a length nor a mass; write it such as 440yd, 400m or 150g");
-    CHECK(complaint("2 100g balls").find("2 x 100, or 2100 in one") != std::string::npos);
-    CHECK(complaint("60in").find("this is a size") != std::string::npos);
-    CHECK(complaint("200-150 yd").find("runs backwards") != std::string::npos);
+    CHECK(complaint_about_amount("2 100g balls").find("2 x 100, or 2100 in one") !=
+          std::string::npos);
+    CHECK(complaint_about_amount("60in").find("this is a size") != std::string::npos);
+    CHECK(complaint_about_amount("200-150 yd").find("runs backwards") != std::string::npos);
 }
 
 TEST_CASE("amounts: a range is never read below its upper end") {

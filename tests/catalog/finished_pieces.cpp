@@ -13,6 +13,7 @@
 #include "engine/project/plan.hpp"
 #include "engine/yarn/profile.hpp"
 #include "tests/cases.hpp"
+#include "tests/catalog/carried.hpp"
 
 using namespace gristwright;
 
@@ -22,36 +23,26 @@ namespace {
 // A pattern sheet's requirement holds a designer's allowance of 5 to 20 % (judgement).
 constexpr double most_allowance = 1.20;
 
-const catalog::Catalogue& tables() {
-    static const auto built = catalog::built_in();
-    return built;
-}
-
-double number(const CaseRow& row, const char* column) {
-    const auto& said = row.at(column);
-    return said.empty() ? 0 : std::stod(said);
-}
-
 // A row of the pieces with the row that says how it is taken.
-struct Case {
+struct PublishedPiece {
     CaseRow row, as;
 
-    double strands() const { return number(as, "strands"); }
+    double strands() const { return figure_or_zero(as, "strands"); }
     // Metres of yarn as knitted, two strands counted as one, to the gram.
     double grist() const {
-        const double stated = number(row, "grist_m_per_g");
-        return (stated > 0 ? stated : number(as, "grist_m_per_g")) / strands();
+        const double stated = figure_or_zero(row, "grist_m_per_g");
+        return (stated > 0 ? stated : figure_or_zero(as, "grist_m_per_g")) / strands();
     }
     double metres_of(const char* length, const char* mass) const {
-        const double stated = number(row, length);
-        return stated > 0 ? stated / strands() : number(row, mass) * grist();
+        const double stated = figure_or_zero(row, length);
+        return stated > 0 ? stated / strands() : figure_or_zero(row, mass) * grist();
     }
 };
 
-std::vector<Case> cases() {
+std::vector<PublishedPiece> cases() {
     std::map<std::string, CaseRow> rows;
     for (auto& row : read_cases("finished_open.csv")) rows[row.at("id")] = row;
-    std::vector<Case> out;
+    std::vector<PublishedPiece> out;
     for (const auto& as : read_cases("finished_as.csv")) {
         REQUIRE_MESSAGE(rows.contains(as.at("id")), as.at("id"));
         out.push_back({rows.at(as.at("id")), as});
@@ -59,7 +50,7 @@ std::vector<Case> cases() {
     return out;
 }
 
-void read_amount(const Case& c, Piece& out) {
+void read_amount(const PublishedPiece& c, Piece& out) {
     const double one = c.metres_of("amount_m", "amount_g");
     const double low = c.metres_of("amount_m_lo", "amount_g_lo");
     const double high = c.metres_of("amount_m_hi", "amount_g_hi");
@@ -70,8 +61,8 @@ void read_amount(const Case& c, Piece& out) {
 }
 
 // The template with the piece's stitch in place of its own first one, where that is named.
-Template taken_as(const Case& c) {
-    const auto* article = tables().template_named(c.as.at("template"));
+Template taken_as(const PublishedPiece& c) {
+    const auto* article = catalog::carried().template_named(c.as.at("template"));
     REQUIRE_MESSAGE(article, c.as.at("template"));
     auto out = *article;
     const auto& fabric = c.as.at("fabric");
@@ -82,18 +73,18 @@ Template taken_as(const Case& c) {
 }
 
 // A counted gauge of the piece's own first fabric or of stocking stitch, as stocking stitch.
-std::optional<Gauge> stocking_gauge(const Case& c, const Template& article) {
-    const double counted = number(c.row, "gauge_st_10cm");
+std::optional<Gauge> stocking_gauge(const PublishedPiece& c, const Template& article) {
+    const double counted = figure_or_zero(c.row, "gauge_st_10cm");
     if (counted <= 0) return {};
     const bool plain = c.row.at("gauge_fabric") == "stocking stitch";
-    const auto* fabric = tables().fabrics.knitted_named(article.pieces.front().fabric);
+    const auto* fabric = catalog::carried().fabrics.knitted_named(article.pieces.front().fabric);
     return stitches_per_10cm(counted / (plain ? 1 : fabric->stitches));
 }
 
-YarnProfile yarn_of(const Case& c) {
+YarnProfile yarn_of(const PublishedPiece& c) {
     Batch batch;
     batch.skeins = {{"skein", metres(9000), grams(9000 / c.grist()), LengthState::washed}};
-    return profile(batch, tables().yarn, true);
+    return profile(batch, catalog::carried().yarn, true);
 }
 
 Area area_at(const Template& article, double s) {
@@ -125,30 +116,30 @@ Length size_of_area(const Template& article, Area wanted) {
 double growth_published() {
     std::vector<double> grew;
     for (const auto& row : read_cases("finished_open.csv")) {
-        const double across = number(row, "before_width_cm");
+        const double across = figure_or_zero(row, "before_width_cm");
         if (row.at("craft") != "knitted" || across <= 0) continue;
-        const double wider = number(row, "width_cm") / across;
-        const double along = number(row, "before_length_cm");
-        grew.push_back(wider * (along > 0 ? number(row, "length_cm") / along : wider));
+        const double wider = figure_or_zero(row, "width_cm") / across;
+        const double along = figure_or_zero(row, "before_length_cm");
+        grew.push_back(wider * (along > 0 ? figure_or_zero(row, "length_cm") / along : wider));
     }
     REQUIRE(!grew.empty());
     return median(grew);
 }
 
-Length size_of(const Case& c, const Template& article) {
-    const auto cm = [&](const char* column) { return centimetres(number(c.row, column)); };
+Length size_of(const PublishedPiece& c, const Template& article) {
+    const auto cm = [&](const char* column) { return centimetres(figure_or_zero(c.row, column)); };
     const auto& by = c.as.at("by");
-    if (by == "size") return centimetres(number(c.as, "size_cm"));
+    if (by == "size") return centimetres(figure_or_zero(c.as, "size_cm"));
     if (by == "cap")
         return size_of_area(article,
                             area({Shape::cap, cm("circumference_cm"), cm("length_cm"), {}}));
-    const auto stated = metres(1) * metres(number(c.row, "area_m2"));
+    const auto stated = metres(1) * metres(figure_or_zero(c.row, "area_m2"));
     const bool grows = c.row.at("size_state") == "off the needles" &&
                        c.row.at("fabric_kind").find("lace") != std::string::npos;
     return size_of_area(article, stated * (grows ? growth_published() : 1));
 }
 
-Piece compare(const Case& c, Known known) {
+Piece compare(const PublishedPiece& c, Known known) {
     Piece out;
     out.id = c.row.at("id"), out.kind = c.as.at("kind"), out.taken_as = c.as.at("template");
     out.what = c.row.at("article") + ", " + c.row.at("fabric");
@@ -156,16 +147,16 @@ Piece compare(const Case& c, Known known) {
     read_amount(c, out);
     const auto article = taken_as(c);
     Equipment owned;
-    out.grist = c.grist(), out.needle_named = number(c.row, "needle_mm");
+    out.grist = c.grist(), out.needle_named = figure_or_zero(c.row, "needle_mm");
     if (known == Known::needle && out.needle_named > 0)
         owned.needles = {millimetres(out.needle_named)};
     auto yarn = yarn_of(c);
     if (known == Known::gauge) yarn.washed_gauge = stocking_gauge(c, article);
-    const auto any = plan(article, yarn, tables().fabrics, owned, {});
+    const auto any = plan(article, yarn, catalog::carried().fabrics, owned, {});
     out.needle_wanted = in_millimetres(any.pieces.front().knit->needle_wanted);
     Request request;
     request.size = size_of(c, article);
-    out.ours = plan(article, yarn, tables().fabrics, owned, request).need;
+    out.ours = plan(article, yarn, catalog::carried().fabrics, owned, request).need;
     return out;
 }
 

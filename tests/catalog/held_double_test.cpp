@@ -16,14 +16,9 @@ using namespace published;
 
 namespace {
 
-double number(const CaseRow& row, const char* column) {
-    const auto& text = row.at(column);
-    return text.empty() ? 0 : std::stod(text);
-}
-
 // m/g of the single strand: as published, else what finished_as.csv takes for its class.
 double grist_of(const CaseRow& row) {
-    if (const double stated = number(row, "grist_m_per_g"); stated > 0) return stated;
+    if (const double stated = figure_or_zero(row, "grist_m_per_g"); stated > 0) return stated;
     const auto& weight = row.at("weight_stated");
     if (weight.rfind("lace", 0) == 0) return 9;
     return weight.rfind("fingering", 0) == 0 ? 4.2 : 2.3;
@@ -52,7 +47,7 @@ Firmness purpose_of(const CaseRow& row) {
 // How far the needle for that yarn is from the one that was used, as a ratio of at least 1.
 double away(const YarnProfile& yarn, const CaseRow& row) {
     const auto cloth = knit_cloth(yarn, KnitFabric{}, purpose_of(row), {});
-    const double ratio = in_millimetres(cloth.needle) / number(row, "needle_mm");
+    const double ratio = in_millimetres(cloth.needle) / figure_or_zero(row, "needle_mm");
     return std::max(ratio, 1 / ratio);
 }
 
@@ -61,7 +56,7 @@ double away(const YarnProfile& yarn, const CaseRow& row) {
 TEST_CASE("pieces published as held double: their needle is the doubled yarn's, not the single's") {
     int seen = 0;
     for (const auto& row : read_cases("finished_open.csv")) {
-        if (row.at("strands") != "2" || number(row, "needle_mm") == 0) continue;
+        if (row.at("strands") != "2" || figure_or_zero(row, "needle_mm") == 0) continue;
         ++seen;
         CAPTURE(row.at("id"));
         CHECK(away(doubled(row), row) < std::sqrt(2.0));
@@ -81,10 +76,11 @@ TEST_CASE("pieces published as held double: half the single yarn's metres make t
         const auto& fabric = *fabrics.knitted_named(whole_skein ? "moss" : "feather and fan");
         const auto cloth = knit_cloth(doubled(row), fabric, purpose_of(row), {});
         const Estimate<Length> ours{
-            Length::from_si(cloth.metres_per_area.mid.si() * number(row, "area_m2")),
+            Length::from_si(cloth.metres_per_area.mid.si() * figure_or_zero(row, "area_m2")),
             cloth.metres_per_area.spread};
-        const double strands_of_two =
-            (whole_skein ? number(row, "amount_g") * grist_of(row) : number(row, "amount_m")) / 2;
+        const double strands_of_two = (whole_skein ? figure_or_zero(row, "amount_g") * grist_of(row)
+                                                   : figure_or_zero(row, "amount_m")) /
+                                      2;
         CAPTURE(id);
         CHECK(ours.low().si() < strands_of_two);
         // A whole skein is an upper bound, of which a good half was needed: else two from one.

@@ -18,7 +18,8 @@ namespace {
 using Reader = catalog::IdeaReader;
 using Kinds = std::vector<std::string>;
 
-constexpr const char* things[] = {"a hat", "a scarf", "two cowls", "a woven blanket", "mittens"};
+constexpr const char* things_as_said[] = {"a hat", "a scarf", "two cowls", "a woven blanket",
+                                          "mittens"};
 
 }  // namespace
 
@@ -30,7 +31,7 @@ TEST_CASE("what is said behind a thing is told in its own words, whichever thing
           "shaped like a toadstool", "like a strawberry", "twice as long as usual",
           "as wide as my sofa", "big enough to share", "the size of a stamp",
           "long enough to go round twice", "from odd bits"})
-        for (const std::string thing : things) {
+        for (const std::string thing : things_as_said) {
             CAPTURE(thing + " " + tail);
             const auto taken = reader.read(thing + " " + tail);
             CHECK(taken.wanted.size() == 1);
@@ -46,7 +47,7 @@ TEST_CASE("what a thing is for, and why, changes nothing in it") {
           "that goes with my coat", "that keeps me warm", "for the winter", "in the winter",
           "if you have the time", "when you are ready", "please", "that suits everyone",
           "to go with my coat", "that lasts"})
-        for (const std::string thing : things) {
+        for (const std::string thing : things_as_said) {
             CAPTURE(thing + " " + reason);
             CHECK(reader.read(thing + " " + reason).left_out.empty());
         }

@@ -15,7 +15,7 @@ using namespace gristwright::catalog;
 
 namespace {
 
-Catalogue read(const std::string& image) {
+Catalogue catalogue_in(const std::string& image) {
     return read_image({reinterpret_cast<const unsigned char*>(image.data()), image.size()});
 }
 
@@ -23,7 +23,7 @@ Catalogue read(const std::string& image) {
 
 TEST_CASE("tables come back as they went in") {
     const auto source = read_source(ROOT_DIR "/catalog");
-    const auto back = read(image_of(source));
+    const auto back = catalogue_in(image_of(source));
     REQUIRE(back.fabrics.weaves.size() == source.fabrics.weaves.size());
     for (std::size_t i = 0; i < source.fabrics.weaves.size(); ++i) {
         // A column once read one place off turned a pick repeat of 8 into a wish of 8.
@@ -91,7 +91,7 @@ TEST_CASE("tables come back as they went in") {
 
 TEST_CASE("templates come back as they went in") {
     const auto source = read_source(ROOT_DIR "/catalog");
-    const auto back = read(image_of(source));
+    const auto back = catalogue_in(image_of(source));
     REQUIRE(back.templates.size() == source.templates.size());
     for (std::size_t i = 0; i < source.templates.size(); ++i) {
         const auto &a = source.templates[i], &b = back.templates[i];
@@ -137,22 +137,23 @@ TEST_CASE("templates come back as they went in") {
 }
 
 TEST_CASE("a damaged or foreign image is refused") {
-    CHECK_THROWS_WITH(read(std::string(4096, 'x')), "the built-in catalogue has another layout");
-    CHECK_THROWS(read(""));
+    CHECK_THROWS_WITH(catalogue_in(std::string(4096, 'x')),
+                      "the built-in catalogue has another layout");
+    CHECK_THROWS(catalogue_in(""));
     const auto whole = image_of(built_in());
     for (std::size_t left = 0; left < whole.size(); left += 9973)
-        CHECK_THROWS(read(whole.substr(0, left)));
-    CHECK_THROWS(read(whole + "x"));
+        CHECK_THROWS(catalogue_in(whole.substr(0, left)));
+    CHECK_THROWS(catalogue_in(whole + "x"));
     // A length that says more than there is takes no memory for it.
     auto greedy = whole;
     for (std::size_t at = 24; at < greedy.size() && at < 28; ++at) greedy[at] = '\x7f';
-    CHECK_THROWS(read(greedy));
+    CHECK_THROWS(catalogue_in(greedy));
 }
 
 TEST_CASE("the image has the same bytes whenever the same tables are packed") {
     const auto packed = image_of(read_source(ROOT_DIR "/catalog"));
     CHECK(packed == image_of(read_source(ROOT_DIR "/catalog")));
-    CHECK(packed == image_of(read(packed)));
+    CHECK(packed == image_of(catalogue_in(packed)));
     CHECK(packed == image_of(built_in()));
 }
 

@@ -8,15 +8,11 @@
 #include "engine/suitability/judgement.hpp"
 #include "engine/yarn/constants.hpp"
 #include "engine/yarn/softness.hpp"
+#include "tests/catalog/carried.hpp"
 
 using namespace gristwright;
 
 namespace {
-
-const catalog::Catalogue& built_in() {
-    static const auto tables = catalog::built_in();
-    return tables;
-}
 
 struct MadeOf {
     double micron_low = 25, micron_high = 30;
@@ -35,7 +31,7 @@ YarnProfile made(const MadeOf& how) {
     wool.kind = "sheep";
     wool.micron_low = microns(how.micron_low), wool.micron_high = microns(how.micron_high);
     batch.fibre = {wool};
-    return profile(batch, built_in().yarn);
+    return profile(batch, catalog::carried().yarn);
 }
 
 double has(const YarnProfile& yarn, TraitName name) { return yarn.trait(name).value; }
@@ -76,7 +72,7 @@ TEST_CASE("a ply more: wears better, reads more clearly, stands better as warp")
 }
 
 TEST_CASE("every trait has its rows, and no row points at nothing") {
-    const auto& rows = built_in().yarn.traits;
+    const auto& rows = catalog::carried().yarn.traits;
     for (std::size_t t = 0; t < trait_count; ++t)
         CHECK(std::any_of(rows.begin(), rows.end(),
                           [&](const TraitRow& r) { return r.trait == static_cast<TraitName>(t); }));
@@ -93,12 +89,12 @@ YarnProfile spun(const char* fibre, Preparation preparation, Draw draw, int plie
     Batch batch;
     batch.skeins = {{"one", metres(2000), grams(2000 / per_gram), LengthState::washed}};
     batch.preparation = preparation, batch.draw = draw, batch.plies = plies;
-    batch.fibre = {*built_in().fibre_named(fibre)};
-    return profile(batch, built_in().yarn);
+    batch.fibre = {*catalog::carried().fibre_named(fibre)};
+    return profile(batch, catalog::carried().yarn);
 }
 
 Judgement judged(const char* article, const YarnProfile& yarn) {
-    const auto& tables = built_in();
+    const auto& tables = catalog::carried();
     return judge(plan(*tables.template_named(article), yarn, tables.fabrics, {}, {}), yarn);
 }
 
@@ -134,7 +130,7 @@ TEST_CASE("how a yarn is built tells: boucle hides cables and catches as warp, c
         batch.skeins = {{"one", metres(400), grams(180), LengthState::washed}};
         batch.plies = 3;
         if (how) batch.made[static_cast<std::size_t>(*how)] = true;
-        return profile(batch, built_in().yarn).trait(name).value;
+        return profile(batch, catalog::carried().yarn).trait(name).value;
     };
     for (const auto blurred : {Made::boucle, Made::core_spun, Made::thick_and_thin}) {
         CHECK(trait(blurred, TraitName::definition) < trait({}, TraitName::definition));

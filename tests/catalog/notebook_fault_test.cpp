@@ -24,17 +24,17 @@ std::vector<Step> every_change_and_undo() {
 }
 
 // A notebook before and after one change.
-struct Case {
+struct ChangedNotebook {
     std::string before_file, before, after;
     std::function<void(Notebook&)> make;
 };
 
-std::vector<Case> every_case() {
+std::vector<ChangedNotebook> every_case() {
     Scratch scratch;
-    std::vector<Case> out;
+    std::vector<ChangedNotebook> out;
     for (const auto& step : every_change_and_undo()) {
         auto notebook = changing(scratch.file());
-        Case one{bytes_of(scratch.file()), notebook.export_json(), "", step.make};
+        ChangedNotebook one{bytes_of(scratch.file()), notebook.export_json(), "", step.make};
         step.make(notebook);
         one.after = notebook.export_json();
         out.push_back(one);
@@ -43,12 +43,12 @@ std::vector<Case> every_case() {
 }
 
 // The file as it was before the change, and no leftovers; the first case has no file.
-void put_back(const Case& one, const fs::path& path) {
+void put_back(const ChangedNotebook& one, const fs::path& path) {
     for (const auto& entry : fs::directory_iterator(path.parent_path())) fs::remove(entry.path());
     if (!one.before_file.empty()) std::ofstream(path, std::ios::binary) << one.before_file;
 }
 
-bool makes_it(const Case& one, const fs::path& path) {
+bool makes_it(const ChangedNotebook& one, const fs::path& path) {
     try {
         auto notebook = Notebook::open(path, Notebook::Mode::change, std::chrono::milliseconds(0));
         one.make(notebook);
@@ -58,7 +58,7 @@ bool makes_it(const Case& one, const fs::path& path) {
     }
 }
 
-void check_whole(const Case& one, const fs::path& path, bool reported_kept) {
+void check_whole(const ChangedNotebook& one, const fs::path& path, bool reported_kept) {
     const auto content = looking(path).export_json();
     CHECK((content == one.after || (content == one.before && !reported_kept)));
     if (!fs::exists(path)) return;

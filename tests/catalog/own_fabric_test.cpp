@@ -24,7 +24,7 @@ std::string scarf(const std::string& craft, const std::string& own, const std::s
            "'\ngrows = 'length'\n[wants]\nsoftness = [0.5, 0.5]\n[words]\nsteps = ['Go.']\n";
 }
 
-Template read(const std::string& text) {
+Template own_template(const std::string& text) {
     static const auto source = read_source(ROOT_DIR "/catalog");
     return read_template(text, "mine", "mine.toml", source.fabrics);
 }
@@ -34,22 +34,22 @@ Template read(const std::string& text) {
 // By hand: four of sixteen stitches slipped, each a strand of 0.24: (12 + 4 x 0.24) / 16 = 0.81,
 // times 1.1 stitches and 1.2 rows.
 TEST_CASE("a person's own chart is costed stitch by stitch") {
-    const auto mine = read(scarf(
+    const auto mine = own_template(scarf(
         "knitted", "[[stitch]]\nname = 'mine'\nchart = 'kkkk/ksks/kkkk/sksk'\ngauge = [1.1, 1.2]\n",
         "mine"));
     REQUIRE(mine.own.knitted.size() == 1);
     CHECK(mine.own.knitted[0].metres == doctest::Approx(0.81 * 1.1 * 1.2));
     CHECK(mine.own.knitted[0].stitch_repeat == 4);
     CHECK_FALSE(mine.own.knitted[0].loose_loops);
-    const auto lace =
-        read(scarf("knitted", "[[stitch]]\nname = 'holes'\nchart = 'kkkk/otot'\n", "holes"));
+    const auto lace = own_template(
+        scarf("knitted", "[[stitch]]\nname = 'holes'\nchart = 'kkkk/otot'\n", "holes"));
     CHECK(lace.own.knitted[0].growth == doctest::Approx(1.08 + 1.3 * 0.25));
     CHECK(lace.own.knitted[0].loose_loops);
 }
 
 TEST_CASE("a person's own draft gives its crossings, floats and shafts") {
-    const auto mine =
-        read(scarf("woven", "[[weave]]\nname = 'mine'\nchart = 'x---/-x--/--x-/---x'\n", "mine"));
+    const auto mine = own_template(
+        scarf("woven", "[[weave]]\nname = 'mine'\nchart = 'x---/-x--/--x-/---x'\n", "mine"));
     REQUIRE(mine.own.weaves.size() == 1);
     CHECK(mine.own.weaves[0].interlacing.threads == 4);
     CHECK(mine.own.weaves[0].interlacing.intersections == 2);
@@ -61,8 +61,10 @@ TEST_CASE("a chart of one's own that cannot be, or takes a known name, is refuse
     for (const auto* bad :
          {"name = 'mine'\nchart = 'kk/k'", "name = 'mine'\nchart = 'kw'",
           "name = 'garter'\nchart = 'k'", "name = 'mine'\nchart = 'k'\ngauge = [9, 1]"})
-        CHECK_THROWS_AS(read(scarf("knitted", "[[stitch]]\n" + std::string(bad) + "\n", "mine")),
-                        BadText);
-    CHECK_THROWS_AS(read(scarf("woven", "[[weave]]\nname = 'mine'\nchart = 'x-/x-'\n", "mine")),
-                    BadText);
+        CHECK_THROWS_AS(
+            own_template(scarf("knitted", "[[stitch]]\n" + std::string(bad) + "\n", "mine")),
+            BadText);
+    CHECK_THROWS_AS(
+        own_template(scarf("woven", "[[weave]]\nname = 'mine'\nchart = 'x-/x-'\n", "mine")),
+        BadText);
 }

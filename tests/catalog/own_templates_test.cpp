@@ -27,7 +27,7 @@ std::string titled(const std::string& title) {
     return "title = \"" + title + "\"\n" + out.substr(out.find('\n') + 1);
 }
 
-std::string good() { return titled("My scarf"); }
+std::string good_template() { return titled("My scarf"); }
 
 // A folder of its own, gone with the test.
 class Folder {
@@ -58,13 +58,14 @@ Catalogue with(const fs::path& folder) {
 TEST_CASE("one bad template of a person's own never stops the rest") {
     // A half-written file, an editor's lock or a folder stopped nearly every command.
     const Folder own;
-    own.put("good.toml", good());
-    own.put("half.toml", good().substr(0, good().size() / 2));
-    own.put("My Scarf.toml", good());
-    own.put("garter-scarf.toml", good());  // the name of a built-in one
+    own.put("good.toml", good_template());
+    own.put("half.toml", good_template().substr(0, good_template().size() / 2));
+    own.put("My Scarf.toml", good_template());
+    own.put("garter-scarf.toml", good_template());  // the name of a built-in one
     own.put(".hidden.toml", "nonsense");
     own.put("notes.txt", "nonsense");
-    own.put("escape.toml", "title = \"\\u001b[31m\"\n" + good().substr(good().find('\n') + 1));
+    own.put("escape.toml",
+            "title = \"\\u001b[31m\"\n" + good_template().substr(good_template().find('\n') + 1));
     fs::create_directory(own.path() / "folder.toml");
     fs::create_symlink("nobody@host.123", own.path() / ".#good.toml");  // an editor's lock
     fs::create_symlink("not there", own.path() / "dangling.toml");
@@ -99,7 +100,7 @@ TEST_CASE("a template that is titled as another is left out and says so") {
 TEST_CASE("only what is wrong with a template leaves it out, a mistake of ours passes on") {
     // A bug in the reader used to be told as "your template is wrong" and the run went on.
     const Folder own;
-    own.put("good.toml", good());
+    own.put("good.toml", good_template());
     const auto left_out = [&](const auto& failure) {
         auto catalogue = built_in();
         add_own_templates(

@@ -13,7 +13,7 @@ using namespace gristwright::catalog;
 
 namespace {
 
-std::string complaint(const std::string& toml) {
+std::string complaint_about_toml(const std::string& toml) {
     try {
         within_parser_limits(toml, "t.toml");
     } catch (const BadText& error) {
@@ -36,8 +36,9 @@ TEST_CASE("a key of too many parts is refused with its line, wherever it stands"
          {"x = 1\n" + deep + " = 1\n", "x = 1\n[" + deep + "]\n", "# \"\n[[" + deep + "]]\n",
           "\nx = {" + deep + " = 1}", "\nx = {y = \"\"\"z\"\"\"\"\"," + deep + " = 1}",
           "x = 'y'\n\"q\" . " + deep + " = 1"})
-        CHECK(complaint(toml) == "t.toml:2: a key has at most 9 parts");
-    CHECK(complaint("\na.b.c.d.e.f.g.h.i.j = 1") == "t.toml:2: a key has at most 9 parts");
+        CHECK(complaint_about_toml(toml) == "t.toml:2: a key has at most 9 parts");
+    CHECK(complaint_about_toml("\na.b.c.d.e.f.g.h.i.j = 1") ==
+          "t.toml:2: a key has at most 9 parts");
 }
 
 TEST_CASE("dots in texts, comments and numbers are no keys") {
@@ -56,13 +57,13 @@ TEST_CASE("a character beyond ASCII outside quotes is refused with its line") {
         return "t.toml:2: this is not TOML: " + shown +
                " stands outside quotes; text goes between straight ones: \"text\"";
     };
-    CHECK(complaint("x = 1\n\u03a0y = 2") == outside("'\u03a0' (U+03A0)"));
-    CHECK(complaint("x = 1\ny = \u201cgrey\u201d") == outside("'\u201c' (U+201C)"));
-    CHECK(complaint("x = 1\n\u00a0y = 2") == outside("'\u00a0' (U+00A0)"));
-    CHECK(complaint("x = 'a'\ny = 'b'\u202e") == outside("'?' (U+202E)"));
-    CHECK(complaint("x = \"a\ny\u00e9 = 1") == outside("'\u00e9' (U+00E9)"));
-    CHECK(complaint("x = 1\n\xc3 = 2") == "t.toml:2: this is not UTF-8");
-    CHECK(complaint("x = \"\"\"\n\\\u00e9\"\"\"") ==
+    CHECK(complaint_about_toml("x = 1\n\u03a0y = 2") == outside("'\u03a0' (U+03A0)"));
+    CHECK(complaint_about_toml("x = 1\ny = \u201cgrey\u201d") == outside("'\u201c' (U+201C)"));
+    CHECK(complaint_about_toml("x = 1\n\u00a0y = 2") == outside("'\u00a0' (U+00A0)"));
+    CHECK(complaint_about_toml("x = 'a'\ny = 'b'\u202e") == outside("'?' (U+202E)"));
+    CHECK(complaint_about_toml("x = \"a\ny\u00e9 = 1") == outside("'\u00e9' (U+00E9)"));
+    CHECK(complaint_about_toml("x = 1\n\xc3 = 2") == "t.toml:2: this is not UTF-8");
+    CHECK(complaint_about_toml("x = \"\"\"\n\\\u00e9\"\"\"") ==
           "t.toml:2: '\u00e9' (U+00E9) stands behind a backslash, which takes none such");
 }
 
@@ -78,7 +79,7 @@ TEST_CASE("a character beyond ASCII in quotes or a comment is the parser's") {
 TEST_CASE("a string right behind a number is refused") {
     for (const std::string number :
          {"x = 1", "x=+", "x = [1[", "1=", "x = 2026-11-28 1", "x = {y = 1.", "x = [2, -3="})
-        CHECK(complaint("\n" + number + "'\u00e9'") ==
+        CHECK(complaint_about_toml("\n" + number + "'\u00e9'") ==
               "t.toml:2: quotes begin right behind a number; put a blank between them");
     for (const std::string toml : {"x1='\u00e9'", "x = [1,'\u00e9']", "x = {y1='\u00e9'}",
                                    "x = 1#'\u00e9'", "x = 1\n'\u00e9' = 2", "k-1.'\u00e9' = 1"})

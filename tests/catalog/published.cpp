@@ -66,8 +66,6 @@ CaseRow knit_case(const std::string& id) {
     throw std::out_of_range("no case " + id);
 }
 
-double figure(const CaseRow& row, const char* column) { return std::stod(row.at(column)); }
-
 Estimate<Length> predicted(const Article& article, const Fabrics& fabrics) {
     const auto yarn = yarn_for(stitches_per_inch(figure(knit_case(article.id), "gauge_st_per_in")));
     const auto cloth =

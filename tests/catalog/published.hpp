@@ -22,7 +22,6 @@ struct Article {
 const std::vector<Article>& articles();
 
 CaseRow knit_case(const std::string& id);
-double figure(const CaseRow& row, const char* column);
 
 // Yarn for an article from its printed gauge and area.
 gristwright::Estimate<gristwright::Length> predicted(const Article& article,

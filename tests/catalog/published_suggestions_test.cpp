@@ -14,24 +14,24 @@
 #include "engine/cloth/knitting_constants.hpp"
 #include "engine/suggestion/answer.hpp"
 #include "tests/cases.hpp"
+#include "tests/catalog/published.hpp"
 
 using namespace gristwright;
 using namespace gristwright::catalog;
+using published::skein_yards;
 
 namespace {
-
-constexpr double skein_yards = 70;  // all are in a rug yarn sold so
 
 // American Thread Co. Star Book 225 (Project Gutenberg 69979); the numbers of the print stand in
 // knit_cases_open.csv. K61 is a bag of one tube 22.9 inches around: half of that is the width of
 // a panel, of which two are made. K60, a vest, is measured around the back (16.3 in) and two fronts
 // of 9 in.
-struct Article {
+struct SuggestedArticle {
     const char* id;
     const char* idea;
     const char* size;
 };
-const std::vector<Article> articles{
+const std::vector<SuggestedArticle> suggested_articles{
     {"K55", "trinity cushion front", "18in"},
     {"K57", "knitted cable panel", "18in"},
     {"K60", "knitted vest", "34.3in"},
@@ -74,7 +74,7 @@ struct Spinner {
 TEST_CASE("published articles, answered from our templates: the metres are the print's") {
     std::set<std::string> missed;
     for (const auto& row : read_cases("knit_cases_open.csv"))
-        for (const auto& article : articles) {
+        for (const auto& article : suggested_articles) {
             if (row.at("id") != article.id) continue;
             CAPTURE(article.id);
             const double most = std::stod(row.at("amount_used_yd"));
@@ -92,7 +92,7 @@ TEST_CASE("published articles, answered from our templates: the metres are the p
 
 TEST_CASE("published articles, with the print's length stated: it stays, and the skeins reach") {
     for (const auto& row : read_cases("knit_cases_open.csv"))
-        for (const auto& article : articles) {
+        for (const auto& article : suggested_articles) {
             if (row.at("id") != article.id) continue;
             CAPTURE(article.id);
             const auto& gauge = row.at("gauge_st_per_in");

@@ -18,15 +18,11 @@
 #include "engine/suitability/ranking.hpp"
 #include "engine/yarn/count.hpp"
 #include "tests/cases.hpp"
+#include "tests/catalog/carried.hpp"
 
 using namespace gristwright;
 
 namespace {
-
-const catalog::Catalogue& tables() {
-    static const auto built = catalog::built_in();
-    return built;
-}
 
 std::vector<std::string> parts(const std::string& text, char mark) {
     std::vector<std::string> out;
@@ -63,7 +59,7 @@ std::vector<FibrePart> blend(const std::string& said) {
             share = std::stod(name.substr(space + 1)) / 100;
             name.resize(space);
         }
-        const auto* known = tables().fibre_named(name);
+        const auto* known = catalog::carried().fibre_named(name);
         REQUIRE_MESSAGE(known, name);
         out.push_back(*known);
         out.back().share = share;
@@ -99,7 +95,7 @@ YarnProfile yarn_of(const CaseRow& row, const std::string& which, const Use& use
     const std::map<std::string, double> twists{{"soft", 2.0}, {"firm", 3.5}, {"hard", 4.5}};
     if (const auto found = twists.find(row.at(which + "twist")); found != twists.end())
         batch.ply_twist = turns_per_inch(found->second * std::sqrt(885.812 * per_gram / 1000));
-    return profile(batch, tables().yarn, true);
+    return profile(batch, catalog::carried().yarn, true);
 }
 
 using Scores = std::map<std::string, double>;  // by template
@@ -112,10 +108,10 @@ Scores scores_of(const YarnProfile& yarn) {
         4,
         {}};
     Scores out;
-    for (const auto& article : tables().templates)
+    for (const auto& article : catalog::carried().templates)
         if (!article.sample)
             out[article.name] =
-                judged_plan(article, yarn, tables().fabrics, ample, {}).judgement.score;
+                judged_plan(article, yarn, catalog::carried().fabrics, ample, {}).judgement.score;
     return out;
 }
 
@@ -127,10 +123,10 @@ double middle(std::vector<double> of) {
 
 // Share of the other articles of its craft that score less, ties half.
 double rank_in_craft(const std::string& name, const Scores& scores) {
-    const auto craft = tables().template_named(name)->craft;
+    const auto craft = catalog::carried().template_named(name)->craft;
     double below = 0, others = 0;
     for (const auto& [other, score] : scores) {
-        if (other == name || tables().template_named(other)->craft != craft) continue;
+        if (other == name || catalog::carried().template_named(other)->craft != craft) continue;
         ++others;
         const double ahead = scores.at(name) - score;
         below += std::abs(ahead) < 1e-9 ? 0.5 : ahead > 0 ? 1 : 0;

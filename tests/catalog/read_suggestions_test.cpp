@@ -28,7 +28,7 @@ std::string whose(const Wanted& w) {
     return fmt::format(" ({}{})", words(w.wearer), age);
 }
 
-std::string things(const Taken& t) {
+std::string things_read(const Taken& t) {
     if (t.wanted.empty()) return "nothing";
     std::string out;
     for (const auto& w : t.wanted)
@@ -72,7 +72,7 @@ std::string measures(const Taken& t) {
 // In a fixed order, what is not said left out: "hat x2; fabric cables; for child".
 std::string reading(const Taken& t) {
     if (t.not_an_idea) return "talk";
-    auto out = things(t);
+    auto out = things_read(t);
     if (!t.wanted.empty() && !t.wanted.front().form.empty())
         out += "; form " + t.wanted.front().form;
     if (t.craft) out += fmt::format("; craft {}", words(*t.craft));

@@ -17,14 +17,14 @@ struct Sheet {
     std::vector<std::string> notes;
 };
 
-Sheet read(const std::string& text) {
+Sheet sheet_of(const std::string& text) {
     const auto read = interpret(read_batch_csv(text, "s.csv"), carried());
     return {read.batch.skeins, read.notes};
 }
 
-std::string complaint(const std::string& text) {
+std::string complaint_about_sheet(const std::string& text) {
     try {
-        read(text);
+        sheet_of(text);
     } catch (const std::exception& error) {
         return error.what();
     }
@@ -35,7 +35,7 @@ std::string complaint(const std::string& text) {
 void check_three(const std::string& text) {
     INFO(text);
     Sheet sheet;
-    REQUIRE_NOTHROW(sheet = read(text));
+    REQUIRE_NOTHROW(sheet = sheet_of(text));
     REQUIRE(sheet.skeins.size() == 3);
     const double lengths[] = {100, 120, 80}, masses[] = {50, 60, 40};
     for (std::size_t s = 0; s < 3; ++s) {
@@ -116,39 +116,40 @@ TEST_CASE("promise: spreadsheets as people keep them are read alike") {
 }
 
 TEST_CASE("what is left out of a sheet is said, once") {
-    const auto sheet = read("Skein,Dye lot,Metres,Grams\nA,x,100,50\nB,x,120,60\nTotal,,220,110\n");
+    const auto sheet =
+        sheet_of("Skein,Dye lot,Metres,Grams\nA,x,100,50\nB,x,120,60\nTotal,,220,110\n");
     REQUIRE(sheet.notes.size() == 2);
     CHECK(sheet.notes[0] == "s.csv: column 'Dye lot' is not used");
     CHECK(sheet.notes[1] == "s.csv:4: 'Total' is no skein and is left out");
-    const auto grist = read("Skein,Grist (yd/lb),Length (yd),Mass (oz)\nA,1000,210,3.2\n");
+    const auto grist = sheet_of("Skein,Grist (yd/lb),Length (yd),Mass (oz)\nA,1000,210,3.2\n");
     REQUIRE(grist.notes.size() == 1);
     CHECK(grist.notes[0] == "s.csv: column 'Grist (yd/lb)' is not used: it is a grist");
-    const auto sum = read("Skein,Metres,Grams\nA,100,50\nB,120,60\n,220,110\n");
+    const auto sum = sheet_of("Skein,Metres,Grams\nA,100,50\nB,120,60\n,220,110\n");
     CHECK(sum.skeins.size() == 2);
     CHECK(sum.notes.size() == 1);
 }
 
 TEST_CASE("a sheet that may mean two things is asked about") {
     CHECK(
-        complaint("Skein,Length 1 (m),Length 2 (m),g\nA,100,110,50\n") ==
+        complaint_about_sheet("Skein,Length 1 (m),Length 2 (m),g\nA,100,110,50\n") ==
         "s.csv:1: columns 'Length 1 (m)' and 'Length 2 (m)' both hold a length: which? Rename the "
         "other");
-    CHECK(complaint("Skein,Length before washing (m),g\nA,100,50\n").find("which?") !=
+    CHECK(complaint_about_sheet("Skein,Length before washing (m),g\nA,100,50\n").find("which?") !=
           std::string::npos);
     CHECK(
-        complaint("Skein,m/100g,Mass (g)\nA,200,50\n") ==
+        complaint_about_sheet("Skein,m/100g,Mass (g)\nA,200,50\n") ==
         "s.csv:1: the header needs a column of lengths, such as 'Length (yd)' or 'grams'; 'm/100g' "
         "is none: it is a grist");
-    CHECK(complaint("Skein,Metres per 100g,Grams\nA,200,50\n").find("it is a") !=
+    CHECK(complaint_about_sheet("Skein,Metres per 100g,Grams\nA,200,50\n").find("it is a") !=
           std::string::npos);
 }
 
 TEST_CASE("places are an editor's lines, a quote that is never closed is found where it opens") {
-    CHECK(complaint("Skein,Metres,Grams\n\n\nA,100,50\n\"B\nb\",120,60\nC,x,40\n")
+    CHECK(complaint_about_sheet("Skein,Metres,Grams\n\n\nA,100,50\n\"B\nb\",120,60\nC,x,40\n")
               .find("s.csv:7: Metres: ") == 0);
-    CHECK(complaint("Skein,Metres,Grams\nA,100,50\n\"B,120,60\nC,80,40\n") ==
+    CHECK(complaint_about_sheet("Skein,Metres,Grams\nA,100,50\n\"B,120,60\nC,80,40\n") ==
           "s.csv:3: a quote opened in the record that begins here is never closed");
-    CHECK(complaint("Skein,Metres,Grams\nA,100,50,60\n") ==
+    CHECK(complaint_about_sheet("Skein,Metres,Grams\nA,100,50,60\n") ==
           "s.csv:2: 4 fields, but the header names 3");
 }
 

@@ -13,7 +13,7 @@ namespace {
 
 const std::string columns = "article,touches,firmness,baby,place,alike,mark,source\n";
 
-std::vector<SpunFor> read(const std::string& rows) {
+std::vector<SpunFor> read_under_columns(const std::string& rows) {
     return read_spun_for(columns + rows, "spun_for.csv");
 }
 
@@ -27,7 +27,7 @@ Template of_kind(const std::string& article, Touches touches = Touches::clothes)
 }  // namespace
 
 TEST_CASE("the first row that fits gives an article its place, and no row leaves it as it is") {
-    const auto kinds = read(
+    const auto kinds = read_under_columns(
         "blanket,nothing,,,0.7,1,judgement,a pet's\n"
         ",,,yes,0.8,1,judgement,only where one is expected\n"
         "blanket|shawl,,,,0.9,2,judgement,\n");
@@ -47,11 +47,11 @@ TEST_CASE("the first row that fits gives an article its place, and no row leaves
 }
 
 TEST_CASE("a place outside 0 to 1, no article at all of it, and a word not known are refused") {
-    CHECK(read("hat,,,,0.9,1,judgement,\n").size() == 1);
+    CHECK(read_under_columns("hat,,,,0.9,1,judgement,\n").size() == 1);
     for (const auto* row :
          {"hat,,,,0,1,judgement,\n", "hat,,,,1.2,1,judgement,\n", "hat,,,,0.9,0,judgement,\n",
           "hat,,,,0.9,1,guess,\n", "hat,nose,,,0.9,1,judgement,\n"})
-        CHECK_THROWS_AS((void)read(row), BadText);
+        CHECK_THROWS_AS((void)read_under_columns(row), BadText);
 }
 
 TEST_CASE("every kind of article that is built in has its place") {

@@ -93,7 +93,7 @@ std::string skeins(const std::string& text) {
 }
 
 // What a heading of a sheet of skeins says, and its unit.
-std::string heading(const std::string& text) {
+std::string heading_read(const std::string& text) {
     const auto read = heading_of(text);
     constexpr const char* names[] = {"nothing", "name",  "length", "mass",  "state",
                                      "wraps",   "fibre", "colour", "count", "preparation",
@@ -152,7 +152,7 @@ std::string read(const std::string& kind, const std::string& text) {
     if (kind == "weight" || kind == "craft" || kind == "colours") return cell(kind, text);
     if (kind == "skein") return listed(skein(text));
     if (kind == "skeins") return skeins(text);
-    if (kind == "heading") return heading(text);
+    if (kind == "heading") return heading_read(text);
     if (kind == "count") return listed({1e-3 / read_described_yarn(text).si()});
     if (kind == "grist") return listed({1e-3 / read_grist(text).si()});
     if (kind == "wraps")

@@ -5,6 +5,7 @@
 
 #include "catalog/reference/catalogue.hpp"
 #include "engine/project/shaping.hpp"
+#include "tests/catalog/carried.hpp"
 #include "tests/engine/invented.hpp"
 #include "tests/near.hpp"
 
@@ -12,15 +13,10 @@ using namespace gristwright;
 
 namespace {
 
-const catalog::Catalogue& built_in() {
-    static const auto all = catalog::built_in();
-    return all;
-}
-
 Plan planned(const Template& article, double in_tex, Length size) {
     Request request;
     request.size = size;
-    return plan(article, invented::yarn(5000, in_tex), built_in().fabrics, {}, request);
+    return plan(article, invented::yarn(5000, in_tex), catalog::carried().fabrics, {}, request);
 }
 
 // Between its first count and its last.
@@ -39,7 +35,7 @@ bool is_inset(const PlanPiece& p) {
 
 TEST_CASE("gussets and a heel's turn are drawn as large as their counts are") {
     int seen = 0;
-    for (const auto& article : built_in().templates)
+    for (const auto& article : catalog::carried().templates)
         for (const double grist : {200.0, 300.0, 450.0})
             for (const auto size : {article.smallest, article.ideal, article.largest}) {
                 if (article.craft != Craft::knitted) continue;
@@ -60,7 +56,7 @@ TEST_CASE("gussets and a heel's turn are drawn as large as their counts are") {
 TEST_CASE("a thumb takes up what its gusset leaves, and a few stitches in the gap") {
     for (const char* name : {"mittens", "gloves", "fingerless-mitts"})
         for (const double grist : {200.0, 300.0, 450.0}) {
-            const auto* article = built_in().template_named(name);
+            const auto* article = catalog::carried().template_named(name);
             REQUIRE(article);
             const auto of = planned(*article, grist, article->ideal);
             const auto &thumb = *of.piece_named("thumb"), &gusset = *of.piece_named("thumb gusset");
@@ -74,7 +70,7 @@ TEST_CASE("a thumb takes up what its gusset leaves, and a few stitches in the ga
 // A raglan went from every second round to every third.
 TEST_CASE("shaping comes in pairs of rows where there is room, on the right side") {
     int seen = 0;
-    for (const auto& article : built_in().templates) {
+    for (const auto& article : catalog::carried().templates) {
         if (article.craft != Craft::knitted) continue;
         for (const auto size : {article.smallest, article.ideal, article.largest}) {
             const auto of = planned(article, 450, size);
@@ -96,7 +92,7 @@ TEST_CASE("shaping comes in pairs of rows where there is room, on the right side
 // It was found by the word in the steps: a step in other words would have lost it.
 TEST_CASE("ribs on smaller needles are said in the steps and known of the pieces") {
     int seen = 0;
-    for (const auto& article : built_in().templates) {
+    for (const auto& article : catalog::carried().templates) {
         const bool told = std::any_of(
             article.steps.begin(), article.steps.end(),
             [](const auto& step) { return step.find("sizes smaller") != std::string::npos; });
@@ -112,7 +108,7 @@ TEST_CASE("ribs on smaller needles are said in the steps and known of the pieces
 }
 
 TEST_CASE("ribs in the round close: no purl is left over where it joins") {
-    for (const auto& article : built_in().templates) {
+    for (const auto& article : catalog::carried().templates) {
         if (article.craft != Craft::knitted) continue;
         for (const double grist : {150.0, 300.0, 700.0})
             for (const auto size : {article.smallest, article.ideal * 1.03, article.largest}) {

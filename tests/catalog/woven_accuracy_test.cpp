@@ -46,11 +46,6 @@ Finish finish_of(const CaseRow& row) {
     return Finish::light;
 }
 
-double number(const CaseRow& row, const char* column) {
-    const auto& text = row.at(column);
-    return text.empty() ? 0 : std::stod(text);
-}
-
 LossCase compared(const std::string& id, const std::string& what, const char* states, Loss ours,
                   double lost) {
     return {id, what, states, 100 * ours.mid, 100 * ours.low, 100 * ours.high, lost};
@@ -70,16 +65,18 @@ void add_piece(const CaseRow& row, std::vector<LossCase>& out) {
                                            fibre.empty() ? "fibre not said" : fibre, side),
                                states, ours, lost));
     };
-    const double reed = number(row, "width_in_reed_cm"), woven = number(row, "woven_width_cm");
+    const double reed = figure_or_zero(row, "width_in_reed_cm"),
+                 woven = figure_or_zero(row, "woven_width_cm");
     if (reed > 0 && woven > 0)
         add("width", "reed to off the loom", draw_in(), 100 * (1 - woven / reed));
     if (fibre.empty()) return;
-    add("width", "reed to washed", width_loss(finish, weft), number(row, "width_loss_reed_pct"));
+    add("width", "reed to washed", width_loss(finish, weft),
+        figure_or_zero(row, "width_loss_reed_pct"));
     if (woven > 0)
         add("width", "off the loom to washed", washing_width_loss(finish, weft),
-            number(row, "width_loss_cloth_pct"));
+            figure_or_zero(row, "width_loss_cloth_pct"));
     add("length", "off the loom to washed", length_loss(finish, warp),
-        number(row, "length_loss_pct"));
+        figure_or_zero(row, "length_loss_pct"));
 }
 
 // Weavers' own records, of wool (weave_cases_open.csv, rows M); M01 was not washed, M08 pressed
@@ -161,13 +158,15 @@ TEST_CASE("published woven pieces lose what our ranges say, state by state") {
 TEST_CASE("a published runner: ends x their length is the warp that was weighed") {
     for (const auto& row : read_cases("finished_open.csv")) {
         if (row.at("id") != "FW026") continue;
-        const double metres_of = number(row, "ends") * number(row, "warp_length_cm") / 100;
-        CHECK(metres_of == near(number(row, "warp_m"), 0.001));
-        CHECK(metres_of / number(row, "grist_m_per_g") == near(number(row, "warp_g"), 0.05));
+        const double metres_of =
+            figure_or_zero(row, "ends") * figure_or_zero(row, "warp_length_cm") / 100;
+        CHECK(metres_of == near(figure_or_zero(row, "warp_m"), 0.001));
+        CHECK(metres_of / figure_or_zero(row, "grist_m_per_g") ==
+              near(figure_or_zero(row, "warp_g"), 0.05));
         // Our loss of width, from the size that was finished.
-        const auto ours =
-            before_loss(centimetres(number(row, "width_cm")), width_loss(Finish::light, 0).mid);
-        CHECK(in_centimetres(ours) == near(number(row, "width_in_reed_cm"), 0.03));
+        const auto ours = before_loss(centimetres(figure_or_zero(row, "width_cm")),
+                                      width_loss(Finish::light, 0).mid);
+        CHECK(in_centimetres(ours) == near(figure_or_zero(row, "width_in_reed_cm"), 0.03));
     }
 }
 
@@ -176,22 +175,23 @@ TEST_CASE("a published runner: ends x their length is the warp that was weighed"
 TEST_CASE("published cotton warps are as long as ours on a loom that wastes little") {
     int seen = 0;
     for (const auto& row : read_cases("finished_open.csv")) {
-        if (row.at("craft") != "woven" || number(row, "warp_length_cm") == 0 ||
-            number(row, "length_cm") == 0)
+        if (row.at("craft") != "woven" || figure_or_zero(row, "warp_length_cm") == 0 ||
+            figure_or_zero(row, "length_cm") == 0)
             continue;
         auto scarf = invented::woven_scarf();
-        scarf.fringe = centimetres(number(row, "fringe_cm"));
+        scarf.fringe = centimetres(figure_or_zero(row, "fringe_cm"));
         Equipment owned;
         owned.loom_waste = centimetres(33);
         scarf = *on_this_loom(std::make_shared<const Template>(scarf), owned);
-        auto cotton = invented::yarn(900, 1000 / number(row, "grist_m_per_g"));
+        auto cotton = invented::yarn(900, 1000 / figure_or_zero(row, "grist_m_per_g"));
         cotton.hair = 0;
         const auto cloth = weave_cloth(cotton, {}, {Spacing::general, Finish::light}, {});
         auto piece = scarf.pieces[0];
-        piece.outline.length = centimetres(number(row, "length_cm"));
+        piece.outline.length = centimetres(figure_or_zero(row, "length_cm"));
         const auto panel = panel_metres(panel_of(scarf, piece, cloth));
         CAPTURE(row.at("id"));
-        CHECK(in_centimetres(panel.warp_per_end) == near(number(row, "warp_length_cm"), 0.12));
+        CHECK(in_centimetres(panel.warp_per_end) ==
+              near(figure_or_zero(row, "warp_length_cm"), 0.12));
         ++seen;
     }
     CHECK(seen >= 3);

@@ -13,20 +13,12 @@
 #include "tests/near.hpp"
 
 using namespace gristwright::cli;
+using asked::and_more;
 using asked::holds;
+using asked::said;
 using asked::Typed;
 
 namespace {
-
-std::string said(const std::string& command, const Typed& typed) {
-    const auto& c = command_named(command);
-    return c.run(parse(c, typed)).text;
-}
-
-Typed and_more(Typed typed, const Typed& more) {
-    typed.insert(typed.end(), more.begin(), more.end());
-    return typed;
-}
 
 // Batches of all kinds, as they are typed.
 const Typed batches[] = {
@@ -39,7 +31,7 @@ const Typed batches[] = {
     {"--skein", "90yd/1 3/4 oz", "--gauge", "18st/10cm", "--units", "both"},
 };
 
-const std::pair<const char*, Typed> questions[] = {
+const std::pair<const char*, Typed> typed_questions[] = {
     {"yarn", {}},
     {"yarn", {"--counts", "--working"}},
     {"makes", {}},
@@ -59,7 +51,7 @@ const std::pair<const char*, Typed> questions[] = {
 template <class See>
 void each_answer(See see) {
     for (const auto& batch : batches)
-        for (const auto& [command, typed] : questions) {
+        for (const auto& [command, typed] : typed_questions) {
             INFO(command, " ", joined(typed, " "), " of ", batch[1]);
             see(std::string(command), said(command, and_more(typed, batch)));
         }
@@ -157,7 +149,7 @@ TEST_CASE("the units asked for change how an answer is written, not what it says
 }
 
 TEST_CASE("an answer is the same however often it is asked for, and in which order the skeins") {
-    for (const auto& [command, typed] : questions) {
+    for (const auto& [command, typed] : typed_questions) {
         const Typed there{"--skein", "171m/38.5g", "--skein", "204m/45g", "--skein", "96m/21.6g"};
         CHECK(said(command, and_more(typed, there)) == said(command, and_more(typed, there)));
         const Typed back{"--skein", "96m/21.6g", "--skein", "204m/45g", "--skein", "171m/38.5g"};

@@ -23,6 +23,20 @@ Arguments arguments(const std::string& command, const Typed& typed) {
     return parse(command_named(command), typed);
 }
 
+Answer run(const std::string& command, const Typed& typed) {
+    const auto& c = command_named(command);
+    return c.run(parse(c, typed));
+}
+
+std::string said(const std::string& command, const Typed& typed) {
+    return run(command, typed).text;
+}
+
+Typed and_more(Typed typed, const Typed& more) {
+    typed.insert(typed.end(), more.begin(), more.end());
+    return typed;
+}
+
 std::string example(const std::string& file) { return ROOT_DIR "/docs/examples/" + file; }
 
 Question of_heron(const Typed& more) {

@@ -17,6 +17,10 @@ using Typed = std::vector<std::string>;
 
 // What the command makes of the words typed after it.
 Arguments arguments(const std::string& command, const Typed& typed);
+// What the command answers to them; its text alone.
+Answer run(const std::string& command, const Typed& typed);
+std::string said(const std::string& command, const Typed& typed);
+Typed and_more(Typed typed, const Typed& more);
 // Of the demo batch docs/examples/heron.toml, with what else was typed; of these options alone.
 Question of_heron(const Typed& more = {});
 Question of_options(const Typed& typed);

@@ -31,11 +31,11 @@ class Sheet {
 };
 
 // A spreadsheet answered for Heron.
-struct Answered {
+struct AnsweredSheet {
     Sheet sheet;
     BulkAnswers bulk;
 
-    explicit Answered(const std::string& text, bool keep = false)
+    explicit AnsweredSheet(const std::string& text, bool keep = false)
         : sheet(text), bulk(asked::heron(), keep) {
         bulk.read(sheet.path());
     }
@@ -71,7 +71,7 @@ Groups groups_of(const BulkAnswers& bulk) {
 TEST_CASE("every row is answered once or refused, and groups stand best first") {
     for (unsigned seed = 0; seed < 6; ++seed) {
         std::mt19937 random{seed};
-        const Answered a(sheet_of(random_rows(random, 80)));
+        const AnsweredSheet a(sheet_of(random_rows(random, 80)));
         std::size_t answered = 0;
         for (const auto* g : a.bulk.ranked()) answered += g->rows.size();
         CHECK(a.bulk.rows() == 80);
@@ -87,13 +87,13 @@ TEST_CASE("every row is answered once or refused, and groups stand best first") 
 TEST_CASE("the order of the rows changes no group but by which row came first") {
     std::mt19937 random{17};
     auto rows = random_rows(random, 60);
-    const auto before = groups_of(Answered(sheet_of(rows)).bulk);
+    const auto before = groups_of(AnsweredSheet(sheet_of(rows)).bulk);
     std::shuffle(rows.begin(), rows.end(), random);
-    CHECK(groups_of(Answered(sheet_of(rows)).bulk) == before);
+    CHECK(groups_of(AnsweredSheet(sheet_of(rows)).bulk) == before);
 }
 
 TEST_CASE("suggestions near alike are one group, with how often and which came first") {
-    const Answered a(
+    const AnsweredSheet a(
         "idea,needs,craft\nlace shawl,400m,\nbeanie,,\nlace shawl,401m,knitted\nlace "
         "shawl,900m,\nhat,,\n");
     const auto ranked = a.bulk.ranked();
@@ -113,7 +113,7 @@ TEST_CASE("who is answered in other words is of another group") {
                            "I made a dress once. A hat"};
     std::string text = "idea\n";
     for (const auto* idea : apart) text += std::string(idea) + "\n";
-    const Answered a(text);
+    const AnsweredSheet a(text);
     CHECK(a.bulk.ranked().size() == std::size(apart));
 }
 
@@ -133,8 +133,8 @@ TEST_CASE("a cell that cannot be read is left out and said, its idea is answered
         {"hat,,,,,,by hand", "craft: knitted or woven, not 'by hand'", "knitted or woven"},
     };
     for (const auto& c : cases) {
-        const Answered a("idea,needs,weight,gauge,size,colours,craft\nscarf,,,,,,\n" +
-                         std::string(c.row) + "\nscarf,,,,,,\n");
+        const AnsweredSheet a("idea,needs,weight,gauge,size,colours,craft\nscarf,,,,,,\n" +
+                              std::string(c.row) + "\nscarf,,,,,,\n");
         REQUIRE(a.bulk.complaints().size() == 1);
         const auto& said = a.bulk.complaints()[0];
         INFO(said);
@@ -151,7 +151,7 @@ TEST_CASE("a cell that cannot be read is left out and said, its idea is answered
 }
 
 TEST_CASE("a row with more cells than headings is refused and kept to be told") {
-    const Answered a("idea,from\nscarf,Odo\nhat,Mags,red\nscarf,Tilda\n");
+    const AnsweredSheet a("idea,from\nscarf,Odo\nhat,Mags,red\nscarf,Tilda\n");
     CHECK(a.bulk.ranked().size() == 1);
     REQUIRE(a.bulk.refused().size() == 1);
     CHECK(a.bulk.refused()[0].number == 3);
@@ -161,7 +161,7 @@ TEST_CASE("a row with more cells than headings is refused and kept to be told") 
 }
 
 TEST_CASE("what is written has a line for every row, and says of each what was wrong") {
-    Answered a("idea,from,needs\nscarf,Odo,lots\nhat,Mags,1,x\nscarf,Tilda,\n,Tom,\n");
+    AnsweredSheet a("idea,from,needs\nscarf,Odo,lots\nhat,Mags,1,x\nscarf,Tilda,\n,Tom,\n");
     const auto csv = whole(answers_csv(a.bulk, asked::heron()));
     INFO(csv);
     CHECK(std::count(csv.begin(), csv.end(), '\n') == 5);
@@ -175,7 +175,7 @@ TEST_CASE("what is written has a line for every row, and says of each what was w
 }
 
 TEST_CASE("another craft in the column of crafts is wanted, and not known") {
-    const Answered a("idea,craft\nhat,crochet\n");
+    const AnsweredSheet a("idea,craft\nhat,crochet\n");
     CHECK(a.bulk.all_read());
     REQUIRE(a.bulk.ranked().size() == 1);
     CHECK(a.bulk.ranked()[0]->suggestion.idea == "crochet hat");
@@ -184,7 +184,7 @@ TEST_CASE("another craft in the column of crafts is wanted, and not known") {
 TEST_CASE("twenty complaints are kept, all counted") {
     std::string text = "idea,colours\n";
     for (int i = 0; i < 50; ++i) text += "hat,many\n";
-    const Answered a(text);
+    const AnsweredSheet a(text);
     CHECK(a.bulk.left_out().size() == 50);
     CHECK(a.bulk.complaints().size() == 20);
     CHECK(a.bulk.more_complaints() == 30);
@@ -192,7 +192,8 @@ TEST_CASE("twenty complaints are kept, all counted") {
 }
 
 TEST_CASE("headers in people's own words, in any order, what is not known is not used") {
-    const Answered named("When,Finished size (cm),Project,Colour of eyes\n2026,150cm,scarf,blue\n");
+    const AnsweredSheet named(
+        "When,Finished size (cm),Project,Colour of eyes\n2026,150cm,scarf,blue\n");
     REQUIRE(named.bulk.ranked().size() == 1);
     const auto s = named.bulk.ranked()[0]->suggestion;
     CHECK(s.idea == "scarf");
@@ -210,10 +211,10 @@ TEST_CASE("a spreadsheet without ideas is refused with the columns that are know
 }
 
 TEST_CASE("what has an idea is kept to be remembered, and answered alike when it is") {
-    const Answered a("idea,needs\nlace shawl,400m\nhat,lots\n,200m\nmittens,\n", true);
+    const AnsweredSheet a("idea,needs\nlace shawl,400m\nhat,lots\n,200m\nmittens,\n", true);
     CHECK(a.bulk.good().size() == 3);
     CHECK(a.bulk.complaints().back() == "row 4: no idea stands in it");
-    CHECK(Answered("idea\nhat\n").bulk.good().empty());
+    CHECK(AnsweredSheet("idea\nhat\n").bulk.good().empty());
     BulkAnswers again(asked::heron());
     again.take_all(a.bulk.good());
     CHECK(groups_of(again) == groups_of(a.bulk));
@@ -222,7 +223,7 @@ TEST_CASE("what has an idea is kept to be remembered, and answered alike when it
 TEST_CASE("a very long idea is cut between characters") {
     // Found a bug: it was cut between bytes, and half a letter became a '?'.
     for (const std::size_t before : {479U, 478U, 477U, 480U}) {
-        const Answered a("idea\nhat " + std::string(before - 4, 'x') + "羊毛羊毛\n");
+        const AnsweredSheet a("idea\nhat " + std::string(before - 4, 'x') + "羊毛羊毛\n");
         const auto idea = a.bulk.ranked()[0]->suggestion.idea;
         INFO(before);
         CHECK(idea.size() <= 480);
@@ -240,7 +241,7 @@ TEST_CASE("whatever a spreadsheet holds, each row is answered or refused") {
             for (const char c : odd_text) cell += c == '"' ? "\"\"" : std::string(1, c);
             text += "\"" + cell + "\",,\n";
         }
-        const Answered a(text);
+        const AnsweredSheet a(text);
         std::size_t answered = 0;
         for (const auto* g : a.bulk.ranked()) answered += g->rows.size();
         CHECK(answered + a.bulk.bad() == a.bulk.rows());

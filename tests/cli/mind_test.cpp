@@ -16,11 +16,9 @@ using asked::Typed;
 namespace {
 
 // As one line, so that it is found wherever it is broken.
-std::string said(const std::string& command, const Typed& typed) {
-    const auto& c = command_named(command);
-    auto out = c.run(parse(c, typed)).text;
+std::string said_in_one_line(const std::string& command, const Typed& typed) {
     std::string line;
-    for (const char c : out)
+    for (const char c : asked::said(command, typed))
         if (c != '\n' && (c != ' ' || line.empty() || line.back() != ' '))
             line += c;
         else if (c == '\n' && !line.empty() && line.back() != ' ')
@@ -39,7 +37,7 @@ TEST_CASE("what can hurt is said in every answer, once") {
                                                       {"spin-for", {"garter-scarf"}},
                                                       {"answer", {heron, "--idea", "scarf"}}};
     for (const auto& [command, typed] : commands) {
-        const auto text = said(command, typed);
+        const auto text = said_in_one_line(command, typed);
         INFO(command, ": ", text);
         CHECK(times(text, "Care: ") == 1);
         // Among what `makes` shows first there may be something worn round the neck, or not.
@@ -47,10 +45,10 @@ TEST_CASE("what can hurt is said in every answer, once") {
         if (std::string_view(command) != "makes") CHECK(times(text, neck) == 1);
         CHECK(times(text, "felts: wash cool") == 1);
     }
-    const auto plan = said("plan", {"garter-scarf", heron});
+    const auto plan = said_in_one_line("plan", {"garter-scarf", heron});
     CHECK(times(plan, "Anything worn round the neck") == 1);
-    CHECK(holds(said("spin-for", {"garter-scarf"}), "fibre dust and raw fleece"));
-    CHECK(holds(said("makes", {heron, "--craft", "woven"}), "a warp under tension"));
+    CHECK(holds(said_in_one_line("spin-for", {"garter-scarf"}), "fibre dust and raw fleece"));
+    CHECK(holds(said_in_one_line("makes", {heron, "--craft", "woven"}), "a warp under tension"));
     CHECK(holds(card(asked::of_options({"--skein", "100m/50g", "--variegated"}), ""),
                 "Dyes may run"));
     CHECK(holds(card(asked::heron(), ""), "A skein is a cord"));
@@ -62,20 +60,20 @@ TEST_CASE("who it is for brings its caution, in the answer and in the reply") {
          {Typed{"--idea", "hat for a baby"}, Typed{"--idea", "hat", "--who", "baby"}}) {
         Typed typed{heron};
         typed.insert(typed.end(), more.begin(), more.end());
-        const auto text = said("answer", typed);
+        const auto text = said_in_one_line("answer", typed);
         INFO(text);
         CHECK(holds(text, "for a baby: no cords"));
         CHECK(holds(text, "For a baby: no cords"));  // the reply
         CHECK(holds(text, "children's nightwear"));
     }
-    CHECK_FALSE(holds(said("answer", {heron, "--idea", "hat"}), "baby: no cords"));
+    CHECK_FALSE(holds(said_in_one_line("answer", {heron, "--idea", "hat"}), "baby: no cords"));
 }
 
 TEST_CASE("what does not felt is not said to felt") {
     const Typed linen{"--skein", "300m/100g", "--fibre", "Flax"};
     auto typed = linen;
     typed.insert(typed.begin(), "woven-scarf");
-    const auto plan = said("plan", typed);
+    const auto plan = said_in_one_line("plan", typed);
     CHECK_FALSE(holds(plan, "felting cannot be undone"));
     CHECK(holds(plan, "shrink at the first wash"));
 }

@@ -11,6 +11,7 @@
 using namespace gristwright;
 using namespace gristwright::cli;
 using asked::holds;
+using asked::said;
 using asked::Typed;
 
 namespace {
@@ -42,10 +43,6 @@ struct Own {
     }
 };
 
-std::string answered(const std::string& command, const Typed& typed) {
-    return command_named(command).run(asked::arguments(command, typed)).text;
-}
-
 // The copies' names are not the originals', and the next command names the file.
 std::string without_own(std::string text) {
     if (const auto next = text.find("\nNext: "); next != std::string::npos)
@@ -72,9 +69,9 @@ TEST_CASE("any number of own templates on one line give the answers of the same 
                                                    {"spin-for", {"fingerless-mitts"}}};
     for (const auto& [command, typed] : lines) {
         INFO(command);
-        const auto built_in = answered(command, typed);
+        const auto built_in = said(command, typed);
         CHECK(built_in.size() > 60);
-        CHECK(without_own(answered(command, own.with_own(typed))) == without_own(built_in));
+        CHECK(without_own(said(command, own.with_own(typed))) == without_own(built_in));
         CHECK_FALSE(holds(built_in, " 0.0 m,"));
     }
 }
@@ -85,7 +82,7 @@ TEST_CASE("pictures and pages of two own templates are those of the same built i
     const auto drawn = [&](const std::string& command, Typed typed) {
         const auto file = own.folder.file("drawn" + std::to_string(++files));
         typed.insert(typed.end(), {"--out", file});
-        answered(command, typed);
+        said(command, typed);
         return without_own(written(file));
     };
     const auto heron = asked::example("heron.toml");

@@ -111,7 +111,7 @@ TEST_CASE("a page shows forty answers and counts the others") {
             {{"idea", "lace shawl"}, {"needs", fmt::format("{:.0f}m", 20 * std::pow(1.12, i))}});
     all.push_back({{"idea", "lace shawl"}, {"needs", "20m"}, {"from", "<blink>me</blink>"}});
     bulk.take_all(all);
-    const auto answers = answered(bulk);
+    const auto answers = ranked_answers(bulk);
     REQUIRE(answers.size() > 40);
     CHECK(answers.size() == bulk.ranked().size());
     std::size_t suggested = 0;
@@ -136,12 +136,13 @@ TEST_CASE("talk has its thanks on a page, and only a question is said to be aske
     const auto& q = asked::heron();
     BulkAnswers bulk(q);
     bulk.take_all({{{"idea", "thanks, lovely talk"}}});
-    const auto thanked = answers_section(answered(bulk), {}, q);
+    const auto thanked = answers_section(ranked_answers(bulk), {}, q);
     CHECK(holds(thanked, "Thank you for "));
     CHECK_FALSE(holds(thanked, "Asked back"));
     BulkAnswers unknown(q);
     unknown.take_all({{{"idea", "a draught excluder"}}});
-    CHECK(holds(answers_section(answered(unknown), {}, q), "Asked back: There is no draught"));
+    CHECK(
+        holds(answers_section(ranked_answers(unknown), {}, q), "Asked back: There is no draught"));
 }
 
 TEST_CASE("a page's split tells every cut, one that cannot be says so") {

@@ -25,19 +25,19 @@ using asked::Typed;
 namespace {
 
 // A question of Heron, what was asked of it and the split that answers it.
-struct Answered {
+struct AnsweredSplit {
     Question q;
     SplitAsked asked;
     allocation::Split split;
 
-    explicit Answered(const Typed& typed)
+    explicit AnsweredSplit(const Typed& typed)
         : q(cli::ask(asked::arguments("split", typed), asked::example("heron.toml"))),
           asked(asked_of(asked::arguments("split", typed), q)),
           split(allocation::split(q.yarn, asked.request)) {}
-    Answered(const Answered&) = delete;
+    AnsweredSplit(const AnsweredSplit&) = delete;
 };
 
-std::string refused(const Typed& typed) {
+std::string split_refused(const Typed& typed) {
     const auto arguments = asked::arguments("split", typed);
     auto q = cli::ask(arguments, asked::example("heron.toml"));
     return complaint([&] { asked_of(arguments, q); });
@@ -77,7 +77,7 @@ TEST_CASE("what cannot be split says what is wrong and what would be right") {
         {{"--sample", "knitted", "--reserve", "5"}, "--reserve: cannot read '5'", "171m"},
     };
     for (const auto& c : cases) {
-        const auto said = refused(c.typed);
+        const auto said = split_refused(c.typed);
         INFO(said);
         CHECK(holds(said, c.wrong));
         CHECK(holds(said, c.right));
@@ -136,7 +136,7 @@ namespace {
 const std::vector<std::string> three_yarns{"--skein", "210m/50g", "--skein",    "120m/48g",
                                            "--skein", "300m/52g", "--measured", "washed"};
 
-Arguments of_three(std::vector<std::string> typed) {
+Arguments split_of_three(std::vector<std::string> typed) {
     typed.insert(typed.end(), three_yarns.begin(), three_yarns.end());
     return asked::arguments("split", typed);
 }
@@ -151,7 +151,7 @@ TEST_CASE("a split between two yarns of one batch: each in its part, at one size
          {Case{"woven-headband", "weft", "yarn 1"}, Case{"woven-headband", "warp", "yarn 1"},
           Case{"woven-cowl", "colour", "yarn 1"}}) {
         CAPTURE(c.as);
-        const auto arguments = of_three({"--main", c.main, "--as", c.as, "--with", c.with});
+        const auto arguments = split_of_three({"--main", c.main, "--as", c.as, "--with", c.with});
         auto q = cli::ask(arguments, "");
         const auto asked = asked_of(arguments, q);
         const auto split = split_for(asked, q);
@@ -175,7 +175,7 @@ TEST_CASE("a split between two yarns of one batch: each in its part, at one size
 TEST_CASE("a pair, and a sample, are cut from the skeins of one yarn alone") {
     for (const char* yarn : {"1", "2", "3"}) {
         const auto arguments =
-            of_three({"--main", "wrist-cuffs", "--sample", "knitted", "--yarn", yarn});
+            split_of_three({"--main", "wrist-cuffs", "--sample", "knitted", "--yarn", yarn});
         auto q = cli::ask(arguments, "");
         const auto split = split_for(asked_of(arguments, q), q);
         REQUIRE(split.found());
@@ -183,7 +183,7 @@ TEST_CASE("a pair, and a sample, are cut from the skeins of one yarn alone") {
         for (const auto& cut : split.cuts) CHECK(cut.skein == 0);
         CHECK(split.cuts.size() >= 3);  // the sample and two cuffs
     }
-    const auto arguments = of_three({"--main", "wrist-cuffs", "--yarn", "all"});
+    const auto arguments = split_of_three({"--main", "wrist-cuffs", "--yarn", "all"});
     CHECK(holds(complaint([&] { cli::ask(arguments, ""); }), "give the number of one"));
 }
 
@@ -202,7 +202,7 @@ TEST_CASE("a part that cannot be had says why") {
         {{"--main", "watch-cap", "--as", "weft"}, "neither warp nor weft"},
     };
     for (const auto& c : cases) {
-        const auto arguments = of_three(c.typed);
+        const auto arguments = split_of_three(c.typed);
         auto q = cli::ask(arguments, "");
         const auto said = complaint([&] { asked_of(arguments, q); });
         INFO(said);
@@ -212,7 +212,7 @@ TEST_CASE("a part that cannot be had says why") {
 
 TEST_CASE("of every skein cuts, reserve and what is left sum to the whole") {
     for (const auto& typed : several) {
-        const Answered a(typed);
+        const AnsweredSplit a(typed);
         REQUIRE(a.split.found());
         for (std::size_t s = 0; s < a.q.yarn.skeins.size(); ++s) {
             const auto& skein = a.q.yarn.skeins[s];
@@ -230,7 +230,7 @@ TEST_CASE("of every skein cuts, reserve and what is left sum to the whole") {
 TEST_CASE(
     "the ball that is left after each cut is the one before less the cut, in metres and mass") {
     for (const auto& typed : several) {
-        const Answered a(typed);
+        const AnsweredSplit a(typed);
         std::map<std::size_t, Length> ball;
         for (std::size_t s = 0; s < a.q.yarn.skeins.size(); ++s)
             ball[s] = a.q.yarn.skeins[s].length;
@@ -254,7 +254,7 @@ TEST_CASE(
 
 TEST_CASE("every part that is made is told with its size and its metres") {
     for (const auto& typed : several) {
-        const Answered a(typed);
+        const AnsweredSplit a(typed);
         for (std::size_t w = 0; w < a.split.parts.size(); ++w) {
             const auto& part = a.split.parts[w];
             if (!part.made) continue;
@@ -273,7 +273,7 @@ TEST_CASE("every part that is made is told with its size and its metres") {
 }
 
 TEST_CASE("a sample of cables has whole repeats") {
-    const Answered a({"--sample", "knitted:cables"});
+    const AnsweredSplit a({"--sample", "knitted:cables"});
     const auto& fabric = a.asked.fabrics[0];
     const auto said = part_words(a.split, a.asked, 0, a.q);
     const auto count_before = [&](const char* word) {
@@ -293,22 +293,22 @@ TEST_CASE("a proof is called one only when it is, otherwise the gap is told") {
     found.outcome = allocation::Allocation::Outcome::best_found;
     found.bound = 1'000'000, found.list.worth = 800'000;
     CHECK(holds(proof(found), "no other can be more than 25.0 % better"));
-    const Answered a({"--sample", "knitted"});
+    const AnsweredSplit a({"--sample", "knitted"});
     CHECK(proof(a.split.allocation) == "No better split exists (proven).");
 }
 
 TEST_CASE("a woven sample's loom waste is told where it is a good part of its yarn") {
-    const Answered woven({"--sample", "woven"});
+    const AnsweredSplit woven({"--sample", "woven"});
     const auto& part = woven.split.parts.front();
     const auto waste = woven.asked.request.wishes.front().sample->linear * part.size.si();
     const double share = waste / part.metres.si();
     REQUIRE(share > 0.5);  // a hand's width on a warp tied close
     REQUIRE(share < 0.7);
-    const auto said = [](const Answered& a) {
+    const auto said = [](const AnsweredSplit& a) {
         return split_text(a.split, a.asked, a.q, asked::arguments("split", {}));
     };
     CHECK(holds(said(woven), "are loom waste"));
-    CHECK_FALSE(holds(said(Answered({"--sample", "knitted"})), "loom waste"));
+    CHECK_FALSE(holds(said(AnsweredSplit({"--sample", "knitted"})), "loom waste"));
 }
 
 TEST_CASE("letters count what is made, and go round after z") {
@@ -325,7 +325,7 @@ TEST_CASE("letters count what is made, and go round after z") {
 
 TEST_CASE("a split is drawn inside its picture, a letter and a notch for each cut") {
     for (const auto& typed : several) {
-        const Answered a(typed);
+        const AnsweredSplit a(typed);
         const auto drawn = drawing::read(split_picture(a.split, a.asked, a.q));
         const auto out = drawing::outside(drawing::read(split_chart(a.split, a.asked, a.q)));
         if (!out.empty()) INFO("outside: ", out.front());

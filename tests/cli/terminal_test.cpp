@@ -15,6 +15,7 @@
 
 using namespace gristwright::cli;
 using asked::holds;
+using asked::said;
 using asked::Typed;
 
 namespace {
@@ -27,11 +28,6 @@ class Columns {
     Columns(const Columns&) = delete;
     Columns& operator=(const Columns&) = delete;
 };
-
-std::string said(const std::string& command, const Typed& typed) {
-    const auto& c = command_named(command);
-    return c.run(parse(c, typed)).text;
-}
 
 }  // namespace
 

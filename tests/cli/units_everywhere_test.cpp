@@ -14,6 +14,7 @@
 
 using namespace gristwright;
 using namespace gristwright::cli;
+using asked::and_more;
 using asked::holds;
 using asked::Typed;
 
@@ -28,9 +29,9 @@ std::string bare(std::string text) {
     return std::regex_replace(text, std::regex("[0-9.]+ ?wpi"), "wraps");
 }
 
-const std::regex metric(
+const std::regex metric_units(
     R"([0-9] ?(m|cm|mm|g|kg|tex|m/g|cm3/g)\b|/10 ?cm|/cm\b|\b[Mm]etres?\b|\b[Gg]rams?\b)");
-const std::regex imperial(
+const std::regex imperial_units(
     R"([0-9] ?(yd|oz|in|lb|ft|epi|tpi)\b(?! (the|order|all|every|round|row|one)\b)|yd/lb|st/in|/in\b|US [0-9]|\b[Yy]ards?\b|\b[Ii]nch(es)?\b|\b[Oo]unces?\b)");
 
 // The first place, with what stands round it; empty: none.
@@ -51,9 +52,8 @@ std::string shown(const std::string& html) {
     return std::regex_replace(text, std::regex("<[^>]*>"), " ");
 }
 
-std::string said(const std::string& command, const Typed& typed) {
-    const auto& c = command_named(command);
-    const auto answer = c.run(parse(c, typed));
+std::string said_and_noted(const std::string& command, const Typed& typed) {
+    const auto answer = asked::run(command, typed);
     return answer.text + " " + answer.notes;
 }
 
@@ -62,14 +62,14 @@ std::string file_text(const std::string& path) {
     return {std::istreambuf_iterator<char>(in), {}};
 }
 
-struct Batch {
+struct TypedBatch {
     const char* units;
     Typed options;
     std::string swatch_stitches, row_mass, size;
     const std::regex& foreign;
 };
 
-const Batch batches[] = {
+const TypedBatch typed_batches[] = {
     {"imperial",
      {"--skein",      "210yd/1.9oz",
       "--skein",      "190yd/1.7oz",
@@ -87,7 +87,7 @@ const Batch batches[] = {
      "28/4in",
      "2oz",
      "30in",
-     metric},
+     metric_units},
     {"metric",
      {"--skein",      "192m/54g", "--skein",     "174m/48g",      "--wraps",
       "13wpi",        "--twist",  "200 turns/m", "--heddles",     "30/10cm,40/10cm",
@@ -98,13 +98,8 @@ const Batch batches[] = {
      "28/10cm",
      "50g",
      "76cm",
-     imperial},
+     imperial_units},
 };
-
-Typed and_more(Typed typed, const Typed& more) {
-    typed.insert(typed.end(), more.begin(), more.end());
-    return typed;
-}
 
 }  // namespace
 
@@ -123,18 +118,19 @@ TEST_CASE("each command answers in the units that the batch was typed in, and in
         {"split", {"--sample", "knitted", "--sample", "woven", "--keep", "watch-cap"}},
         {"spin-more", {"basket-throw"}},
     };
-    for (const auto& batch : batches)
+    for (const auto& batch : typed_batches)
         for (const auto& [command, typed] : commands) {
             INFO(batch.units, ": ", command, " ", joined(typed, " "));
-            CHECK(leak(bare(said(command, and_more(typed, batch.options))), batch.foreign) == "");
+            CHECK(leak(bare(said_and_noted(command, and_more(typed, batch.options))),
+                       batch.foreign) == "");
         }
 }
 
 TEST_CASE("every plan with its steps, reasons and cautions is in those units") {
-    for (const auto& batch : batches)
+    for (const auto& batch : typed_batches)
         for (const auto& name : asked::heron().catalogue->template_names()) {
             INFO(batch.units, ": ", name);
-            const auto text = said("plan", and_more({name, "--why"}, batch.options));
+            const auto text = said_and_noted("plan", and_more({name, "--why"}, batch.options));
             CHECK(leak(bare(text), batch.foreign) == "");
             CHECK(holds(text, std::string(batch.units) == "imperial" ? " yd" : " m"));
         }
@@ -142,20 +138,20 @@ TEST_CASE("every plan with its steps, reasons and cautions is in those units") {
 
 TEST_CASE("page and cards are in those units") {
     const asked::Folder folder;
-    for (const auto& batch : batches)
+    for (const auto& batch : typed_batches)
         for (const char* command : {"page", "card"}) {
             INFO(batch.units, ": ", command);
             const auto file = folder.file(fmt::format("{}-{}.html", batch.units, command));
-            said(command, and_more({"--out", file}, batch.options));
+            said_and_noted(command, and_more({"--out", file}, batch.options));
             CHECK(leak(bare(shown(file_text(file))), batch.foreign) == "");
         }
 }
 
 TEST_CASE("a remembered batch is swatched, begun and weighed in its units") {
     const asked::Folder folder;
-    for (const auto& batch : batches) {
+    for (const auto& batch : typed_batches) {
         const Typed book{"--notebook", folder.file(std::string(batch.units) + ".sqlite")};
-        said("batch", and_more(and_more({"add", "moss"}, batch.options), book));
+        said_and_noted("batch", and_more(and_more({"add", "moss"}, batch.options), book));
         const std::pair<const char*, Typed> commands[] = {
             {"swatch", {"moss", "--stitches", batch.swatch_stitches}},
             {"yarn", {"moss"}},
@@ -165,7 +161,7 @@ TEST_CASE("a remembered batch is swatched, begun and weighed in its units") {
         };
         for (const auto& [command, typed] : commands) {
             INFO(batch.units, ": ", command);
-            CHECK(leak(bare(said(command, and_more(typed, book))), batch.foreign) == "");
+            CHECK(leak(bare(said_and_noted(command, and_more(typed, book))), batch.foreign) == "");
         }
     }
 }

@@ -17,22 +17,14 @@ using namespace gristwright;
 using namespace gristwright::cli;
 using asked::complaint;
 using asked::holds;
+using asked::run;
 
 namespace {
 
 const asked::Typed three{"--skein",  "210m/50g", "--skein", "120m/48g", "--skein",
                          "300m/52g", "--fibre",  "Romney",  "--ply",    "2"};
 
-asked::Typed of_three(const asked::Typed& more) {
-    auto out = three;
-    out.insert(out.end(), more.begin(), more.end());
-    return out;
-}
-
-Answer run(const char* command, const asked::Typed& typed) {
-    const auto& c = command_named(command);
-    return c.run(parse(c, typed));
-}
+asked::Typed of_three(const asked::Typed& more) { return asked::and_more(three, more); }
 
 Json json_of(const char* command, asked::Typed typed) {
     typed.push_back("--json");

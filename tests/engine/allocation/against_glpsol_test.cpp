@@ -137,7 +137,7 @@ TEST_CASE("splits in which the batch is weft or warp are worth what a general so
             for (const bool main : {true, false}) {
                 const auto article = main ? gristwright::in_role(invented::woven_scarf(), role)
                                           : invented::knitted_scarf();
-                Wish wish;
+                gristwright::allocation::Wish wish;
                 wish.name = main ? "woven" : "knitted";
                 wish.main = main;
                 wish.plan = gristwright::plan(article, yarn, fabrics, {}, {});

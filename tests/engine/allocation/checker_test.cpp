@@ -12,11 +12,11 @@ bool names(const std::string& complaint, const char* part) {
 }
 
 // Three skeins, a scarf that may be joined once, two socks and a required hat.
-struct Plan {
+struct SoundPlan {
     Problem problem;
     CutList list;
 
-    Plan() {
+    SoundPlan() {
         problem.skeins = {{"A", 6000, 0}, {"B", 6000, 500}, {"C", 9000, 900}};
         problem.pieces = {{"scarf", 5000, 9000, {{1000, 2}, {500, 1}}, 70, 1, false},
                           {"left", 1000, 300, {}, 0, 0, false},
@@ -43,19 +43,19 @@ struct Plan {
 }  // namespace
 
 TEST_CASE("a sound plan breaks no rule") {
-    Plan plan;
+    SoundPlan plan;
     CHECK(worth(plan.problem, plan.list) == plan.list.worth);
     CHECK(broken_rule(plan.problem, plan.list) == "");
 }
 
 TEST_CASE("a miscounted worth is caught") {
-    Plan plan;
+    SoundPlan plan;
     plan.list.worth += 1;
     CHECK(names(broken_rule(plan.problem, plan.list), "miscounted"));
 }
 
 TEST_CASE("lengths out of range are caught") {
-    Plan plan;
+    SoundPlan plan;
     plan.list.cuts[0].gross = 2499;  // with 2560 from B and two tails: 1 cm short
     CHECK(names(plan.complaint(), "scarf gets 4999 cm"));
     plan.list.cuts[0].gross = 4001;  // 1 cm more than all its stretches
@@ -69,7 +69,7 @@ TEST_CASE("lengths out of range are caught") {
 }
 
 TEST_CASE("joins are counted and measured") {
-    Plan plan;
+    SoundPlan plan;
     plan.list.cuts[0].gross = 3930;
     plan.list.cuts[1].gross = 229;
     plan.problem.pieces[0].least = 4000;
@@ -81,25 +81,25 @@ TEST_CASE("joins are counted and measured") {
 }
 
 TEST_CASE("who may not meet does not") {
-    Plan plan;
+    SoundPlan plan;
     plan.list.cuts[4] = {2, 3, 2030};
     CHECK(names(broken_rule(plan.problem, plan.list), "hat may not come from C"));
 }
 
 TEST_CASE("relations hold") {
-    Plan plan;
+    SoundPlan plan;
     plan.list.cuts[3].skein = 1;
     CHECK(names(plan.complaint(), "from different skeins"));
-    Plan other;
+    SoundPlan other;
     other.list.cuts[2].skein = other.list.cuts[3].skein = 1;
     CHECK(names(other.complaint(), "scarf and left share B"));
 }
 
 TEST_CASE("what must be there is") {
-    Plan plan;
+    SoundPlan plan;
     plan.list.cuts.pop_back();
     CHECK(names(plan.complaint(), "hat is required"));
-    Plan other;
+    SoundPlan other;
     other.list.reserve.reset();
     CHECK(names(other.complaint(), "reserve is not kept"));
     other.list.reserve = 3;
@@ -107,11 +107,11 @@ TEST_CASE("what must be there is") {
 }
 
 TEST_CASE("no cut stands twice, is of nothing or from nowhere") {
-    Plan plan;
+    SoundPlan plan;
     plan.list.cuts.push_back(plan.list.cuts[0]);
     CHECK(names(broken_rule(plan.problem, plan.list), "twice"));
     for (const auto& cut : {Cut{0, 1, 0}, Cut{0, 1, -5}, Cut{3, 1, 10}, Cut{0, 4, 10}}) {
-        Plan other;
+        SoundPlan other;
         other.list.cuts.push_back(cut);
         CHECK(names(broken_rule(other.problem, other.list), "of nothing"));
     }

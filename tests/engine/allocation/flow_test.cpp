@@ -4,6 +4,7 @@
 
 #include <doctest/doctest.h>
 
+#pragma GCC diagnostic push
 #if defined(__GNUC__) && !defined(__clang__)
 #pragma GCC diagnostic ignored "-Wmaybe-uninitialized"  // false, inside Boost's edge iterator
 #endif
@@ -20,7 +21,7 @@ using namespace gristwright::allocation;
 
 namespace {
 
-struct Offer {
+struct Bid {
     Cm length = 0;
     Price gain = 0;
     bool must = false;
@@ -29,7 +30,7 @@ struct Offer {
 // Skeins, pieces with a base and one stretch, and what meets at which cost.
 struct Shelf {
     std::vector<Cm> gives;
-    std::vector<Offer> base, stretch;
+    std::vector<Bid> base, stretch;
     std::vector<std::vector<bool>> may_meet;
     std::vector<std::vector<Price>> cost;
     std::vector<std::vector<Cm>> most;
@@ -216,3 +217,5 @@ TEST_CASE("a network is used again for other numbers") {
     fresh.run();
     CHECK(worth(again, second) == worth(fresh, second));
 }
+
+#pragma GCC diagnostic pop

@@ -7,7 +7,7 @@
 namespace gristwright::allocation {
 namespace {
 
-double metres(Cm length) { return static_cast<double>(length) / 100; }
+double in_metres(Cm length) { return static_cast<double>(length) / 100; }
 double points(Points worth) { return static_cast<double>(worth) / 1e6; }
 
 class Writer {
@@ -48,10 +48,10 @@ class Writer {
         for (std::size_t i = 0; i < p_.skeins.size(); ++i) {
             if (!meet(i, j)) continue;
             pair(i, j);
-            demand += fmt::format("+ {} - {} {} ", x(i, j), metres(p_.tail), y(i, j));
+            demand += fmt::format("+ {} - {} {} ", x(i, j), in_metres(p_.tail), y(i, j));
             serving += fmt::format("+ {} ", y(i, j));
         }
-        demand += fmt::format("- {} z{} ", metres(piece.least), j);
+        demand += fmt::format("- {} z{} ", in_metres(piece.least), j);
         for (std::size_t k = 0; k < piece.stretch.size(); ++k) demand += stretch(j, k);
         row(demand + "= 0");
         row(serving + fmt::format("- z{} >= 0", j));
@@ -65,20 +65,20 @@ class Writer {
         const auto& s = p_.pieces[j].stretch[k];
         const auto name = fmt::format("p{}_{}", j, k);
         gain(points(s.per_cm) * 100, name);
-        row(fmt::format("{} - {} z{} <= 0", name, metres(s.length), j));
+        row(fmt::format("{} - {} z{} <= 0", name, in_metres(s.length), j));
         return "- " + name + " ";
     }
 
     void pair(std::size_t i, std::size_t j) {
         const auto& piece = p_.pieces[j];
-        const double most = metres(std::min(p_.skeins[i].length, piece.most() + p_.tail));
-        const double segment = metres(p_.shortest + p_.tail);
+        const double most = in_metres(std::min(p_.skeins[i].length, piece.most() + p_.tail));
+        const double segment = in_metres(p_.shortest + p_.tail);
         gain(-points(piece.join_cost), y(i, j));
         gain(-points(cost(i, j)) * 100, x(i, j));
         binary(y(i, j));
         row(fmt::format("{} - {} {} <= 0", x(i, j), most, y(i, j)));
         row(fmt::format("{} - {} {} >= 0", x(i, j),
-                        metres(std::min(p_.shortest, piece.least) + p_.tail), y(i, j)));
+                        in_metres(std::min(p_.shortest, piece.least) + p_.tail), y(i, j)));
         if (piece.least < p_.shortest)
             row(fmt::format("{} - {} {} - {} w{} >= -{}", x(i, j), segment, y(i, j), segment, j,
                             segment));
@@ -92,8 +92,8 @@ class Writer {
         std::string used;
         for (std::size_t j = 0; j < p_.pieces.size(); ++j)
             if (meet(i, j)) used += fmt::format("+ {} ", x(i, j));
-        if (p_.reserve > 0) used += fmt::format("+ {} q{} ", metres(p_.reserve), i);
-        if (!used.empty()) row(used + fmt::format("<= {}", metres(p_.skeins[i].length)));
+        if (p_.reserve > 0) used += fmt::format("+ {} q{} ", in_metres(p_.reserve), i);
+        if (!used.empty()) row(used + fmt::format("<= {}", in_metres(p_.skeins[i].length)));
     }
 
     void reserve() {

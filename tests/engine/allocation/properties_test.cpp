@@ -269,8 +269,10 @@ TEST_CASE("no problem at all is refused") {
 }
 
 TEST_CASE("a large problem in which the search finds nothing is still given a plan") {
-    const auto problem = random_problem(40, 20, 101);
-    const auto answer = allocate(problem);
+    const auto problem = random_problem(40, 20, 340);
+    constexpr int first_look = 226;  // nodes for a problem of this size; none are left to wish with
+    REQUIRE_FALSE(allocate(problem, {first_look}).found());
+    const auto answer = allocate(problem, {2 * first_look});
     REQUIRE(answer.found());
     CHECK(broken_rule(problem, answer.list) == "");
     CHECK(answer.bound >= answer.list.worth);

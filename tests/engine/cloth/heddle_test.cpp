@@ -15,7 +15,7 @@ using invented::yarn;
 
 namespace {
 
-Weave plain() { return {}; }
+Weave tabby() { return {}; }
 
 Weave twill() {
     Weave out;
@@ -48,8 +48,8 @@ TEST_CASE("who thinks in inches is offered heddles by the inch, the others metri
     Equipment inches_wanted;
     inches_wanted.sold_by = SoldBy::by_the_inch;
     for (const double grist : {80.0, 150.0, 222.0, 400.0, 800.0}) {
-        const auto metric = scarf(yarn(400, grist), plain(), {});
-        const auto imperial = scarf(yarn(400, grist), plain(), inches_wanted);
+        const auto metric = scarf(yarn(400, grist), tabby(), {});
+        const auto imperial = scarf(yarn(400, grist), tabby(), inches_wanted);
         CAPTURE(grist);
         CHECK(heddle_name(metric.heddle).find("/10 cm") != std::string::npos);
         CHECK(heddle_name(imperial.heddle).find(" epi") != std::string::npos);
@@ -61,8 +61,8 @@ TEST_CASE("who thinks in inches is offered heddles by the inch, the others metri
 TEST_CASE("a hole is the heddle's own, not the sett's, and a reed has none") {
     const auto thick = yarn(400, 500);
     CHECK(in_millimetres(thick.packed_diameter) == near(0.96, 0.01));
-    CHECK(scarf(thick, plain(), with(ends_per_10cm(40))).through_hole);
-    CHECK_FALSE(scarf(thick, plain(), with({ends_per_10cm(40), millimetres(0.9)})).through_hole);
+    CHECK(scarf(thick, tabby(), with(ends_per_10cm(40))).through_hole);
+    CHECK_FALSE(scarf(thick, tabby(), with({ends_per_10cm(40), millimetres(0.9)})).through_hole);
     CHECK(in_millimetres(hole_of(ends_per_10cm(40))) == Approx(10 * constants::hole_share / 4));
     const auto reeded = scarf(thick, twill(), with({ends_per_10cm(40), millimetres(0.9)}, 4));
     CHECK(reeded.through_hole);
@@ -84,7 +84,7 @@ TEST_CASE("a reed is sleyed two or three to a dent, and the words say so") {
         weave_cloth(y, twill(), {Spacing::general, Finish::light}, with(ends_per_10cm(60), 4));
     CHECK(cloth.sleying.ends() == 2);
     CHECK(spacing_words(cloth) == "60/10 cm reed (two ends to a dent)");
-    const auto on_four = scarf(yarn(400, 222), plain(), with(ends_per_10cm(25), 4));
+    const auto on_four = scarf(yarn(400, 222), tabby(), with(ends_per_10cm(25), 4));
     CHECK(spacing_words(on_four) ==
           "25/10 cm reed (two ends to a dent)");  // plain, on a shaft loom
 }
@@ -146,9 +146,9 @@ TEST_CASE("ends that share a hole of a rigid heddle work as one, and that is sai
 
 // By hand: 80 tex, C 0.84: 66 diameters to the inch, greatest plain sett 33 epi; 65 % is 21.5.
 TEST_CASE("laceweight takes two heddles together where one is too coarse") {
-    const auto cloth = scarf(yarn(900, 80), plain(), with(ends_per_inch(10)));
+    const auto cloth = scarf(yarn(900, 80), tabby(), with(ends_per_inch(10)));
     CHECK(cloth.heddles_together == 2);
     CHECK(in_ends_per_inch(cloth.ends) == Approx(20));
     CHECK(spacing_words(cloth) == "two 10 epi heddles (one behind the other)");
-    CHECK(scarf(yarn(900, 222), plain(), with(ends_per_inch(12))).heddles_together == 1);
+    CHECK(scarf(yarn(900, 222), tabby(), with(ends_per_inch(12))).heddles_together == 1);
 }

@@ -13,19 +13,12 @@ using doctest::Approx;
 
 namespace {
 
-double number(const CaseRow& row, const char* key) { return std::stod(row.at(key)); }
-
 // Yards of yarn in a plain, fully relaxed panel of inches at a gauge per inch.
 double plain_yards(double square_inches, double per_inch) {
     const auto loop = loop_from_stitches(stitches_per_inch(per_inch), Relaxation::full);
     const auto area = square_metres(square_inches * 0.0254 * 0.0254);
     return in_yards(plain_metres_per_area(loop, Relaxation::full) * area);
 }
-
-double middle(const CaseRow& row, const char* low, const char* high) {
-    return (number(row, low) + number(row, high)) / 2;
-}
-
 }  // namespace
 
 TEST_CASE("gauge and loop are inverse, rows follow stitches by kc / kw") {
@@ -57,7 +50,7 @@ TEST_CASE("the trade's weight table: each class's gauge from its own grist withi
     for (const auto& row : read_cases("weight_classes.csv")) {
         if (row.at("yd_per_lb_lo").empty() || row.at("yd_per_lb_hi").empty()) continue;
         const double yards_per_pound =
-            std::sqrt(number(row, "yd_per_lb_lo") * number(row, "yd_per_lb_hi"));
+            std::sqrt(figure(row, "yd_per_lb_lo") * figure(row, "yd_per_lb_hi"));
         auto ours = gauge_by_grist(pounds(1) / yards(yards_per_pound));
         ours.spread = together(ours.spread, constants::between_knitters);
         INFO(row.at("name"), ": ", 4 * in_stitches_per_inch(ours.mid), " st / 4 in");
@@ -100,8 +93,8 @@ TEST_CASE("published panels lie in their whole-skein interval (70-yd skeins, Sta
         for (const auto& row : cases) {
             if (row.at("id") != panel.id) continue;
             const double area =
-                number(row, "width_in") * number(row, "length_in") + panel.extra_square_inches;
-            const double ours = panel.factor * plain_yards(area, number(row, "gauge_st_per_in"));
+                figure(row, "width_in") * figure(row, "length_in") + panel.extra_square_inches;
+            const double ours = panel.factor * plain_yards(area, figure(row, "gauge_st_per_in"));
             INFO(panel.id, " ", ours, " yd");
             CHECK(ours > panel.yards_above);
             CHECK(ours <= panel.yards_to);

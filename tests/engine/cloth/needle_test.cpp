@@ -12,18 +12,12 @@ using doctest::Approx;
 
 namespace {
 
-double number(const CaseRow& row, const char* key) { return std::stod(row.at(key)); }
-
 // The rows of the weight table that state both ends of gauge and needle.
 std::vector<CaseRow> whole_classes() {
     std::vector<CaseRow> rows;
     for (auto& row : read_cases("weight_classes.csv"))
         if (row["number"] <= "5") rows.push_back(row);
     return rows;
-}
-
-double middle(const CaseRow& row, const char* low, const char* high) {
-    return (number(row, low) + number(row, high)) / 2;
 }
 
 Length loop_of_class(const CaseRow& row) {

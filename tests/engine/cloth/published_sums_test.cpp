@@ -19,7 +19,6 @@ using doctest::Approx;
 
 namespace {
 
-double number(const CaseRow& row, const char* key) { return std::stod(row.at(key)); }
 double in_pounds(Mass m) { return in_ounces(m) / 16; }
 
 LinearDensity count(double n, const char* system) {
@@ -76,10 +75,10 @@ TEST_CASE("sixteen knitted webs: W. Davis, Hosiery Manufacture (c. 1920), ch. V 
         const auto found = davis_yarns.find(row.at("id"));
         if (found == davis_yarns.end()) continue;
         const auto& [n, system] = found->second;
-        const auto yarn = weft(number(row, "rows_per_in"), number(row, "width_in"),
-                               number(row, "length_in") / 36, take_up_given(row) - 1);
-        const double printed_yards = number(row, "amount_used_yd");
-        const double printed_ounces = number(row, "amount_used_oz");
+        const auto yarn = weft(figure(row, "rows_per_in"), figure(row, "width_in"),
+                               figure(row, "length_in") / 36, take_up_given(row) - 1);
+        const double printed_yards = figure(row, "amount_used_yd");
+        const double printed_ounces = figure(row, "amount_used_oz");
         INFO(row.at("id"), ": ", in_yards(yarn), " yd of ", printed_yards);
         CHECK(in_yards(yarn) == near(printed_yards, 0.005));
         CHECK(in_ounces(yarn * count(n, system)) == near(printed_ounces, 0.005));

@@ -6,14 +6,13 @@
 #include <cmath>
 
 #include "engine/lay/laid.hpp"
+#include "tests/engine/lay/plain.hpp"
 #include "tests/near.hpp"
 
 using namespace gristwright;
 using namespace gristwright::lay;
 
 namespace {
-
-const lay::Spacing plain{4.0, 3.054, 16.8, 1.0};
 
 KnitFabric fabric(const char* areas, KnitBuild built = KnitBuild::one_layer) {
     KnitFabric out;

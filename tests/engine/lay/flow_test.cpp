@@ -5,12 +5,11 @@
 
 #include "engine/lay/flow.hpp"
 #include "engine/lay/knitted.hpp"
+#include "tests/engine/lay/plain.hpp"
 
 using namespace gristwright::lay;
 
 namespace {
-
-const Spacing plain{4.0, 3.054, 16.8, 1.0};
 
 struct Heights {
     double nearest = -9, deepest = 9;

@@ -5,6 +5,7 @@
 #include "engine/lay/constants.hpp"
 #include "engine/lay/knitted.hpp"
 #include "engine/lay/wales.hpp"
+#include "tests/engine/lay/plain.hpp"
 #include "tests/near.hpp"
 
 using namespace gristwright;
@@ -12,10 +13,7 @@ using namespace gristwright::lay;
 
 namespace {
 
-// Stitch 4.2, row 5.5 to a loop of 1 (plain wool, fully relaxed), in a yarn that suits.
-const Spacing plain{4.0, 3.054, 16.8, 1.0};
-
-std::vector<Strand> knit(const char* chart, const Spacing& s, int stitches, int rows) {
+std::vector<Strand> knit(const char* chart, const lay::Spacing& s, int stitches, int rows) {
     return knitted(read_chart(chart, stitch_letters), s, stitches * s.stitch, rows * s.row);
 }
 

@@ -8,14 +8,12 @@
 #include "engine/lay/field.hpp"
 #include "engine/lay/knitted.hpp"
 #include "engine/lay/woven.hpp"
+#include "tests/engine/lay/plain.hpp"
 #include "tests/near.hpp"
 
 using namespace gristwright::lay;
 
 namespace {
-
-// Stitch 4.2, row 5.5 to a loop of 1 (plain wool, fully relaxed).
-const Spacing plain{4.0, 3.054, 16.8, 1.8};
 
 Fibres fibres(double thickness, double blur = 0, int plies = 1) {
     Fibres out;
@@ -25,7 +23,7 @@ Fibres fibres(double thickness, double blur = 0, int plies = 1) {
 }
 
 Picture knit(const char* chart, const Fibres& yarn) {
-    const auto strands = knitted(read_chart(chart, stitch_letters), plain, 40, 30);
+    const auto strands = knitted(read_chart(chart, stitch_letters), thick_plain, 40, 30);
     return relief(strands, {yarn, yarn}, {40, 30, 8});
 }
 
@@ -91,7 +89,7 @@ TEST_CASE("relief: at arm's length the stitches read the less, the more the yarn
 TEST_CASE("relief: knit legs lie in front of the loop's feet, purled heads in front of the legs") {
     const auto deepest = [](const char* chart) {
         double foot = 0, leg = 0;
-        for (const auto& strand : knitted(read_chart(chart, stitch_letters), plain, 20, 15)) {
+        for (const auto& strand : knitted(read_chart(chart, stitch_letters), thick_plain, 20, 15)) {
             const auto lowest =
                 std::min_element(strand.line.begin(), strand.line.end(),
                                  [](const Spot& a, const Spot& b) { return a.y < b.y; });

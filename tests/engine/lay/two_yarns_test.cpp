@@ -9,6 +9,7 @@
 #include "engine/lay/relief.hpp"
 #include "engine/lay/woven.hpp"
 #include "engine/units/failure.hpp"
+#include "tests/engine/lay/plain.hpp"
 #include "tests/near.hpp"
 
 using namespace gristwright;
@@ -34,8 +35,6 @@ double light(const Picture& picture, int x0, int x1, int y0, int y1) {
     return double(bright) / ((x1 - x0) * (y1 - y0));
 }
 
-const lay::Spacing plain{4.0, 3.054, 16.8, 1.8};
-
 }  // namespace
 
 TEST_CASE("an order of colours repeats for ever, and is written in 1 and 2") {
@@ -57,21 +56,21 @@ TEST_CASE("an order of colours repeats for ever, and is written in 1 and 2") {
 TEST_CASE("rows of two yarns are strands of two yarns, a slipped stitch keeps its own") {
     const auto chart = read_chart("ks/ks/kk/kk", stitch_letters);
     double first = -1, second = -1;  // the highest places of each yarn's rows 1 and 3
-    for (const auto& strand : knitted(chart, plain, 16, 12, read_rows_of_colour("1122"))) {
+    for (const auto& strand : knitted(chart, thick_plain, 16, 12, read_rows_of_colour("1122"))) {
         const auto top = std::max_element(strand.line.begin(), strand.line.end(),
                                           [](const Spot& a, const Spot& b) { return a.y < b.y; })
                              ->y;
-        if (std::abs(strand.line.front().y - plain.row) < 1) {
+        if (std::abs(strand.line.front().y - thick_plain.row) < 1) {
             CHECK(strand.yarn == 0);
             first = std::max(first, top);
         }
-        if (std::abs(strand.line.front().y - 3 * plain.row) < 1) {
+        if (std::abs(strand.line.front().y - 3 * thick_plain.row) < 1) {
             CHECK(strand.yarn == 1);
             second = std::max(second, top);
         }
     }
-    CHECK(first > 4 * plain.row);  // through the two rows of the other yarn
-    CHECK(second < 6 * plain.row);
+    CHECK(first > 4 * thick_plain.row);  // through the two rows of the other yarn
+    CHECK(second < 6 * thick_plain.row);
 }
 
 TEST_CASE("log cabin: one block is striped along, the next across, both of the same two yarns") {
@@ -103,22 +102,23 @@ TEST_CASE("of two cloths woven one over the other only the upper one is seen") {
 
 TEST_CASE("three stitches made in one bulge between the rows that make and close them") {
     double bulge = 0, deep = 0;
-    const auto strands = knitted(read_chart("zmmm/pppp/mmmz/pppp", stitch_letters), plain, 40, 30);
+    const auto strands =
+        knitted(read_chart("zmmm/pppp/mmmz/pppp", stitch_letters), thick_plain, 40, 30);
     for (const auto& strand : strands)
         for (const auto& spot : strand.line)
             bulge = std::max(bulge, spot.z), deep = std::min(deep, spot.z);
     double flat = 0;
-    for (const auto& strand : knitted(read_chart("p", stitch_letters), plain, 40, 30))
+    for (const auto& strand : knitted(read_chart("p", stitch_letters), thick_plain, 40, 30))
         for (const auto& spot : strand.line) flat = std::max(flat, spot.z);
-    CHECK(bulge > flat + 0.5 * plain.thickness);
-    CHECK(deep < -0.5 * plain.thickness);
+    CHECK(bulge > flat + 0.5 * thick_plain.thickness);
+    CHECK(deep < -0.5 * thick_plain.thickness);
 }
 
 TEST_CASE("cloth that is fulled hard is closed and shows little of its stitches") {
     auto open = white_and_black(1.4);
     auto fulled = open;
     fulled[0].felted = fulled[1].felted = 1;
-    const auto strands = knitted(read_chart("k", stitch_letters), plain, 40, 30);
+    const auto strands = knitted(read_chart("k", stitch_letters), thick_plain, 40, 30);
     const View view{40, 30, 8};
     CHECK(contrast(relief(strands, fulled, view), 0.2) <
           0.5 * contrast(relief(strands, open, view), 0.2));

@@ -5,14 +5,13 @@
 #include "engine/project/role.hpp"
 #include "engine/project/warp.hpp"
 #include "tests/engine/invented.hpp"
+#include "tests/engine/project/fabrics.hpp"
 #include "tests/near.hpp"
 
 using namespace gristwright;
 using doctest::Approx;
 
 namespace {
-
-const Fabrics fabrics = invented::fabrics();
 
 OtherYarn cotton() {
     OtherYarn out;

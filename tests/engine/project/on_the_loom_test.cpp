@@ -5,14 +5,13 @@
 #include "engine/project/constants.hpp"
 #include "engine/project/plan.hpp"
 #include "tests/engine/invented.hpp"
+#include "tests/engine/project/fabrics.hpp"
 #include "tests/near.hpp"
 
 using namespace gristwright;
 using doctest::Approx;
 
 namespace {
-
-const Fabrics fabrics = invented::fabrics();
 
 Equipment heddle_of(Sett count) {
     Equipment out;

@@ -11,6 +11,7 @@
 
 #include "engine/project/constants.hpp"
 #include "tests/engine/invented.hpp"
+#include "tests/engine/project/fabrics.hpp"
 #include "tests/near.hpp"
 
 using namespace gristwright;
@@ -19,14 +20,12 @@ using invented::yarn;
 
 namespace {
 
-const Fabrics fabrics = invented::fabrics();
-
 Plan planned(const Template& article, const YarnProfile& yarn, const Equipment& owned = {},
              const Request& request = {}) {
     return plan(article, yarn, fabrics, owned, request);
 }
 
-Plan sized(const Template& article, const YarnProfile& yarn, Length size) {
+Plan planned_at(const Template& article, const YarnProfile& yarn, Length size) {
     return planned(article, yarn, {}, {0.9, size, {}});
 }
 
@@ -74,11 +73,11 @@ TEST_CASE("the largest size is where the certainty crosses what was asked") {
 
 TEST_CASE("the certainty of a plan equals a Monte Carlo within 1 %") {
     const auto scarf = invented::knitted_scarf();
-    const auto needed = in_metres(sized(scarf, yarn(100, 220), metres(1.8)).need.mid);
+    const auto needed = in_metres(planned_at(scarf, yarn(100, 220), metres(1.8)).need.mid);
     std::mt19937 random{20261125};
     std::normal_distribution<double> normal;
     for (const double there : {0.85, 1.0, 1.2}) {
-        const auto p = sized(scarf, yarn(there * needed, 220, 0.05), metres(1.8));
+        const auto p = planned_at(scarf, yarn(there * needed, 220, 0.05), metres(1.8));
         const int trials = 100'000;
         int enough = 0;
         for (int i = 0; i < trials; ++i)
@@ -145,9 +144,9 @@ TEST_CASE("everything twice as large, of a yarn of twice the width, takes twice 
     const auto scarf = invented::knitted_scarf();
     auto thin = yarn(500, 100), thick = yarn(500, 400);
     thin.washed_gauge = stitches_per_10cm(40), thick.washed_gauge = stitches_per_10cm(20);
-    const auto small = sized(scarf, thin, metres(1.5));
+    const auto small = planned_at(scarf, thin, metres(1.5));
     const auto scarf_twice = twice(scarf);
-    const auto large = sized(scarf_twice, thick, metres(3));
+    const auto large = planned_at(scarf_twice, thick, metres(3));
     CHECK(large.pieces[0].stitches == small.pieces[0].stitches);
     CHECK(large.pieces[0].rows == small.pieces[0].rows);
     CHECK(large.by_size.linear == Approx(2 * small.by_size.linear));
@@ -166,7 +165,7 @@ TEST_CASE("everything twice as large, of a yarn of twice the width, takes twice 
 TEST_CASE("the quadratic says what the realised pieces need, but for whole repeats") {
     for (const auto& article : articles())
         for (const double cm : {60.0, 111.0, 180.0, 250.0}) {
-            const auto p = sized(article, yarn(500, 120), centimetres(cm));
+            const auto p = planned_at(article, yarn(500, 120), centimetres(cm));
             INFO(article.pieces[0].fabric, " ", cm);
             const double smooth = p.by_size.at(centimetres(cm) / article.ideal);
             CHECK(in_metres(p.need.mid) == near(smooth, cm < 100 ? 0.12 : 0.06));
@@ -261,8 +260,8 @@ TEST_CASE("panels alike share one warp: its waste is paid once") {
     auto two = invented::woven_scarf();
     two.pieces[0].count = 2;
     const auto scarf = invented::woven_scarf();
-    const auto one = sized(scarf, yarn(900, 150), metres(1.8));
-    const auto both = sized(two, yarn(900, 150), metres(1.8));
+    const auto one = planned_at(scarf, yarn(900, 150), metres(1.8));
+    const auto both = planned_at(two, yarn(900, 150), metres(1.8));
     CHECK(both.pieces[0].panel.ends == one.pieces[0].panel.ends);
     const Length saved = one.need.mid * 2 - both.need.mid;
     CHECK(in_metres(saved) ==
@@ -354,7 +353,7 @@ TEST_CASE(
         invented::article(Craft::knitted, invented::piece("lace", 40, 180, Grows::length));
     for (double wide = 8; wide < 90; wide += 1.7) {
         article.pieces[0].outline.width = centimetres(wide);
-        const auto p = sized(article, yarn(900, 120), centimetres(180));
+        const auto p = planned_at(article, yarn(900, 120), centimetres(180));
         const auto& piece = p.pieces[0];
         CAPTURE(wide);
         CHECK((piece.stitches - piece.edge_stitches) % 10 == 0);

@@ -9,6 +9,7 @@
 #include "engine/project/plan.hpp"
 #include "engine/yarn/count.hpp"
 #include "tests/engine/invented.hpp"
+#include "tests/engine/project/fabrics.hpp"
 #include "tests/near.hpp"
 
 using namespace gristwright;
@@ -17,7 +18,6 @@ using invented::yarn;
 
 namespace {
 
-const Fabrics fabrics = invented::fabrics();
 const Equipment loom{.heddles = {ends_per_10cm(40)}, .loom_width = {}, .shafts = 2, .needles = {}};
 
 Plan sized(const Template& article, const YarnProfile& yarn, Length size, OtherYarn other = {}) {

@@ -7,13 +7,12 @@
 
 #include "engine/units/failure.hpp"
 #include "tests/engine/invented.hpp"
+#include "tests/engine/project/fabrics.hpp"
 
 using namespace gristwright;
 using invented::yarn;
 
 namespace {
-
-const Fabrics fabrics = invented::fabrics();
 
 std::string centimetres_of(Length l) {
     return std::to_string(std::lround(in_centimetres(l))) + " cm";
