@@ -98,7 +98,7 @@ def package(root, build, scratch, flags):
     assert len(packages) == 2, packages
     fields = dict(re.findall(r"^ ?([A-Z][\w-]+): (.*)$", run("dpkg-deb", "--info", packages[0]), re.M))
     assert fields["Package"] == "gristwright" and "libc6" in fields["Depends"], fields
-    assert "libfmt" in fields["Depends"], fields
+    assert "libsqlite3" in fields["Depends"], fields
     owners = {tuple(line.split()[1:2]) for line in run("dpkg-deb", "-c", packages[0]).splitlines()}
     assert owners == {("root/root",)}, owners
     run("dpkg-deb", "-x", packages[0], scratch / "unpacked")
