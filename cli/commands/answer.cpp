@@ -14,6 +14,8 @@
 #include "cli/output/json.hpp"
 #include "cli/output/layout.hpp"
 #include "cli/output/next.hpp"
+#include "engine/units/ascii.hpp"
+#include "engine/units/plain.hpp"
 
 namespace gristwright::cli {
 namespace {
@@ -34,6 +36,16 @@ std::string replies_next(const Arguments& arguments) {
 }
 
 constexpr int some_rows_bad = 65;
+
+// A name without an end holds CSV; any other end would say what is not in it.
+bool is_json_file(const std::string& out) {
+    const auto end = ascii::lowered(std::filesystem::path(out).extension().string());
+    if (end == ".json") return true;
+    if (end.empty() || end == ".csv") return false;
+    throw Misused(fmt::format("answers are written as a .csv or .json file, not as '{}'{}",
+                              inert(out),
+                              end == ".html" ? "; gristwright page makes a page of them" : ""));
+}
 
 // Every row stands in the file, answered or not.
 std::string what_is_written(const BulkAnswers& bulk, const std::string& out) {
@@ -63,8 +75,7 @@ Answer answer_many(const Arguments& arguments, const Question& q, BulkAnswers& b
     if (arguments.has("out")) {
         const auto file = out_file(arguments);
         const auto& out = file.path;
-        const bool json = out.size() > 5 && out.substr(out.size() - 5) == ".json";
-        auto said = written(file, json ? answers_json(bulk, q) : answers_csv(bulk, q),
+        auto said = written(file, is_json_file(out) ? answers_json(bulk, q) : answers_csv(bulk, q),
                             what_is_written(bulk, out), notes);
         said.exit_code = code;
         return said;
@@ -138,7 +149,7 @@ Arguments without_size(Arguments arguments) {
     return arguments;
 }
 
-Answer run(const Arguments& arguments) {
+Answer run_answer(const Arguments& arguments) {
     std::string batch, file, typed;
     for (const auto& word : arguments.words)
         (batch.empty() && !arguments.has("skein") ? batch : file) = word;
@@ -147,7 +158,7 @@ Answer run(const Arguments& arguments) {
             throw Misused(fmt::format("two ideas: '{}' and --idea", inert(file)));
         typed = std::exchange(file, "");
     }
-    if (arguments.has("out")) out_file(arguments);  // refused before the work
+    if (arguments.has("out")) is_json_file(out_file(arguments).path);  // refused before the work
     if (arguments.has("forget")) return forget(arguments, batch);
     if (arguments.has("remember")) need_remembered(batch, "remember");
     const auto q = ask(without_size(arguments), batch);
@@ -159,7 +170,7 @@ Answer run(const Arguments& arguments) {
         if (arguments.has(option_for(key)))
             text[std::string(key)] = arguments.text(option_for(key));
     if (!typed.empty()) text["idea"] = typed;
-    if (text.find("idea") == text.end())
+    if (plain(text["idea"]).find_first_not_of(' ') == std::string::npos)
         throw Misused("answer needs --idea \"lace shawl\", or a spreadsheet of suggestions");
     const auto s = catalog::read_suggestion(text, *q.catalogue);
     remember(arguments, batch, {text});
@@ -220,7 +231,7 @@ Command answer_command() {
                   plan_options(),
                   batch_options(),
                   answer_options()}),
-        run,
+        run_answer,
         "heron.toml --idea \"lace shawl\" --needs 440yd"};
 }
 

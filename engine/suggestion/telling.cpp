@@ -160,7 +160,7 @@ class Tales {
         const bool name = item.capital && !begins(at) && !is_thing_named(item);
         const bool noun = item.is(person) || name || is_plain(item) || item.is(everyday) ||
                           (begins(at) && item.capital);
-        if (!noun || item.sign || item.amount) return verb;
+        if (!noun || item.sign || item.amount || has(determiners, item.text)) return verb;
         auto from = at;
         for (; from > 0 && from + 3 > at && same(from - 1, at); --from) {
             const auto& before = items_[from - 1];
@@ -292,6 +292,23 @@ class Tales {
                (before.is(colour) || before.is(material) || has(of_the_yarn, before.text));
     }
 
+    // "A shawl like my nan's, she used silk": what heads the sentence is wanted all the same.
+    bool is_headed_by_a_thing(std::size_t verb) const {
+        auto at = verb;
+        while (at > 0 && items_[at - 1].sentence == items_[verb].sentence) --at;
+        const auto first = items_[at].clause;
+        if (first == items_[verb].clause) return false;
+        for (auto i = at; i < verb && i < at + 4 && items_[i].clause == first; ++i)
+            if (is_thing_named(items_[i])) return !items_[i].idle && likens(i, first);
+        return false;
+    }
+    bool likens(std::size_t at, std::size_t clause) const {
+        constexpr std::string_view alike[] = {"like", "as", "similar"};
+        for (auto i = at + 1; i < items_.size() && items_[i].clause == clause; ++i)
+            if (has(alike, items_[i].first_word())) return true;
+        return false;
+    }
+
     // Of "the hat your mother wore" what she did is told, and the hat is still wanted.
     void put_aside_from(std::size_t verb) {
         const auto who = subject(verb);
@@ -301,7 +318,8 @@ class Tales {
             who != verb && who > 0 && same(who - 1, who) && has(times, items_[who - 1].last_word());
         const bool relative =
             who != verb && (!told_ || of_a_time) && is_behind_a_thing(of_a_time ? who - 1 : who);
-        if (told_ && !relative && !sentence_wishes(verb)) return put_aside_sentence(verb);
+        if (told_ && !relative && !sentence_wishes(verb) && !is_headed_by_a_thing(verb))
+            return put_aside_sentence(verb);
         if (relative) return put_aside_relative(who, verb);
         const bool told_before = told_;
         put_aside(0, items_[verb].clause);

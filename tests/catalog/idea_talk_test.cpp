@@ -1,6 +1,7 @@
 // What is talk though it names a thing, and what is a wish though it tells a tale; whose a thing
 // is; what is refused; what is there already (tests/cases/talk_and_wishes.csv has more of each).
 #include <doctest/doctest.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 
@@ -32,7 +33,7 @@ std::string things_of(const Taken& taken) {
     return out.empty() ? "nothing" : out;
 }
 
-std::string sorted(const std::string& joined) {
+std::string sorted_kinds(const std::string& joined) {
     std::vector<std::string> kinds(1);
     for (const char c : joined)
         if (c == '+')
@@ -52,7 +53,7 @@ TEST_CASE("talk and wishes, row by row") {
     for (const auto& row : read_cases("talk_and_wishes.csv")) {
         CAPTURE(row.at("text"));
         const auto taken = reader.read(row.at("text"));
-        CHECK(things_of(taken) == sorted(row.at("things")));
+        CHECK(things_of(taken) == sorted_kinds(row.at("things")));
         if (!row.at("for").empty()) CHECK(words(taken.wearer) == row.at("for"));
     }
 }
@@ -364,4 +365,48 @@ TEST_CASE("pieces that are joined to a thing are its form and not a thing") {
     CHECK(things_of(reader.read("How many panels would I sew together to get a throw?")) ==
           "blanket");
     CHECK(things_of(reader.read("three panels, and a throw")) == "blanket+panel");
+}
+
+TEST_CASE("what heads a sentence is wanted, whatever is told of the one that it is likened to") {
+    Reader reader;
+    for (const std::string frame :
+         {"a * like my nan's, she used silk", "a * as my aunt had, she made it from dk",
+          "A woven * as long as I am tall", "A * as wide as me", "A knitted * like hers"})
+        for (const std::string thing : {"shawl", "scarf", "blanket"}) {
+            CAPTURE(filled(frame, thing));
+            CHECK(things_of(reader.read(filled(frame, thing))) == thing);
+        }
+    // What is likened in a tale is none.
+    for (const std::string told :
+         {"my hat is like gran's, she knitted it in wool",
+          "That scarf was like hers, she used silk", "I lost a hat like my nan's, she laughed"}) {
+        CAPTURE(told);
+        CHECK(reader.read(told).not_an_idea);
+    }
+}
+
+TEST_CASE("what is asked and answered with no is not taken") {
+    Reader reader;
+    for (const char* refused : {"Two-tone? No.", "striped with a second colour? no thanks."})
+        for (const std::string thing : {"hat", "scarf"}) {
+            const auto taken = reader.read(fmt::format("{} A {}.", refused, thing));
+            CAPTURE(refused);
+            CHECK(things_of(taken) == thing);
+            CHECK(taken.role == YarnRole::unsaid);
+        }
+    CHECK(things_of(reader.read("Socks? No. A hat.")) == "hat");
+}
+
+TEST_CASE("no wider than so much is a width, no longer than so much a length") {
+    Reader reader;
+    for (const std::string words : {"no wider than", "not wider than", "no broader than"}) {
+        CAPTURE(words);
+        const auto taken = reader.read("a runner " + words + " 14 inches");
+        REQUIRE(taken.wanted.size() == 1);
+        CHECK(taken.wanted.front().only_width);
+    }
+    const auto taken = reader.read("a runner no longer than 44 inches");
+    REQUIRE(taken.wanted.size() == 1);
+    CHECK(taken.wanted.front().sizes.size() == 1);
+    CHECK_FALSE(taken.wanted.front().only_width);
 }
