@@ -52,10 +52,10 @@ constexpr Filled filled[] = {
     {"yarn-colour", "colour"},
 };
 
-catalog::BatchText typed_batch(const Arguments& arguments) {
+catalog::BatchText typed_batch(const Arguments& arguments, const catalog::SpokenWords& spoken) {
     catalog::BatchText text;
     for (const auto& skein : arguments.all("skein"))
-        for (auto& one : catalog::read_skeins_said(skein, "--skein"))
+        for (auto& one : catalog::read_skeins_said(skein, "--skein", spoken))
             text.skeins.push_back(std::move(one));
     for (const auto& [option, key] : filled)
         for (const auto& value : arguments.all(option))
@@ -78,11 +78,12 @@ Request request_of(const Arguments& arguments) {
 
 // The texts of the remembered batch, else of the file, if there is one; what was typed over them.
 catalog::BatchText texts_of(const Arguments& arguments, const std::string& batch,
-                            const std::optional<catalog::Notebook>& book) {
+                            const std::optional<catalog::Notebook>& book,
+                            const catalog::SpokenWords& spoken) {
     auto out = book            ? book->load_batch(batch)
                : batch.empty() ? catalog::BatchText{}
                                : catalog::read_batch_file(batch);
-    out.overlay(typed_batch(arguments));
+    out.overlay(typed_batch(arguments, spoken));
     return out;
 }
 
@@ -204,8 +205,9 @@ bool is_remembered(const std::string& word) {
     return !word.empty() && word.find_first_of("/.") == std::string::npos;
 }
 
-catalog::BatchText batch_text(const Arguments& arguments, const std::string& batch) {
-    return texts_of(arguments, batch, book_of(arguments, batch));
+catalog::BatchText batch_text(const Arguments& arguments, const std::string& batch,
+                              const catalog::SpokenWords& spoken) {
+    return texts_of(arguments, batch, book_of(arguments, batch), spoken);
 }
 
 std::vector<HandsSeen> hands_besides(const catalog::Notebook& book, const std::string& batch,
@@ -283,7 +285,8 @@ Question ask(const Arguments& arguments, const std::string& batch, Skeins skeins
             fmt::format("'{}' is a template, not a batch: the template comes first, then the batch "
                         "(a file, or the name of a remembered one)",
                         batch));
-    q.measured = catalog::interpret(texts_of(arguments, batch, book), *q.catalogue);
+    q.measured =
+        catalog::interpret(texts_of(arguments, batch, book, q.catalogue->spoken), *q.catalogue);
     const auto notes = notes_on(*q.catalogue);
     q.measured.notes.insert(q.measured.notes.end(), notes.begin(), notes.end());
     q.request = request_of(arguments);

@@ -62,7 +62,8 @@ inline constexpr const char* kept_already =
 bool is_remembered(const std::string& word);
 
 // The texts of a batch: of a file, of the notebook, or empty, with what is typed over them.
-catalog::BatchText batch_text(const Arguments& arguments, const std::string& batch);
+catalog::BatchText batch_text(const Arguments& arguments, const std::string& batch,
+                              const catalog::SpokenWords& spoken);
 
 // What the notebook tells about the person's hands, the batch of that name left out.
 std::vector<HandsSeen> hands_besides(const catalog::Notebook& book, const std::string& batch,

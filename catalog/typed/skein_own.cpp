@@ -252,13 +252,13 @@ SizesInText sizes_in_figures(const std::string& text) {
 
 // "two skeins of half a pound, 600 yd each": numbers in words are looked up where figures alone
 // do not do.
-SizesInText sizes_of(const std::string& text) {
+SizesInText sizes_of(const std::string& text, const SpokenWords& spoken) {
     try {
         return sizes_in_figures(text);
     } catch (const Unclear&) {
         throw;
     } catch (const Unreadable&) {
-        const auto figures = in_figures(text, built_in().spoken);
+        const auto figures = in_figures(text, spoken);
         if (figures == text) throw;
         return sizes_in_figures(figures);
     }
@@ -266,10 +266,11 @@ SizesInText sizes_of(const std::string& text) {
 
 }  // namespace
 
-std::vector<SkeinText> read_skeins_said(const std::string& text, const std::string& where) {
+std::vector<SkeinText> read_skeins_said(const std::string& text, const std::string& where,
+                                        const SpokenWords& spoken) {
     const auto lower = ascii::lowered(text);
     auto [at, key] = next_key(lower, 0);
-    const auto [said, length, mass] = sizes_of(trimmed(text.substr(0, at), between));
+    const auto [said, length, mass] = sizes_of(trimmed(text.substr(0, at), between), spoken);
     SkeinText out{{said.name, where}, {length, where}, {mass, where}, {}, {}};
     while (key) {
         const auto from = at + key->word.size();

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "catalog/reference/spoken.hpp"
 #include "catalog/typed/batch_text.hpp"
 #include "engine/units/reading.hpp"
 
@@ -12,7 +13,8 @@ namespace gristwright::catalog {
 // "139m/38.5g wraps 14wpi fibre BFL colour teal", "8/2 cotton 250g": a skein as it is typed in one
 // text; the words wraps, fibre and colour begin what it says of itself. "3 x 110 yd @ 57 g" is
 // three of them. Throws Unreadable.
-std::vector<SkeinText> read_skeins_said(const std::string& text, const std::string& where);
+std::vector<SkeinText> read_skeins_said(const std::string& text, const std::string& where,
+                                        const SpokenWords& spoken);
 
 // "8/2 cotton", "2/20 Nm": bought yarn, in place of a length; its mass says how much there is.
 bool is_a_count(const std::string& length);

@@ -233,7 +233,8 @@ Answer add(const Arguments& arguments, const std::string& name) {
         throw Refused(
             fmt::format("a batch's name holds no dot and no '/', so '{}' would be taken for a file",
                         inert(name)));
-    auto text = batch_text(arguments, arguments.words.size() > 2 ? arguments.words[2] : "");
+    auto text = batch_text(arguments, arguments.words.size() > 2 ? arguments.words[2] : "",
+                           catalog::built_in().spoken);
     const auto note = one_name(text, name);
     check(text, arguments.has("insist"));
     notebook(arguments, Notebook::Mode::change).add_batch(name, text);
@@ -242,7 +243,8 @@ Answer add(const Arguments& arguments, const std::string& name) {
 }
 
 Answer change(const Arguments& arguments, const std::string& name) {
-    auto overlay = batch_text(arguments, arguments.words.size() > 2 ? arguments.words[2] : "");
+    auto overlay = batch_text(arguments, arguments.words.size() > 2 ? arguments.words[2] : "",
+                              catalog::built_in().spoken);
     const auto note = one_name(overlay, name);
     auto book = notebook(arguments, Notebook::Mode::change);
     std::string said;

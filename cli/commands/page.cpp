@@ -103,7 +103,8 @@ std::vector<OwnArticle> own_articles(Question& q) {
 
 Answer live(const Arguments& arguments, const std::string& batch, Question& q) {
     const auto own = own_articles(q);
-    return page_file(arguments, live_page(batch_text(arguments, batch), own), q);
+    return page_file(arguments, live_page(batch_text(arguments, batch, q.catalogue->spoken), own),
+                     q);
 }
 
 Answer run_page(const Arguments& arguments) {

@@ -4,6 +4,7 @@
 #include "engine/suggestion/beside.hpp"
 #include "engine/suggestion/by_place.hpp"
 #include "engine/suggestion/counts.hpp"
+#include "engine/suggestion/fabrics_said.hpp"
 #include "engine/suggestion/link.hpp"
 #include "engine/suggestion/reading.hpp"
 #include "engine/suggestion/tails.hpp"
@@ -43,10 +44,6 @@ bool is_pronoun(const std::string& text) {
 
 bool is_stranger(const Item& item) { return item.stranger && !item.idle && !item.out; }
 
-constexpr std::string_view edges[] = {
-    "edge", "edges", "edging", "border", "borders", "brim",  "cuff", "cuffs",  "collar",  "hem",
-    "yoke", "welt",  "band",   "bands",  "toes",    "heels", "hood", "pocket", "pockets", "trim"};
-
 class Things {
   public:
     Things(std::vector<Item>& items, const ArticleKinds& kinds, Taken& out)
@@ -61,8 +58,7 @@ class Things {
         if (places_.empty()) add_by_place();
         set_verbs_aside();
         take_forms();
-        take_fabrics();
-        take_crafts();
+        take_fabrics(items_, places_, out_);
         take_counts(items_, places_, out_);
         const bool by_place = places_.size() > 1 && places_.front() == places_.back();
         out_.alternatives = by_place || are_alternatives();
@@ -99,9 +95,9 @@ class Things {
                 const auto how = link(items_, out.back(), i);
                 const bool same_clause = items_[out.back()].sentence == items_[i].sentence;
                 if (how == Link::of && same_clause) continue;
-                if ((items_[i].is(part) || items_[i].is(form)) && same_clause && is_had(i))
+                if ((items_[i].is(part) || items_[i].is(form)) && same_clause && is_had(items_, i))
                     continue;
-                if (how == Link::with && same_clause && has(edges, items_[i].text)) {
+                if (how == Link::with && same_clause && is_an_edge(items_[i])) {
                     out_.left_out.push_back(items_[i].said);
                     continue;
                 }
@@ -146,16 +142,6 @@ class Things {
             return false;
         for (auto n = last + 1; n < i; ++n)
             if (has(joins, items_[n].last_word()) || has(joins, items_[n].first_word()))
-                return true;
-        return false;
-    }
-
-    // "with long cuffs": what another thing has.
-    bool is_had(std::size_t at) const {
-        constexpr std::size_t reach = 6;
-        for (auto i = at; i-- > 0 && i + reach > at && !items_[i].sign && !items_[i].live(article);)
-            if ((items_[i].is(joiner) && items_[i].as(joiner) == "with") ||
-                items_[i].last_word() == "with")
                 return true;
         return false;
     }
@@ -273,20 +259,21 @@ class Things {
                 make_another(i, means);
                 continue;
             }
-            if (auto* to = nearest_thing(i); to && to->form.empty())
+            if (auto* to = nearest_thing(items_, places_, i, out_); to && to->form.empty())
                 to->form = means == "?" ? items_[i].text : means;
         }
         for (const auto i : dropped_) {
             if (!items_[i].is(article)) continue;
             const auto sense = article_sense(items_[i].as(article), items_[i].text);
-            if (auto* to = nearest_thing(i); to && to->form.empty()) to->form = sense.form;
+            if (auto* to = nearest_thing(items_, places_, i, out_); to && to->form.empty())
+                to->form = sense.form;
         }
     }
 
     // "gloves, the fingers cut off": mitts, as the table says.
     void make_another(std::size_t i, const std::string& means) {
         const auto sign = means.find('>');
-        auto* to = nearest_thing(i);
+        auto* to = nearest_thing(items_, places_, i, out_);
         if (!to || to->kind != means.substr(0, sign)) return;
         out_.taken_as.push_back(to->said + ", " + items_[i].said + " as " + means.substr(sign + 1));
         to->kind = means.substr(sign + 1);
@@ -297,82 +284,6 @@ class Things {
     bool is_head(std::size_t i) const {
         return std::find(places_.begin(), places_.end(), i) != places_.end();
     }
-
-    // The next article before a sign or a joiner; else the last one before.
-    Wanted* nearest_thing(std::size_t at) {
-        for (std::size_t n = 0; n < places_.size(); ++n) {
-            if (places_[n] < at) continue;
-            bool clear = true;
-            for (auto i = at + 1; i < places_[n]; ++i)
-                clear = clear && !items_[i].sign && !items_[i].is(joiner);
-            if (clear) return &out_.wanted[n];
-            break;
-        }
-        for (auto n = places_.size(); n-- > 0;)
-            if (places_[n] < at) return &out_.wanted[n];
-        return places_.empty() ? nullptr : &out_.wanted.front();
-    }
-
-    void take_fabrics() {
-        for (std::size_t i = 0; i < items_.size(); ++i) {
-            if (!items_[i].live(fabric) || is_dropped_article(i)) continue;
-            if (items_[i].is(weight) && is_meant_as_weight(items_, i)) continue;
-            if (is_of_an_edge(i)) continue;
-            // "plain garter stitch": nothing fancy.
-            if (items_[i].last_word() == "plain" && i + 1 < items_.size() &&
-                items_[i + 1].live(fabric)) {
-                items_[i].idle = true;
-                continue;
-            }
-            const auto sense = fabric_of(items_[i]);
-            if (auto* to = nearest_thing(i); to && !to->fabric.named()) {
-                to->fabric = sense;
-                to->fabric_said = items_[i].text;
-            }
-            if (is_of_all(i)) give_to_all(i, sense);
-            if (out_.fabric.named()) continue;
-            out_.fabric = sense;
-            out_.fabric_said = items_[i].text;
-            const auto& as = sense.knitted.empty() ? sense.woven : sense.knitted;
-            if (items_[i].text != as) out_.taken_as.push_back(items_[i].text + " as " + as);
-        }
-    }
-
-    // "socks and a scarf in 2x2 rib": behind all that are listed.
-    bool is_of_all(std::size_t at) const {
-        constexpr std::string_view in[] = {"in", "of", "all", "both", "each", "everything"};
-        constexpr std::string_view either_way[] = {"either", "either way", "whichever", "both"};
-        if (places_.size() < 2 || places_.back() > at) return false;
-        if (at + 1 < items_.size() && has(either_way, items_[at + 1].text)) return true;
-        if (!has(in, items_[at - 1].last_word())) return false;
-        const auto& last = items_[places_.back()];
-        return last.sentence == items_[at].sentence &&
-               items_[places_.front()].sentence == last.sentence &&
-               std::none_of(items_.begin(), items_.end(), [](const Item& item) {
-                   return item.is(joiner) && item.as(joiner) == "or";
-               });
-    }
-
-    void give_to_all(std::size_t at, const NamedFabric& sense) {
-        for (auto& wanted : out_.wanted)
-            if (!wanted.fabric.named()) wanted.fabric = sense, wanted.fabric_said = items_[at].text;
-    }
-
-    // "a hat with a garter brim": of that part alone.
-    bool is_of_an_edge(std::size_t at) const {
-        return at + 1 < items_.size() && has(edges, items_[at + 1].text) && is_had(at);
-    }
-
-    // "A woven stole or a knitted shawl": each its own.
-    void take_crafts() {
-        for (std::size_t i = 0; places_.size() > 1 && i < items_.size(); ++i) {
-            if (!items_[i].live(craft)) continue;
-            if (auto* to = nearest_thing(i); to && !to->craft)
-                to->craft = items_[i].as(craft) == "woven" ? Craft::woven : Craft::knitted;
-        }
-    }
-
-    bool is_dropped_article(std::size_t i) const { return items_[i].is(article); }
 
     bool are_alternatives() const {
         if (places_.size() < 2) return false;
@@ -408,13 +319,6 @@ std::vector<std::size_t> take_things(std::vector<Item>& items, const ArticleKind
 bool is_for_the_foot(const Taken& taken) {
     return std::any_of(taken.wanted.begin(), taken.wanted.end(),
                        [](const Wanted& wanted) { return wanted.known.on_feet; });
-}
-
-NamedFabric fabric_of(const Item& item) {
-    const auto& means = item.as(WordClass::fabric);
-    // A weave's own name may hold a stroke ("2/2 twill"): the first one parts the crafts.
-    const auto stroke = means.find('/');
-    return {means.substr(0, stroke), means.substr(stroke + 1)};
 }
 
 std::string kind_of(const Item& item) {

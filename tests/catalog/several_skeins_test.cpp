@@ -6,6 +6,7 @@
 #include "catalog/typed/skein_own.hpp"
 #include "engine/units/failure.hpp"
 #include "engine/units/reading.hpp"
+#include "tests/catalog/carried.hpp"
 
 using namespace gristwright;
 using namespace gristwright::catalog;
@@ -35,7 +36,7 @@ TEST_CASE("several skeins: each or x says that they are alike") {
     };
     for (const auto& c : cases) {
         CAPTURE(c.text);
-        const auto read = read_skeins_said(c.text, "--skein");
+        const auto read = read_skeins_said(c.text, "--skein", carried().spoken);
         REQUIRE(read.size() == c.count);
         const auto [length, mass] = read_skein(read[0].length.text, read[0].mass.text);
         CHECK(in_metres(length.value) == doctest::Approx(c.metres).epsilon(1e-4));

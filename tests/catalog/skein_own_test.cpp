@@ -6,6 +6,7 @@
 #include "catalog/reference/catalogue.hpp"
 #include "engine/units/reading.hpp"
 #include "engine/yarn/kinds.hpp"
+#include "tests/catalog/carried.hpp"
 
 using namespace gristwright;
 using namespace gristwright::catalog;
@@ -21,7 +22,8 @@ MeasuredBatch read_csv(const std::string& text) {
 MeasuredBatch typed(std::initializer_list<const char*> skeins) {
     BatchText text;
     for (const auto* skein : skeins)
-        for (const auto& one : read_skeins_said(skein, "--skein")) text.skeins.push_back(one);
+        for (const auto& one : read_skeins_said(skein, "--skein", carried().spoken))
+            text.skeins.push_back(one);
     return interpret(text, built_in());
 }
 

@@ -84,7 +84,7 @@ Values skein(const std::string& text) {
 
 // How many, and the metres and grams of each.
 std::string skeins(const std::string& text) {
-    const auto said = read_skeins_said(text, "");
+    const auto said = read_skeins_said(text, "", carried().spoken);
     BatchText out;
     out.skeins = said;
     const auto read = interpret(out, carried()).batch.skeins;
