@@ -410,3 +410,24 @@ TEST_CASE("no wider than so much is a width, no longer than so much a length") {
     CHECK(taken.wanted.front().sizes.size() == 1);
     CHECK_FALSE(taken.wanted.front().only_width);
 }
+
+TEST_CASE("however it is wished for, the thing is taken, and the craft where one is said") {
+    Reader reader;
+    for (const auto& row : read_cases("wishes.csv"))
+        for (const std::string thing : {"hat", "scarf", "blanket"}) {
+            const auto said = filled(row.at("frame"), thing);
+            CAPTURE(said);
+            const auto at = said.find("{craft}");
+            if (at == std::string::npos) {
+                CHECK(things_of(reader.read(said)) == thing);
+                continue;
+            }
+            const auto by = [&](const char* verb) {
+                return reader.read(std::string(said).replace(at, 7, verb));
+            };
+            CHECK(things_of(by("make")) == thing);
+            CHECK(things_of(by("knit")) == thing);
+            CHECK(by("knit").craft == Craft::knitted);
+            CHECK(by("weave").craft == Craft::woven);
+        }
+}
