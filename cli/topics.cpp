@@ -51,7 +51,7 @@ std::string fabrics(const catalog::Catalogue& known) {
     return out;
 }
 
-std::vector<Topic> all_topics() {
+std::vector<HelpTopic> all_topics() {
     const auto known = catalog::built_in();  // help needs no template of one's own to be right
     return {{"units", std::string(embedded::help_units)},
             {"marks", std::string(embedded::help_marks)},
@@ -64,14 +64,14 @@ std::vector<Topic> all_topics() {
 
 }  // namespace
 
-const std::vector<Topic>& topics() {
+const std::vector<HelpTopic>& topics() {
     static const auto all = all_topics();
     return all;
 }
 
 std::vector<std::string> topic_names() { return catalog::names_of(topics()); }
 
-std::string_view about(const Topic& topic) {
+std::string_view about(const HelpTopic& topic) {
     const std::string_view text = topic.text;
     const auto begin = text.find(": ") + 2;
     return text.substr(begin, text.find('\n') - begin);

@@ -8,15 +8,15 @@
 
 namespace gristwright::cli {
 
-struct Topic {
+struct HelpTopic {
     std::string_view name;
     std::string text;  // its first line is its title, "Units: how ..."
 };
 
-const std::vector<Topic>& topics();
+const std::vector<HelpTopic>& topics();
 std::vector<std::string> topic_names();
 
 // "how measurements are written": the first line without its first word.
-std::string_view about(const Topic& topic);
+std::string_view about(const HelpTopic& topic);
 
 }  // namespace gristwright::cli

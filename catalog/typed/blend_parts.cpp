@@ -12,8 +12,6 @@
 namespace gristwright::catalog {
 namespace {
 
-bool is_figure(char c) { return ascii::is_digit(c) || c == '.'; }
-
 constexpr std::string_view marks[] = {"/",   ",",    ";", "+",  "&",    ":",       "(",  ")", "%",
                                       "and", "with", "w", "to", "plus", "percent", "of", "in"};
 constexpr std::string_view rests[] = {"rest", "remainder", "balance"};
@@ -236,6 +234,8 @@ class Blend {
 };
 
 }  // namespace
+
+bool is_figure(char c) { return ascii::is_digit(c) || c == '.'; }
 
 BlendPieces blend_pieces(std::string_view typed, const SpokenWords& spoken) {
     return Blend(typed, spoken).read();

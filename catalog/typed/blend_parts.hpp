@@ -25,6 +25,9 @@ struct BlendPieces {
     std::vector<double> shares{};  // in their order
 };
 
+// A digit or a point: what a number is written with.
+bool is_figure(char c);
+
 // In the order they were typed. A share that is said for all but one is the rest for that one.
 BlendPieces blend_pieces(std::string_view typed, const SpokenWords& spoken);
 

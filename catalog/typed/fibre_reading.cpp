@@ -102,8 +102,6 @@ std::vector<std::string> parted(const std::string& name, const Names& names) {
     return ways.size() == 1 ? ways[0] : std::vector{name};
 }
 
-bool is_in_a_number(char c) { return (c >= '0' && c <= '9') || c == '.'; }
-
 // The text without a share in front or behind, "Silk, Bombyx 30%", and that share.
 std::optional<double> take_share(std::string& text) {
     const auto last = text.find_last_of(' ');
@@ -111,7 +109,7 @@ std::optional<double> take_share(std::string& text) {
     for (const bool behind : {true, false}) {
         if (last == std::string::npos) return {};
         const auto token = behind ? text.substr(last + 1) : text.substr(0, first);
-        if (token.size() < 2 || token.back() != '%' || !is_in_a_number(token[0])) continue;
+        if (token.size() < 2 || token.back() != '%' || !is_figure(token[0])) continue;
         text = behind ? text.substr(0, last) : text.substr(first + 1);
         return read_share(token);
     }

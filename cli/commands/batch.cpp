@@ -20,8 +20,7 @@ namespace {
 using catalog::Notebook;
 
 // Reads and profiles the texts first: what makes no sense is not kept.
-void check(const catalog::BatchText& text, bool insist) {
-    const auto catalogue = catalog::built_in();
+void check(const catalog::BatchText& text, const catalog::Catalogue& catalogue, bool insist) {
     likely_yarn(catalog::interpret(text, catalogue), catalogue, insist);
 }
 
@@ -233,18 +232,20 @@ Answer add(const Arguments& arguments, const std::string& name) {
         throw Refused(
             fmt::format("a batch's name holds no dot and no '/', so '{}' would be taken for a file",
                         inert(name)));
+    const auto catalogue = catalog::built_in();
     auto text = batch_text(arguments, arguments.words.size() > 2 ? arguments.words[2] : "",
-                           catalog::built_in().spoken);
+                           catalogue.spoken);
     const auto note = one_name(text, name);
-    check(text, arguments.has("insist"));
+    check(text, catalogue, arguments.has("insist"));
     notebook(arguments, Notebook::Mode::change).add_batch(name, text);
     return {fmt::format("{} is in the notebook.\n", inert(name)) + read_back(arguments, name), note,
             0, kept_already};
 }
 
 Answer change(const Arguments& arguments, const std::string& name) {
+    const auto catalogue = catalog::built_in();
     auto overlay = batch_text(arguments, arguments.words.size() > 2 ? arguments.words[2] : "",
-                              catalog::built_in().spoken);
+                              catalogue.spoken);
     const auto note = one_name(overlay, name);
     auto book = notebook(arguments, Notebook::Mode::change);
     std::string said;
@@ -253,7 +254,7 @@ Answer change(const Arguments& arguments, const std::string& name) {
         said = replaced(text, overlay);
         if (said.empty()) return;
         text.overlay(overlay);
-        check(text, arguments.has("insist"));
+        check(text, catalogue, arguments.has("insist"));
         book.change_batch(name, overlay);
     });
     if (said.empty())

@@ -89,7 +89,7 @@ std::string command_list() {
 }
 
 // A topic's title, and its text as it stands.
-std::string topic_section(const Topic& topic) {
+std::string topic_section(const HelpTopic& topic) {
     const auto first = topic.text.find('\n');
     std::string out = ".Ss " + topic.text.substr(0, topic.text.find(':')) + "\n.Bd -literal\n";
     for (const auto& line : apart(std::string_view(topic.text).substr(first + 2), '\n'))

@@ -113,7 +113,7 @@ std::string each_sentence(const SuggestionAnswer& a, const Units& units) {
     // "hats": of one, since nobody said how many.
     const auto& wanted = main.wanted;
     if (wanted.plural && wanted.count < 2 && !wanted.known.in_pairs && a.things.size() < 2 &&
-        !a.taken.about(gristwright::Topic::count))
+        !a.taken.about(Topic::count))
         return fmt::format("That is for one {}.", wanted.kind);
     if (a.things.size() < 2) return each;
     std::vector<std::string> parts;

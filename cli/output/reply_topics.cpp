@@ -164,9 +164,8 @@ std::string weight_class(const YarnProfile& yarn) {
     return out;
 }
 
-std::string of_making(gristwright::Topic topic, const SuggestionAnswer& a, const YarnProfile& yarn,
+std::string of_making(Topic topic, const SuggestionAnswer& a, const YarnProfile& yarn,
                       const Units& units) {
-    using gristwright::Topic;  // not one of the help
     switch (topic) {
         case Topic::needle:
             return needle(a, units);
@@ -214,9 +213,8 @@ std::string measured(const Template& t, const std::string& size) {
     return fmt::format("{} {}{}", size, around ? "" : "in ", t.measure);
 }
 
-std::string topic_sentence(gristwright::Topic topic, const SuggestionAnswer& a,
-                           const YarnProfile& yarn, const Units& units) {
-    using gristwright::Topic;  // not one of the help
+std::string topic_sentence(Topic topic, const SuggestionAnswer& a, const YarnProfile& yarn,
+                           const Units& units) {
     switch (topic) {
         case Topic::allergy:
             return "An allergy is no matter of softness: ask which fibres it holds, get advice, "

@@ -13,7 +13,7 @@ std::string measured(const Template& t, const std::string& size);
 
 // Empty where the reply's own numbers answer it already. Without an article (not answered) it is
 // about the yarn itself.
-std::string topic_sentence(gristwright::Topic topic, const SuggestionAnswer& answer,
-                           const YarnProfile& yarn, const Units& units);
+std::string topic_sentence(Topic topic, const SuggestionAnswer& answer, const YarnProfile& yarn,
+                           const Units& units);
 
 }  // namespace gristwright::cli
